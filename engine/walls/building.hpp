@@ -1,0 +1,161 @@
+#pragma once
+// The building as it is to stand: actual faces, courses, openings on course lines, control joints, junctions.
+// Made once from a job (walls/resolve.hpp); nothing here knows placed units.
+//
+// Coordinates. Every wall has its own line x, measured along its outer face from its start corner (x = 0 at the
+// actual outer-face corner). Walls are walked with the building on the right hand. Plan points are actual outer-face
+// points; the first wall runs west along the bottom of the plan (its start corner at the right), so that a wall seen
+// from outside has its start corner at the right.
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "catalogue/series.hpp"
+#include "job/job.hpp"
+#include "job/trouble.hpp"
+#include "measure/length.hpp"
+
+namespace stringcourse {
+
+enum class Heading { West, North, East, South };  // turning right goes to the next
+
+struct PlanPoint {
+  Length x, y;  // x to the east, y to the north
+  friend bool operator==(const PlanPoint&, const PlanPoint&) = default;
+};
+
+/// One course. Courses are numbered from 1 at the bearing. Heights are from the datum: the design top of course 1 is 0.
+struct Course {
+  int number = 1;
+  bool half_high = false;
+  bool bond_beam = false;
+  bool wire = false;  // joint reinforcement in the bed on top of this course
+  Length unit_height;
+  Length top;       // of the units
+  Length underside() const { return top - unit_height; }
+};
+
+struct Corner {
+  std::string name;
+  bool convex = true;
+  int arriving = -1;  // wall that ends here
+  int leaving = -1;   // wall that starts here
+  PlanPoint point;    // where the two actual outer faces meet
+};
+
+enum class EndKind { Corner, Free, Junction };
+
+/// One end of a wall.
+struct WallEnd {
+  EndKind kind = EndKind::Free;
+  int corner = -1;    // kind Corner: index into Building::corners
+  int junction = -1;  // kind Junction: index into Building::junctions
+};
+
+struct Wall {
+  std::string name;
+  std::string start_name, end_name;  // corner names, or the name of the wall met, or "free end"
+  bool interior = false;
+  int series = 0;     // index into Building::series
+  Length nominal;     // as planned on the nominal outline
+  Length actual;      // outer face, corner to corner; interior walls: clear between the walls met
+  PlanPoint start_point;  // outer face at x = 0 (interior walls: the face on the walker's left)
+  Heading heading = Heading::West;
+  WallEnd start, end;
+  std::string place;  // JSON pointer of its source in the job
+};
+
+/// A T: `abutting` ends square on `main`. from..to is where its two faces stand on the main wall's line.
+struct Junction {
+  int main = -1;
+  int abutting = -1;
+  bool at_abutting_start = true;
+  JunctionKind kind = JunctionKind::Tied;
+  Position from, to;  // on the main wall; to - from = thickness of the abutting wall
+};
+
+struct ResolvedLintel {
+  LintelMake make = LintelMake::BuiltUp;
+  int first_course = 0;  // the course just above the opening
+  int courses = 1;
+  Length least_bearing;  // actual
+};
+
+/// An opening on module and course lines.
+struct ResolvedOpening {
+  std::string name;
+  OpeningUse use = OpeningUse::Plain;
+  int wall = -1;
+  Position from, to;    // jambs, actual
+  Length underside;     // floor or sill, from the datum
+  Length soffit;        // underside of the lintel, from the datum: top of a course + j
+  int first_course = 1; // courses it takes out ...
+  int last_course = 1;  // ... both included
+  std::optional<ResolvedLintel> lintel;  // none where nothing stands above
+  Length asked_width, asked_height;      // what leaf, frame and buck need; the rest is filler
+  Length filler_each_side, filler_head;  // what remains to be packed
+  std::string note;
+  std::string place;    // JSON pointer
+  Length width() const { return to - from; }
+  Length height() const { return soffit - underside; }
+};
+
+/// A straight joint through all courses. No head joint: both ends show factory faces.
+struct ControlJoint {
+  int wall = -1;
+  Position from, to;  // its two edges
+  bool by_rule = false;
+};
+
+enum class BarReason { Corner, Jamb, BesideControlJoint, Dimensioned, Spaced };
+
+/// A bar with a place of its own.
+struct FixedBar {
+  int wall = -1;
+  Position centre;
+  BarReason reason = BarReason::Jamb;
+  int corner = -1;   // reason Corner: stands in the cell shared by both walls' corner units
+  int opening = -1;  // reason Jamb
+  std::string place;
+};
+
+struct BarRules {
+  std::string size;
+  Length diameter;
+  Grout grout = Grout::Coarse;
+  Length clearance;                // bar to unit
+  Length common_across, common_along;  // least clear opening from cell to cell (grout-space table)
+  std::optional<Length> spacing;   // greatest, centre to centre
+};
+
+/// Everything that rules and sheets need, nothing that the solver decides.
+struct Building {
+  Tape tape = Tape::Inches;
+  std::vector<Series> series;     // those in use; index 0 is the job's own
+  std::vector<Kind> stocked;
+  Length joint_least, joint_most, joint;
+  Length least_piece;
+  std::vector<Length> cuts;       // the saw's list, actual lengths, longest first
+  BondWish bond = BondWish::Half;
+  bool corner_sets_stocked = true;
+  std::vector<Course> courses;    // courses[k] is course k + 1
+  std::vector<Corner> corners;
+  std::vector<Wall> walls;        // sides in order, then interior walls
+  std::vector<Junction> junctions;
+  std::vector<ResolvedOpening> openings;
+  std::vector<ControlJoint> control_joints;
+  std::optional<BarRules> bars;
+  std::vector<FixedBar> fixed_bars;
+  std::vector<int> pour_tops;
+  bool cleanouts_needed = false;  // the first pour is high enough to ask for cleanout units
+  std::vector<Finding> findings;  // found while resolving
+
+  const Series& series_of(const Wall& wall) const { return series[static_cast<std::size_t>(wall.series)]; }
+};
+
+/// Short leg b of the corner made by a through wall of series `s`: half a unit with a stocked corner set, else thickness.
+[[nodiscard]] inline Length corner_leg(const Series& s, bool sets_stocked) {
+  return s.corner_set && sets_stocked ? s.corner_set->short_leg : s.thickness;
+}
+
+}  // namespace stringcourse
