@@ -1,0 +1,81 @@
+#pragma once
+// A drawing as a small display list. Whole micrometres on paper, origin at the sheet's lower left corner, y up.
+// Made by sheet/, turned into bytes by ink/. One list makes the page's drawing, the PDF sheet and the SVG picture.
+#include <cstdint>
+#include <string>
+#include <vector>
+
+namespace stringcourse::sheet {
+
+using Micrometres = std::int32_t;
+
+struct Point {
+  Micrometres x = 0, y = 0;
+  friend bool operator==(const Point&, const Point&) = default;
+};
+
+/// Line widths of ISO 128's series (0.13 0.18 0.25 0.35 0.5 0.7 1.0 mm); at most four on one sheet.
+enum class Pen { None, Thin, Medium, Thick, Heavy };  // 0.18, 0.35, 0.7, 1.0 mm
+enum class Dash { Solid, Dashed, DashDot };           // seen; hidden; centre lines and control joints
+enum class Ink { Black, Grey, Blue, Red, White };     // blue: what the user can move; red: what must not go on
+enum class Fill { None, White, Tint, Hatch45, Hatch135, CrossHatch, Black, Grey };  // Tint: light grey ground
+
+/// A polyline or polygon.
+struct Shape {
+  std::vector<Point> points;
+  bool closed = false;
+  Pen pen = Pen::Thin;
+  Dash dash = Dash::Solid;
+  Ink ink = Ink::Black;
+  Fill fill = Fill::None;
+};
+
+struct Circle {
+  Point centre;
+  Micrometres radius = 0;
+  Pen pen = Pen::Thin;
+  Ink ink = Ink::Black;
+  Fill fill = Fill::None;
+};
+
+enum class Anchor { Start, Middle, End };
+enum class Weight { Regular, Bold };
+
+/// One line of text. `at` is on the baseline. Height is that of the capitals, from ISO 3098's series
+/// (2500 3500 5000 7000 10000 micrometres). Turned text reads from the right: quarter_turns 1 = upwards.
+struct Text {
+  Point at;
+  std::string text;  // UTF-8; fractions as digits: 14'-7 5/16"
+  Micrometres height = 2500;
+  Weight weight = Weight::Regular;
+  Anchor anchor = Anchor::Start;
+  Ink ink = Ink::Black;
+  int quarter_turns = 0;
+};
+
+/// What a group is, for the tagged PDF and for screen readers.
+enum class Role { Figure, Heading, Paragraph, Table, TableRow, TableCell, Artifact };
+
+struct Group {
+  Role role = Role::Figure;
+  std::string label;  // alternative text of a figure; "AB-3-7" names a piece (SVG id and title)
+  std::vector<Shape> shapes;
+  std::vector<Circle> circles;
+  std::vector<Text> texts;
+  std::vector<Group> groups;  // drawn after its own items, in order
+};
+
+struct Sheet {
+  std::string name;   // file-name friendly: "first-course", "side-AB"
+  std::string title;
+  Micrometres width = 279'400, height = 215'900;  // Letter landscape
+  std::vector<Group> groups;
+};
+
+/// Paper sizes that sheets come in.
+enum class Paper { Letter, A4 };
+
+/// Advance width of `text` in micrometres at capital height `height` (B612, the sheets' font).
+[[nodiscard]] Micrometres text_width(const std::string& text, Micrometres height, Weight weight);
+
+}  // namespace stringcourse::sheet
