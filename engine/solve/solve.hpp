@@ -1,0 +1,51 @@
+#pragma once
+// The one function: a job becomes an answer. Pure; the same job gives the same answer on every machine.
+#include <cstdint>
+#include <expected>
+#include <functional>
+#include <string>
+#include <vector>
+
+#include "bond/layout.hpp"
+#include "job/job.hpp"
+#include "job/trouble.hpp"
+#include "walls/building.hpp"
+
+namespace stringcourse {
+
+/// What a moved opening or a changed side would save. Negative savings are not offered.
+struct Offer {
+  enum class What { MoveOpening, ChangeSide } what = What::MoveOpening;
+  std::string place;      // JSON pointer of the opening or side
+  std::string name;       // the user's name of it
+  std::string text;       // "D1 4 in toward B: 22 cuts fewer"
+  Length change;          // opening: towards the wall's end positive; side: longer positive
+  std::int64_t cuts = 0, short_laps = 0, bars = 0;  // saved
+};
+
+/// Places (near jamb, along its wall) at which an opening lays without a cut, within one unit each way.
+struct FreePlaces {
+  std::int32_t opening = 0;
+  std::vector<Length> from;
+};
+
+struct Answer {
+  Job job;
+  Building building;
+  Layout layout;
+  std::vector<Finding> findings;   // sorted by hold point, then place
+  std::vector<Offer> offers;       // sorted by what they save
+  std::vector<FreePlaces> free_places;
+};
+
+struct Wishes {
+  bool offers = false;
+  std::int64_t search_budget = 400'000;        // expansions for each panel before a proven gap is accepted
+  std::function<bool(double share)> progress;  // called now and then; false cancels the offers; may be empty
+};
+
+/// Solves a job that was read without refusals. A job whose building cannot be resolved is refused, all refusals at once.
+/// A job with a run that no layout fills still has an answer: see Layout::stopped.
+[[nodiscard]] std::expected<Answer, Refusals> solve(const Job& job, const Wishes& wishes);
+
+}  // namespace stringcourse
