@@ -1,0 +1,55 @@
+#pragma once
+// What was typed: a verb, its operands and its options. One table (verbs()) feeds the reading, the help and the tests.
+#include <expected>
+#include <optional>
+#include <span>
+#include <string>
+#include <string_view>
+#include <utility>
+#include <vector>
+
+namespace stringcourse::cli {
+
+/// One option of a verb. `value` names what follows it in the help; empty: a plain switch.
+struct OptionSpec {
+  std::string_view name;  // "--out"
+  std::string_view value;
+  std::string_view says;
+};
+
+/// One verb with everything that its help shows.
+struct VerbSpec {
+  std::string_view name;
+  std::string_view operands;  // "JOB"; "" for none
+  int least_operands = 0, most_operands = 0;
+  std::string_view summary;
+  std::string_view more;      // a paragraph or two
+  std::span<const OptionSpec> options;
+  std::string_view examples;  // whole lines, each a command
+};
+[[nodiscard]] std::span<const VerbSpec> verbs();
+
+/// A command that was understood.
+struct Command {
+  const VerbSpec* verb = nullptr;
+  std::vector<std::string> operands;
+  std::vector<std::pair<std::string, std::string>> options;  // as typed, in order; each at most once
+  bool wants_help = false;
+
+  [[nodiscard]] bool has(std::string_view option) const;
+  [[nodiscard]] std::optional<std::string> value(std::string_view option) const;
+};
+
+/// One sentence on what was not understood, with the nearest word where one is near.
+struct UsageError {
+  std::string text;
+};
+
+/// Reads the words after the program's name. "--option value" and "--option=value" are the same; "--" ends options.
+[[nodiscard]] std::expected<Command, UsageError> read_arguments(std::span<const std::string_view> words);
+
+/// The candidate nearest to `word`, if it is near enough to be what was meant (letters left out, doubled, swapped or wrong).
+[[nodiscard]] std::optional<std::string_view> nearest_word(std::string_view word,
+                                                           std::span<const std::string_view> candidates);
+
+}  // namespace stringcourse::cli

@@ -1,0 +1,45 @@
+#pragma once
+// A set: the folder that `plan` writes. It grows under another name beside its place and is moved there in one step,
+// so its place holds the old set or the new one, never a part. What `plan` did not write is never touched.
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "cli/files.hpp"
+
+namespace stringcourse::cli {
+
+/// The file that shows that a folder is a set of ours, and lists what we wrote into it.
+inline constexpr std::string_view kMarkerName = "stringcourse-set.json";
+
+class SetFolder {
+ public:
+  /// Looks at `place` and makes the folder beside it. Refuses a place where anything but a set of ours stands, a set's
+  /// `.previous` that is not ours or holds files of someone else, and a parent folder that is not there.
+  [[nodiscard]] static FileResult<SetFolder> begin(const std::string& place);
+  SetFolder(SetFolder&& other) noexcept;
+  SetFolder& operator=(SetFolder&&) = delete;
+  /// Takes the unfinished folder away, unless it was moved to its place.
+  ~SetFolder();
+
+  /// A new file in the set: "answer.json" or "drawings/plan.svg" (its folder is made).
+  [[nodiscard]] FileResult<NewFile> create(const std::string& name);
+  /// Writes the marker and moves the set to its place; an older set there becomes `.previous`.
+  [[nodiscard]] FileResult<void> finish();
+  /// Names of the files made, in the order of making.
+  [[nodiscard]] const std::vector<std::string>& names() const { return names_; }
+
+ private:
+  SetFolder(std::string place, std::string beside);
+  FileResult<void> write_marker();
+  FileResult<void> move_to_place();
+  FileResult<void> keep_as_previous();
+  std::string place_, beside_;
+  std::vector<std::string> names_;
+  bool drawings_made_ = false;
+};
+
+/// A file name from any text: letters, digits, '-', '_' and '.' stay, all else becomes '-'; never empty, hidden or long.
+[[nodiscard]] std::string safe_file_name(std::string_view text);
+
+}  // namespace stringcourse::cli

@@ -1,0 +1,31 @@
+#pragma once
+// The words that the answer document uses for the engine's own choices.
+#include <string_view>
+
+#include "bond/layout.hpp"
+#include "setout/gauge_rod.hpp"
+#include "solve/solve.hpp"
+
+namespace stringcourse {
+
+/// "through-corner", "butt-corner", "jamb", "free-end", "control-joint", "tied-junction", "lapped-butt",
+/// "entering-junction", "slot-side", "lintel-end".
+[[nodiscard]] std::string_view run_end_name(RunEnd end);
+/// "none", "start", "end".
+[[nodiscard]] std::string_view cut_end_name(CutEnd end);
+/// "corner", "jamb", "beside-control-joint", "dimensioned", "spaced".
+[[nodiscard]] std::string_view bar_reason_name(BarReason reason);
+/// "door", "overhead", "window", "plain".
+[[nodiscard]] std::string_view opening_use_name(OpeningUse use);
+/// "tied", "control-joint", "lapped".
+[[nodiscard]] std::string_view junction_kind_name(JunctionKind kind);
+/// "one-piece", "built-up".
+[[nodiscard]] std::string_view lintel_make_name(LintelMake make);
+/// "west", "north", "east", "south".
+[[nodiscard]] std::string_view heading_name(Heading heading);
+/// "floor", "sill", "course-top", "wire", "head", "lintel-course", "bond-beam", "pour-stop", "top".
+[[nodiscard]] std::string_view rod_event_name(setout::RodEvent event);
+/// "move-opening", "change-side".
+[[nodiscard]] std::string_view offer_name(Offer::What what);
+
+}  // namespace stringcourse

@@ -1,0 +1,88 @@
+#include "solve/json_out.hpp"
+
+#include <charconv>
+
+namespace stringcourse {
+
+namespace {
+
+constexpr std::size_t kBuffer = 1 << 16;
+
+}  // namespace
+
+void JsonOut::pass_on_when_full() {
+  if (buffer_.size() < kBuffer) return;
+  going_ = going_ && sink_(buffer_);
+  buffer_.clear();
+}
+
+bool JsonOut::finish() {
+  going_ = going_ && sink_(buffer_);
+  buffer_.clear();
+  return going_;
+}
+
+void JsonOut::before_value() {
+  if (comma_next_) buffer_ += ',';
+  if (break_next_) buffer_ += '\n';
+  comma_next_ = true;
+  break_next_ = false;
+}
+
+void JsonOut::open(char bracket) {
+  before_value();
+  buffer_ += bracket;
+  comma_next_ = false;
+}
+
+void JsonOut::close(char bracket) {
+  buffer_ += bracket;
+  comma_next_ = true;
+  pass_on_when_full();
+}
+
+void JsonOut::name(std::string_view key) {
+  before_value();
+  append_quoted(key);
+  buffer_ += ':';
+  comma_next_ = false;
+}
+
+void JsonOut::text(std::string_view value) {
+  before_value();
+  append_quoted(value);
+}
+
+void JsonOut::number(std::int64_t value) {
+  before_value();
+  char digits[24];
+  const auto end = std::to_chars(digits, digits + sizeof digits, value).ptr;
+  buffer_.append(digits, static_cast<std::size_t>(end - digits));
+}
+
+void JsonOut::truth(bool value) {
+  before_value();
+  buffer_ += value ? "true" : "false";
+}
+
+void JsonOut::raw(std::string_view json) {
+  before_value();
+  buffer_ += json;
+}
+
+void JsonOut::append_quoted(std::string_view value) {
+  constexpr char kHex[] = "0123456789abcdef";
+  buffer_ += '"';
+  for (const char c : value) {
+    if (c == '"' || c == '\\') buffer_ += '\\';
+    if (static_cast<unsigned char>(c) >= 0x20) {
+      buffer_ += c;
+    } else {
+      const auto code = static_cast<unsigned char>(c);
+      buffer_.append("\\u00").append(1, kHex[code >> 4]).append(1, kHex[code & 15]);
+    }
+  }
+  buffer_ += '"';
+}
+
+}  // namespace stringcourse
