@@ -16,6 +16,17 @@ struct Point {
 
 /// Line widths of ISO 128's series (0.13 0.18 0.25 0.35 0.5 0.7 1.0 mm); at most four on one sheet.
 enum class Pen { None, Thin, Medium, Thick, Heavy };  // 0.18, 0.35, 0.7, 1.0 mm
+/// Width of a pen's line; 0 for Pen::None.
+[[nodiscard]] constexpr Micrometres pen_width(Pen pen) {
+  switch (pen) {
+    case Pen::Thin: return 180;
+    case Pen::Medium: return 350;
+    case Pen::Thick: return 700;
+    case Pen::Heavy: return 1'000;
+    case Pen::None: break;
+  }
+  return 0;
+}
 enum class Dash { Solid, Dashed, DashDot };           // seen; hidden; centre lines and control joints
 enum class Ink { Black, Grey, Blue, Red, White };     // blue: what the user can move; red: what must not go on
 enum class Fill { None, White, Tint, Hatch45, Hatch135, CrossHatch, Black, Grey };  // Tint: light grey ground
@@ -74,6 +85,14 @@ struct Sheet {
 
 /// Paper sizes that sheets come in.
 enum class Paper { Letter, A4 };
+
+struct PaperSize {
+  Micrometres width = 0, height = 0;
+};
+/// Landscape size of a paper: Letter 11 x 8 1/2 in (ANSI/ASME Y14.1 size A), A4 297 x 210 mm (ISO 216).
+[[nodiscard]] constexpr PaperSize paper_size(Paper paper) {
+  return paper == Paper::A4 ? PaperSize{297'000, 210'000} : PaperSize{279'400, 215'900};
+}
 
 /// Advance width of `text` in micrometres at capital height `height` (B612, the sheets' font).
 [[nodiscard]] Micrometres text_width(const std::string& text, Micrometres height, Weight weight);

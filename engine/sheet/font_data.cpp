@@ -1,0 +1,25 @@
+// The two font files, byte for byte as they stand in fonts/ (licence: fonts/OFL.txt).
+#include <array>
+#include <cstdint>
+
+#include "sheet/font.hpp"
+
+#pragma clang diagnostic ignored "-Wc23-extensions"  // #embed is C23; clang takes it in C++ too
+
+namespace stringcourse::sheet {
+namespace {
+
+constexpr std::uint8_t kRegular[] = {
+#embed "fonts/B612-Regular.otf"
+};
+constexpr std::uint8_t kBold[] = {
+#embed "fonts/B612-Bold.otf"
+};
+
+}  // namespace
+
+Bytes font_file(Weight weight) {
+  return weight == Weight::Bold ? Bytes(kBold) : Bytes(kRegular);
+}
+
+}  // namespace stringcourse::sheet
