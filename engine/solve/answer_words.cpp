@@ -19,8 +19,6 @@ constexpr std::string_view kRunEnds[] = {"through-corner", "butt-corner", "jamb"
 constexpr std::string_view kCutEnds[] = {"none", "start", "end"};
 constexpr std::string_view kBarReasons[] = {"corner", "jamb", "beside-control-joint", "dimensioned", "spaced"};
 constexpr std::string_view kOpeningUses[] = {"door", "overhead", "window", "plain"};
-constexpr std::string_view kJunctionKinds[] = {"tied", "control-joint", "lapped"};
-constexpr std::string_view kLintelMakes[] = {"one-piece", "built-up"};
 constexpr std::string_view kHeadings[] = {"west", "north", "east", "south"};
 constexpr std::string_view kRodEvents[] = {"floor", "sill", "course-top", "wire", "head",
                                            "lintel-course", "bond-beam", "pour-stop", "top"};
@@ -32,8 +30,6 @@ std::string_view run_end_name(RunEnd end) { return word(kRunEnds, end); }
 std::string_view cut_end_name(CutEnd end) { return word(kCutEnds, end); }
 std::string_view bar_reason_name(BarReason reason) { return word(kBarReasons, reason); }
 std::string_view opening_use_name(OpeningUse use) { return word(kOpeningUses, use); }
-std::string_view junction_kind_name(JunctionKind kind) { return word(kJunctionKinds, kind); }
-std::string_view lintel_make_name(LintelMake make) { return word(kLintelMakes, make); }
 std::string_view heading_name(Heading heading) { return word(kHeadings, heading); }
 std::string_view rod_event_name(setout::RodEvent event) { return word(kRodEvents, event); }
 std::string_view offer_name(Offer::What what) { return word(kOffers, what); }

@@ -1,5 +1,5 @@
 #pragma once
-// The words that the answer document uses for the engine's own choices.
+// The words that the answer document uses for the engine's own choices. Those of the job's are in job/enum_names.hpp.
 #include <string_view>
 
 #include "bond/layout.hpp"
@@ -17,10 +17,6 @@ namespace stringcourse {
 [[nodiscard]] std::string_view bar_reason_name(BarReason reason);
 /// "door", "overhead", "window", "plain".
 [[nodiscard]] std::string_view opening_use_name(OpeningUse use);
-/// "tied", "control-joint", "lapped".
-[[nodiscard]] std::string_view junction_kind_name(JunctionKind kind);
-/// "one-piece", "built-up".
-[[nodiscard]] std::string_view lintel_make_name(LintelMake make);
 /// "west", "north", "east", "south".
 [[nodiscard]] std::string_view heading_name(Heading heading);
 /// "floor", "sill", "course-top", "wire", "head", "lintel-course", "bond-beam", "pour-stop", "top".

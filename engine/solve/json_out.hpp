@@ -5,6 +5,7 @@
 #include <functional>
 #include <string>
 #include <string_view>
+#include <utility>
 
 namespace stringcourse {
 
@@ -53,6 +54,8 @@ class JsonOut {
 
   /// A line break between values, so that a long document can be read line by line.
   void line_break() { break_next_ = true; }
+  /// A line break after the document.
+  void end_line() { buffer_ += '\n'; }
   /// Hands the rest to the sink. False if the sink has ended the writing.
   [[nodiscard]] bool finish();
 

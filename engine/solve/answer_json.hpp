@@ -1,0 +1,20 @@
+#pragma once
+// The answer as a JSON document (docs/schema/answer.schema.json): what the command line prints and the page reads.
+#include <string>
+
+#include "solve/json_out.hpp"
+#include "solve/solve.hpp"
+
+namespace stringcourse {
+
+inline constexpr int kAnswerVersion = 1;
+
+/// Writes the whole answer, piece by piece; memory does not grow with the building. Lengths are whole nanometres
+/// ("nm"), beside them the exact text in the job's tape where a person looks. A piece's start is `start` nanometres and
+/// start_numerator / start_denominator of one more, exactly. False if the sink ended the writing.
+[[nodiscard]] bool write_answer(const Answer& answer, const ByteSink& sink);
+
+/// The same as one text.
+[[nodiscard]] std::string answer_text(const Answer& answer);
+
+}  // namespace stringcourse

@@ -1,0 +1,84 @@
+#include "setout/places.hpp"
+#include "solve/answer_parts.hpp"
+#include "solve/answer_words.hpp"
+
+namespace stringcourse::answer_parts {
+
+namespace {
+
+// A place as whole nanometres and a fraction of one, so that every number fits a browser's exact range.
+void write_exact(JsonOut& out, const ExactPosition& at) {
+  std::int64_t whole = at.numerator / at.denominator;
+  std::int64_t rest = at.numerator % at.denominator;
+  if (rest < 0) --whole, rest += at.denominator;
+  out.number(whole);
+  out.number(rest);
+  out.number(rest == 0 ? 1 : at.denominator);
+}
+
+// [name, kind, length, start, start_numerator, start_denominator, cut] and "make-up" for the run's one free cut.
+void write_piece(JsonOut& out, const Building& building, const Run& run, const Piece& piece) {
+  out.list([&] {
+    out.text(setout::piece_name(building, run, piece));
+    out.text(kind_name(piece.kind));
+    out.number(piece.length.in_nanometres());
+    write_exact(out, piece.start);
+    out.text(cut_end_name(piece.cut));
+    if (piece.make_up) out.text("make-up");
+  });
+}
+
+void write_run(JsonOut& out, const Building& building, const Layout& layout, const Run& run) {
+  out.line_break();
+  out.object([&] {
+    out.field("side", wall_name(building, run.wall));
+    out.field("course", run.course);
+    out.field("from", run.start.in_nanometres());
+    out.field("to", run.end.in_nanometres());
+    out.field("at_start", run_end_name(run.at_start));
+    out.field("at_end", run_end_name(run.at_end));
+    out.field("joints", run.joints);
+    out.field("slack", run.slack.in_nanometres());
+    out.list("pieces", [&] {
+      for (const Piece& piece : setout::pieces_of(layout, run)) write_piece(out, building, run, piece);
+    });
+  });
+}
+
+void write_lintel(JsonOut& out, const Building& building, const PlacedLintel& lintel) {
+  const ResolvedOpening& opening = building.openings[static_cast<std::size_t>(lintel.opening)];
+  out.object([&] {
+    out.field("opening", opening.name);
+    out.field("side", wall_name(building, opening.wall));
+    write_length(out, "start_bearing", lintel.start_bearing, building.tape);
+    write_length(out, "end_bearing", lintel.end_bearing, building.tape);
+  });
+}
+
+void write_bar(JsonOut& out, const Building& building, const PlacedBar& bar) {
+  out.object([&] {
+    out.field("side", wall_name(building, bar.wall));
+    write_length(out, "centre", bar.centre, building.tape);
+    out.field("reason", bar_reason_name(bar.reason));
+    if (bar.corner >= 0) out.field("corner", building.corners[static_cast<std::size_t>(bar.corner)].name);
+    if (bar.opening >= 0) out.field("opening", building.openings[static_cast<std::size_t>(bar.opening)].name);
+    out.field("first_course", bar.first_course);
+    out.field("last_course", bar.last_course);
+  });
+}
+
+}  // namespace
+
+void write_layout(JsonOut& out, const Building& building, const Layout& layout) {
+  out.list("lintels", [&] {
+    for (const PlacedLintel& lintel : layout.lintels) write_lintel(out, building, lintel);
+  });
+  out.list("bars", [&] {
+    for (const PlacedBar& bar : layout.bars) write_bar(out, building, bar);
+  });
+  out.list("runs", [&] {
+    for (const Run& run : layout.runs) write_run(out, building, layout, run);
+  });
+}
+
+}  // namespace stringcourse::answer_parts

@@ -1,0 +1,27 @@
+#pragma once
+// The parts of the answer document. Each writes its own fields into the open top object.
+#include <string>
+#include <string_view>
+
+#include "solve/json_out.hpp"
+#include "solve/solve.hpp"
+
+namespace stringcourse::answer_parts {
+
+[[nodiscard]] inline const std::string& wall_name(const Building& building, int wall) {
+  return building.walls[static_cast<std::size_t>(wall)].name;
+}
+
+/// {"text": exact text in the job's tape, "nm": whole nanometres}.
+void write_length(JsonOut& out, std::string_view key, Length length, Tape tape);
+
+/// series, corners, sides, junctions, courses, openings, control_joints.
+void write_building(JsonOut& out, const Building& building, const Layout& layout);
+/// runs with their pieces, lintels, bars.
+void write_layout(JsonOut& out, const Building& building, const Layout& layout);
+/// counts, saw_list, gauge_rod.
+void write_lists(JsonOut& out, const Building& building, const Layout& layout);
+/// findings, offers, free_places, cost, proof, stopped.
+void write_verdict(JsonOut& out, const Answer& answer);
+
+}  // namespace stringcourse::answer_parts
