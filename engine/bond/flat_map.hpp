@@ -1,0 +1,61 @@
+#pragma once
+// A small open-addressing map from a 128-bit key to an index. Its order of storage never shows in an answer.
+#include <cstdint>
+#include <vector>
+
+namespace stringcourse::bond {
+
+class IndexMap {
+ public:
+  static constexpr std::int32_t kAbsent = -1;
+
+  [[nodiscard]] std::int32_t find(std::uint64_t high, std::uint64_t low) const {
+    if (slots_.empty()) return kAbsent;
+    return slots_[slot_of(high, low)].value;
+  }
+
+  /// Puts `value` (>= 0) at a key that is not in the map.
+  void insert(std::uint64_t high, std::uint64_t low, std::int32_t value) {
+    if (slots_.empty() || (count_ + 1) * 2 > slots_.size()) grow();
+    slots_[slot_of(high, low)] = Slot{high, low, value};
+    ++count_;
+  }
+
+  [[nodiscard]] std::size_t size() const { return count_; }
+
+ private:
+  struct Slot {
+    std::uint64_t high = 0, low = 0;
+    std::int32_t value = kAbsent;
+  };
+
+  static std::uint64_t mixed(std::uint64_t high, std::uint64_t low) {
+    std::uint64_t h = (high * 0x9e3779b97f4a7c15ULL) ^ (low + 0x7f4a7c15ULL + (high << 6) + (high >> 2));
+    h ^= h >> 32;
+    h *= 0xd6e8feb86659fd93ULL;
+    h ^= h >> 29;
+    return h;
+  }
+
+  [[nodiscard]] std::size_t slot_of(std::uint64_t high, std::uint64_t low) const {
+    const std::size_t mask = slots_.size() - 1;
+    std::size_t slot = static_cast<std::size_t>(mixed(high, low)) & mask;
+    while (slots_[slot].value != kAbsent && (slots_[slot].high != high || slots_[slot].low != low)) {
+      slot = (slot + 1) & mask;
+    }
+    return slot;
+  }
+
+  void grow() {
+    std::vector<Slot> old(slots_.empty() ? 64 : slots_.size() * 2);
+    old.swap(slots_);
+    for (const Slot& slot : old) {
+      if (slot.value != kAbsent) slots_[slot_of(slot.high, slot.low)] = slot;
+    }
+  }
+
+  std::vector<Slot> slots_;
+  std::size_t count_ = 0;
+};
+
+}  // namespace stringcourse::bond

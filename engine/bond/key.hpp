@@ -1,0 +1,84 @@
+#pragma once
+// The ordered cost as one comparable, addable key: four words compared in order. Addition is word by word, so keys of
+// parts of a wall add up to the key of the wall and the search can use them like numbers.
+#include <array>
+#include <compare>
+#include <cstdint>
+#include <limits>
+
+#include "bond/layout.hpp"
+
+namespace stringcourse::bond {
+
+/// Which order the terms are compared in.
+enum class Order { HalfBond, QuarterBond, Weighted };
+
+/// Counts are held in 32 bits each; a panel has fewer than 2^31 joints by the bounds of the job reader.
+struct Key {
+  std::array<std::uint64_t, 4> words{};
+
+  friend constexpr auto operator<=>(const Key&, const Key&) = default;
+  friend constexpr Key operator+(const Key& a, const Key& b) {
+    Key sum;
+    for (std::size_t i = 0; i < 4; ++i) sum.words[i] = a.words[i] + b.words[i];
+    return sum;
+  }
+  /// No layout: greater than every cost. Never added to.
+  static constexpr Key impossible() {
+    return Key{{std::numeric_limits<std::uint64_t>::max(), 0, 0, 0}};
+  }
+  constexpr bool is_impossible() const { return words[0] == std::numeric_limits<std::uint64_t>::max(); }
+};
+
+/// Parts of a cost that come up while laying one piece or one joint.
+struct Charge {
+  std::uint32_t short_laps = 0, cuts = 0, short_pieces = 0, shifted = 0;
+  std::uint64_t deviation = 0, units = 0;
+};
+
+[[nodiscard]] constexpr Key key_of(const Charge& charge, Order order) {
+  const auto pair = [](std::uint32_t high, std::uint32_t low) {
+    return (static_cast<std::uint64_t>(high) << 32) | low;
+  };
+  switch (order) {
+    case Order::HalfBond:
+      return Key{{pair(charge.short_laps, charge.cuts), pair(charge.short_pieces, charge.shifted),
+                  charge.deviation, charge.units}};
+    case Order::QuarterBond:
+      return Key{{pair(charge.cuts, charge.short_pieces), pair(charge.short_laps, charge.shifted),
+                  charge.deviation, charge.units}};
+    case Order::Weighted: break;
+  }
+  return Key{{charge.units, 0, 0, 0}};
+}
+
+/// The key read back as a Cost; extra bars are counted elsewhere. Weighted sums are reported as short_laps.
+[[nodiscard]] constexpr Cost cost_of(const Key& key, Order order) {
+  const auto high = [](std::uint64_t word) { return static_cast<std::int64_t>(word >> 32); };
+  const auto low = [](std::uint64_t word) { return static_cast<std::int64_t>(word & 0xffffffffU); };
+  Cost cost;
+  if (order == Order::Weighted) {
+    cost.short_laps = static_cast<std::int64_t>(key.words[0]);
+    return cost;
+  }
+  const bool laps_first = order == Order::HalfBond;
+  cost.short_laps = high(key.words[laps_first ? 0 : 1]);
+  cost.cuts = laps_first ? low(key.words[0]) : high(key.words[0]);
+  cost.short_pieces = laps_first ? high(key.words[1]) : low(key.words[0]);
+  cost.shifted_joints = low(key.words[1]);
+  cost.joint_deviation = static_cast<std::int64_t>(key.words[2]);
+  cost.units = static_cast<std::int64_t>(key.words[3]);
+  return cost;
+}
+
+/// A cost of whole panels as a key, to compare and add (extra bars left out).
+[[nodiscard]] constexpr Key key_of(const Cost& cost, Order order) {
+  if (order == Order::Weighted) return Key{{static_cast<std::uint64_t>(cost.short_laps), 0, 0, 0}};
+  return key_of(Charge{static_cast<std::uint32_t>(cost.short_laps), static_cast<std::uint32_t>(cost.cuts),
+                       static_cast<std::uint32_t>(cost.short_pieces),
+                       static_cast<std::uint32_t>(cost.shifted_joints),
+                       static_cast<std::uint64_t>(cost.joint_deviation), static_cast<std::uint64_t>(cost.units)},
+                order);
+}
+
+}  // namespace stringcourse::bond

@@ -1,0 +1,449 @@
+#include "bond/row_graph.hpp"
+
+#include <algorithm>
+
+namespace stringcourse::bond {
+namespace {
+
+constexpr std::int64_t kBeyond = std::int64_t{1} << 60;  // past every wall
+constexpr std::int32_t kMakeUp = -1;
+constexpr std::int32_t kNoPiece = -2;
+
+std::int64_t rounded_to_step(std::int64_t length, std::int64_t step) {
+  return rounded_to(Length::nanometres(length), Length::nanometres(step)).in_nanometres();
+}
+
+/// The cells a cut keeps, seen from its start face.
+std::vector<Cell> cells_as_laid(const PieceChoice& choice, CutEnd cut) {
+  std::vector<Cell> cells = choice.cells;
+  if (cut != CutEnd::Start) return cells;
+  for (Cell& cell : cells) cell = Cell{choice.length - cell.to, choice.length - cell.from};
+  return cells;
+}
+
+}  // namespace
+
+Order order_of(const Panel& panel) {
+  if (panel.weighted) return Order::Weighted;
+  return panel.cuts_before_laps ? Order::QuarterBond : Order::HalfBond;
+}
+
+Menu menu_of(const Row& row, Stage stage) {
+  Menu menu;
+  menu.stage = stage;
+  for (std::size_t i = 0; i < row.choices.size(); ++i) {
+    if (stage == Stage::Whole && row.choices[i].is_cut) continue;
+    menu.choices.push_back(row.choices[i]);
+    menu.original.push_back(static_cast<std::int32_t>(i));
+  }
+  menu.make_up_from = stage == Stage::Whole ? 0 : row.make_up_from;
+  return menu;
+}
+
+RowGraph::RowGraph(const Panel& panel, const Row& row, const Menu& menu, const Reach& reach, GraphKind kind)
+    : panel_(&panel), row_(&row), menu_(&menu), reach_(&reach), kind_(kind), order_(order_of(panel)) {
+  Node before;
+  before.place = Exact::at(row.runs.empty() ? 0 : row.runs.front().start);
+  before.low = before.high = before.next = before.place.whole;
+  before.run_done = true;
+  before.loose = 0;
+  nodes_.push_back(before);
+  make_families();
+}
+
+// ---- families ------------------------------------------------------------------------------------------------------
+
+void RowGraph::make_families() {
+  for (std::size_t index = 0; index < row_->runs.size(); ++index) {
+    first_family_.push_back(static_cast<std::int32_t>(families_.size()));
+    const RowRun& stretch = row_->runs[index];
+    const auto run = static_cast<std::int32_t>(index);
+    const std::int64_t target = stretch.end - stretch.start + (1 - joint_ends(stretch)) * panel_->joint;
+    const std::size_t before = families_.size();
+    add_even(run, target);
+    const bool closes_even = families_.size() > before;
+    if (menu_->stage == Stage::Whole && closes_even) continue;
+    add_shared(run, target);
+    if (menu_->make_up_from > 0) add_odd(run, target);
+  }
+  first_family_.push_back(static_cast<std::int32_t>(families_.size()));
+}
+
+void RowGraph::add_even(std::int32_t run, std::int64_t target) {
+  if (target < 0) return;
+  Family family;
+  family.run = run;
+  family.target = target;
+  if (can_finish(family, 0, 0, false)) families_.push_back(family);
+}
+
+bool RowGraph::in_joint_range(std::int64_t leftover, std::int64_t joints) const {
+  const int128 slack = static_cast<int128>(panel_->joint) * joints + leftover;
+  return slack >= static_cast<int128>(panel_->joint_least) * joints &&
+         slack <= static_cast<int128>(panel_->joint_most) * joints;
+}
+
+/// One family for each number of pieces whose joints are in range; in the loose graph one for all of them.
+void RowGraph::add_counted(Family family, std::int32_t least, std::int32_t most) {
+  const std::int32_t ends = joint_ends(row_->runs[static_cast<std::size_t>(family.run)]);
+  for (std::int32_t pieces = least; pieces <= most; ++pieces) {
+    family.joints = pieces - 1 + ends;
+    if (family.joints < 1 || !in_joint_range(family.leftover, family.joints)) continue;
+    family.pieces = kind_ == GraphKind::Exact ? pieces : 0;
+    has_leftovers_ = true;
+    families_.push_back(family);
+    if (kind_ == GraphKind::Loose) return;
+  }
+}
+
+void RowGraph::add_shared(std::int32_t run, std::int64_t target) {
+  std::int64_t least_module = std::max<std::int64_t>(target, 1);
+  for (const PieceChoice& choice : menu_->choices) least_module = std::min(least_module, choice.length + panel_->joint);
+  const std::int64_t most_joints = std::max<std::int64_t>(target, 0) / least_module + 2;
+  const std::int64_t wider = (panel_->joint_most - panel_->joint) * most_joints;
+  const std::int64_t tighter = (panel_->joint - panel_->joint_least) * most_joints;
+  const std::int64_t grain = reach_->grain();
+  const std::int64_t first = std::max<std::int64_t>(0, (target - wider) / grain * grain);
+  for (std::int64_t sum = first; sum <= target + tighter; sum += grain) {
+    if (sum == target || !reach_->can_fill(sum)) continue;
+    Family family;
+    family.kind = Family::Kind::Shared;
+    family.run = run;
+    family.target = sum;
+    family.leftover = target - sum;
+    add_counted(family, reach_->least_count(sum), reach_->most_count(sum));
+  }
+}
+
+void RowGraph::add_odd(std::int32_t run, std::int64_t target) {
+  const std::int64_t grain = reach_->grain();
+  const std::int64_t most_others = target - panel_->joint - panel_->least_piece + panel_->cut_step;
+  const std::int64_t least_others = target - panel_->joint - menu_->make_up_from - panel_->cut_step;
+  for (std::int64_t others = std::max<std::int64_t>(0, least_others / grain * grain); others <= most_others; others += grain) {
+    if (!reach_->can_fill(others)) continue;
+    const std::int64_t rest = target - others - panel_->joint;
+    const std::int64_t length = rounded_to_step(rest, panel_->cut_step);
+    if (length == rest || !lawful_make_up(length)) continue;
+    Family family;
+    family.kind = Family::Kind::Odd;
+    family.run = run;
+    family.make_up = length;
+    family.target = others + length + panel_->joint;
+    family.leftover = rest - length;
+    add_counted(family, reach_->least_count(others) + 1, reach_->most_count(others) + 1);
+  }
+}
+
+bool RowGraph::lawful_make_up(std::int64_t length) const {
+  if (length < panel_->least_piece || length >= menu_->make_up_from || length % panel_->cut_step != 0) return false;
+  return std::ranges::none_of(row_->choices, [&](const PieceChoice& choice) { return choice.length == length; });
+}
+
+bool RowGraph::can_make_up(std::int64_t rest, std::int32_t) const {
+  const std::int64_t grain = reach_->grain();
+  const std::int64_t least = rest - panel_->joint - menu_->make_up_from;
+  for (std::int64_t others = std::max<std::int64_t>(0, least / grain * grain);
+       others <= rest - panel_->joint - panel_->least_piece; others += grain) {
+    if (reach_->can_fill(others) && lawful_make_up(rest - others - panel_->joint)) return true;
+  }
+  return false;
+}
+
+bool RowGraph::can_finish(const Family& family, std::int64_t sum, std::int32_t count, bool made_up) const {
+  const bool owes_make_up = family.kind == Family::Kind::Odd && !made_up;
+  const std::int64_t rest = family.target - sum - (owes_make_up ? family.make_up + panel_->joint : 0);
+  if (reach_->can_fill(rest)) {
+    if (family.pieces == 0) return true;
+    const std::int32_t left = family.pieces - count - (owes_make_up ? 1 : 0);
+    return reach_->least_count(rest) <= left && left <= reach_->most_count(rest);
+  }
+  return family.kind == Family::Kind::Even && !made_up && menu_->make_up_from > 0 && can_make_up(rest, 0);
+}
+
+std::uint64_t RowGraph::least_deviation() const {
+  std::uint64_t sum = 0;
+  for (std::size_t run = 0; run + 1 < first_family_.size(); ++run) {
+    std::uint64_t least = ~std::uint64_t{0};
+    for (std::int32_t f = first_family_[run]; f < first_family_[run + 1]; ++f) {
+      const std::int64_t leftover = families_[static_cast<std::size_t>(f)].leftover;
+      least = std::min(least, static_cast<std::uint64_t>(leftover < 0 ? -leftover : leftover));
+    }
+    if (least != ~std::uint64_t{0}) sum += least * row_->courses.size();
+  }
+  return sum;
+}
+
+// ---- nodes ---------------------------------------------------------------------------------------------------------
+
+Exact RowGraph::joint_place(const Family& family, std::int64_t sum, std::int32_t count) const {
+  const RowRun& run = row_->runs[static_cast<std::size_t>(family.run)];
+  const std::int64_t starts = has_joint(run.at_start) ? 1 : 0;
+  const int128 doubled = 2 * static_cast<int128>(run.start + sum + starts * panel_->joint) - panel_->joint;
+  if (family.pieces == 0 && family.joints == 0) return Exact::make(doubled, 2);
+  if (family.pieces == 0 && kind_ == GraphKind::Loose) return Exact::make(doubled, 2);
+  const int128 share = static_cast<int128>(2 * (starts + count) - 1) * family.leftover;
+  return Exact::make(doubled * family.joints + share, 2 * family.joints);
+}
+
+void RowGraph::place_node(Node& node, const Family& family) const {
+  const RowRun& run = row_->runs[static_cast<std::size_t>(family.run)];
+  const bool at_run_start = node.sum == 0;
+  const bool jointless = node.run_done && at_run_start && joint_ends(run) == 1;  // n = 0 and m = 0
+  const bool joint_here = at_run_start ? has_joint(run.at_start) && !jointless
+                                       : !node.run_done || has_joint(run.at_end);
+  if (!joint_here) {
+    node.place = Exact::at(node.run_done ? run.end : run.start);
+    node.low = node.high = node.place.whole;
+    return;
+  }
+  node.place = joint_place(family, node.sum, node.count);
+  const bool fraction = node.place.numerator != node.place.whole * node.place.denominator;
+  node.low = node.place.whole + (is_loose(family) ? std::min<std::int64_t>(0, family.leftover) : 0);
+  node.high = node.place.whole + (fraction ? 1 : 0) + (is_loose(family) ? std::max<std::int64_t>(0, family.leftover) : 0);
+  const bool tied = (at_run_start && run.at_start == RunEnd::TiedJunction) ||
+                    (node.run_done && run.at_end == RunEnd::TiedJunction);
+  node.head_joint = !tied;
+  if (at_run_start && run.at_start == RunEnd::LintelEnd) node.lintel = run.start_lintel;
+  if (node.run_done && run.at_end == RunEnd::LintelEnd) node.lintel = run.end_lintel;
+}
+
+std::int32_t RowGraph::node_at(std::int32_t family_index, std::int64_t sum, std::int32_t count, bool made_up,
+                               std::uint32_t mark) {
+  const Family& family = families_[static_cast<std::size_t>(family_index)];
+  const std::int32_t kept_count = family.pieces == 0 ? 0 : count;
+  const std::uint64_t high = (static_cast<std::uint64_t>(family_index) << 44) ^ (static_cast<std::uint64_t>(mark) << 24) ^
+                             (static_cast<std::uint64_t>(kept_count) << 1) ^ (made_up ? 1U : 0U);
+  if (mark == 0) {
+    const std::int32_t known = index_.find(high, static_cast<std::uint64_t>(sum));
+    if (known != IndexMap::kAbsent) return known;
+  }
+  Node node;
+  node.run = family.run;
+  node.family = family_index;
+  node.sum = sum;
+  node.count = kept_count;
+  node.made_up = made_up;
+  node.run_done = sum == family.target;
+  place_node(node, family);
+  node.next = node.low;
+  const auto index = static_cast<std::int32_t>(nodes_.size());
+  if (mark == 0) {
+    index_.insert(high, static_cast<std::uint64_t>(sum), index);
+  } else {
+    node.first_held = static_cast<std::int32_t>(held_.size());
+    node.held_count = static_cast<std::int32_t>(holding_.size());
+    held_.insert(held_.end(), holding_.begin(), holding_.end());
+  }
+  nodes_.push_back(node);
+  return index;
+}
+
+std::int32_t RowGraph::loose_family_of(std::int32_t index, RowGraph& loose) {
+  Family& family = families_[static_cast<std::size_t>(index)];
+  if (family.loose_family >= 0) return family.loose_family;
+  const auto run = static_cast<std::size_t>(family.run);
+  for (std::int32_t other = loose.first_family_[run]; other < loose.first_family_[run + 1]; ++other) {
+    const Family& candidate = loose.families_[static_cast<std::size_t>(other)];
+    if (candidate.kind == family.kind && candidate.target == family.target && candidate.make_up == family.make_up) {
+      family.loose_family = other;
+    }
+  }
+  return family.loose_family;
+}
+
+std::int32_t RowGraph::loose_of(std::int32_t index, RowGraph& loose) {
+  const Node node = nodes_[static_cast<std::size_t>(index)];
+  if (node.loose >= 0) return node.loose;
+  const std::int32_t found =
+      node.finished ? loose.finished_node()
+                    : loose.node_at(loose_family_of(node.family, loose), node.sum, 0, node.made_up, 0);
+  nodes_[static_cast<std::size_t>(index)].loose = found;
+  return found;
+}
+
+// ---- arcs ----------------------------------------------------------------------------------------------------------
+
+std::int32_t RowGraph::grow_arcs(std::int32_t index) {
+  if (node(index).first_arc >= 0) return node(index).first_arc;
+  fresh_.clear();
+  const Node from = node(index);
+  if (from.run_done && !from.finished) {
+    enter_run(from.run + 1);
+  } else if (!from.finished) {
+    grow_pieces(index);
+  }
+  Node& grown = nodes_[static_cast<std::size_t>(index)];
+  grown.first_arc = static_cast<std::int32_t>(arcs_.size());
+  grown.arc_count = static_cast<std::int32_t>(fresh_.size());
+  grown.next = kBeyond;
+  for (const Arc& arc : fresh_) grown.next = std::min(grown.next, node(arc.target).low);
+  arcs_.insert(arcs_.end(), fresh_.begin(), fresh_.end());
+  return grown.first_arc;
+}
+
+std::int32_t RowGraph::finished_node() {
+  if (finished_ >= 0) return finished_;
+  Node end;
+  end.finished = true;
+  end.run = static_cast<std::int32_t>(row_->runs.size());
+  end.place = Exact::at(kBeyond);
+  end.low = end.high = end.next = kBeyond;
+  finished_ = static_cast<std::int32_t>(nodes_.size());
+  nodes_.push_back(end);
+  return finished_;
+}
+
+void RowGraph::enter_run(std::int32_t run) {
+  if (run == static_cast<std::int32_t>(row_->runs.size())) {
+    fresh_.push_back(Arc{finished_node(), kNoPiece, 0, CutEnd::None, Key{}});
+    return;
+  }
+  const auto courses = row_->courses.size();
+  for (std::int32_t f = first_family_[static_cast<std::size_t>(run)]; f < first_family_[static_cast<std::size_t>(run) + 1]; ++f) {
+    const std::int64_t leftover = families_[static_cast<std::size_t>(f)].leftover;
+    Charge charge;
+    if (order_ != Order::Weighted) charge.deviation = static_cast<std::uint64_t>(leftover < 0 ? -leftover : leftover) * courses;
+    fresh_.push_back(Arc{node_at(f, 0, 0, false, 0), kNoPiece, 0, CutEnd::None, key_of(charge, order_)});
+  }
+}
+
+void RowGraph::grow_pieces(std::int32_t from) {
+  for (std::size_t i = 0; i < menu_->choices.size(); ++i) try_piece(from, menu_->choices[i], menu_->original[i]);
+  if (menu_->make_up_from > 0 && !node(from).made_up) try_make_ups(from);
+  // Longer pieces first: the order in which ties are broken.
+  std::ranges::stable_sort(fresh_, [](const Arc& a, const Arc& b) { return a.length > b.length; });
+}
+
+void RowGraph::try_make_ups(std::int32_t from) {
+  const Node node = nodes_[static_cast<std::size_t>(from)];
+  const Family family = families_[static_cast<std::size_t>(node.family)];
+  if (family.kind == Family::Kind::Shared) return;
+  PieceChoice piece;
+  piece.is_cut = true;
+  const auto lay_length = [&](std::int64_t length) {
+    piece.length = length;
+    piece.cells.clear();
+    for (const Cell& cell : row_->make_up_cells) {
+      if (cell.to < length) piece.cells.push_back(cell);
+    }
+    try_piece(from, piece, kMakeUp);
+  };
+  if (family.kind == Family::Kind::Odd) {
+    lay_length(family.make_up);
+    return;
+  }
+  const std::int64_t rest = family.target - node.sum - panel_->joint;
+  const std::int64_t grain = reach_->grain();
+  const std::int64_t least = std::max<std::int64_t>(0, (rest - menu_->make_up_from) / grain * grain);
+  for (std::int64_t others = least; others <= rest - panel_->least_piece; others += grain) {
+    if (reach_->can_fill(others) && lawful_make_up(rest - others)) lay_length(rest - others);
+  }
+}
+
+Key RowGraph::charge(const PieceChoice& choice) const {
+  const auto courses = static_cast<std::uint32_t>(row_->courses.size());
+  Charge charge;
+  if (order_ == Order::Weighted) {
+    charge.units = static_cast<std::uint64_t>(choice.weight) * courses;
+    return key_of(charge, order_);
+  }
+  charge.units = courses;
+  charge.cuts = choice.is_cut ? courses : 0;
+  charge.short_pieces = choice.length < panel_->half_length ? courses : 0;
+  return key_of(charge, order_);
+}
+
+RowGraph::Faces RowGraph::faces_of(const Node& from, std::int64_t length) const {
+  const Family& family = families_[static_cast<std::size_t>(from.family)];
+  const RowRun& run = row_->runs[static_cast<std::size_t>(from.run)];
+  const std::int64_t starts = has_joint(run.at_start) ? 1 : 0;
+  const std::int64_t base = run.start + from.sum + starts * panel_->joint;
+  Faces faces;
+  const bool counted = family.pieces > 0;
+  const std::int64_t m = counted ? family.joints : 1;
+  const std::int64_t shared = counted ? family.leftover : 0;
+  faces.start = Exact::make(static_cast<int128>(base) * m + static_cast<int128>(starts + from.count) * shared, m);
+  faces.end = faces.start.moved(length);
+  const bool first = from.sum == 0;
+  faces.previous_end = first ? Exact::at(run.start)
+                             : Exact::make(static_cast<int128>(base - panel_->joint) * m +
+                                               static_cast<int128>(starts + from.count - 1) * shared, m);
+  return faces;
+}
+
+bool RowGraph::covers_bar(const Faces& faces) const {
+  return std::ranges::any_of(panel_->bars, [&](const PanelBar& bar) {
+    const Exact centre = Exact::at(bar.centre);
+    return compare(centre, faces.previous_end) > 0 && compare(centre, faces.end) < 0;
+  });
+}
+
+bool RowGraph::hold_bars(const RowRun& run, const PieceChoice& choice, CutEnd cut, const Faces& faces, bool last) {
+  holding_.clear();
+  for (std::size_t i = 0; i < panel_->bars.size(); ++i) {
+    const PanelBar& bar = panel_->bars[i];
+    if (bar.centre <= run.start || bar.centre >= run.end) continue;
+    const Exact centre = Exact::at(bar.centre);
+    if (compare(centre, faces.previous_end) < 0) continue;
+    if (compare(centre, faces.end) >= 0) {
+      if (last) return false;  // in the joint at the run's end
+      continue;                // the next piece's affair
+    }
+    if (compare(centre, faces.start) <= 0) return false;  // in the joint before this piece
+    bool held = false;
+    for (const Cell& cell : cells_as_laid(choice, cut)) {
+      const Exact from = faces.start.moved(cell.from), to = faces.start.moved(cell.to);
+      if (compare(centre, from, bar.half_width) < 0 || compare(to, centre, bar.half_width) < 0) continue;
+      holding_.push_back(HeldCell{static_cast<std::int32_t>(i), from, to});
+      held = true;
+      break;
+    }
+    if (!held) return false;
+  }
+  return true;
+}
+
+bool RowGraph::in_uncut_zone(const Faces& faces) const {
+  return std::ranges::any_of(row_->uncut_zones, [&](const UncutZone& zone) {
+    return compare(faces.start, Exact::at(zone.to)) < 0 && compare(faces.end, Exact::at(zone.from)) > 0;
+  });
+}
+
+void RowGraph::try_piece(std::int32_t from, const PieceChoice& choice, std::int32_t original) {
+  const Node node = nodes_[static_cast<std::size_t>(from)];
+  const Family& family = families_[static_cast<std::size_t>(node.family)];
+  const RowRun& run = row_->runs[static_cast<std::size_t>(node.run)];
+  const std::int64_t sum = node.sum + choice.length + panel_->joint;
+  if (sum > family.target || !can_finish(family, sum, node.count + 1, node.made_up || original == kMakeUp)) return;
+  const bool first = node.sum == 0, last = sum == family.target;
+  if (last && family.kind == Family::Kind::Odd && !node.made_up && original != kMakeUp) return;
+  const bool alone = first && last;
+  if (first && run.at_start == RunEnd::ThroughCorner && !(choice.corner || (choice.half && alone))) return;
+  if (last && run.at_end == RunEnd::ThroughCorner && !(choice.corner || (choice.half && alone))) return;
+  if (!choice.is_cut) return lay(from, choice, original, CutEnd::None);
+  const bool start_shows = first && shows_face(run.at_start), end_shows = last && shows_face(run.at_end);
+  if (start_shows && end_shows) return;
+  if (!end_shows) lay(from, choice, original, CutEnd::End);
+  const bool either_way = !start_shows && !end_shows;
+  if (end_shows || (either_way && covers_bar(faces_of(node, choice.length)))) lay(from, choice, original, CutEnd::Start);
+}
+
+void RowGraph::lay(std::int32_t from, const PieceChoice& choice, std::int32_t original, CutEnd cut) {
+  const Node node = nodes_[static_cast<std::size_t>(from)];
+  const Family family = families_[static_cast<std::size_t>(node.family)];
+  const RowRun& run = row_->runs[static_cast<std::size_t>(node.run)];
+  const std::int64_t sum = node.sum + choice.length + panel_->joint;
+  holding_.clear();
+  if (!is_loose(family) && !(panel_->bars.empty() && row_->uncut_zones.empty())) {
+    const Faces faces = faces_of(node, choice.length);
+    if (choice.is_cut && in_uncut_zone(faces)) return;
+    if (!hold_bars(run, choice, cut, faces, sum == family.target)) return;
+    if (kind_ == GraphKind::Loose) holding_.clear();
+  }
+  const std::uint32_t mark =
+      holding_.empty() ? 0 : static_cast<std::uint32_t>((original + 2) * 4 + static_cast<int>(cut) + 1);
+  const std::int32_t target = node_at(node.family, sum, node.count + 1, node.made_up || original == kMakeUp, mark);
+  fresh_.push_back(Arc{target, original, choice.length, cut, charge(choice)});
+}
+
+}  // namespace stringcourse::bond

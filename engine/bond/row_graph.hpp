@@ -1,0 +1,141 @@
+#pragma once
+// One row as a graph that is grown where it is walked: nodes are head joints (or run ends), arcs are pieces.
+//
+// A run's pieces decide its joint: with module sum M = sum of (piece + j) and T = run + (1 - joint ends) j, the joints of
+// a run of m are j + (T - M) / m wide. So a run is walked within a FAMILY:
+//   even    M = T: every joint is j; any number of pieces; at most one make-up piece among them;
+//   shared  M != T: the difference D is shared by m joints, so the number of pieces is part of the family;
+//   odd     a make-up piece whose length was rounded to the saw's step: D is what rounding left, pieces counted too.
+// The LOOSE graph, used for bounds only, merges the shared (odd) families of one M into one whose places are known
+// up to an interval as wide as D: every exact row is a walk in it that costs no more.
+#include <cstdint>
+#include <vector>
+
+#include "bond/exact.hpp"
+#include "bond/flat_map.hpp"
+#include "bond/key.hpp"
+#include "bond/panel.hpp"
+#include "bond/reach.hpp"
+
+namespace stringcourse::bond {
+
+enum class GraphKind { Exact, Loose };
+
+/// A whole cell that a bar goes through, as the last piece offers it.
+struct HeldCell {
+  std::int32_t bar = 0;
+  Exact from, to;
+};
+
+struct Arc {
+  std::int32_t target = 0;
+  std::int32_t choice = -2;  // index into the row's own choices; -1 make-up; -2: no piece (entering a run, leaving the row)
+  std::int64_t length = 0;
+  CutEnd cut = CutEnd::None;
+  Key cost;                  // times the number of courses
+};
+
+struct Node {
+  Exact place;             // centre of the head joint after the last piece, or the run's end
+  std::int64_t low = 0, high = 0;  // whole-nanometre bounds of the place (wide in loose families)
+  std::int64_t next = 0;   // no joint comes before this place from here on; known once the arcs are
+  std::int32_t run = -1;   // -1: before the first run
+  std::int32_t family = -1;
+  std::int64_t sum = 0;    // module sum so far
+  std::int32_t count = 0;  // pieces so far (0 in even families)
+  bool made_up = false;    // the make-up piece is behind
+  bool head_joint = false; // a joint that laps are counted from
+  bool run_done = false;
+  bool finished = false;   // the row is complete: beyond everything
+  std::int32_t lintel = -1;  // this joint is the end joint of that lintel
+  std::int32_t first_held = 0, held_count = 0;  // into RowGraph::held
+  std::int32_t loose = -1;   // the loose graph's node that stands for this one
+  std::int32_t first_arc = -1, arc_count = 0;   // -1: not yet grown
+};
+
+struct Family {
+  enum class Kind { Even, Shared, Odd } kind = Kind::Even;
+  std::int32_t run = 0;
+  std::int64_t target = 0;   // module sum to reach (Odd: with the make-up's own module)
+  std::int32_t pieces = 0;   // 0: any number
+  std::int64_t leftover = 0; // D
+  std::int64_t joints = 0;   // m, where the number of pieces is fixed
+  std::int64_t make_up = 0;  // Odd: the make-up's length
+  std::int32_t loose_family = -1;  // its index in the loose graph, once asked for
+};
+
+class RowGraph {
+ public:
+  RowGraph(const Panel& panel, const Row& row, const Menu& menu, const Reach& reach, GraphKind kind);
+
+  /// The node before the first run.
+  [[nodiscard]] std::int32_t root() const { return 0; }
+  [[nodiscard]] const Node& node(std::int32_t index) const { return nodes_[static_cast<std::size_t>(index)]; }
+  /// The arcs from a node, grown at the first asking: longer pieces first. The references die at the next growth.
+  [[nodiscard]] std::int32_t grow_arcs(std::int32_t index);
+  [[nodiscard]] const Arc& arc(std::int32_t index) const { return arcs_[static_cast<std::size_t>(index)]; }
+  [[nodiscard]] const HeldCell& held(std::int32_t index) const { return held_[static_cast<std::size_t>(index)]; }
+  [[nodiscard]] const Row& row() const { return *row_; }
+  /// The loose node that stands for an exact one (grown in `loose` when needed).
+  [[nodiscard]] std::int32_t loose_of(std::int32_t index, RowGraph& loose);
+  /// Whether any family of this row shares a leftover: then loose and exact graphs differ.
+  [[nodiscard]] bool has_leftovers() const { return has_leftovers_; }
+  /// Least deviation that the runs of this row need by themselves, over all its courses, in nanometres.
+  [[nodiscard]] std::uint64_t least_deviation() const;
+
+ private:
+  struct Faces {  // of the piece about to be laid
+    Exact previous_end, start, end;
+  };
+
+  void make_families();
+  void add_even(std::int32_t run, std::int64_t target);
+  void add_shared(std::int32_t run, std::int64_t target);
+  void add_odd(std::int32_t run, std::int64_t target);
+  void add_counted(Family family, std::int32_t least, std::int32_t most);
+  [[nodiscard]] std::int32_t loose_family_of(std::int32_t family, RowGraph& loose);
+  [[nodiscard]] bool in_joint_range(std::int64_t leftover, std::int64_t joints) const;
+  void enter_run(std::int32_t run);
+  std::int32_t finished_node();
+  void grow_pieces(std::int32_t from);
+  void try_piece(std::int32_t from, const PieceChoice& choice, std::int32_t original);
+  void try_make_ups(std::int32_t from);
+  void lay(std::int32_t from, const PieceChoice& choice, std::int32_t original, CutEnd cut);
+  [[nodiscard]] bool can_finish(const Family& family, std::int64_t sum, std::int32_t count, bool made_up) const;
+  [[nodiscard]] bool can_make_up(std::int64_t rest, std::int32_t count_left) const;
+  [[nodiscard]] bool lawful_make_up(std::int64_t length) const;
+  [[nodiscard]] Faces faces_of(const Node& from, std::int64_t length) const;
+  [[nodiscard]] bool covers_bar(const Faces& faces) const;
+  [[nodiscard]] bool hold_bars(const RowRun& run, const PieceChoice& choice, CutEnd cut, const Faces& faces, bool last);
+  [[nodiscard]] bool in_uncut_zone(const Faces& faces) const;
+  [[nodiscard]] bool is_loose(const Family& family) const { return kind_ == GraphKind::Loose && family.leftover != 0; }
+  [[nodiscard]] Exact joint_place(const Family& family, std::int64_t sum, std::int32_t count) const;
+  /// `mark` tells apart nodes whose last piece holds a bar in different cells; 0 where no bar is held.
+  std::int32_t node_at(std::int32_t family, std::int64_t sum, std::int32_t count, bool made_up, std::uint32_t mark);
+  void place_node(Node& node, const Family& family) const;
+  [[nodiscard]] Key charge(const PieceChoice& choice) const;
+  [[nodiscard]] std::int32_t joint_ends(const RowRun& run) const {
+    return (has_joint(run.at_start) ? 1 : 0) + (has_joint(run.at_end) ? 1 : 0);
+  }
+
+  const Panel* panel_;
+  const Row* row_;
+  const Menu* menu_;
+  const Reach* reach_;
+  GraphKind kind_;
+  Order order_;
+  bool has_leftovers_ = false;
+  std::int32_t finished_ = -1;
+  std::vector<Family> families_;
+  std::vector<std::int32_t> first_family_;  // by run, one more at the end
+  std::vector<Node> nodes_;
+  std::vector<Arc> arcs_, fresh_;
+  std::vector<HeldCell> held_, holding_;
+  IndexMap index_;
+};
+
+[[nodiscard]] Order order_of(const Panel& panel);
+/// What a row may be laid with at one stage.
+[[nodiscard]] Menu menu_of(const Row& row, Stage stage);
+
+}  // namespace stringcourse::bond

@@ -1,0 +1,118 @@
+#pragma once
+// The sweep: all distinct rows of a panel laid at once from start to end, the row that lags furthest behind always next,
+// best first by cost so far plus a bound on the cost to go. The first complete layout reached is the best.
+//
+// State: of each row its front (a node of its graph) and the head joints behind it that a joint yet to come may still
+// be compared with (within the lap, or within the matching distance of a course two up). Two ways that lead to the same
+// state are one; the cheaper is kept.
+#include <cstdint>
+#include <memory>
+#include <optional>
+#include <vector>
+
+#include "bond/pair_bound.hpp"
+#include "bond/panel.hpp"
+#include "bond/row_graph.hpp"
+
+namespace stringcourse::bond {
+
+struct SweepResult {
+  enum class Outcome { Best, NoneBetter, OutOfBudget } outcome = Outcome::NoneBetter;
+  Key cost = Key::impossible();   // of `rows`, when a layout was found
+  Key bound = Key::impossible();  // no lawful layout of this stage that beats the cutoff costs less
+  std::vector<std::vector<std::vector<Chosen>>> rows;
+  std::int64_t expansions = 0;
+};
+
+class Sweep {
+ public:
+  Sweep(const Panel& panel, Stage stage);
+  /// Least cost of any layout at this stage, from bounds alone; impossible() if some pair of rows has none.
+  [[nodiscard]] Key root_bound();
+  /// The best layout that costs less than `cutoff`, within `budget` expansions.
+  [[nodiscard]] SweepResult run(const Key& cutoff, std::int64_t budget);
+  /// A good layout, not proven: only the `width` most promising states of each step are followed. For jobs whose
+  /// proof runs out of budget.
+  [[nodiscard]] SweepResult run_beam(const Key& cutoff, std::size_t width);
+  /// A row that no walk completes by itself, or -1.
+  [[nodiscard]] std::int32_t impossible_row();
+  /// Least total deviation that the runs need by themselves.
+  [[nodiscard]] std::uint64_t least_deviation();
+
+ private:
+  struct Neighbour {
+    std::int32_t row;
+    std::uint32_t weight;  // how many pairs of courses
+  };
+  struct Edge {
+    std::int32_t first, second;
+    std::uint32_t weight;
+  };
+  using Matching = std::vector<std::int32_t>;  // by row: index of its pair in pairs_, or -1: by itself
+  struct Pair {
+    std::int32_t first, second;
+    std::unique_ptr<PairBound> bound;
+  };
+  struct State {
+    Key cost, to_go;
+    std::int32_t parent, row, arc, depth;
+  };
+  struct Waiting {
+    Key total;
+    std::int32_t depth, state;
+    bool operator<(const Waiting& other) const {  // for a max-heap: the best on top
+      if (total != other.total) return total > other.total;
+      if (depth != other.depth) return depth < other.depth;
+      return state > other.state;
+    }
+  };
+
+  void find_neighbours();
+  void make_matchings();
+  void add_matching(const std::vector<Edge>& edges);
+  [[nodiscard]] RowGraph& loose(std::int32_t row) { return loose_[static_cast<std::size_t>(row)] ? *loose_[static_cast<std::size_t>(row)] : *exact_[static_cast<std::size_t>(row)]; }
+  [[nodiscard]] RowGraph& exact(std::int32_t row) { return *exact_[static_cast<std::size_t>(row)]; }
+  [[nodiscard]] std::int32_t loose_node(std::int32_t row, std::int32_t node);
+
+  [[nodiscard]] std::int32_t* words_of(std::int32_t state) { return words_.data() + static_cast<std::size_t>(state) * stride_; }
+  [[nodiscard]] const Node& front(const std::int32_t* words, std::int32_t row) { return exact(row).node(words[row_offset(row)]); }
+  [[nodiscard]] std::size_t row_offset(std::int32_t row) const { return static_cast<std::size_t>(row) * (1 + memory_); }
+  [[nodiscard]] std::int32_t lagging_row(const std::int32_t* words);
+  [[nodiscard]] std::optional<Key> step_cost(const std::int32_t* words, std::int32_t row, const Arc& arc);
+  [[nodiscard]] bool count_laps(const std::int32_t* words, std::int32_t row, const Node& target, Charge& charge);
+  [[nodiscard]] bool cells_meet(const std::int32_t* words, std::int32_t row, const Node& target);
+  void count_shifts(const std::int32_t* words, std::int32_t row, const Node& target, Charge& charge);
+  [[nodiscard]] bool lies_in_masonry(std::int32_t row, const Exact& place) const;
+  template <typename Visit>
+  void each_joint(const std::int32_t* words, std::int32_t row, Visit visit);
+  void move_front(std::int32_t* words, std::int32_t row, std::int32_t target);
+  void forget(std::int32_t* words);
+  [[nodiscard]] bool still_needed(const std::int32_t* words, std::int32_t row, const Node& joint);
+  [[nodiscard]] Key bound_of(const std::int32_t* words);
+
+  [[nodiscard]] std::int32_t find_state(const std::int32_t* words, std::uint64_t hash, std::size_t& slot);
+  [[nodiscard]] std::int32_t keep_state(const std::int32_t* words, const State& state);
+  std::int32_t expand(std::int32_t state, const Key& cutoff);
+  void grow_slots();
+  [[nodiscard]] std::vector<std::vector<std::vector<Chosen>>> rows_of(std::int32_t goal);
+
+  const Panel* panel_;
+  Order order_;
+  std::vector<Menu> menus_;
+  std::vector<Reach> reaches_;
+  std::vector<std::unique_ptr<RowGraph>> exact_, loose_;  // loose: null where it would be the same
+  std::vector<RowBound> row_bounds_;
+  std::vector<std::vector<Neighbour>> neighbours_, upper_, lower_;
+  std::vector<Edge> edges_;
+  std::vector<Pair> pairs_;
+  std::vector<Matching> matchings_;
+  std::size_t memory_ = 1;  // joints remembered behind a row's front
+  std::size_t stride_ = 0;
+  std::vector<std::int32_t> words_;
+  std::vector<State> states_;
+  std::vector<std::int32_t> slots_;
+  std::vector<std::int32_t> child_;
+  std::vector<Waiting> heap_;
+};
+
+}  // namespace stringcourse::bond
