@@ -43,7 +43,7 @@ std::vector<Rule> control_joint_rules() {
       {"control-joint-us-steel", "That spacing goes with horizontal steel of at least 0.025 sq in for each foot of the wall's height",
        {"NCMA TEK 10-2B table 1, note", Knowledge::Seen}},
       {"control-joint-us-corner", "From a corner or a junction the first control joint stands within half that spacing",
-       {"NCMA TEK 10-2B", Knowledge::Seen}},
+       {"NCMA TEK 10-2B", Knowledge::SecondHand}},
       {"control-joint-uk", "Movement joints in concrete block stand no further apart than 6 m and are 10 mm wide",
        {"NHBC guide (edition not stated)", Knowledge::SecondHand}},
       {"control-joint-horizontal-steel", "Where horizontal steel of at least 0.002 of the net section runs through, no control joint is "
