@@ -2,37 +2,25 @@
 
 #include <algorithm>
 
+#include "job/words.hpp"
+
 namespace stringcourse::cli {
 
 namespace {
 
-// Letters to change to make `a` from `b`: left out, put in, wrong, or swapped with the neighbour.
-std::size_t edit_distance(std::string_view a, std::string_view b) {
-  std::vector<std::vector<std::size_t>> rows(a.size() + 1, std::vector<std::size_t>(b.size() + 1));
-  for (std::size_t i = 0; i <= a.size(); ++i) rows[i][0] = i;
-  for (std::size_t j = 0; j <= b.size(); ++j) rows[0][j] = j;
-  for (std::size_t i = 1; i <= a.size(); ++i) {
-    for (std::size_t j = 1; j <= b.size(); ++j) {
-      const std::size_t wrong = rows[i - 1][j - 1] + (a[i - 1] == b[j - 1] ? 0 : 1);
-      rows[i][j] = std::min({rows[i - 1][j] + 1, rows[i][j - 1] + 1, wrong});
-      const bool swapped = i > 1 && j > 1 && a[i - 1] == b[j - 2] && a[i - 2] == b[j - 1];
-      if (swapped) rows[i][j] = std::min(rows[i][j], rows[i - 2][j - 2] + 1);
-    }
-  }
-  return rows[a.size()][b.size()];
-}
-
-std::string quoted(std::string_view word) { return "'" + std::string(word.substr(0, 60)) + "'"; }
+// Plain marks for our own words; what was typed is quoted safely.
+std::string marked(std::string_view word) { return "'" + std::string(word) + "'"; }
 
 UsageError with_nearest(std::string text, std::string_view word, std::span<const std::string_view> candidates) {
-  if (const auto nearest = nearest_word(word, candidates)) text += " Did you mean " + quoted(*nearest) + "?";
+  const std::string_view nearest = nearest_name(word, candidates);
+  if (!nearest.empty()) text += " Did you mean " + marked(nearest) + "?";
   return {std::move(text)};
 }
 
 UsageError unknown_verb(std::string_view word) {
   std::vector<std::string_view> names;
   for (const VerbSpec& verb : verbs()) names.push_back(verb.name);
-  return with_nearest("There is no verb " + quoted(word) + ".", word, names);
+  return with_nearest("There is no verb " + quoted(word) + " (verbs: " + one_of_words(names) + ").", word, names);
 }
 
 UsageError unknown_option(const VerbSpec& verb, std::string_view word) {
@@ -89,18 +77,6 @@ std::optional<std::string> Command::value(std::string_view option) const {
   const auto found = std::ranges::find(options, option, &std::pair<std::string, std::string>::first);
   if (found == options.end()) return std::nullopt;
   return found->second;
-}
-
-std::optional<std::string_view> nearest_word(std::string_view word, std::span<const std::string_view> candidates) {
-  if (word.size() > 40) return std::nullopt;
-  std::optional<std::string_view> best;
-  std::size_t least = 0;
-  for (const std::string_view candidate : candidates) {
-    const std::size_t distance = edit_distance(word, candidate);
-    if (distance > 1 + std::min(word.size(), candidate.size()) / 4) continue;
-    if (!best || distance < least) best = candidate, least = distance;
-  }
-  return best;
 }
 
 std::expected<Command, UsageError> read_arguments(std::span<const std::string_view> words) {

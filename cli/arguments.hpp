@@ -48,8 +48,4 @@ struct UsageError {
 /// Reads the words after the program's name. "--option value" and "--option=value" are the same; "--" ends options.
 [[nodiscard]] std::expected<Command, UsageError> read_arguments(std::span<const std::string_view> words);
 
-/// The candidate nearest to `word`, if it is near enough to be what was meant (letters left out, doubled, swapped or wrong).
-[[nodiscard]] std::optional<std::string_view> nearest_word(std::string_view word,
-                                                           std::span<const std::string_view> candidates);
-
 }  // namespace stringcourse::cli

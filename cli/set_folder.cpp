@@ -135,12 +135,15 @@ SetFolder::~SetFolder() {
   if (!beside_.empty()) fs::remove_all(beside_, code);
 }
 
+FileResult<void> SetFolder::check(const std::string& asked) {
+  const std::string place = without_last_slashes(asked);
+  const auto checked = check_place(place);
+  return checked && stands(place) ? check_previous(previous_of(place)) : checked;
+}
+
 FileResult<SetFolder> SetFolder::begin(const std::string& asked) {
   const std::string place = without_last_slashes(asked);
-  if (const auto checked = check_place(place); !checked) return std::unexpected(checked.error());
-  if (const auto checked = check_previous(previous_of(place)); !checked && stands(place)) {
-    return std::unexpected(checked.error());
-  }
+  if (const auto checked = check(place); !checked) return std::unexpected(checked.error());
   std::string beside = parent_of(place) + "/.stringcourse-writing-XXXXXX";
   if (::mkdtemp(beside.data()) == nullptr) return std::unexpected(error_of("cannot make a folder for", place));
   const mode_t mask = ::umask(0);

@@ -14,8 +14,10 @@ inline constexpr std::string_view kMarkerName = "stringcourse-set.json";
 
 class SetFolder {
  public:
-  /// Looks at `place` and makes the folder beside it. Refuses a place where anything but a set of ours stands, a set's
-  /// `.previous` that is not ours or holds files of someone else, and a parent folder that is not there.
+  /// Whether a set may go to `place`: refuses one where anything but a set of ours stands, and a set whose `.previous`
+  /// is not ours or holds files of someone else.
+  [[nodiscard]] static FileResult<void> check(const std::string& place);
+  /// Checks `place` and makes the folder beside it; the parent folder must be there.
   [[nodiscard]] static FileResult<SetFolder> begin(const std::string& place);
   SetFolder(SetFolder&& other) noexcept;
   SetFolder& operator=(SetFolder&&) = delete;

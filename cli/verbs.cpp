@@ -45,7 +45,7 @@ constexpr VerbSpec kVerbs[] = {
      "JOB is a job file, or - for stdin.", kLookOptions,
      "stringcourse look kiln-house.json\n"
      "stringcourse look kiln-house.json --json | python3 -m json.tool\n"},
-    {"schema", "[job|answer]", 0, 1, "print the JSON Schema of the job file or of the answer document",
+    {"schema", "[job|answer|refusals]", 0, 1, "print the JSON Schema of the job file, the answer or the refusals",
      "Without a name: the job file's.", {}, "stringcourse schema answer\n"},
     {"help", "[VERB]", 0, 1, "print this help, or a verb's", "", {}, "stringcourse help plan\n"},
     {"version", "", 0, 0, "print the version (also --version)", "", {}, "stringcourse version\n"},

@@ -1,0 +1,64 @@
+#include "cli/solved.hpp"
+
+#include "cli/files.hpp"
+#include "cli/summary.hpp"
+#include "job/read.hpp"
+#include "solve/answer_json.hpp"
+
+namespace stringcourse::cli {
+
+namespace {
+
+ExitCode tell_refusals(const Refusals& refusals, const Command& command) {
+  say(refusals_text(refusals));
+  if (command.has("--json") && !write_stdout(refusals_json(refusals))) return file_trouble("cannot write to stdout");
+  return kRefused;
+}
+
+std::expected<Job, ExitCode> read_command_job(const Command& command) {
+  const std::string& path = command.operands[0];
+  const auto read = read_job_text(path);
+  if (!read) return std::unexpected(file_trouble(read.error().text));
+  auto job = read_job(read->text);  // one byte past the limit is enough for the reader to refuse the size
+  if (!job) return std::unexpected(tell_refusals(job.error(), command));
+  return *std::move(job);
+}
+
+}  // namespace
+
+std::expected<Answer, ExitCode> read_and_solve(const Command& command, ProgressBar& progress) {
+  auto job = read_command_job(command);
+  if (!job) return std::unexpected(job.error());
+  Wishes wishes;
+  wishes.offers = !command.has("--no-offers");
+  wishes.progress = [&](double share) {
+    progress.show("solving", share);
+    return true;
+  };
+  auto answer = solve(*job, wishes);
+  if (!answer) return std::unexpected(tell_refusals(answer.error(), command));
+  return *std::move(answer);
+}
+
+ExitCode print_answer(const Answer& answer, const Command& command) {
+  const bool written = command.has("--json") ? write_answer(answer, write_stdout)
+                       : command.has("--quiet") || write_stdout(summary_text(answer, stdout_emphasis()));
+  return written ? kDone : file_trouble("cannot write to stdout");
+}
+
+ExitCode verdict_of(const Answer& answer, const Command& command) {
+  return command.has("--strict") && !answer.findings.empty() ? kFindings : kDone;
+}
+
+ExitCode file_trouble(const std::string& text) {
+  say("stringcourse: " + printable(text) + "\n");
+  return kFile;
+}
+
+ExitCode usage_trouble(const std::string& text, const VerbSpec* verb) {
+  const std::string help = verb == nullptr ? "stringcourse help" : "stringcourse help " + std::string(verb->name);
+  say("stringcourse: " + printable(text) + "\n'" + help + "' says more.\n");
+  return kUsage;
+}
+
+}  // namespace stringcourse::cli

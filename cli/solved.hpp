@@ -1,0 +1,27 @@
+#pragma once
+// From a job file's name to its answer: the first half of `plan` and `look`.
+#include <expected>
+#include <string>
+
+#include "cli/arguments.hpp"
+#include "cli/exit_code.hpp"
+#include "cli/terminal.hpp"
+#include "solve/solve.hpp"
+
+namespace stringcourse::cli {
+
+/// Reads and solves the command's job. Says on stderr what is wrong with it; with --json the refusals go to stdout.
+[[nodiscard]] std::expected<Answer, ExitCode> read_and_solve(const Command& command, ProgressBar& progress);
+
+/// Prints the answer document or the summary on stdout, as the command asks.
+[[nodiscard]] ExitCode print_answer(const Answer& answer, const Command& command);
+
+/// kDone, or kFindings when there are findings and --strict is given.
+[[nodiscard]] ExitCode verdict_of(const Answer& answer, const Command& command);
+
+/// Says a file's trouble on stderr.
+[[nodiscard]] ExitCode file_trouble(const std::string& text);
+/// Says on stderr what was not understood, and where the help is.
+[[nodiscard]] ExitCode usage_trouble(const std::string& text, const VerbSpec* verb);
+
+}  // namespace stringcourse::cli

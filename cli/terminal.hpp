@@ -1,0 +1,37 @@
+#pragma once
+// What differs when a person watches: bold headings, a progress bar. Off a terminal neither appears.
+#include <string>
+#include <string_view>
+
+namespace stringcourse::cli {
+
+enum class Emphasis { Plain, Bold };
+/// Bold if stdout is a terminal that is not dumb and NO_COLOR is not set.
+[[nodiscard]] Emphasis stdout_emphasis();
+/// The text, bold or as it is.
+[[nodiscard]] std::string heading(std::string_view text, Emphasis emphasis);
+
+/// The text with control and direction-changing characters made visible as "?", so that no name in a job can move the
+/// cursor or turn the line round.
+[[nodiscard]] std::string printable(std::string_view text);
+
+/// A bar on stderr, from the second second on, only on a terminal. Wipes itself away at the end.
+class ProgressBar {
+ public:
+  enum class Wish { Shown, Quiet };
+  explicit ProgressBar(Wish wish);
+  ProgressBar(const ProgressBar&) = delete;
+  ProgressBar& operator=(const ProgressBar&) = delete;
+  ~ProgressBar();
+  /// `share` of `what` is done, 0 to 1.
+  void show(std::string_view what, double share);
+  /// Takes the bar away; it does not come back.
+  void wipe();
+
+ private:
+  bool watched_ = false;
+  bool drawn_ = false;
+  double started_ = 0, last_drawn_ = 0;  // seconds
+};
+
+}  // namespace stringcourse::cli
