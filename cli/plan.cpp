@@ -1,4 +1,5 @@
 #include <algorithm>
+#include <span>
 #include <vector>
 
 #include "cli/files.hpp"
@@ -46,10 +47,9 @@ FileResult<void> fill_set(SetFolder& set, const Answer& answer, std::span<const 
   if (auto done = write_file(set, "job.json", write_job(answer.job)); !done) return done;
   if (auto done = write_answer_file(set, answer); !done) return done;
   for (const Paper paper : papers) {
-    const Pictures pictures = paper == papers[0] ? Pictures::Drawn : Pictures::None;
-    if (auto done = write_sheets(set, answer, paper, pictures, progress); !done) return done;
+    if (auto done = write_sheets(set, answer, paper, progress); !done) return done;
   }
-  return {};
+  return write_drawings(set, answer, progress);
 }
 
 std::string written_text(const SetFolder& set, const std::string& place) {

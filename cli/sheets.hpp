@@ -1,5 +1,5 @@
 #pragma once
-// The sheets of a set: one PDF for each paper, and every drawing as a picture of its own.
+// The sheets of a set as PDF, and its drawings as pictures. Written one at a time: one sheet is in memory.
 #include "cli/files.hpp"
 #include "cli/set_folder.hpp"
 #include "cli/terminal.hpp"
@@ -8,10 +8,10 @@
 
 namespace stringcourse::cli {
 
-enum class Pictures { Drawn, None };
+/// Writes set-letter.pdf or set-a4.pdf.
+[[nodiscard]] FileResult<void> write_sheets(SetFolder& set, const Answer& answer, sheet::Paper paper, ProgressBar& progress);
 
-/// Writes set-letter.pdf or set-a4.pdf and, if asked, drawings/NAME.svg for every sheet. One sheet is held at a time.
-[[nodiscard]] FileResult<void> write_sheets(SetFolder& set, const Answer& answer, sheet::Paper paper, Pictures pictures,
-                                            ProgressBar& progress);
+/// Writes drawings/NAME.svg for every drawing.
+[[nodiscard]] FileResult<void> write_drawings(SetFolder& set, const Answer& answer, ProgressBar& progress);
 
 }  // namespace stringcourse::cli
