@@ -1,0 +1,185 @@
+#include "job/json_tree.hpp"
+
+#include <algorithm>
+
+#define JSON_NOEXCEPTION 1
+#include <nlohmann/json.hpp>
+
+#include "job/read.hpp"
+#include "job/refusal_codes.hpp"
+#include "job/words.hpp"
+
+namespace stringcourse {
+
+JsonTree::Node JsonTree::member(Node node, std::string_view wanted) const {
+  if (kind(node) != JsonKind::Object) return kNoNode;
+  for (Node child = first_child(node); child != kNoNode; child = next(child)) {
+    if (key(child) == wanted) return child;
+  }
+  return kNoNode;
+}
+
+namespace {
+
+/// Where in the text: counted from 1.
+struct TextPoint {
+  std::size_t line = 1;
+  std::size_t column = 1;
+};
+
+TextPoint point_at(std::string_view text, std::size_t offset) {
+  const std::string_view before = text.substr(0, offset);
+  const std::size_t last_break = before.rfind('\n');
+  const std::size_t line_start = last_break == std::string_view::npos ? 0 : last_break + 1;
+  return {1 + static_cast<std::size_t>(std::ranges::count(before, '\n')),
+          1 + count_characters(before.substr(line_start))};
+}
+
+std::string at_words(std::string_view text, std::size_t offset) {
+  const TextPoint point = point_at(text, offset);
+  return "line " + number_text(point.line) + ", column " + number_text(point.column);
+}
+
+Refusal document_refusal(std::string_view code, std::string reason, std::string remedy) {
+  return {std::string(code), "/", std::move(reason), std::move(remedy)};
+}
+
+Refusal broken_at(std::string_view text, std::size_t offset) {
+  const std::string where = at_words(text, std::min(offset, text.size()));
+  std::string reason = offset >= text.size() ? "The document breaks off at " + where + ": something is still open or missing."
+                                             : "The document is no JSON: it goes wrong at " + where + ", at " +
+                                                   quoted(character_at(text, offset)) + ".";
+  return document_refusal(code::kNotJson, std::move(reason),
+                          "Look there for a missing or extra comma, quotation mark, colon or bracket.");
+}
+
+/// Gathers what the parser meets. Returning false stops it; `stopped` then says why.
+class TreeBuilder {
+ public:
+  explicit TreeBuilder(std::string_view text) : text_(text) {}
+
+  bool null() { return add({.kind = JsonKind::Null}); }
+  bool boolean(bool value) { return add({.kind = JsonKind::Truth, .whole = value ? 1 : 0}); }
+  bool number_integer(std::int64_t value) { return add({.kind = JsonKind::Whole, .whole = value}); }
+  bool number_unsigned(std::uint64_t value) {
+    if (value > static_cast<std::uint64_t>(INT64_MAX)) return add_text(JsonKind::OtherNumber, number_text(value));
+    return number_integer(static_cast<std::int64_t>(value));
+  }
+  bool number_float(double, const std::string& written) { return add_text(JsonKind::OtherNumber, written); }
+  bool string(std::string& value) { return add_text(JsonKind::Text, value); }
+  bool binary(std::vector<std::uint8_t>&) { return false; }  // never in JSON text
+  bool start_object(std::size_t) { return open(JsonKind::Object); }
+  bool start_array(std::size_t) { return open(JsonKind::List); }
+  bool end_object() { return close(); }
+  bool end_array() { return close(); }
+  bool key(std::string& value) {
+    key_start_ = static_cast<std::uint32_t>(characters_.size());
+    key_size_ = static_cast<std::uint32_t>(value.size());
+    characters_ += value;
+    return true;
+  }
+  bool parse_error(std::size_t position, const std::string&, const nlohmann::json::exception& problem) {
+    const std::size_t offset = position == 0 ? 0 : position - 1;
+    constexpr int kNumberTooLarge = 406;  // the parser's number for a number beyond a double
+    stopped_ = problem.id == kNumberTooLarge
+                   ? document_refusal(code::kOutOfRange,
+                                      "The number that ends at " + at_words(text_, offset) + " is far too large.",
+                                      "Write a number that a building can have.")
+                   : broken_at(text_, offset);
+    return false;
+  }
+
+  Refusal stopped() const { return stopped_; }
+  JsonTree finish() && { return JsonTree(std::move(nodes_), std::move(characters_)); }
+
+ private:
+  struct Level { JsonTree::Node node; JsonTree::Node last_child; };
+
+  bool add_text(JsonKind kind, std::string_view value) {
+    const auto start = static_cast<std::uint32_t>(characters_.size());
+    characters_ += value;
+    return add({.kind = kind, .text_start = start, .text_size = static_cast<std::uint32_t>(value.size())});
+  }
+
+  bool add(JsonNode node) {
+    if (nodes_.size() >= kMostValues) {
+      stopped_ = document_refusal(code::kTooLarge,
+                                  "The document has more than " + number_text(kMostValues) + " values.",
+                                  "Split the job into smaller ones.");
+      return false;
+    }
+    const auto index = static_cast<JsonTree::Node>(nodes_.size());
+    node.first_child = node.next = JsonTree::kNoNode;
+    if (!levels_.empty()) hang(node, index);
+    nodes_.push_back(node);
+    return true;
+  }
+
+  void hang(JsonNode& node, JsonTree::Node index) {
+    Level& level = levels_.back();
+    JsonNode& parent = nodes_[level.node];
+    if (parent.kind == JsonKind::Object) {
+      node.key_start = key_start_;
+      node.key_size = key_size_;
+    }
+    (level.last_child == JsonTree::kNoNode ? parent.first_child : nodes_[level.last_child].next) = index;
+    level.last_child = index;
+    ++parent.count;
+  }
+
+  bool open(JsonKind kind) {
+    if (levels_.size() >= static_cast<std::size_t>(kDeepestNesting)) {
+      stopped_ = document_refusal(code::kTooDeep,
+                                  "Lists and objects are nested more than " + number_text(kDeepestNesting) + " deep.",
+                                  "Take out the inner ones: a job needs six at most.");
+      return false;
+    }
+    if (!add({.kind = kind})) return false;
+    levels_.push_back({static_cast<JsonTree::Node>(nodes_.size() - 1), JsonTree::kNoNode});
+    return true;
+  }
+
+  bool close() {
+    levels_.pop_back();
+    return true;
+  }
+
+  std::string_view text_;
+  std::vector<JsonNode> nodes_;
+  std::string characters_;
+  std::vector<Level> levels_;
+  std::uint32_t key_start_ = 0, key_size_ = 0;
+  Refusal stopped_;
+};
+
+Refusal too_large(std::size_t bytes) {
+  return document_refusal(code::kTooLarge,
+                          "The document has " + number_text(bytes) + " bytes; at most " +
+                              number_text(kLargestDocument) + " are read.",
+                          "Split the job into smaller ones.");
+}
+
+Refusal not_utf8(std::string_view text, std::size_t offset) {
+  return document_refusal(code::kNotUtf8, "The document is no UTF-8 text: the byte at " + at_words(text, offset) +
+                              " belongs to no character.",
+                          "Save the document again as UTF-8.");
+}
+
+}  // namespace
+
+std::expected<JsonTree, Refusal> parse_json(std::string_view text) {
+  if (text.size() > kLargestDocument) return std::unexpected(too_large(text.size()));
+  constexpr std::string_view kByteOrderMark = "\xEF\xBB\xBF";
+  if (text.starts_with(kByteOrderMark)) text.remove_prefix(kByteOrderMark.size());
+  const std::size_t valid = valid_utf8_prefix(text);
+  if (valid < text.size()) return std::unexpected(not_utf8(text, valid));
+  // The parser below takes a zero byte for the end of the text and would not see what follows it.
+  const std::size_t zero = text.find('\0');
+  TreeBuilder builder(text);
+  const bool whole = nlohmann::json::sax_parse(text.begin(), text.begin() + std::min(zero, text.size()), &builder);
+  if (whole && zero != std::string_view::npos) return std::unexpected(broken_at(text, zero));
+  if (!whole) return std::unexpected(builder.stopped());
+  return std::move(builder).finish();
+}
+
+}  // namespace stringcourse

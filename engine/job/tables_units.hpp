@@ -1,0 +1,133 @@
+#pragma once
+// Field tables of what the walls are built with: units, own series, steel.
+#include <array>
+#include <string_view>
+#include <tuple>
+
+#include "job/field_table.hpp"
+#include "job/job.hpp"
+
+namespace stringcourse {
+
+inline constexpr int kMostCourses = 200;
+inline constexpr Bounds kCourseNumber{.least = 1, .most = kMostCourses};
+inline constexpr Bounds kCourseList{
+    .least = 1, .most = kMostCourses, .most_entries = kMostCourses, .order = ListOrder::Distinct};
+inline constexpr Bounds kNameText{.text = TextRule::Name};
+inline constexpr Bounds kZeroOrMore{.lengths = LengthRange::ZeroOrMore};
+inline constexpr Bounds kAnySign{.lengths = LengthRange::AnySign};
+inline constexpr Bounds kKindList{.most_entries = kKindCount, .order = ListOrder::Distinct};
+inline constexpr Bounds kCellList{.most_entries = 8};
+
+template <>
+struct Table<CellSpan> {
+  static constexpr std::string_view name = "cell";
+  static constexpr std::string_view description = "One cell of a unit: the clear interval between two webs.";
+  static constexpr auto fields = std::tuple{
+      field("from", &CellSpan::from, Need::Required, "Length from the unit's left end to the cell's near web face.",
+            kZeroOrMore),
+      field("to", &CellSpan::to, Need::Required, "Length from the unit's left end to the cell's far web face."),
+  };
+};
+
+template <>
+struct Table<OwnSeries> {
+  static constexpr std::string_view name = "own_series";
+  static constexpr std::string_view description =
+      "A series of units of your own, as measured on one unit. All lengths are actual.";
+  static constexpr auto fields = std::tuple{
+      field("id", &OwnSeries::id, Need::Required, "Short name by which the job calls this series.", kNameText),
+      field("title", &OwnSeries::title, Need::Optional, "Title for the sheets."),
+      field("full", &OwnSeries::full, Need::Required, "Face length of a whole unit, a length."),
+      field("half", &OwnSeries::half, Need::Required,
+            "Face length of a half unit, a length: full + joint must be 2 (half + joint)."),
+      field("thickness", &OwnSeries::thickness, Need::Required, "Thickness through the wall, a length."),
+      field("height", &OwnSeries::height, Need::Required, "Height of a unit, a length."),
+      field("half_high", &OwnSeries::half_high, Need::Optional, "Height of a half-high unit, a length."),
+      field("joint", &OwnSeries::joint, Need::Required, "Width of the mortar joint, a length."),
+      field("joint_tolerance", &OwnSeries::joint_tolerance, Need::Optional,
+            "How far a joint may differ from its width, a length.", kZeroOrMore),
+      field("least_piece", &OwnSeries::least_piece, Need::Optional, "Least length of a cut piece, a length."),
+      field("short_lap_margin", &OwnSeries::short_lap_margin, Need::Optional,
+            "How much less than half a unit and a joint a lap may be before it counts as short, a length.",
+            kZeroOrMore),
+      field("cut_step", &OwnSeries::cut_step, Need::Optional, "Step to which a make-up piece is cut, a length."),
+      field("face_shell", &OwnSeries::face_shell, Need::Optional, "Thickness of a face shell, a length."),
+      field("full_cells", &OwnSeries::full_cells, Need::Optional,
+            "Cells of a whole unit, from its left end; none: no bars stand in it.", kCellList),
+      field("half_cells", &OwnSeries::half_cells, Need::Optional,
+            "Cells of a half unit, from its left end; none: no bars stand in it.", kCellList),
+      field("corner_leg", &OwnSeries::corner_leg, Need::Optional,
+            "Short leg of a corner set, a length; absent: plain units make the corner."),
+      field("made", &OwnSeries::made, Need::Optional, "Kinds that this series is made in; none: full, half, corner.",
+            kKindList),
+  };
+};
+
+template <>
+struct Table<Units> {
+  static constexpr std::string_view name = "units";
+  static constexpr std::string_view description = "The units: series, what the yard stocks, joints and cuts.";
+  static constexpr auto fields = std::tuple{
+      field("series", &Units::series, Need::Required, "The job's series: an id of the catalogue or of own_series.",
+            kNameText),
+      field("own_series", &Units::own_series, Need::Optional, "Series of your own.", {.most_entries = 50}),
+      field("stocked", &Units::stocked, Need::Optional,
+            "Kinds of units that the yard stocks; absent: every kind that the series is made in.", kKindList),
+      field("joint_least", &Units::joint_least, Need::Optional, "Least width of a head joint, a length."),
+      field("joint_most", &Units::joint_most, Need::Optional, "Greatest width of a head joint, a length."),
+      field("least_piece", &Units::least_piece, Need::Optional, "Least length of a cut piece, a length."),
+      field("cuts", &Units::cuts, Need::Optional,
+            "Lengths that the saw cuts, actual; absent: a quarter and three quarters of a unit.",
+            {.most_entries = 100, .order = ListOrder::Distinct}),
+      field("bond", &Units::bond, Need::Optional, "Bond wished for; absent: half."),
+  };
+};
+
+template <>
+struct Table<DimensionedBar> {
+  static constexpr std::string_view name = "dimensioned_bar";
+  static constexpr std::string_view description = "An upright bar with a place of its own.";
+  static constexpr auto fields = std::tuple{
+      field("on", &DimensionedBar::on, Need::Required, "The wall that it stands in.", kNameText),
+      field("place", &DimensionedBar::place, Need::Required, "Where on that wall, to the bar's centre."),
+  };
+};
+
+template <>
+struct Table<Bars> {
+  static constexpr std::string_view name = "bars";
+  static constexpr std::string_view description = "Upright bars, as asked for by the drawings.";
+  static constexpr auto fields = std::tuple{
+      field("size", &Bars::size, Need::Required, "Size of the bars as the catalogue names it, such as #5 or N12.",
+            kNameText),
+      field("grout", &Bars::grout, Need::Optional, "Grout of the cells; absent: coarse."),
+      field("corners", &Bars::corners, Need::Optional, "A bar in every corner; absent: false."),
+      field("jambs", &Bars::jambs, Need::Optional, "A bar at every jamb; absent: false."),
+      field("control_joints", &Bars::control_joints, Need::Optional,
+            "A bar at each side of every control joint; absent: false."),
+      field("spacing", &Bars::spacing, Need::Optional,
+            "Greatest spacing of the other bars, centre to centre, a length; absent: no others."),
+      field("dimensioned", &Bars::dimensioned, Need::Optional, "Bars with places of their own.",
+            {.most_entries = 20'000}),
+  };
+};
+
+template <>
+struct Table<Steel> {
+  static constexpr std::string_view name = "steel";
+  static constexpr std::string_view description = "Steel asked for by the drawings, and where grout pours stop.";
+  static constexpr auto fields = std::tuple{
+      field("bars", &Steel::bars, Need::Optional, "Upright bars; absent: none."),
+      field("bond_beams", &Steel::bond_beams, Need::Optional, "Courses that are bond beams.", kCourseList),
+      field("wire_every", &Steel::wire_every, Need::Optional,
+            "Joint reinforcement in the bed of every so many courses; absent: none.", kCourseNumber),
+      field("beam_steel_in_joints", &Steel::beam_steel_in_joints, Need::Optional,
+            "Horizontal steel of at least 0.002 of the net area runs through, so that no control joints are needed."),
+      field("pour_tops", &Steel::pour_tops, Need::Optional,
+            "Courses at whose top a grout pour stops, rising; none: not said.",
+            {.least = 1, .most = kMostCourses, .most_entries = kMostCourses, .order = ListOrder::Rising}),
+  };
+};
+
+}  // namespace stringcourse

@@ -1,0 +1,233 @@
+#include "unit/job/random_job.hpp"
+
+#include <array>
+#include <functional>
+#include <set>
+
+namespace stringcourse::test {
+namespace {
+
+constexpr std::array<const char*, 16> kBits = {
+    "A", "wall 7", "\"", "\\", "/", "~", "<b>&amp;</b>", "\u202E", "\U0001F9F1", "\u00E9", " ", "'", "${x}", "\u2028",
+    "actual", "7 5/8\""};
+
+class JobMaker {
+ public:
+  explicit JobMaker(std::uint64_t seed) : dice_(seed) {}
+
+  Job job() {
+    Job job;
+    job.name = label();
+    job.notes = lines();
+    job.drawn_by = label();
+    job.issued = label();
+    job.tape = pick<Tape>(2);
+    job.units = units();
+    job.outline = outline();
+    job.interior_walls = some<InteriorWall>([&] { return interior_wall(); });
+    job.heights = heights();
+    job.openings = some<Opening>([&] { return opening(); });
+    job.control_joints = control_joints();
+    job.steel = steel();
+    return job;
+  }
+
+ private:
+  template <class Enum>
+  Enum pick(std::uint64_t count) { return static_cast<Enum>(dice_.below(count)); }
+
+  template <class Value>
+  std::optional<Value> perhaps(std::function<Value()> make) {
+    return dice_.heads() ? std::optional<Value>(make()) : std::nullopt;
+  }
+
+  template <class Entry>
+  std::vector<Entry> some(std::function<Entry()> make) {
+    std::vector<Entry> entries;
+    for (auto left = dice_.below(4); left > 0; --left) entries.push_back(make());
+    return entries;
+  }
+
+  std::string label() {
+    std::string text;
+    for (auto left = dice_.below(5); left > 0; --left) text += kBits[dice_.below(kBits.size())];
+    return text;
+  }
+  std::string lines() { return dice_.heads() ? label() : label() + "\n\t" + label() + "\r\n"; }
+  std::string name() { return "n" + std::to_string(++names_) + label(); }  // never twice in one job
+
+  Length any_length() {
+    constexpr std::uint64_t kMost = 10'000'000'000'000;  // 10 km
+    switch (dice_.below(4)) {
+      case 0: return Length::sixty_fourths(static_cast<std::int64_t>(1 + dice_.below(64 * 1200)));
+      case 1: return Length::millimetres(static_cast<std::int64_t>(1 + dice_.below(20'000)));
+      case 2: return Length::nanometres(static_cast<std::int64_t>(1 + dice_.below(kMost)));
+      default: return kLongest;
+    }
+  }
+  Length length() { return any_length(); }
+  Length zero_or_more() { return dice_.below(4) == 0 ? Length{} : any_length(); }
+  StatedLength stated(Length length) { return {length, pick<Basis>(2)}; }
+  std::optional<Length> perhaps_length() { return perhaps<Length>([&] { return length(); }); }
+  std::optional<Length> perhaps_zero() { return perhaps<Length>([&] { return zero_or_more(); }); }
+  std::optional<std::string> perhaps_name() { return perhaps<std::string>([&] { return name(); }); }
+
+  template <class Entry>
+  std::vector<Entry> distinct(std::uint64_t range, std::uint64_t first) {
+    std::set<std::uint64_t> values;
+    for (auto left = dice_.below(6); left > 0; --left) values.insert(first + dice_.below(range));
+    std::vector<Entry> entries;
+    for (const std::uint64_t value : values) entries.push_back(static_cast<Entry>(value));
+    return entries;
+  }
+  std::vector<int> courses() { return distinct<int>(200, 1); }
+  int course() { return static_cast<int>(1 + dice_.below(200)); }
+
+  /// A whole unit of two halves and a joint, with cells in it.
+  OwnSeries own_series() {
+    const Length joint = Length::sixty_fourths(static_cast<std::int64_t>(8 + dice_.below(30)));
+    const Length half = Length::sixty_fourths(static_cast<std::int64_t>(300 + dice_.below(300)));
+    const Length step = Length::sixty_fourths(1);
+    OwnSeries own{.id = name(), .title = label(), .full = 2 * half + joint, .half = half, .thickness = 200 * step,
+                  .height = 300 * step, .joint = joint};
+    own.half_high = perhaps<Length>([&] { return 140 * step; });
+    own.joint_tolerance = perhaps<Length>([&] { return 7 * step; });
+    own.least_piece = perhaps<Length>([&] { return 200 * step; });
+    own.short_lap_margin = perhaps_zero();
+    own.cut_step = perhaps_length();
+    own.face_shell = perhaps<Length>([&] { return 99 * step; });
+    if (dice_.heads()) own.full_cells = {{Length{}, 100 * step}, {120 * step, own.full}};
+    if (dice_.heads()) own.half_cells = {{50 * step, half}};
+    own.corner_leg = perhaps<Length>([&] { return half; });
+    own.made = distinct<Kind>(kKindCount, 0);
+    return own;
+  }
+
+  Units units() {
+    Units units{.series = name(), .own_series = some<OwnSeries>([&] { return own_series(); })};
+    units.stocked = perhaps<std::vector<Kind>>([&] { return distinct<Kind>(kKindCount, 0); });
+    units.joint_least = perhaps<Length>([&] { return Length::sixteenths(static_cast<std::int64_t>(1 + dice_.below(6))); });
+    units.joint_most = perhaps<Length>([&] { return Length::sixteenths(static_cast<std::int64_t>(6 + dice_.below(6))); });
+    units.least_piece = perhaps_length();
+    units.cuts = perhaps<std::vector<Length>>([&] {
+      std::vector<Length> cuts;
+      for (const int sixteenths : distinct<int>(250, 1)) cuts.push_back(Length::sixteenths(sixteenths));
+      return cuts;
+    });
+    units.bond = perhaps<BondWish>([&] { return pick<BondWish>(2); });
+    return units;
+  }
+
+  Side side() {
+    Side side{.name = dice_.heads() ? name() : "", .from = name(), .to = name(), .length = stated(length())};
+    side.turn = perhaps<Turn>([&] { return pick<Turn>(2); });
+    side.series = perhaps_name();
+    return side;
+  }
+
+  Outline outline() {
+    return {dice_.heads(), perhaps<Hand>([&] { return pick<Hand>(2); }), some<Side>([&] { return side(); })};
+  }
+
+  Place place() { return {name(), stated(zero_or_more()), perhaps<Face>([&] { return pick<Face>(2); })}; }
+
+  InteriorWall interior_wall() {
+    InteriorWall wall{.name = name(), .off = name(), .place = place()};
+    wall.length = perhaps<StatedLength>([&] { return stated(length()); });
+    wall.start_junction = perhaps<JunctionKind>([&] { return pick<JunctionKind>(3); });
+    wall.end_junction = perhaps<JunctionKind>([&] { return pick<JunctionKind>(3); });
+    wall.series = perhaps_name();
+    return wall;
+  }
+
+  Heights heights() {
+    Heights heights;
+    if (dice_.heads()) heights.courses = course();
+    else heights.height = stated(length());
+    heights.half_high = perhaps<HalfHighPlace>([&] { return pick<HalfHighPlace>(3); });
+    heights.half_high_courses = courses();
+    return heights;
+  }
+
+  void size(Opening& opening) {
+    switch (dice_.below(4)) {
+      case 0: opening.masonry = MasonrySize{stated(length()), stated(length())}; break;
+      case 1: opening.door = DoorSize{length(), length(), perhaps_zero(), perhaps_zero(), perhaps_zero(), perhaps_zero()}; break;
+      case 2: opening.overhead = OverheadSize{length(), length(), perhaps_zero(), perhaps_zero(), perhaps_zero(), perhaps_zero()}; break;
+      default: opening.window = WindowSize{length(), length(), perhaps_zero(), perhaps_zero(), perhaps_zero()};
+    }
+  }
+
+  Opening opening() {
+    Opening opening{.name = name(), .on = name(), .place = place()};
+    size(opening);
+    const auto signed_length = [&] { return stated(dice_.heads() ? length() : -length()); };
+    opening.floor = perhaps<StatedLength>(signed_length);
+    if (dice_.heads()) opening.sill = perhaps<StatedLength>(signed_length);
+    else opening.sill_course = perhaps<int>([&] { return course(); });
+    opening.lintel = perhaps<Lintel>([&] {
+      return Lintel{pick<LintelMake>(2), perhaps<int>([&] { return course(); }), perhaps_length()};
+    });
+    opening.note = lines();
+    return opening;
+  }
+
+  ControlJoints control_joints() {
+    return {perhaps<JointRule>([&] { return pick<JointRule>(3); }),
+            some<PlacedControlJoint>([&] { return PlacedControlJoint{name(), place()}; })};
+  }
+
+  Bars bars() {
+    return {name(), perhaps<Grout>([&] { return pick<Grout>(2); }), dice_.heads(), dice_.heads(), dice_.heads(),
+            perhaps_length(), some<DimensionedBar>([&] { return DimensionedBar{name(), place()}; })};
+  }
+
+  Steel steel() {
+    return {perhaps<Bars>([&] { return bars(); }), courses(), perhaps<int>([&] { return course(); }),
+            perhaps<bool>([&] { return dice_.heads(); }), courses()};
+  }
+
+  Dice dice_;
+  int names_ = 0;
+};
+
+StatedLength feet(int count) { return {Length::feet(count)}; }
+
+OwnSeries full_own_series() {
+  const Length inch = Length::inches(1), sixteenth = Length::sixteenths(1);
+  return {.id = "mine", .title = "Yard block", .full = 250 * sixteenth, .half = 122 * sixteenth,
+          .thickness = 122 * sixteenth, .height = 122 * sixteenth, .half_high = 58 * sixteenth,
+          .joint = 6 * sixteenth, .joint_tolerance = 2 * sixteenth, .least_piece = 4 * inch,
+          .short_lap_margin = 8 * sixteenth, .cut_step = sixteenth, .face_shell = 20 * sixteenth,
+          .full_cells = {{inch, 7 * inch}, {9 * inch, 14 * inch}}, .half_cells = {{inch, 6 * inch}},
+          .corner_leg = 122 * sixteenth, .made = {Kind::Full, Kind::Half, Kind::CornerSet}};
+}
+
+}  // namespace
+
+Job random_job(std::uint64_t seed) { return JobMaker(seed).job(); }
+
+Job full_job() {
+  const Length inch = Length::inches(1);
+  const Place place{"A", {Length::feet(4), Basis::Actual}, Face::Far};
+  Job job{.name = "Kiln house", .notes = "First line\nsecond line", .drawn_by = "Someone", .issued = "November",
+          .tape = Tape::Millimetres};
+  job.units = {.series = "mine", .own_series = {full_own_series()}, .stocked = {{Kind::Full, Kind::Half, Kind::Solid}},
+               .joint_least = Length::sixteenths(4), .joint_most = Length::sixteenths(8), .least_piece = 4 * inch,
+               .cuts = {{4 * inch, 12 * inch}}, .bond = BondWish::Quarter};
+  job.outline = {false, Hand::Left, {{"front", "A", "B", feet(28), Turn::Left, "us-8"}}};
+  job.interior_walls = {{"I1", "front", place, feet(9), JunctionKind::Lapped, JunctionKind::ControlJoint, "us-4"}};
+  job.heights = {12, std::nullopt, HalfHighPlace::UnderHead, {3, 7}};
+  job.openings = {
+      {.name = "D1", .on = "front", .place = place, .masonry = MasonrySize{feet(9), feet(7)}, .floor = feet(1),
+       .sill = feet(-1), .lintel = Lintel{LintelMake::OnePiece, 2, 8 * inch}, .note = "See the door maker's sheet"},
+      {.name = "D2", .on = "front", .place = place, .door = DoorSize{36 * inch, 80 * inch, inch, inch, inch, inch}},
+      {.name = "G1", .on = "I1", .place = place, .overhead = OverheadSize{96 * inch, 84 * inch, inch, inch, inch, inch}},
+      {.name = "W1", .on = "I1", .place = place, .window = WindowSize{36 * inch, 40 * inch, inch, inch, inch},
+       .sill_course = 5}};
+  job.control_joints = {JointRule::Uk, {{"front", place}}};
+  job.steel = {Bars{"#5", Grout::Fine, true, true, true, 48 * inch, {{"front", place}}}, {6, 12}, 2, true, {6, 12}};
+  return job;
+}
+
+}  // namespace stringcourse::test
