@@ -45,7 +45,7 @@ void give_handlers_a_stack() {
 void catch_faults() {
   give_handlers_a_stack();
   for (const int signal : {SIGABRT, SIGILL, SIGTRAP, SIGSEGV, SIGBUS, SIGFPE}) handle(signal, end_with_fault, SA_ONSTACK);
-  std::signal(SIGPIPE, SIG_IGN);
+  for (const int signal : {SIGPIPE, SIGXFSZ}) std::signal(signal, SIG_IGN);
 }
 
 void ask_before_stopping() {

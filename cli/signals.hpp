@@ -4,7 +4,7 @@
 namespace stringcourse::cli {
 
 /// From now on a failed check (an assertion, a trap, memory used up) ends with kFault and one sentence on stderr,
-/// and a reader of stdout that has gone is an ordinary write error.
+/// and a reader of stdout that has gone or a file that may not grow is an ordinary write error.
 void catch_faults();
 
 /// From now on the first Ctrl-C or SIGTERM only asks to stop, so that a half-written set is taken away again.

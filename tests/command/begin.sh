@@ -1,0 +1,51 @@
+# A new job from a few measures.
+. "$(dirname "$0")/tools.sh"
+
+fact "the job that begin writes can be looked at at once"
+runs 0 begin --length "24'" --width "16'" --height "8'" --series us-8 --name "Tool shed"
+is_json out
+is_empty err
+cp out shed.json
+runs 0 look shed.json
+holds out "Tool shed"
+
+fact "24 ft nominal between two convex corners is 23'-11 5/8\" actual"
+holds out "24'-0\""
+holds out "23'-11 5/8\""
+
+fact "8 ft is twelve courses of 8 in"
+runs 0 look shed.json --json
+"$python" - out <<'END' || fails "not twelve courses"
+import json, sys
+assert len(json.load(open(sys.argv[1]))["courses"]) == 12
+END
+
+fact "begin never writes over a file"
+echo mine >kept.json
+runs 4 begin --length "24'" --width "16'" --height "8'" --out kept.json
+[ "$(cat kept.json)" = mine ] || fails "kept.json was changed"
+runs 0 begin --length "24'" --width "16'" --height "8'" --out new.json
+runs 4 begin --length "24'" --width "16'" --height "8'" --out new.json
+
+fact "a dangling link is not written through"
+ln -s elsewhere.json link.json
+runs 4 begin --length "24'" --width "16'" --height "8'" --out link.json
+is_not_there elsewhere.json
+
+fact "a metric series is measured in millimetres"
+runs 0 begin --length "7.2 m" --width 4800 --height "2.6 m" --series au-190
+holds out '"tape": "millimetres"'
+runs_with out 0 look -
+holds out "7200 mm"
+holds out "7190 mm"
+
+fact "a measure that is missing or none, or a series that is none, ends with 2 and says which"
+runs 2 begin --length "24'" --width "16'"
+holds err "--height"
+runs 2 begin --length "24 cubits" --width "16'" --height "8'"
+holds err "--length"
+runs 2 begin --length "24'" --width "16'" --height "8'" --series us-9
+holds err "us-8"
+is_empty out
+
+done_with_facts
