@@ -1,0 +1,62 @@
+// The two oracles against each other, without the solver: brute force writes down every row of a tiny panel, the
+// mixed-integer model never does. They must agree in every cost term, and on what cannot be laid.
+#include <gtest/gtest.h>
+
+#include <cstdio>
+
+#include "oracle/brute.hpp"
+#include "oracle/milp.hpp"
+#include "oracle/random_panels.hpp"
+
+namespace stringcourse::oracle {
+namespace {
+
+constexpr std::uint64_t kFirstSeed = 1;
+constexpr std::size_t kMostRows = 400;  // per row of the panel
+constexpr double kSeconds = 30;
+
+struct Tally {
+  int compared = 0, lawful = 0, too_large = 0;
+};
+
+void expect_same(std::uint64_t seed, Program program, Tally& tally) {
+  const bond::Panel panel = random_panel(seed, PanelSize::Tiny);
+  const std::optional<BruteAnswer> brute = brute_force(panel, kMostRows);
+  if (!brute) {
+    ++tally.too_large;
+    return;
+  }
+  ++tally.compared;
+  const MilpAnswer milp = solve_by_milp(panel, program, kSeconds);
+  ASSERT_EQ(milp.outcome, brute->lawful ? Outcome::Optimal : Outcome::Infeasible) << "seed " << seed << ": " << say(panel);
+  if (!brute->lawful) return;
+  ++tally.lawful;
+  EXPECT_EQ(in_order(panel, milp.cost), in_order(panel, brute->cost))
+      << "seed " << seed << ": " << say(panel) << "\nmodel: " << say(milp.cost) << "\nbrute: " << say(brute->cost);
+  const Judged judged = judge(panel, milp.rows);
+  EXPECT_EQ(judged.broken, "") << "seed " << seed;
+  EXPECT_EQ(in_order(panel, judged.cost), in_order(panel, milp.cost)) << "seed " << seed;
+}
+
+Tally compare_tiny(Program program, std::uint64_t first, int wanted) {
+  Tally tally;
+  for (std::uint64_t seed = first; tally.compared < wanted && seed < first + 1000; ++seed) expect_same(seed, program, tally);
+  std::printf("seeds from %llu: %d compared, %d of them lawful, %d too large for brute force\n",
+              static_cast<unsigned long long>(first), tally.compared, tally.lawful, tally.too_large);
+  return tally;
+}
+
+TEST(Twins, BruteForceAndTheModelInCbcAgreeOnSixtyTinyWalls) {
+  const Tally tally = compare_tiny(Program::Cbc, kFirstSeed, 60);
+  EXPECT_EQ(tally.compared, 60);
+  EXPECT_GE(tally.lawful, 20);  // else the walls prove nothing
+}
+
+TEST(Twins, BruteForceAndTheModelInGlpkAgreeOnThirtyTinyWalls) {
+  const Tally tally = compare_tiny(Program::Glpk, 10'000, 30);
+  EXPECT_EQ(tally.compared, 30);
+  EXPECT_GE(tally.lawful, 10);
+}
+
+}  // namespace
+}  // namespace stringcourse::oracle
