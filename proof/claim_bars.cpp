@@ -1,0 +1,93 @@
+// Bars against the job: size, clearances, spacing, and that each bar with a place of its own is there.
+#include <algorithm>
+
+#include "proof/claim.hpp"
+
+namespace stringcourse::proof {
+namespace {
+
+template <typename List>
+const auto& at(const List& list, int index) { return list[static_cast<std::size_t>(index)]; }
+
+Violation differs(std::string where, std::string text) { return violation(kBuilding, std::move(where), std::move(text)); }
+
+/// The clear opening from cell to cell is a row of the grout-space table, for this grout and the highest pour.
+bool is_grout_space(const Job& job, const Building& b, const BarRules& rules) {
+  Length pour, last = b.courses.empty() ? Length() : b.courses.front().underside();
+  for (int course : job.steel.pour_tops) {
+    if (course < 1 || course > static_cast<int>(b.courses.size())) continue;
+    pour = std::max(pour, at(b.courses, course - 1).top - last);
+    last = at(b.courses, course - 1).top;
+  }
+  return std::ranges::any_of(grout_spaces(), [&](const GroutSpace& space) {
+    return space.grout == rules.grout && pour <= space.pour_at_most && space.along == rules.common_along && space.across == rules.common_across;
+  });
+}
+
+Violations claim_rules(const Job& job, const Building& b) {
+  Violations found;
+  const Bars& asked = *job.steel.bars;
+  const BarRules& rules = *b.bars;
+  const Bar* bar = find_bar(asked.size);
+  if (rules.size != asked.size || !bar || rules.diameter != bar->diameter) found.push_back(differs("bars", "another bar size"));
+  if (rules.grout != asked.grout.value_or(Grout::Coarse) || rules.clearance != bar_clearance(rules.grout)) found.push_back(differs("bars", "another grout or clearance"));
+  if (rules.spacing != asked.spacing) found.push_back(differs("bars", "another spacing"));
+  if (!is_grout_space(job, b, rules)) found.push_back(differs("bars", "the opening from cell to cell is not the grout-space table's"));
+  return found;
+}
+
+/// Whether a fixed bar of this wall stands in from..to.
+bool bar_between(const Building& b, int wall, Length from, Length to) {
+  return std::ranges::any_of(b.fixed_bars, [&](const FixedBar& bar) {
+    const Length centre = bar.centre.distance_from_start();
+    return bar.wall == wall && from < centre && centre < to;
+  });
+}
+
+/// Whether the wall has masonry for a cell (half a unit) from..to: no opening, control joint or corner bar's cell there.
+bool is_clear(const Building& b, int wall, Length from, Length to) {
+  const auto meets = [&](const auto& gap) { return gap.wall == wall && gap.from.distance_from_start() < to && from < gap.to.distance_from_start(); };
+  const Wall& w = at(b.walls, wall);
+  const Length thickest = b.series_of(w).pitch();  // the corner's own bar may serve the jamb
+  return thickest <= from && to <= w.actual - thickest && std::ranges::none_of(b.openings, meets) && std::ranges::none_of(b.control_joints, meets);
+}
+
+/// A bar stands within a half-unit pitch of this edge, on its masonry side.
+bool bar_beside(const Building& b, int wall, Length edge, bool before) {
+  const Length pitch = b.series_of(at(b.walls, wall)).pitch();
+  const Length from = before ? edge - pitch : edge, to = before ? edge : edge + pitch;
+  return !is_clear(b, wall, from, to) || !b.series_of(at(b.walls, wall)).grouts || bar_between(b, wall, from, to);
+}
+
+Violations claim_fixed(const Job& job, const Building& b, const Names& names) {
+  Violations found;
+  const Bars& asked = *job.steel.bars;
+  for (int c = 0; asked.corners && c < static_cast<int>(b.corners.size()); ++c)
+    if (std::ranges::none_of(b.fixed_bars, [&](const FixedBar& bar) { return bar.reason == BarReason::Corner && bar.corner == c; }))
+      found.push_back(differs("corner " + at(b.corners, c).name, "has no bar"));
+  for (const ResolvedOpening& o : b.openings)
+    if (asked.jambs && !(bar_beside(b, o.wall, o.from.distance_from_start(), true) && bar_beside(b, o.wall, o.to.distance_from_start(), false)))
+      found.push_back(differs("opening " + o.name, "has a jamb without a bar"));
+  for (const ControlJoint& j : b.control_joints)
+    if (asked.control_joints && !(bar_beside(b, j.wall, j.from.distance_from_start(), true) && bar_beside(b, j.wall, j.to.distance_from_start(), false)))
+      found.push_back(differs(name_of(b, j.wall), "has a control joint without a bar beside it"));
+  for (const DimensionedBar& bar : asked.dimensioned) {
+    const int wall = wall_named(job, names, bar.on);
+    if (wall < 0) { found.push_back(differs("bar on " + bar.on, "stands in no wall")); continue; }
+    const Measured place = measure(job, b, names, wall, bar.place);
+    const Length centre = place.from_start ? place.to_middle : at(b.walls, wall).actual - place.to_middle;
+    const Length one = Length::nanometres(1);
+    if (!bar_between(b, wall, centre - one, centre + one)) found.push_back(differs("bar on " + bar.on, "is not where the job dimensions it"));
+  }
+  return found;
+}
+
+}  // namespace
+
+Violations claim_bars(const Job& job, const Building& building, const Names& names) {
+  if (job.steel.bars.has_value() != building.bars.has_value()) return {differs("bars", "are asked for and missing, or the other way round")};
+  if (!building.bars) return building.fixed_bars.empty() ? Violations{} : Violations{differs("bars", "are fixed that the job does not ask for")};
+  return joined(claim_rules(job, building), claim_fixed(job, building, names));
+}
+
+}  // namespace stringcourse::proof

@@ -1,0 +1,128 @@
+#include "proof/lintels.hpp"
+
+#include <algorithm>
+
+#include "proof/cells.hpp"
+
+namespace stringcourse::proof {
+namespace {
+
+template <typename List>
+const auto& at(const List& list, int index) { return list[static_cast<std::size_t>(index)]; }
+
+bool is_one_piece(const ResolvedOpening& o) { return o.lintel && o.lintel->make == LintelMake::OnePiece; }
+
+std::string name_of_lintel(const Building& b, const ResolvedOpening& o) { return name_of(b, o.wall) + " lintel over " + o.name; }
+
+Violations check_bearings(const Building& b, const ResolvedOpening& o, const PlacedLintel& placed) {
+  Violations found;
+  const std::string where = name_of_lintel(b, o);
+  const Series& series = b.series_of(at(b.walls, o.wall));
+  const Length least = o.lintel->least_bearing, pitch = series.pitch();
+  const Length start = placed.start_bearing, end = placed.end_bearing;
+  if (start < least || end < least)
+    found.push_back(violation(kLintels, where, "bears " + in_millimetres(std::min(start, end)) + ", less than " + in_millimetres(least)));
+  else if (start != least && start != least + pitch && end != least && end != least + pitch)
+    found.push_back(violation(kLintels, where, "neither end bears what is asked, or a half unit more"));
+  if (!(o.width() + start + end + series.joint).is_multiple_of(pitch))
+    found.push_back(violation(kLintels, where, "its length is not a whole number of half units less a joint"));
+  return found;
+}
+
+bool overlaps(const Piece& piece, Length from, Length to) {
+  const ExactPosition before{(from - piece.length).in_nanometres(), 1};
+  return before < piece.start && piece.start < ExactPosition{to.in_nanometres(), 1};
+}
+
+/// Under from..to in the course below a lintel stands one run, of uncut units (or, relaxed, cuts that keep a cell).
+Violations check_under(const Building& b, const Layout& layout, const Facts& facts, const ResolvedOpening& o, Length from, Length to) {
+  const std::string where = name_of_lintel(b, o);
+  const int below = o.lintel->first_course - 1;
+  if (below < 1 || below > static_cast<int>(b.courses.size())) return {violation(kLintels, where, "no course bears it")};
+  const auto& runs = at(at(facts.walls, o.wall).courses, below - 1).runs;
+  const auto bearing = std::ranges::find_if(runs, [&](const RunFacts& f) { return f.run->start <= from && to <= f.run->end; });
+  if (bearing == runs.end()) return {violation(kLintels, where, "its bearing stands over no masonry")};
+  for (const Piece* piece : bearing->pieces) {
+    if (piece->cut == CutEnd::None || !overlaps(*piece, from, to)) continue;
+    const bool keeps_cell = !whole_cells(b.series_of(at(b.walls, o.wall)), *piece).empty();
+    if (!layout.relaxed_bearing || !keeps_cell) return {violation(kLintels, where, "a cut piece stands under its bearing")};
+  }
+  return {};
+}
+
+Violations check_lintel(const Building& b, const Layout& layout, const Facts& facts, int index) {
+  const ResolvedOpening& o = at(b.openings, index);
+  const auto count = std::ranges::count_if(layout.lintels, [&](const PlacedLintel& l) { return l.opening == index; });
+  if (count != (is_one_piece(o) ? 1 : 0))
+    return {violation(kLintels, name_of_lintel(b, o), std::to_string(count) + " one-piece lintels are placed")};
+  if (count == 0) return {};
+  const PlacedLintel& placed = *placed_lintel(layout, index);
+  const Length from = o.from.distance_from_start(), to = o.to.distance_from_start();
+  Violations found = check_bearings(b, o, placed);
+  if (at(facts.walls, o.wall).stopped) return found;
+  found = joined(std::move(found), check_under(b, layout, facts, o, from - placed.start_bearing, from));
+  return joined(std::move(found), check_under(b, layout, facts, o, to, to + placed.end_bearing));
+}
+
+/// The stretch that the lintel of an opening takes up, bearings and all.
+CellSpan lintel_stretch(const Layout& layout, const ResolvedOpening& o, int index) {
+  const PlacedLintel* placed = placed_lintel(layout, index);
+  const Length start = placed ? placed->start_bearing : o.lintel->least_bearing;
+  const Length end = placed ? placed->end_bearing : o.lintel->least_bearing;
+  return {o.from.distance_from_start() - start, o.to.distance_from_start() + end};
+}
+
+Violations check_clear_of_bearings(const Building& b, const Layout& layout, const ControlJoint& joint) {
+  const Length half = b.series_of(at(b.walls, joint.wall)).half;
+  for (int i = 0; i < static_cast<int>(b.openings.size()); ++i) {
+    const ResolvedOpening& o = at(b.openings, i);
+    if (o.wall != joint.wall || !o.lintel) continue;
+    const CellSpan lintel = lintel_stretch(layout, o, i);
+    const bool clear = joint.to.distance_from_start() + half <= lintel.from || lintel.to + half <= joint.from.distance_from_start();
+    if (!clear) return {violation(kControlJoints, name_of(b, joint.wall), "a control joint stands closer than a half unit to " + name_of_lintel(b, o))};
+  }
+  return {};
+}
+
+/// Distance of the nominal grid's first line from the actual start of the wall, twice: -j or +j.
+Length doubled_grid_origin(const Building& b, const Wall& wall, Length joint) {
+  const bool pushed_out = wall.start.kind == EndKind::Free ||
+                          (wall.start.kind == EndKind::Corner && at(b.corners, wall.start.corner).convex);
+  return pushed_out ? -joint : joint;
+}
+
+Violations check_place(const Job& job, const Building& b, const ControlJoint& joint) {
+  Violations found;
+  const Wall& wall = at(b.walls, joint.wall);
+  const Series& series = b.series_of(wall);
+  const std::string where = name_of(b, joint.wall);
+  const bool uk_rule = job.control_joints.rule == JointRule::Uk;
+  const Length width = joint.to - joint.from;
+  if (width != series.joint && !(uk_rule && width == Length::millimetres(10)))
+    found.push_back(violation(kControlJoints, where, "a control joint " + in_millimetres(width) + " wide"));
+  const Length doubled_middle = joint.from.distance_from_start() + joint.to.distance_from_start();
+  const bool on_grid = (doubled_middle - doubled_grid_origin(b, wall, series.joint)).is_multiple_of(series.pitch() * 2);
+  if (joint.by_rule && !on_grid) found.push_back(violation(kControlJoints, where, "a control joint off the half-unit grid"));
+  if (joint.from.distance_from_start() <= Length() || wall.actual <= joint.to.distance_from_start())
+    found.push_back(violation(kControlJoints, where, "a control joint outside its wall"));
+  return found;
+}
+
+}  // namespace
+
+Violations check_lintels(const Building& building, const Layout& layout, const Facts& facts) {
+  Violations found;
+  for (int i = 0; i < static_cast<int>(building.openings.size()); ++i) found = joined(std::move(found), check_lintel(building, layout, facts, i));
+  return found;
+}
+
+Violations check_control_joints(const Job& job, const Building& building, const Layout& layout) {
+  Violations found;
+  for (const ControlJoint& joint : building.control_joints) {
+    found = joined(std::move(found), check_place(job, building, joint));
+    found = joined(std::move(found), check_clear_of_bearings(building, layout, joint));
+  }
+  return found;
+}
+
+}  // namespace stringcourse::proof
