@@ -1,0 +1,260 @@
+// Control joints: placed ones on the half-unit grid, and those that a rule asks for where there is room for them.
+#include <algorithm>
+
+#include "walls/control_joint_search.hpp"
+#include "walls/draft.hpp"
+#include "walls/opening_checks.hpp"
+#include "walls/places.hpp"
+#include "walls/resolve.hpp"
+
+namespace stringcourse::walls {
+namespace {
+
+constexpr std::string_view kPlaced = "/control_joints/placed";
+
+/// Where grid line k's joint starts: its centre is j/2 before the line as counted from the start corner.
+Position joint_at_line(const Draft& draft, int wall, std::int64_t line) {
+  const Length before =
+      pushed_end(draft, wall_at(draft, wall).start) == PushedEnd::Out ? draft.building.joint : Length();
+  return Position::from_start(draft.building.series.front().pitch() * line - before);
+}
+
+/// The grid line nearest to a joint that starts at `from` (a tie: the farther).
+std::int64_t nearest_line(const Draft& draft, int wall, Position from) {
+  const Length pitch = draft.building.series.front().pitch();
+  return (from - joint_at_line(draft, wall, 0) + pitch.half_down()).whole_multiples(pitch);
+}
+
+/// A control joint's start edge as the job states it.
+std::optional<Position> stated_start(Draft& draft, int wall, const Place& place, const std::string& at) {
+  const Length joint = draft.building.joint;
+  if (place.at.basis == Basis::Actual && !place.to) {
+    const auto line = placed_line(draft, wall, place, at);
+    return line ? std::optional(*line - joint.half_down()) : std::nullopt;
+  }
+  const auto stretch = placed_stretch(draft, wall, place, joint, Placed::Hole, at);
+  return stretch ? std::optional(stretch->from) : std::nullopt;
+}
+
+/// On the grid, or snapped to it, or left as it is where its place is actual; each with a finding.
+Position on_grid(Draft& draft, int wall, const Place& place, Position start, const std::string& at) {
+  const Position line = joint_at_line(draft, wall, nearest_line(draft, wall, start));
+  if (line == start) return start;
+  const bool keeps = place.at.basis == Basis::Actual;
+  const Length off = start < line ? line - start : start - line;
+  find(draft, "control-joint-off-grid", joined({at, "/at"}),
+       joined({"The control joint stands ", say(draft, off), " off the half-unit grid",
+               keeps ? ", as its place is actual: cuts close against it." : ": it is moved to the nearest line of the grid, "
+                                                                            "its near edge at ",
+               keeps ? "" : say(draft, line.distance_from_start()), keeps ? "" : joined({" from ", wall_at(draft, wall).start_name, "."})}));
+  return keeps ? start : line;
+}
+
+struct Blocked {
+  std::string reason, remedy;
+};
+
+std::optional<Blocked> blocked_by_opening(const Draft& draft, int wall, Position from) {
+  const Position to = from + draft.building.joint;
+  for (const ResolvedOpening& opening : draft.building.openings) {
+    if (opening.wall != wall) continue;
+    const Reach reach = lintel_reach(opening);
+    if (to <= reach.from || from >= reach.to) continue;
+    const bool in_hole = to > opening.from && from < opening.to;
+    const Length back = to - reach.from, on = reach.to - from;
+    const bool toward_end = on <= back;
+    const Wall& line = wall_at(draft, wall);
+    return Blocked{joined({"A control joint runs through ", in_hole ? "" : "the lintel bearing of ", opening.name, "."}),
+                   joined({"Move it at least ", say_at_least(draft, (toward_end ? on : back) + draft.building.series.front().half),
+                           " toward ", toward_end ? line.end_name : line.start_name, "."})};
+  }
+  return std::nullopt;
+}
+
+std::optional<Blocked> blocked_by_wall(const Draft& draft, int wall, Position from) {
+  const Position to = from + draft.building.joint;
+  const Length least = draft.building.least_piece;
+  const Length before = from - first_face(draft, wall), after = last_face(draft, wall) - to;
+  const Wall& line = wall_at(draft, wall);
+  if (before < least || after < least) {
+    const bool at_start = before < least;
+    return Blocked{joined({"A control joint on ", line.name, " leaves ", say(draft, at_start ? before : after), " of wall at ",
+                           at_start ? line.start_name : line.end_name, ", less than the least piece ", say(draft, least), "."}),
+                   joined({"Move it at least ", say_at_least(draft, least - (at_start ? before : after)), " toward ",
+                           at_start ? line.end_name : line.start_name, "."})};
+  }
+  for (const Junction& junction : draft.building.junctions) {
+    if (junction.main != wall || to <= junction.from || from >= junction.to) continue;
+    return Blocked{joined({"A control joint stands where ", wall_at(draft, junction.abutting).name, " meets ", line.name, "."}),
+                   "Move it to one side of that wall."};
+  }
+  for (const ControlJoint& other : draft.building.control_joints) {
+    if (other.wall != wall || to + least <= other.from || other.to + least <= from) continue;
+    return Blocked{joined({"Two control joints on ", line.name, " stand nearer than the least piece ", say(draft, least), "."}),
+                   "Leave one of them out."};
+  }
+  return std::nullopt;
+}
+
+void find_near_opening(Draft& draft, int wall, Position from, const std::string& at) {
+  const Position to = from + draft.building.joint;
+  const Length half = draft.building.series.front().half, least = draft.building.least_piece;
+  for (const ResolvedOpening& opening : draft.building.openings) {
+    if (opening.wall != wall) continue;
+    const Reach reach = lintel_reach(opening);
+    const Length clear = to <= reach.from ? reach.from - to : from - reach.to;
+    if (!opening.lintel && clear > Length() && clear < least) {
+      refuse(draft, "pier-short", joined({at, "/at"}),
+             joined({"Between the control joint and ", opening.name, " stay ", say(draft, clear), ", less than the least piece ",
+                     say(draft, least), "."}),
+             joined({"Move it at least ", say_at_least(draft, least - clear), " away, or to the jamb."}));
+    }
+    if (!opening.lintel || clear >= half) continue;
+    find(draft, "control-joint-near-lintel", joined({at, "/at"}),
+         joined({"The control joint stands ", say(draft, clear), " clear of the lintel bearing of ", opening.name,
+                 "; a half unit is ", say(draft, half), "."}),
+         cited("control-joint-bearing"), HoldPoint::Lintels);
+  }
+}
+
+void add_placed(Draft& draft, std::size_t index) {
+  const PlacedControlJoint& asked = draft.job.control_joints.placed[index];
+  const std::string at = pointer(kPlaced, index), place = joined({at, "/place"});
+  const auto wall = named_wall(draft, asked.on, joined({at, "/on"}));
+  if (!wall) return;
+  const auto stated = stated_start(draft, *wall, asked.place, place);
+  if (!stated) return;
+  const Position from = on_grid(draft, *wall, asked.place, *stated, place);
+  auto blocked = blocked_by_wall(draft, *wall, from);
+  if (!blocked) blocked = blocked_by_opening(draft, *wall, from);
+  if (blocked) {
+    refuse(draft, "control-joint-blocked", joined({place, "/at"}), blocked->reason, blocked->remedy);
+    return;
+  }
+  find_near_opening(draft, *wall, from, place);
+  draft.building.control_joints.push_back({*wall, from, from + draft.building.joint, false});
+}
+
+/// May a joint by rule stand on this line? Half a unit clear of bearings, a further half unit where a one-piece
+/// lintel may bear that much longer, and a piece clear of junctions and ends.
+bool has_room(const Draft& draft, int wall, const std::vector<int>& openings, Position from) {
+  const Position to = from + draft.building.joint;
+  const Series& own = draft.building.series.front();
+  if (from - first_face(draft, wall) < own.half || last_face(draft, wall) - to < own.half) return false;
+  for (const int index : openings) {
+    const ResolvedOpening& opening = draft.building.openings[static_cast<std::size_t>(index)];
+    const Reach reach = lintel_reach(opening);
+    const bool longer = opening.lintel && opening.lintel->make == LintelMake::OnePiece;
+    const Length clear = longer ? own.half + own.pitch() : own.half;
+    if (to + clear > reach.from && from < reach.to + clear) return false;
+  }
+  for (const Junction& junction : draft.building.junctions) {
+    if (junction.main == wall && to + own.half > junction.from && from < junction.to + own.half) return false;
+  }
+  return true;
+}
+
+PanelEnd panel_end(const Draft& draft, const WallEnd& end) {
+  if (end.kind == EndKind::Free) return PanelEnd::Open;
+  if (end.kind == EndKind::Corner) return PanelEnd::Held;
+  return draft.building.junctions[static_cast<std::size_t>(end.junction)].kind == JunctionKind::ControlJoint
+             ? PanelEnd::Open
+             : PanelEnd::Held;
+}
+
+/// What the rule asks of one wall: greatest panel in nominal lengths, a whole number of half units.
+struct Asked {
+  Length panel;
+  std::string_view rule;
+};
+
+void find_no_place(Draft& draft, int wall, const Asked& asked, Length longest) {
+  const Wall& line = wall_at(draft, wall);
+  find(draft, "control-joint-no-place", line.place,
+       joined({"On ", line.name, " no control joints find room, clear of openings, bearings and junctions, within the ",
+               say(draft, asked.panel), " of the rule (half of it from a corner): the longest panel is ", say(draft, longest), "."}),
+       cited(asked.rule));
+}
+
+/// Fills one stretch of a wall, between ends or placed joints, with joints by rule. Places are nominal from the wall's start.
+Length fill_stretch(Draft& draft, int wall, const Asked& asked, PanelSearch search, const std::vector<int>& openings) {
+  const Length pitch = draft.building.series.front().pitch();
+  for (std::int64_t line = search.start.whole_multiples(pitch) + 1; pitch * line < search.end; ++line) {
+    if (has_room(draft, wall, openings, joint_at_line(draft, wall, line))) search.lines.push_back(pitch * line);
+  }
+  search.greatest = asked.panel;
+  const PanelAnswer answer = best_joint_lines(search);
+  for (const Length line : answer.lines) {
+    const Position from = joint_at_line(draft, wall, line.whole_multiples(pitch));
+    draft.building.control_joints.push_back({wall, from, from + draft.building.joint, true});
+  }
+  return answer.too_long > Length() ? answer.longest : Length();
+}
+
+void add_by_rule(Draft& draft, int wall, const Asked& asked, const std::vector<int>& openings) {
+  const Wall line = wall_at(draft, wall);
+  if (line.nominal <= asked.panel) return;
+  const Position grid = joint_at_line(draft, wall, 0);
+  std::vector<Length> bounds{Length()};
+  for (const ControlJoint& joint : draft.building.control_joints) {
+    if (joint.wall == wall) bounds.push_back(joint.from - grid);
+  }
+  std::ranges::sort(bounds);
+  bounds.push_back(line.nominal);
+  Length longest;
+  for (std::size_t i = 0; i + 1 < bounds.size(); ++i) {
+    PanelSearch search;
+    search.start = bounds[i];
+    search.end = bounds[i + 1];
+    search.at_start = i == 0 ? panel_end(draft, line.start) : PanelEnd::Open;
+    search.at_end = i + 2 == bounds.size() ? panel_end(draft, line.end) : PanelEnd::Open;
+    longest = std::max(longest, fill_stretch(draft, wall, asked, search, openings));
+  }
+  if (longest > Length()) find_no_place(draft, wall, asked, longest);
+}
+
+void find_rule(Draft& draft, const Asked& asked, Length height) {
+  find(draft, "control-joint-rule", "/control_joints/rule",
+       joined({"Control joints by rule: walls ", say(draft, height), " high, panels of at most ", say(draft, asked.panel),
+               " (whole half units), the first within half of that from a corner."}),
+       cited(asked.rule));
+}
+
+void add_all_by_rule(Draft& draft, JointRule rule) {
+  const int courses = static_cast<int>(draft.building.courses.size());
+  const Length height = laid_height(draft.building, 1, courses), pitch = draft.building.series.front().pitch();
+  const Length limit = greatest_panel(rule, height);
+  const Asked asked{std::max(pitch * limit.whole_multiples(pitch), pitch), rule == JointRule::Us ? "control-joint-us" : "control-joint-uk"};
+  find_rule(draft, asked, height);
+  const auto openings = openings_by_wall(draft.building);
+  for (std::size_t i = 0; i < draft.building.walls.size(); ++i) add_by_rule(draft, static_cast<int>(i), asked, openings[i]);
+}
+
+}  // namespace
+
+void resolve_control_joints(Draft& draft) {
+  if (draft.building.courses.empty()) return;
+  for (std::size_t i = 0; i < draft.job.control_joints.placed.size(); ++i) add_placed(draft, i);
+  const JointRule rule = draft.job.control_joints.rule.value_or(JointRule::None);
+  if (rule != JointRule::None && draft.job.steel.beam_steel_in_joints.value_or(false)) {
+    find(draft, "control-joint-rule", "/control_joints/rule",
+         "No control joints by rule: horizontal steel of at least 0.002 of the net section is said to run through.",
+         cited("control-joint-horizontal-steel"));
+  } else if (rule != JointRule::None && draft.refusals.empty()) {
+    add_all_by_rule(draft, rule);
+  }
+  std::ranges::stable_sort(draft.building.control_joints, [](const ControlJoint& a, const ControlJoint& b) {
+    return a.wall != b.wall ? a.wall < b.wall : a.from < b.from;
+  });
+}
+
+}  // namespace stringcourse::walls
+
+namespace stringcourse {
+
+Length greatest_panel(JointRule rule, Length height) {
+  if (rule == JointRule::Uk) return Length::millimetres(6000);
+  return std::min((height * 3).half_down(), Length::feet(25));
+}
+
+}  // namespace stringcourse

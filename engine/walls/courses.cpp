@@ -1,0 +1,142 @@
+// Courses from the bearing up: how many, which of them half-high, bond beams and wire in them.
+#include <algorithm>
+
+#include "walls/draft.hpp"
+#include "walls/opening_size.hpp"
+
+namespace stringcourse::walls {
+namespace {
+
+constexpr int kMostCourses = 200;
+
+/// How high one course stands, whole or half-high, with its joint.
+struct CourseHeights {
+  Length whole, half_high;
+};
+
+CourseHeights course_heights(const Building& building) {
+  const Series& own = building.series.front();
+  return {own.height + own.joint, own.half_high + own.joint};
+}
+
+struct CoursePlan {
+  int count = 0;
+  std::vector<int> half_high;  // ascending
+};
+
+bool check_count(Draft& draft, std::int64_t count, const std::string& place) {
+  if (count >= 1 && count <= kMostCourses) return true;
+  refuse(draft, "courses", place, joined({"The wall would have ", count_text(count), " courses."}),
+         joined({"State from 1 to ", count_text(kMostCourses), " courses."}));
+  return false;
+}
+
+/// The outright half-high courses, or nothing if one of them is out of range.
+std::optional<CoursePlan> with_stated_half_high(Draft& draft, int count) {
+  CoursePlan plan{count, draft.job.heights.half_high_courses};
+  bool sound = true;
+  for (std::size_t i = 0; i < plan.half_high.size(); ++i) {
+    if (plan.half_high[i] >= 1 && plan.half_high[i] <= count) continue;
+    sound = false;
+    refuse(draft, "course-range", pointer("/heights/half_high_courses", i),
+           joined({"Course ", count_text(plan.half_high[i]), " is not one of the ", count_text(count), " courses."}),
+           joined({"Name a course from 1 to ", count_text(count), "."}));
+  }
+  std::ranges::sort(plan.half_high);
+  plan.half_high.erase(std::unique(plan.half_high.begin(), plan.half_high.end()), plan.half_high.end());
+  if (!plan.half_high.empty() && !is_stocked(draft.building, Kind::HalfHigh)) {
+    sound = false;
+    refuse(draft, "half-high-not-stocked", "/heights/half_high_courses", "The yard stocks no half-high units.",
+           "Add \"half-high\" to the kinds in stock, or leave these courses whole.");
+  }
+  return sound ? std::optional(plan) : std::nullopt;
+}
+
+/// The course that must be half-high so that the first opening's head falls on its top; `fallback` if none does.
+int course_under_head(Draft& draft, int fallback) {
+  const CourseHeights heights = course_heights(draft.building);
+  const std::optional<Length> head = first_head_asked(draft);
+  if (!head) {
+    find(draft, "no-head", "/heights/half_high", "No opening says where its head is: the half-high course stands at the top.");
+    return fallback;
+  }
+  for (int course = 1; course < fallback; ++course) {
+    const Length top = course == 1 ? Length() : heights.whole * (course - 2) + heights.half_high;
+    if (top + draft.building.joint >= *head) return course;
+  }
+  return fallback;
+}
+
+int half_high_course(Draft& draft, int count) {
+  switch (draft.job.heights.half_high.value_or(HalfHighPlace::Top)) {
+    case HalfHighPlace::First: return 1;
+    case HalfHighPlace::UnderHead: return course_under_head(draft, count);
+    case HalfHighPlace::Top: break;
+  }
+  return count;
+}
+
+void find_off_course(Draft& draft, Length asked, Length got, Length next) {
+  const CourseHeights heights = course_heights(draft.building);
+  std::string fits = joined({say(draft, got), ", ", say(draft, next)});
+  if (draft.job.heights.half_high_courses.empty()) {
+    fits += joined({", or with a half-high course ", say(draft, got + heights.half_high),
+                    is_stocked(draft.building, Kind::HalfHigh) ? "" : " (half-high units are not in stock)"});
+  }
+  find(draft, "height-off-course", "/heights/height",
+       joined({"The height asked, ", say(draft, asked), ", is no whole number of courses: the wall stands ",
+               say(draft, got), ". Heights that fit: ", fits, "."}));
+}
+
+/// Courses for a height, measured from the underside of course 1's bed joint.
+std::optional<CoursePlan> plan_from_height(Draft& draft, Length asked) {
+  const CourseHeights heights = course_heights(draft.building);
+  const auto stated_half = static_cast<std::int64_t>(draft.job.heights.half_high_courses.size());
+  const Length whole_part = asked - heights.half_high * stated_half;
+  const std::int64_t whole = whole_part.whole_multiples(heights.whole);
+  const Length rest = whole_part - heights.whole * whole;
+  const bool half_fits = stated_half == 0 && rest == heights.half_high && is_stocked(draft.building, Kind::HalfHigh);
+  const std::int64_t count = whole + stated_half + (half_fits ? 1 : 0);
+  if (!check_count(draft, count, "/heights/height")) return std::nullopt;
+  if (half_fits) return CoursePlan{static_cast<int>(count), {half_high_course(draft, static_cast<int>(count))}};
+  if (rest != Length()) find_off_course(draft, asked, asked - rest, asked - rest + heights.whole);
+  return with_stated_half_high(draft, static_cast<int>(count));
+}
+
+std::optional<CoursePlan> plan_courses(Draft& draft) {
+  const Heights& heights = draft.job.heights;
+  if (heights.courses.has_value() == heights.height.has_value()) {
+    refuse(draft, "choose-one", "/heights",
+           heights.courses ? "Both a number of courses and a height are stated."
+                           : "Neither a number of courses nor a height is stated.",
+           "State one of \"courses\" and \"height\".");
+    return std::nullopt;
+  }
+  if (heights.height) return plan_from_height(draft, heights.height->length);
+  if (!check_count(draft, *heights.courses, "/heights/courses")) return std::nullopt;
+  return with_stated_half_high(draft, *heights.courses);
+}
+
+std::vector<Course> stacked(const Building& building, const CoursePlan& plan) {
+  const Series& own = building.series.front();
+  std::vector<Course> courses;
+  for (int number = 1; number <= plan.count; ++number) {
+    Course course;
+    course.number = number;
+    course.half_high = std::ranges::binary_search(plan.half_high, number);
+    course.unit_height = course.half_high ? own.half_high : own.height;
+    course.top = courses.empty() ? Length() : courses.back().top + own.joint + course.unit_height;
+    courses.push_back(course);
+  }
+  return courses;
+}
+
+}  // namespace
+
+void resolve_courses(Draft& draft) {
+  if (!draft.series_stand) return;
+  const std::optional<CoursePlan> plan = plan_courses(draft);
+  if (plan) draft.building.courses = stacked(draft.building, *plan);
+}
+
+}  // namespace stringcourse::walls

@@ -1,0 +1,220 @@
+// Openings: from what leaf and frame need to a hole on module and course lines, with its lintel.
+#include <algorithm>
+#include <set>
+
+#include "walls/draft.hpp"
+#include "walls/opening_size.hpp"
+#include "walls/places.hpp"
+#include "walls/resolve.hpp"
+
+namespace stringcourse::walls {
+namespace {
+
+constexpr std::string_view kOpenings = "/openings";
+
+const Course& course_at(const Building& building, int number) {
+  return building.courses[static_cast<std::size_t>(number - 1)];
+}
+int course_count(const Building& building) { return static_cast<int>(building.courses.size()); }
+
+std::string opening_name(const Draft& draft, std::size_t index) {
+  const std::string& name = draft.job.openings[index].name;
+  return name.empty() ? joined({"O", count_text(static_cast<std::int64_t>(index) + 1)}) : name;
+}
+
+/// The next width on the module, n (h + j) + j, that is not less than `asked`.
+Length module_width(const Series& series, Length asked) {
+  const std::int64_t steps = -((series.joint - asked).whole_multiples(series.pitch()));
+  return series.pitch() * std::max<std::int64_t>(steps, 1) + series.joint;
+}
+
+bool check_levels(Draft& draft, std::size_t index) {
+  const Opening& opening = draft.job.openings[index];
+  const bool has_sill = opening.sill || opening.sill_course;
+  std::string reason;
+  if (opening.sill && opening.sill_course) reason = "states a sill height and a sill course";
+  if (has_sill && (opening.floor || opening.door || opening.overhead)) reason = "stands on a floor and states a sill";
+  if (opening.window && opening.floor) reason = "is a window and states a floor";
+  if (opening.window && !has_sill) reason = "is a window and states no sill";
+  if (reason.empty()) return true;
+  refuse(draft, "opening-level", pointer(kOpenings, index), joined({opening_name(draft, index), " ", reason, "."}),
+         "State a floor for a door, one of \"sill\" and \"sill_course\" for a window.");
+  return false;
+}
+
+/// The course (1 .. n - 1) whose top is nearest to the sill; of two alike the lower.
+int sill_course_near(const Building& building, Length sill) {
+  int best = 1;
+  const auto off = [&](int number) {
+    const Length top = course_at(building, number).top;
+    return top < sill ? sill - top : top - sill;
+  };
+  for (int number = 2; number < course_count(building); ++number) {
+    if (off(number) < off(best)) best = number;
+  }
+  return best;
+}
+
+/// Where an opening starts: its underside and the first course that it takes out.
+struct Underside {
+  Length height;
+  int first_course = 1;
+};
+
+std::optional<Underside> refuse_level(Draft& draft, std::size_t index, std::string_view field, const std::string& value) {
+  const int count = course_count(draft.building);
+  refuse(draft, "opening-level", pointer(kOpenings, index, field),
+         joined({opening_name(draft, index), " would start at ", value, ", not below the top of the wall (course ",
+                 count_text(count), ", ", say(draft, course_at(draft.building, count).top), ")."}),
+         "Lower it, or build the wall higher.");
+  return std::nullopt;
+}
+
+std::optional<Underside> on_sill(Draft& draft, std::size_t index) {
+  const Opening& opening = draft.job.openings[index];
+  const int count = course_count(draft.building);
+  const int course = opening.sill_course ? *opening.sill_course : sill_course_near(draft.building, opening.sill->length);
+  if (course < 1 || course >= count) {
+    return refuse_level(draft, index, "sill_course", joined({"the top of course ", count_text(course)}));
+  }
+  const Length top = course_at(draft.building, course).top;
+  if (opening.sill && opening.sill->length >= course_at(draft.building, count).top) {
+    return refuse_level(draft, index, "sill", say(draft, opening.sill->length));
+  }
+  if (opening.sill && top != opening.sill->length) {
+    find(draft, "sill-off-course", pointer(kOpenings, index, "sill"),
+         joined({"The sill of ", opening_name(draft, index), " asked at ", say(draft, opening.sill->length),
+                 " falls on no course line: it stands on course ", count_text(course), " at ", say(draft, top), "."}));
+  }
+  return Underside{top, course + 1};
+}
+
+std::optional<Underside> on_floor(Draft& draft, std::size_t index) {
+  const Building& building = draft.building;
+  const Length floor = floor_of(draft, draft.job.openings[index], building.courses.front().unit_height);
+  for (const Course& course : building.courses) {
+    if (course.top > floor) return Underside{floor, course.number};
+  }
+  return refuse_level(draft, index, "floor", say(draft, floor));
+}
+
+/// The last course taken out: the lowest whose top + j is not under the head asked; the top course if none is.
+int last_course_for(const Building& building, const Underside& underside, Length head_asked) {
+  for (int number = underside.first_course; number < course_count(building); ++number) {
+    if (course_at(building, number).top + building.joint >= head_asked) return number;
+  }
+  return course_count(building);
+}
+
+/// A frame may leave its filler of up to one joint: that is what the nominal size leaves. A bare size leaves nothing.
+void find_head_off_course(Draft& draft, std::size_t index, const ResolvedOpening& opening) {
+  const Length allowed = opening.use == OpeningUse::Plain ? Length() : draft.building.joint;
+  if (opening.filler_head <= allowed) return;
+  std::string fits = say(draft, opening.height());
+  if (opening.last_course > opening.first_course) {
+    const Length lower = course_at(draft.building, opening.last_course - 1).top + draft.building.joint - opening.underside;
+    fits = joined({say(draft, lower), " and ", fits});
+  }
+  find(draft, "head-off-course", pointer(kOpenings, index),
+       joined({"The head of ", opening.name, " asked ", say(draft, opening.asked_height),
+               " above its underside falls on no course line. Heights that fit (actual): ", fits, ". The taller is taken: ",
+               say(draft, opening.filler_head), " is to be packed."}));
+}
+
+void find_short_bearing(Draft& draft, std::size_t index, const ResolvedOpening& opening) {
+  if (opening.lintel->least_bearing >= kLeastLintelBearing) return;
+  find(draft, "lintel-bearing", pointer(kOpenings, index, "lintel/bearing"),
+       joined({"The lintel of ", opening.name, " bears ", say(draft, opening.lintel->least_bearing), "; the least is ",
+               say(draft, kLeastLintelBearing), "."}),
+       cited("lintel-bearing"), HoldPoint::Lintels);
+}
+
+bool check_lintel(Draft& draft, std::size_t index, const ResolvedOpening& opening) {
+  const ResolvedLintel& lintel = *opening.lintel;
+  const int above = course_count(draft.building) - opening.last_course;
+  if (lintel.courses >= 1 && lintel.courses <= above && lintel.least_bearing > Length()) return true;
+  refuse(draft, "lintel-deep", pointer(kOpenings, index, "lintel"),
+         joined({"The lintel of ", opening.name, " is ", count_text(lintel.courses), " courses deep and bears ",
+                 say(draft, lintel.least_bearing), "; ", count_text(above), " courses stand above the opening."}),
+         joined({"State from 1 to ", count_text(above), " courses and a bearing above 0, or lower the head."}));
+  return false;
+}
+
+bool set_lintel(Draft& draft, std::size_t index, ResolvedOpening& opening) {
+  if (opening.last_course == course_count(draft.building)) {
+    find(draft, "no-lintel", pointer(kOpenings, index),
+         joined({opening.name, " reaches the top of the wall: no lintel closes it."}), {}, HoldPoint::Lintels);
+    return true;
+  }
+  const Lintel asked = draft.job.openings[index].lintel.value_or(Lintel{});
+  opening.lintel = ResolvedLintel{asked.make, opening.last_course + 1, asked.courses.value_or(1),
+                                  asked.bearing.value_or(draft.building.series.front().half)};
+  if (!check_lintel(draft, index, opening)) return false;
+  find_short_bearing(draft, index, opening);
+  return true;
+}
+
+/// Heights of an opening on course lines, with its lintel.
+bool set_heights(Draft& draft, std::size_t index, const Underside& underside, ResolvedOpening& opening) {
+  const Building& building = draft.building;
+  opening.underside = underside.height;
+  opening.first_course = underside.first_course;
+  const Length head_asked = underside.height + opening.asked_height;
+  opening.last_course = last_course_for(building, underside, head_asked);
+  opening.soffit = course_at(building, opening.last_course).top + building.joint;
+  opening.filler_head = std::max(opening.soffit - head_asked, Length());
+  find_head_off_course(draft, index, opening);
+  return set_lintel(draft, index, opening);
+}
+
+void set_width(const OpeningNeed& need, const Stretch& stretch, ResolvedOpening& opening) {
+  opening.from = stretch.from;
+  opening.to = stretch.to;
+  opening.asked_width = need.width;
+  opening.filler_each_side = (opening.width() - need.width).half_down();
+}
+
+std::optional<ResolvedOpening> resolved(Draft& draft, std::size_t index) {
+  const Opening& asked = draft.job.openings[index];
+  const auto need = opening_need(draft, index);
+  const bool levels = check_levels(draft, index);
+  const auto wall = named_wall(draft, asked.on, pointer(kOpenings, index, "on"));
+  if (!need || !levels || !wall || draft.building.courses.empty()) return std::nullopt;
+  const Series& series = draft.building.series.front();
+  const Length width = need->goes_up ? module_width(series, need->width) : need->width;
+  const auto stretch = placed_stretch(draft, *wall, asked.place, width, Placed::Hole, pointer(kOpenings, index, "place"));
+  const auto underside = stands_on_floor(asked) ? on_floor(draft, index) : on_sill(draft, index);
+  if (!stretch || !underside) return std::nullopt;
+  ResolvedOpening opening;
+  opening.name = opening_name(draft, index);
+  opening.use = need->use;
+  opening.wall = *wall;
+  opening.asked_height = need->height;
+  opening.note = asked.note;
+  opening.place = pointer(kOpenings, index);
+  set_width(*need, *stretch, opening);
+  if (!set_heights(draft, index, *underside, opening)) return std::nullopt;
+  return opening;
+}
+
+void check_names(Draft& draft) {
+  std::set<std::string> names;
+  for (std::size_t i = 0; i < draft.job.openings.size(); ++i) {
+    if (names.insert(opening_name(draft, i)).second) continue;
+    refuse(draft, "name-twice", pointer(kOpenings, i, "name"),
+           joined({"Two openings are called \"", opening_name(draft, i), "\"."}), "Give one of them a name of its own.");
+  }
+}
+
+}  // namespace
+
+void resolve_openings(Draft& draft) {
+  if (!draft.series_stand) return;
+  check_names(draft);
+  for (std::size_t i = 0; i < draft.job.openings.size(); ++i) {
+    std::optional<ResolvedOpening> opening = resolved(draft, i);
+    if (opening) draft.building.openings.push_back(std::move(*opening));
+  }
+}
+
+}  // namespace stringcourse::walls

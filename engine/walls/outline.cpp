@@ -1,0 +1,225 @@
+// The outline: names, turns, the hand of the building; nominal sides become actual ones; corners and plan points.
+#include <algorithm>
+#include <map>
+
+#include "walls/draft.hpp"
+#include "walls/outline_gap.hpp"
+#include "walls/plan.hpp"
+
+namespace stringcourse::walls {
+namespace {
+
+constexpr std::string_view kSides = "/outline/sides";
+
+/// One side in walking order, with the building on the right.
+struct Walk {
+  std::size_t source = 0;  // index in the job
+  std::string name, from, to;
+  StatedLength length;
+  std::optional<Turn> turn;  // at its far corner
+};
+
+std::vector<Walk> walk_as_stated(const Outline& outline) {
+  std::vector<Walk> walk;
+  for (std::size_t i = 0; i < outline.sides.size(); ++i) {
+    const Side& side = outline.sides[i];
+    walk.push_back({i, side.name.empty() ? side.from + side.to : side.name, side.from, side.to, side.length, side.turn});
+  }
+  return walk;
+}
+
+std::optional<Turn> flipped(std::optional<Turn> turn) {
+  if (!turn) return turn;
+  return *turn == Turn::Right ? Turn::Left : Turn::Right;
+}
+
+/// The same outline walked the other way: the building changes hands, every turn flips, names stay.
+std::vector<Walk> walked_back(const std::vector<Walk>& walk) {
+  std::vector<Walk> back(walk.rbegin(), walk.rend());
+  const std::size_t count = walk.size();
+  for (std::size_t i = 0; i < count; ++i) {
+    std::swap(back[i].from, back[i].to);
+    // The far corner of reversed side i is the near corner of its original: the far corner of the side before it.
+    back[i].turn = flipped(walk[(2 * count - 2 - i) % count].turn);
+  }
+  return back;
+}
+
+bool check_names(Draft& draft, const std::vector<Walk>& walk) {
+  std::map<std::string, std::size_t> first;
+  bool sound = true;
+  for (const Walk& side : walk) {
+    const auto [seen, fresh] = first.emplace(side.name, side.source);
+    if (fresh) continue;
+    sound = false;
+    refuse(draft, "name-twice", pointer(kSides, side.source, "name"),
+           joined({"Two sides are called \"", side.name, "\"."}), "Give one of them a name of its own.");
+  }
+  return sound;
+}
+
+bool check_chain(Draft& draft, const std::vector<Walk>& walk) {
+  std::map<std::string, std::size_t> starts;
+  bool sound = true;
+  for (std::size_t i = 0; i < walk.size(); ++i) {
+    const bool last = i + 1 == walk.size();
+    if (!starts.emplace(walk[i].from, i).second || (last && !draft.job.outline.closed && starts.contains(walk[i].to))) {
+      sound = false;
+      refuse(draft, "corner-twice", pointer(kSides, walk[i].source, "from"),
+             joined({"Two corners are called \"", walk[i].from, "\", or the open outline comes back to \"", walk[i].to,
+                     "\"."}),
+             "Give each corner one name; say \"closed\" if the outline comes back to its first corner.");
+    }
+    if (last && !draft.job.outline.closed) break;
+    const Walk& next = walk[(i + 1) % walk.size()];
+    if (walk[i].to == next.from) continue;
+    sound = false;
+    refuse(draft, "outline-chain", pointer(kSides, walk[i].source, "to"),
+           joined({"Side ", walk[i].name, " ends at \"", walk[i].to, "\" but side ", next.name, " starts at \"",
+                   next.from, "\"."}),
+           joined({"Let ", walk[i].name, " end at ", next.from, " or ", next.name, " start at ", walk[i].to, "."}));
+  }
+  return sound;
+}
+
+bool check_turns(Draft& draft, const std::vector<Walk>& walk) {
+  bool sound = true;
+  const std::size_t needed = draft.job.outline.closed ? walk.size() : walk.size() - 1;
+  for (std::size_t i = 0; i < needed; ++i) {
+    if (walk[i].turn) continue;
+    sound = false;
+    refuse(draft, "turn-missing", pointer(kSides, walk[i].source, "turn"),
+           joined({"At corner ", walk[i].to, ", the far end of ", walk[i].name, ", no turn is said."}),
+           "Say \"right\" or \"left\".");
+  }
+  return sound;
+}
+
+int net_right_turns(const std::vector<Walk>& walk) {
+  int net = 0;
+  for (const Walk& side : walk) net += side.turn ? (*side.turn == Turn::Right ? 1 : -1) : 0;
+  return net;
+}
+
+/// The walk with the building on the right, or nothing (refused).
+std::optional<std::vector<Walk>> right_handed(Draft& draft, std::vector<Walk> walk) {
+  const Outline& outline = draft.job.outline;
+  if (!outline.closed) return outline.building_on == Hand::Left ? walked_back(walk) : walk;
+  const int net = net_right_turns(walk);
+  const Hand hand = net > 0 ? Hand::Right : Hand::Left;
+  if (net != 4 && net != -4) {
+    refuse(draft, "outline-turns", "/outline/sides",
+           joined({"The outline makes ", count_text(net > 0 ? net : -net), net > 0 ? " right" : " left",
+                   " turns more than it makes the other way; a closed outline makes 4."}),
+           "Look at each corner's turn again: walking round, say right or left at each.");
+    return std::nullopt;
+  }
+  if (outline.building_on && *outline.building_on != hand) {
+    refuse(draft, "outline-hand", "/outline/building_on",
+           joined({"The turns go round with the building on the ", net > 0 ? "right" : "left", "."}),
+           "Leave building_on out of a closed outline, or turn round the order of its sides.");
+    return std::nullopt;
+  }
+  return hand == Hand::Left ? walked_back(walk) : walk;
+}
+
+/// Actual less nominal length of a side between two ends that are pushed out (convex, free) or in (re-entrant).
+Length actual_less_nominal(Length joint, PushedEnd start, PushedEnd end) {
+  if (start != end) return Length();
+  return start == PushedEnd::Out ? -joint : joint;
+}
+
+PushedEnd pushed(const std::optional<Turn>& turn) {
+  return turn && *turn == Turn::Left ? PushedEnd::In : PushedEnd::Out;
+}
+
+Wall wall_from(const Draft& draft, const Walk& side, PushedEnd start, PushedEnd end) {
+  Wall wall;
+  wall.name = side.name;
+  wall.start_name = side.from;
+  wall.end_name = side.to;
+  wall.place = pointer(kSides, side.source);
+  wall.series = series_in_use(draft, draft.job.outline.sides[side.source].series);
+  const Length difference = actual_less_nominal(draft.building.joint, start, end);
+  const bool stated_actual = side.length.basis == Basis::Actual;
+  wall.nominal = stated_actual ? side.length.length - difference : side.length.length;
+  wall.actual = wall.nominal + difference;
+  return wall;
+}
+
+bool check_length(Draft& draft, const Wall& wall) {
+  if (wall.actual > Length() && wall.nominal <= kLongest) return true;
+  refuse(draft, "side-length", joined({wall.place, "/length"}),
+         joined({"Side ", wall.name, " would be ", say(draft, wall.actual), " long (actual)."}),
+         joined({"State a length above ", say(draft, draft.building.joint), "."}));
+  return false;
+}
+
+void add_walls(Draft& draft, const std::vector<Walk>& walk) {
+  const bool closed = draft.job.outline.closed;
+  for (std::size_t i = 0; i < walk.size(); ++i) {
+    const bool first = i == 0, last = i + 1 == walk.size();
+    const PushedEnd start = first && !closed ? PushedEnd::Out : pushed(walk[(i + walk.size() - 1) % walk.size()].turn);
+    const PushedEnd end = last && !closed ? PushedEnd::Out : pushed(walk[i].turn);
+    draft.building.walls.push_back(wall_from(draft, walk[i], start, end));
+    draft.wall_by_name.emplace(walk[i].name, static_cast<int>(i));
+    draft.start_names.push_back({walk[i].from});
+    draft.end_names.push_back({walk[i].to});
+  }
+}
+
+/// Corner k stands where wall k starts; an open outline has none at its first end.
+void add_corners(Draft& draft, const std::vector<Walk>& walk) {
+  const int count = static_cast<int>(walk.size());
+  for (int k = draft.job.outline.closed ? 0 : 1; k < count; ++k) {
+    const int arriving = (k + count - 1) % count;
+    const int index = static_cast<int>(draft.building.corners.size());
+    const Walk& before = walk[static_cast<std::size_t>(arriving)];
+    draft.building.corners.push_back({before.to, pushed(before.turn) == PushedEnd::Out, arriving, k, {}});
+    wall_at(draft, arriving).end = {EndKind::Corner, index, -1};
+    wall_at(draft, k).start = {EndKind::Corner, index, -1};
+  }
+}
+
+/// Walks the actual outer faces from the origin, the first wall heading west.
+void add_points(Draft& draft) {
+  PlanPoint point;
+  Heading heading = Heading::West;
+  for (Wall& wall : draft.building.walls) {
+    wall.start_point = point;
+    wall.heading = heading;
+    if (wall.start.kind == EndKind::Corner) draft.building.corners[static_cast<std::size_t>(wall.start.corner)].point = point;
+    point = moved(point, heading, wall.actual);
+    if (wall.end.kind != EndKind::Corner) continue;
+    const bool convex = draft.building.corners[static_cast<std::size_t>(wall.end.corner)].convex;
+    heading = convex ? right_of(heading) : left_of(heading);
+  }
+}
+
+}  // namespace
+
+void resolve_outline(Draft& draft) {
+  const Outline& outline = draft.job.outline;
+  for (const Side& side : outline.sides) draft.refused_walls.insert(side.name.empty() ? side.from + side.to : side.name);
+  const std::size_t least = outline.closed ? 4 : 1;
+  if (outline.sides.size() < least) {
+    refuse(draft, "outline-short", "/outline/sides",
+           joined({"The outline has ", count_text(static_cast<std::int64_t>(outline.sides.size())), " sides."}),
+           outline.closed ? "A closed outline needs at least four sides." : "State at least one side.");
+    return;
+  }
+  const std::vector<Walk> stated = walk_as_stated(outline);
+  const bool named = check_names(draft, stated), chained = check_chain(draft, stated), turned = check_turns(draft, stated);
+  if (!named || !chained || !turned) return;
+  const std::optional<std::vector<Walk>> walk = right_handed(draft, stated);
+  if (!walk || !draft.series_stand) return;
+  add_walls(draft, *walk);
+  add_corners(draft, *walk);
+  draft.refused_walls.clear();
+  draft.plan_stands = true;
+  for (const Wall& wall : draft.building.walls) draft.plan_stands &= check_length(draft, wall);
+  add_points(draft);
+  if (outline.closed && draft.plan_stands) draft.plan_stands = check_gap(draft);
+}
+
+}  // namespace stringcourse::walls

@@ -1,0 +1,24 @@
+#include "walls/resolve.hpp"
+
+#include "walls/draft.hpp"
+
+namespace stringcourse {
+
+std::expected<Building, Refusals> resolve(const Job& job) {
+  walls::Draft draft{.job = job};
+  draft.building.tape = job.tape;
+  walls::resolve_units(draft);
+  walls::resolve_outline(draft);
+  walls::resolve_courses(draft);
+  walls::resolve_interior_walls(draft);
+  walls::check_overlaps(draft);
+  walls::resolve_openings(draft);
+  walls::check_openings(draft);
+  walls::resolve_control_joints(draft);
+  walls::resolve_steel(draft);
+  walls::resolve_fixed_bars(draft);
+  if (!draft.refusals.empty()) return std::unexpected(std::move(draft.refusals));
+  return std::move(draft.building);
+}
+
+}  // namespace stringcourse

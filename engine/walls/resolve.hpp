@@ -1,0 +1,36 @@
+#pragma once
+// From the user's job to the building as it is to stand: nominal sizes become actual ones, once.
+#include <expected>
+
+#include "job/job.hpp"
+#include "job/trouble.hpp"
+#include "walls/building.hpp"
+
+namespace stringcourse {
+
+/// Resolves a job that was read without refusals. Exact: whole nanometres, no rounding but where a rule asks for it.
+/// Promises, for a building that comes back: side names are unique; a closed outline closes; no two walls overlap;
+/// courses rise from the bearing; openings stand on course lines, on their walls, clear of each other, of junctions and
+/// of control joints; every lintel bears on masonry; every junction has both its walls; pour tops rise.
+/// A job that can't be resolved comes back as refusals, all at once, each with its place in the job.
+///
+/// Laws (j = joint; convex corners and free ends are "out", re-entrant corners and junctions are "in"):
+///   side, out-out        actual = nominal - j
+///   side, out-in         actual = nominal
+///   side, in-in          actual = nominal + j
+///   opening              actual = nominal + j, in width and in height
+///   near jamb at N       N - j from an out end, N from an in end
+///   far jamb at N        N from an out end, N + j from an in end
+/// Where interior walls cross each other's line the one listed first runs on, unless a stated length says otherwise.
+[[nodiscard]] std::expected<Building, Refusals> resolve(const Job& job);
+
+/// Greatest panel length between control joints under `rule` in a wall `height` high, before it is rounded down to half
+/// units. US: the lesser of 1 1/2 x height and 25 ft (TEK 10-2B table 1, second-hand). UK: 6 m (second-hand).
+[[nodiscard]] Length greatest_panel(JointRule rule, Length height);
+
+/// A pour taller than this asks for cleanout units: 5'-4" (TMS 602 3.2F, second-hand).
+inline constexpr Length kTallestPourWithoutCleanouts = Length::inches(64);
+/// Least bearing of a lintel: 4 in (MSJC-08 2.3.3.3).
+inline constexpr Length kLeastLintelBearing = Length::inches(4);
+
+}  // namespace stringcourse
