@@ -75,6 +75,9 @@ void PdfObjects::finish(int catalog, int information) {
     const std::string digits = std::to_string(offsets_[k]);
     table.append(10 - std::min<std::size_t>(10, digits.size()), '0');
     table += digits + " 00000 n \n";
+    if (table.size() < 16'000) continue;
+    put(table);
+    table.clear();
   }
   put(table);
   std::string identity;
