@@ -1,0 +1,70 @@
+#include "setout/marks.hpp"
+
+#include <algorithm>
+
+#include "setout/places.hpp"
+
+namespace stringcourse::setout {
+namespace {
+
+constexpr int kUnitsInABay = 3;
+
+struct Collector {
+  Length step;
+  std::vector<Mark> marks;
+
+  Mark& add(MarkKind kind, ExactPosition exact) {
+    marks.push_back({.kind = kind, .at = rounded_to(exact.nearest_nanometre(), step), .exact = exact});
+    return marks.back();
+  }
+  Mark& add(MarkKind kind, Length place) { return add(kind, ExactPosition{place.in_nanometres(), 1}); }
+};
+
+void collect_blocks(Collector& collector, const Layout& layout, int wall, int course) {
+  for (const Run& run : runs_in(layout, wall, course)) {
+    int laid = 0;
+    for (const Piece& piece : pieces_of(layout, run)) {
+      Mark& mark = collector.add(MarkKind::BlockEnd, far_end(piece));
+      mark.piece = piece.number;
+      mark.bay = ++laid % kUnitsInABay == 0;
+    }
+  }
+}
+
+void collect_openings(Collector& collector, const Building& building, int wall, int course) {
+  for (std::size_t index = 0; index < building.openings.size(); ++index) {
+    const ResolvedOpening& opening = building.openings[index];
+    if (opening.wall != wall || course < opening.first_course || course > opening.last_course) continue;
+    collector.add(MarkKind::NearJamb, opening.from.distance_from_start()).opening = static_cast<int>(index);
+    collector.add(MarkKind::FarJamb, opening.to.distance_from_start()).opening = static_cast<int>(index);
+  }
+}
+
+void collect_joints_and_bars(Collector& collector, const Building& building, const Layout& layout, int wall,
+                             int course) {
+  for (const ControlJoint& joint : building.control_joints) {
+    if (joint.wall != wall) continue;
+    collector.add(MarkKind::JointNearEdge, joint.from.distance_from_start());
+    collector.add(MarkKind::JointFarEdge, joint.to.distance_from_start());
+  }
+  for (const WallBar& bar : bars_on_wall(building, layout, wall)) {
+    if (course >= bar.first_course && course <= bar.last_course) collector.add(MarkKind::BarCentre, bar.centre);
+  }
+}
+
+}  // namespace
+
+Length tape_step(Tape tape) { return tape == Tape::Inches ? Length::sixteenths(1) : Length::millimetres(1); }
+
+std::vector<Mark> running_marks(const Building& building, const Layout& layout, int wall, int course) {
+  Collector collector{tape_step(building.tape), {}};
+  collect_blocks(collector, layout, wall, course);
+  collect_openings(collector, building, wall, course);
+  collect_joints_and_bars(collector, building, layout, wall, course);
+  std::stable_sort(collector.marks.begin(), collector.marks.end(), [](const Mark& a, const Mark& b) {
+    return a.exact != b.exact ? a.exact < b.exact : a.kind < b.kind;
+  });
+  return std::move(collector.marks);
+}
+
+}  // namespace stringcourse::setout

@@ -1,0 +1,34 @@
+#pragma once
+// Running marks: what a tape hooked on the wall's ONE named corner (its start corner, outer face) reads where the far
+// end of each block comes. "End of block ON the mark". Never chained from block to block; rounded once.
+#include <cstdint>
+#include <vector>
+
+#include "bond/layout.hpp"
+#include "walls/building.hpp"
+
+namespace stringcourse::setout {
+
+/// What a mark marks. Faces and edges, except bars, which are marked to their centre.
+enum class MarkKind : std::uint8_t { BlockEnd, NearJamb, FarJamb, JointNearEdge, JointFarEdge, BarCentre };
+
+struct Mark {
+  MarkKind kind = MarkKind::BlockEnd;
+  Length at;             // rounded once to the tape: 1/16 in or 1 mm
+  ExactPosition exact;   // what was rounded
+  bool bay = false;      // each third unit of its stretch
+  std::int32_t piece = 0;     // BlockEnd: the piece's number along its wall
+  std::int32_t opening = -1;  // jambs: index into Building::openings
+};
+
+/// The finest step of the job's tape: 1/16 in or 1 mm.
+[[nodiscard]] Length tape_step(Tape tape);
+
+/// All marks of one course of one wall, in order along it. Openings that the course runs under or over have no jambs
+/// in it. Bars are those that stand in that course.
+[[nodiscard]] std::vector<Mark> running_marks(const Building& building, const Layout& layout, int wall, int course);
+
+/// A part between two marks, as printed: the difference of the rounded marks, so that parts add up to the whole.
+[[nodiscard]] constexpr Length part_between(const Mark& near, const Mark& far) { return far.at - near.at; }
+
+}  // namespace stringcourse::setout

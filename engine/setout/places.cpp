@@ -1,0 +1,118 @@
+#include "setout/places.hpp"
+
+#include <algorithm>
+#include <charconv>
+
+namespace stringcourse::setout {
+namespace {
+
+void append_number(std::string& text, std::int64_t value) {
+  char digits[24];
+  const auto end = std::to_chars(digits, digits + sizeof digits, value).ptr;
+  text.append(digits, end);
+}
+
+template <typename Before>
+std::span<const Run> matching_runs(const Layout& layout, const Before& order, const Run& key) {
+  const auto [first, last] = std::equal_range(layout.runs.begin(), layout.runs.end(), key, order);
+  return {first, last};
+}
+
+// Centre of a corner's bar on the wall that does not list it: half the other wall's thickness from the outer corner.
+Length shared_centre(const Building& building, const Corner& corner, int wall) {
+  const bool at_end = corner.arriving == wall;
+  const int other = at_end ? corner.leaving : corner.arriving;
+  const Wall& self = building.walls[static_cast<std::size_t>(wall)];
+  const Length half = building.series_of(building.walls[static_cast<std::size_t>(other)]).thickness.half_down();
+  const Length inward = corner.convex ? half : -half;
+  return at_end ? self.actual - inward : inward;
+}
+
+bool holds_corner_bar(const std::vector<PlacedBar>& bars, int wall, int corner) {
+  return std::any_of(bars.begin(), bars.end(),
+                     [&](const PlacedBar& bar) { return bar.wall == wall && bar.corner == corner; });
+}
+
+}  // namespace
+
+std::span<const Piece> pieces_of(const Layout& layout, const Run& run) {
+  return std::span(layout.pieces).subspan(run.first_piece, run.piece_count);
+}
+
+std::span<const Run> runs_in(const Layout& layout, int wall, int course) {
+  Run key;
+  key.wall = wall;
+  key.course = course;
+  const auto order = [](const Run& a, const Run& b) {
+    return a.wall != b.wall ? a.wall < b.wall : a.course < b.course;
+  };
+  return matching_runs(layout, order, key);
+}
+
+std::span<const Run> runs_of_wall(const Layout& layout, int wall) {
+  Run key;
+  key.wall = wall;
+  return matching_runs(layout, [](const Run& a, const Run& b) { return a.wall < b.wall; }, key);
+}
+
+Length bought_length(const Series& series, Kind kind) {
+  switch (kind) {
+    case Kind::Half:
+    case Kind::BondBeamHalf:
+    case Kind::LintelHalf:
+    case Kind::SashHalf:
+    case Kind::CleanoutHalf:
+    case Kind::HalfHighHalf:
+      return series.half;
+    case Kind::Full:
+    case Kind::Corner:
+    case Kind::CornerSet:
+    case Kind::OpenEnd:
+    case Kind::OpenBoth:
+    case Kind::BondBeam:
+    case Kind::Lintel:
+    case Kind::Sash:
+    case Kind::Cleanout:
+    case Kind::HalfHigh:
+    case Kind::Solid:
+      return series.full;
+  }
+  return series.full;
+}
+
+std::string piece_name(const Building& building, const Run& run, const Piece& piece) {
+  std::string name = building.walls[static_cast<std::size_t>(run.wall)].name;
+  name += '-';
+  append_number(name, run.course);
+  name += '-';
+  append_number(name, piece.number);
+  return name;
+}
+
+std::vector<WallBar> bars_on_wall(const Building& building, const Layout& layout, int wall) {
+  std::vector<WallBar> met;
+  for (const PlacedBar& bar : layout.bars) {
+    if (bar.wall == wall) {
+      met.push_back({bar.centre, bar.reason, bar.first_course, bar.last_course, false});
+      continue;
+    }
+    if (bar.reason != BarReason::Corner || bar.corner < 0) continue;
+    const Corner& corner = building.corners[static_cast<std::size_t>(bar.corner)];
+    const bool ours = corner.arriving == wall || corner.leaving == wall;
+    if (!ours || holds_corner_bar(layout.bars, wall, bar.corner)) continue;
+    met.push_back({shared_centre(building, corner, wall), bar.reason, bar.first_course, bar.last_course, true});
+  }
+  std::stable_sort(met.begin(), met.end(), [](const WallBar& a, const WallBar& b) { return a.centre < b.centre; });
+  return met;
+}
+
+Reach reach_of_wall(const Building& building, const Layout& layout, int wall) {
+  Reach reach{Length(), building.walls[static_cast<std::size_t>(wall)].actual};
+  for (const Run& run : runs_of_wall(layout, wall)) {
+    reach.from = std::min(reach.from, run.start);
+    reach.to = std::max(reach.to, run.end);
+  }
+  return reach;
+}
+
+}  // namespace stringcourse::setout

@@ -1,0 +1,131 @@
+#include "supply/counts.hpp"
+
+#include <algorithm>
+#include <span>
+#include <tuple>
+
+#include "setout/places.hpp"
+#include "setout/saw_list.hpp"
+
+namespace stringcourse::supply {
+namespace {
+
+UnitCount& unit_entry(std::vector<UnitCount>& units, int series, Kind kind) {
+  const std::tuple key(series, kind);
+  auto at = std::find_if(units.begin(), units.end(),
+                         [&](const UnitCount& unit) { return std::tuple(unit.series, unit.kind) >= key; });
+  if (at == units.end() || std::tuple(at->series, at->kind) != key) at = units.insert(at, {series, kind, 0, 0});
+  return *at;
+}
+
+void count_cut(std::vector<CutCount>& cuts, int series, const Piece& piece) {
+  const std::tuple key(series, piece.kind, -piece.length);
+  const auto key_of = [](const CutCount& cut) { return std::tuple(cut.series, cut.from, -cut.length); };
+  auto at = std::lower_bound(cuts.begin(), cuts.end(), key,
+                             [&](const CutCount& cut, const auto& wanted) { return key_of(cut) < wanted; });
+  if (at == cuts.end() || key_of(*at) != key) at = cuts.insert(at, {series, piece.kind, piece.length, 0});
+  ++at->pieces;
+}
+
+Counts count_runs(const Building& building, const Layout& layout, std::span<const Run> runs) {
+  Counts counts;
+  for (const Run& run : runs) {
+    const int series = building.walls[static_cast<std::size_t>(run.wall)].series;
+    for (const Piece& piece : setout::pieces_of(layout, run)) {
+      UnitCount& unit = unit_entry(counts.units, series, piece.kind);
+      ++counts.pieces;
+      if (setout::is_saw_cut(piece)) {
+        ++unit.pieces;
+        count_cut(counts.cuts, series, piece);
+      } else {
+        ++unit.whole;
+      }
+    }
+  }
+  return counts;
+}
+
+// Height of the courses from..to, from the bed joint under the lowest to the top of the highest.
+Length height_of_courses(const Building& building, int from, int to) {
+  Length height;
+  for (const Course& course : building.courses) {
+    if (course.number >= from && course.number <= to) height += course.unit_height + building.joint;
+  }
+  return height;
+}
+
+bool corner_listed_before(const std::vector<PlacedBar>& bars, std::size_t index) {
+  const PlacedBar& bar = bars[index];
+  if (bar.reason != BarReason::Corner || bar.corner < 0) return false;
+  return std::any_of(bars.begin(), bars.begin() + static_cast<std::ptrdiff_t>(index), [&](const PlacedBar& other) {
+    return other.reason == BarReason::Corner && other.corner == bar.corner;
+  });
+}
+
+PartCount& part_entry(std::vector<PartCount>& parts, int series, const std::string& part) {
+  const auto at = std::find_if(parts.begin(), parts.end(), [&](const PartCount& entry) {
+    return entry.series == series && entry.part == part;
+  });
+  if (at != parts.end()) return *at;
+  return parts.emplace_back(PartCount{series, part, 0});
+}
+
+}  // namespace
+
+Counts count_units(const Building& building, const Layout& layout) {
+  return count_runs(building, layout, layout.runs);
+}
+
+Counts count_units_of_wall(const Building& building, const Layout& layout, int wall) {
+  return count_runs(building, layout, setout::runs_of_wall(layout, wall));
+}
+
+std::vector<Purchase> units_to_buy(const Building& building, const Layout& layout) {
+  const setout::SawList saw = setout::saw_list(building, layout);
+  std::vector<Purchase> purchases;
+  for (const UnitCount& unit : count_units(building, layout).units) {
+    purchases.push_back({unit.series, unit.kind, unit.whole, saw.units(unit.series, unit.kind)});
+  }
+  return purchases;
+}
+
+std::vector<PartCount> corner_set_parts(const Building& building, const Layout& layout) {
+  std::vector<PartCount> parts;
+  for (const UnitCount& unit : count_units(building, layout).units) {
+    const auto& set = building.series[static_cast<std::size_t>(unit.series)].corner_set;
+    if (unit.kind != Kind::CornerSet || !set) continue;
+    for (const std::string& part : set->parts) part_entry(parts, unit.series, part).count += unit.whole;
+  }
+  return parts;
+}
+
+std::vector<LintelCount> one_piece_lintels(const Building& building, const Layout& layout) {
+  std::vector<LintelCount> lintels;
+  for (const PlacedLintel& placed : layout.lintels) {
+    const ResolvedOpening& opening = building.openings[static_cast<std::size_t>(placed.opening)];
+    if (!opening.lintel || opening.lintel->make != LintelMake::OnePiece) continue;
+    const Length length = opening.width() + placed.start_bearing + placed.end_bearing;
+    const int courses = opening.lintel->courses;
+    const auto at = std::find_if(lintels.begin(), lintels.end(), [&](const LintelCount& entry) {
+      return entry.length == length && entry.courses == courses;
+    });
+    if (at == lintels.end()) lintels.push_back({length, courses, 1});
+    else ++at->count;
+  }
+  std::sort(lintels.begin(), lintels.end(), [](const LintelCount& a, const LintelCount& b) {
+    return std::tuple(-a.length, a.courses) < std::tuple(-b.length, b.courses);
+  });
+  return lintels;
+}
+
+BarCount count_bars(const Building& building, const Layout& layout) {
+  BarCount count{building.bars ? building.bars->size : "", 0, Length()};
+  for (std::size_t index = 0; index < layout.bars.size(); ++index) {
+    if (corner_listed_before(layout.bars, index)) continue;
+    ++count.bars;
+    count.total += height_of_courses(building, layout.bars[index].first_course, layout.bars[index].last_course);
+  }
+  return count;
+}
+
+}  // namespace stringcourse::supply

@@ -1,0 +1,94 @@
+#include "supply/counts.hpp"
+
+#include <gtest/gtest.h>
+
+#include "unit/setout/hand_built.hpp"
+
+namespace stringcourse::supply {
+namespace {
+
+using stringcourse::testing::HandBuilt;
+using stringcourse::testing::Plan;
+
+std::int64_t laid(const Counts& counts, Kind kind) {
+  for (const UnitCount& unit : counts.units) {
+    if (unit.kind == kind) return unit.whole;
+  }
+  return 0;
+}
+
+// Case E10: 20 x 8 x 8 ft. Its published 504 is 56 ft x 0.75 = 42 units x 12 courses, each corner counted twice; with
+// each corner counted once, as laid, 40 x 12 = 480.
+TEST(Counts, TwentyByEightByEightIs480WithCornersCountedOnce) {
+  const HandBuilt house{Plan{.long_halves = 30, .short_halves = 12}};
+  EXPECT_EQ(count_units(house.building, house.layout).pieces, 480);
+  EXPECT_EQ(laid(count_units(house.building, house.layout), Kind::Full), 480);
+}
+
+TEST(Counts, WallsAddUpToTheBuilding) {
+  const HandBuilt house{Plan{.door = true, .cut = true, .beam = true}};
+  const Counts all = count_units(house.building, house.layout);
+  std::int64_t pieces = 0, halves = 0, cuts = 0;
+  for (int wall = 0; wall < 4; ++wall) {
+    const Counts own = count_units_of_wall(house.building, house.layout, wall);
+    pieces += own.pieces;
+    halves += laid(own, Kind::Half);
+    for (const CutCount& cut : own.cuts) cuts += cut.pieces;
+  }
+  EXPECT_EQ(pieces, all.pieces);
+  EXPECT_EQ(pieces, static_cast<std::int64_t>(house.layout.pieces.size()));
+  EXPECT_EQ(halves, laid(all, Kind::Half));
+  EXPECT_EQ(cuts, house.layout.cost.cuts);
+}
+
+// 12 courses of 60 units; the door takes 7 courses of 40 in: 2 1/2 units of each.
+TEST(Counts, TheDoorTakesItsShareOfUnits) {
+  const HandBuilt without{Plan{}}, with{Plan{.door = true}};
+  const auto halves_of = [](const HandBuilt& house) {
+    std::int64_t halves = 0;
+    for (const Piece& piece : house.layout.pieces) halves += piece.length == house.building.series[0].half ? 1 : 2;
+    return halves;
+  };
+  EXPECT_EQ(halves_of(without) - halves_of(with), 7 * 5);
+}
+
+TEST(Purchases, AddTheUnitsThatGoToTheSaw) {
+  const HandBuilt house{Plan{.cut = true}};
+  for (const Purchase& purchase : units_to_buy(house.building, house.layout)) {
+    if (purchase.kind != Kind::Full) continue;
+    EXPECT_EQ(purchase.for_saw, 24);
+    EXPECT_EQ(purchase.to_buy(), purchase.whole + 24);
+  }
+}
+
+TEST(CornerSets, ListTheirParts) {
+  HandBuilt house{Plan{}};
+  house.building.series[0].corner_set = CornerSet{house.building.series[0].full, house.building.series[0].half,
+                                                  {"8 in unit", "4 in filler"}};
+  house.layout.pieces[0].kind = Kind::CornerSet;
+  house.layout.pieces[5].kind = Kind::CornerSet;
+  const std::vector<PartCount> expected{{0, "8 in unit", 2}, {0, "4 in filler", 2}};
+  EXPECT_EQ(corner_set_parts(house.building, house.layout), expected);
+}
+
+// Opening 3'-4" + 3/8, bearings 8 and 16 less a joint each: 40 3/8 + 7 5/8 + 15 5/8 = 63 5/8 in.
+TEST(Lintels, OfOnePieceAreAsLongAsOpeningAndBearings) {
+  HandBuilt house{Plan{.door = true}};
+  house.building.openings[0].lintel->make = LintelMake::OnePiece;
+  house.layout.lintels = {{0, Length::sixteenths(122), Length::sixteenths(250)}};
+  const std::vector<LintelCount> expected{{Length::sixteenths(63 * 16 + 10), 1, 1}};
+  EXPECT_EQ(one_piece_lintels(house.building, house.layout), expected);
+}
+
+// Four corners and two jambs, each through 12 courses of 8 in: 6 x 8 ft.
+TEST(Bars, CountACornersBarOnce) {
+  HandBuilt house{Plan{.door = true, .bars = true}};
+  house.layout.bars.push_back({3, house.building.walls[3].actual - Length::sixteenths(61), BarReason::Corner, 0, -1, 1, 12});
+  const BarCount count = count_bars(house.building, house.layout);
+  EXPECT_EQ(count.bars, 6);
+  EXPECT_EQ(count.total, Length::feet(48));
+  EXPECT_EQ(count.size, "#5");
+}
+
+}  // namespace
+}  // namespace stringcourse::supply
