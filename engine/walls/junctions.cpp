@@ -71,6 +71,20 @@ bool check_start(Draft& draft, std::size_t index, int off, const Stretch& stretc
   return false;
 }
 
+/// Two interior walls off one face of a wall stand side by side, or the later one is refused.
+bool check_beside(Draft& draft, std::size_t index, int off, const Stretch& stretch) {
+  for (const Junction& other : draft.building.junctions) {
+    if (!other.at_abutting_start || other.main != off || stretch.from >= other.to || stretch.to <= other.from) continue;
+    const Wall& main = wall_at(draft, off);
+    refuse(draft, "junctions-overlap", pointer(kInner, index, "place"),
+           joined({asked(draft, index).name, " and ", wall_at(draft, other.abutting).name, " start at one place of ", main.name, "."}),
+           joined({"Move ", asked(draft, index).name, " at least ", say_at_least(draft, other.to - stretch.from), " toward ",
+                   main.end_name, "."}));
+    return false;
+  }
+  return true;
+}
+
 /// Sets the wall's start on its main wall's inner face. The walker's left face is the far one along the main wall.
 void set_start(Draft& draft, std::size_t index, int self, int off, const Stretch& stretch) {
   const Wall main = wall_at(draft, off);
@@ -103,6 +117,7 @@ Progress try_start(Draft& draft, const Works& works, std::size_t index) {
   if (!stretch) return Progress::Refused;
   const bool final_faces = base == Progress::Ended;
   if (final_faces && !check_start(draft, index, off, *stretch)) return Progress::Refused;
+  if (!check_beside(draft, index, off, *stretch)) return Progress::Refused;
   set_start(draft, index, self, off, *stretch);
   return Progress::Started;
 }

@@ -25,31 +25,32 @@ struct EndView {
   bool wall_is_jamb;     // another wall stands there: its face may be the jamb
 };
 
-/// The opening leaves the wall, or a pier too short to lay stays between it and the end.
-void check_end(Draft& draft, const ResolvedOpening& opening, const EndView& end) {
+/// False (refused): the opening leaves the wall, or a pier too short to lay stays between it and the end.
+bool check_end(Draft& draft, const ResolvedOpening& opening, const EndView& end) {
   const Length least = draft.building.least_piece;
-  if (end.room >= least || (end.room == Length() && end.wall_is_jamb)) return;
+  if (end.room >= least || (end.room == Length() && end.wall_is_jamb)) return true;
   const bool leaves = end.room < Length();
   const std::string reason =
-      leaves ? joined({opening.name, " goes ", say(draft, -end.room), " past the masonry's face at ", end.name, " (", wall_at(draft, opening.wall).name, ")."})
+      leaves ? joined({opening.name, " goes ", say(draft, -end.room), " past the masonry's face at ", end.name, " (",
+                       wall_at(draft, opening.wall).name, ")."})
              : joined({"Between ", opening.name, " and the end of the wall at ", end.name, " stay ", say(draft, end.room),
                        ", less than the least piece ", say(draft, least), "."});
-  std::string remedy = move_toward(draft, opening, least - end.room, end.other_name);
+  std::string remedy = move_toward(draft, opening, (leaves && end.wall_is_jamb ? Length() : least) - end.room, end.other_name);
   if (end.wall_is_jamb && !leaves) {
-    remedy = joined({move_toward(draft, opening, least - end.room, end.other_name), " Or ", say(draft, end.room),
-                     " toward ", end.name, ": then the other wall is its jamb."});
+    remedy += joined({" Or ", say(draft, end.room), " toward ", end.name, ": then the other wall is its jamb."});
   }
   refuse(draft, leaves ? "opening-leaves-wall" : "pier-short", joined({opening.place, "/place"}), reason, remedy);
+  return false;
 }
 
-void check_ends(Draft& draft, const ResolvedOpening& opening) {
+bool check_ends(Draft& draft, const ResolvedOpening& opening) {
   const Wall& wall = wall_at(draft, opening.wall);
   const EndView start{wall.start_name, wall.end_name, opening.from - first_face(draft, opening.wall),
                       wall.start.kind != EndKind::Free};
   const EndView end{wall.end_name, wall.start_name, last_face(draft, opening.wall) - opening.to,
                     wall.end.kind != EndKind::Free};
-  check_end(draft, opening, start);
-  check_end(draft, opening, end);
+  const bool from_start = check_end(draft, opening, start), from_end = check_end(draft, opening, end);
+  return from_start && from_end;
 }
 
 /// A lintel that reaches `over` past the end of the wall's masonry.
@@ -209,8 +210,7 @@ void check_openings(Draft& draft) {
   for (const std::vector<int>& on_wall : by_wall) {
     for (const int index : on_wall) {
       const ResolvedOpening& opening = opening_at(draft, index);
-      check_ends(draft, opening);
-      check_overhang(draft, opening);
+      if (check_ends(draft, opening)) check_overhang(draft, opening);
       for (const Junction& junction : draft.building.junctions) check_junction(draft, junction, opening);
       const Opening& asked = asked_for(draft, opening);
       if (asked.overhead) check_door_room(draft, opening, *asked.overhead, on_wall);

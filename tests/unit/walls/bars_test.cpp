@@ -1,0 +1,141 @@
+// Bars with a place of their own.
+#include <gtest/gtest.h>
+
+#include "made_jobs.hpp"
+
+namespace stringcourse::tests {
+namespace {
+
+Job with_bars(Job job) {
+  job.steel.bars = Bars{};
+  job.steel.bars->size = "#5";
+  return job;
+}
+
+const FixedBar* bar_at(const Building& building, int wall, Length centre) {
+  for (const FixedBar& bar : building.fixed_bars) {
+    if (bar.wall == wall && bar.centre.distance_from_start() == centre) return &bar;
+  }
+  return nullptr;
+}
+
+TEST(Bars, ACornersBarStandsThreeAndThirteenSixteenthsFromTheEndFace) {
+  // bond model: the natural line is 3 13/16 in from the actual end face of a US 8 in wall.
+  Job job = with_bars(shed());
+  job.steel.bars->corners = true;
+  RESOLVED(building, job);
+  ASSERT_EQ(building.fixed_bars.size(), 4u);
+  EXPECT_NE(bar_at(building, 0, in16(287, 10) - in16(3, 13)), nullptr);
+  EXPECT_EQ(building.fixed_bars[0].reason, BarReason::Corner);
+}
+
+TEST(Bars, AtAReEntrantCornerTheThroughUnitEndsBeyondByTheOtherWallsThickness) {
+  Job job = with_bars(job_with(outline_of({{288}, {240}, {144}, {96, Turn::Left}, {144}, {144}})));
+  job.steel.bars->corners = true;
+  RESOLVED(building, job);
+  EXPECT_NE(bar_at(building, 3, in(96) + in16(7, 10) - in16(3, 13)), nullptr);
+}
+
+TEST(Bars, JambBarsStandBesideBothJambsAndAPierOfHalfAUnitTakesOne) {
+  Job job = with_bars(shed());
+  job.steel.bars->jambs = true;
+  job.openings = {plain_hole("P", "AB", at("A", in(64)), in(40), in(56)), plain_hole("Q", "AB", at("A", in(112)), in(40), in(56))};
+  RESOLVED(building, job);
+  EXPECT_NE(bar_at(building, 0, in16(63, 10) - in16(3, 13)), nullptr);
+  EXPECT_NE(bar_at(building, 0, in(104) + in16(3, 13)), nullptr);
+  EXPECT_EQ(building.fixed_bars.size(), 3u);  // the pier 104 .. 111 5/8 has one cell: one bar for both jambs
+}
+
+TEST(Bars, BesideAControlJointStandTwo) {
+  Job job = with_bars(shed());
+  job.steel.bars->control_joints = true;
+  job.control_joints.placed = {{"AB", at("A", in(96))}};
+  RESOLVED(building, job);
+  EXPECT_NE(bar_at(building, 0, in16(95, 10) - in16(3, 13)), nullptr);
+  EXPECT_NE(bar_at(building, 0, in(96) + in16(3, 13)), nullptr);
+}
+
+TEST(Bars, ADimensionedBarStandsAtItsNominalLineLessHalfAJoint) {
+  Job job = with_bars(shed());
+  job.steel.bars->dimensioned = {{"AB", at("A", in(52))}, {"AB", {"A", actual(in16(83, 13)), std::nullopt}}};
+  RESOLVED(building, job);
+  // Nominal 4 + 8 k is 3 13/16 + 8 k actual.
+  EXPECT_NE(bar_at(building, 0, in16(51, 13)), nullptr);
+  EXPECT_NE(bar_at(building, 0, in16(83, 13)), nullptr);
+}
+
+TEST(Bars, InAnOpeningOrPastTheWallAreRefused) {
+  Job job = with_bars(shed());
+  job.openings = {plain_hole("P", "AB", at("A", in(64)), in(40), in(56))};
+  job.steel.bars->dimensioned = {{"AB", at("A", in(84))}, {"AB", at("A", in(292))}};
+  REFUSED(refusals, job);
+  ASSERT_EQ(refusals.shown.size(), 2u) << codes(refusals);
+  EXPECT_EQ(refusals.shown[0].place, "/steel/bars/dimensioned/0/place/at");
+  EXPECT_NE(refusals.shown[0].reason.find("in P"), std::string::npos);
+}
+
+TEST(Bars, ASeriesWithoutCellsRefusesThem) {
+  Job job = with_bars(shed());
+  job.units.series = "us-4";
+  REFUSED(refusals, job);
+  EXPECT_NE(refusal(refusals, "bars-no-cell")->reason.find("us-4"), std::string::npos);
+}
+
+TEST(Bars, AnUnknownSizeIsRefusedWithTheList) {
+  Job job = with_bars(shed());
+  job.steel.bars->size = "#12";
+  REFUSED(refusals, job);
+  EXPECT_NE(refusal(refusals, "bar-size")->remedy.find("#5"), std::string::npos);
+}
+
+TEST(Bars, ASpacingOffTheCellsNamesTheTwoNearestThatLand) {
+  // the-job: 16, 24, 32, 40, 48 land in cells; 18, 20, 30, 36 hit webs.
+  Job job = with_bars(shed());
+  job.steel.bars->spacing = in(36);
+  RESOLVED(building, job);
+  const Finding* off = finding(building, "spacing-off-cells");
+  ASSERT_NE(off, nullptr);
+  EXPECT_NE(off->text.find("2'-8\" and 3'-4\""), std::string::npos) << off->text;
+  job.steel.bars->spacing = in(48);
+  RESOLVED(lands, job);
+  EXPECT_EQ(finding(lands, "spacing-off-cells"), nullptr);
+}
+
+TEST(Bars, AFirstPourOverFiveFootFourAsksForCleanouts) {
+  // G1: cleanouts for pours over 5'-4" = 8 courses of 8 in.
+  Job job = with_bars(shed());
+  job.steel.pour_tops = {8};
+  RESOLVED(low, job);
+  EXPECT_FALSE(low.cleanouts_needed);
+  job.steel.pour_tops = {9};
+  RESOLVED(high, job);
+  EXPECT_TRUE(high.cleanouts_needed);
+  EXPECT_NE(finding(high, "cleanout-pour"), nullptr);
+}
+
+TEST(Bars, TheGroutSpaceRowIsTheLowestThatReachesTheTallestPour) {
+  Job job = with_bars(shed());
+  job.steel.bars->grout = Grout::Fine;
+  job.steel.pour_tops = {4, 12};  // pours of 32 and 64 in
+  RESOLVED(building, job);
+  ASSERT_TRUE(building.bars.has_value());
+  for (const GroutSpace& row : grout_spaces()) {
+    if (row.grout == Grout::Fine && row.pour_at_most == in(64)) {
+      EXPECT_EQ(building.bars->common_across, row.across);
+      EXPECT_EQ(building.bars->common_along, row.along);
+    }
+  }
+  EXPECT_EQ(building.bars->common_along, in(3));  // 2 x 3 in for fine grout poured to 5'-4"
+}
+
+TEST(Bars, AJambBarUnderAOnePieceLintelIsFound) {
+  Job job = with_bars(shed());
+  job.steel.bars->jambs = true;
+  job.openings = {plain_hole("P", "AB", at("A", in(64)), in(40), in(56))};
+  job.openings[0].lintel = Lintel{LintelMake::OnePiece, 1, std::nullopt};
+  RESOLVED(building, job);
+  EXPECT_NE(finding(building, "bar-under-lintel"), nullptr);
+}
+
+}  // namespace
+}  // namespace stringcourse::tests
