@@ -53,6 +53,11 @@ Refusal broken_at(std::string_view text, std::size_t offset) {
                           "Look there for a missing or extra comma, quotation mark, colon or bracket.");
 }
 
+/// The parser met a sound token where it cannot stand (and has read all of it), not a character that no token can have.
+bool is_misplaced(std::string_view message) {
+  return message.find("- unexpected ") < message.find("last read: ");
+}
+
 /// Gathers what the parser meets. Returning false stops it; `stopped` then says why.
 class TreeBuilder {
  public:
@@ -78,8 +83,10 @@ class TreeBuilder {
     characters_ += value;
     return true;
   }
-  bool parse_error(std::size_t position, const std::string&, const nlohmann::json::exception& problem) {
-    const std::size_t offset = position == 0 ? 0 : position - 1;
+  bool parse_error(std::size_t position, const std::string& token, const nlohmann::json::exception& problem) {
+    const bool whole_token = is_misplaced(problem.what()) && !is_bracket_or_end(position);
+    const std::size_t back = whole_token ? std::max<std::size_t>(1, token.size()) : 1;
+    const std::size_t offset = position - std::min(position, back);
     constexpr int kNumberTooLarge = 406;  // the parser's number for a number beyond a double
     stopped_ = problem.id == kNumberTooLarge
                    ? document_refusal(code::kOutOfRange,
@@ -93,6 +100,12 @@ class TreeBuilder {
   JsonTree finish() && { return JsonTree(std::move(nodes_), std::move(characters_)); }
 
  private:
+  /// Before `position` stands a token of one character, or the text has ended; the parser's token is then not exact.
+  bool is_bracket_or_end(std::size_t position) const {
+    constexpr std::string_view kBrackets = "[]{}:,";
+    return position == 0 || position > text_.size() || kBrackets.find(text_[position - 1]) != std::string_view::npos;
+  }
+
   struct Level { JsonTree::Node node; JsonTree::Node last_child; };
 
   bool add_text(JsonKind kind, std::string_view value) {

@@ -7,6 +7,9 @@
 #include "unit/job/random_job.hpp"
 #include "unit/job/support.hpp"
 
+// Fields that are not named have their defaults: that is what is wanted here.
+#pragma clang diagnostic ignored "-Wmissing-designated-field-initializers"
+
 namespace stringcourse::test {
 namespace {
 
