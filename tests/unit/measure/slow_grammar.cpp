@@ -1,5 +1,6 @@
 #include "unit/measure/slow_grammar.hpp"
 
+#include <map>
 #include <regex>
 #include <utility>
 #include <vector>
@@ -103,9 +104,10 @@ Value inches_alone(const std::string& text, bool bare) {
 }
 
 Value with_unit(const std::string& text, const std::string& unit, Int nanometres_each) {
-  const std::regex form(kNumber + " *" + unit);
+  static std::map<std::string, std::regex> forms;  // one for each unit: making an expression is slow
+  const auto form = forms.try_emplace(unit, kNumber + " *" + unit).first;
   std::smatch match;
-  if (!std::regex_match(text, match, form)) return std::nullopt;
+  if (!std::regex_match(text, match, form->second)) return std::nullopt;
   return decimal(match[1], nanometres_each);
 }
 
@@ -124,12 +126,11 @@ Value one_unit(const std::string& text, bool inch_tape) {
 
 std::optional<std::int64_t> nanometres(const std::string& text, bool inch_tape) {
   if (text.size() > 100) return std::nullopt;
-  static const std::regex kOutside(" *(-?)([^ ](?:.|\\n)*)");
-  std::string body = plain(text);
-  while (body.ends_with(' ')) body.pop_back();
-  std::smatch match;
-  if (!std::regex_match(body, match, kOutside)) return std::nullopt;
-  const std::string sign = match[1], magnitude = match[2];
+  std::string magnitude = plain(text);
+  while (magnitude.ends_with(' ')) magnitude.pop_back();
+  while (magnitude.starts_with(' ')) magnitude.erase(0, 1);
+  const bool negative = magnitude.starts_with('-');
+  if (negative) magnitude.erase(0, 1);
   std::vector<Value> readings{feet_and_inches(magnitude), inches_alone(magnitude, false), one_unit(magnitude, inch_tape)};
   if (inch_tape) readings.push_back(inches_alone(magnitude, true));
   Value only;
@@ -138,7 +139,7 @@ std::optional<std::int64_t> nanometres(const std::string& text, bool inch_tape) 
     if (reading) only = reading;
   }
   if (!only || *only > Int{10'000'000'000'000}) return std::nullopt;
-  return static_cast<std::int64_t>(sign.empty() ? *only : -*only);
+  return static_cast<std::int64_t>(negative ? -*only : *only);
 }
 
 }  // namespace slow_grammar
