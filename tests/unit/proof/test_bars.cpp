@@ -1,0 +1,116 @@
+// Rule 5 and term 5, one fault at a time.
+#include <gtest/gtest.h>
+
+#include "hand.hpp"
+
+namespace stringcourse::hand {
+namespace {
+
+TEST(BarFault, BarOverAWebBreaksBars) {
+  Plan plan = barred_wall();
+  plan.layout.bars[0].centre = in(16);  // in a joint of course 1
+  EXPECT_EQ(broken(plan), "5 bars");
+}
+// The cell of the third unit of course 2 goes from 24 + 8 5/16 to 24 + 14 5/8, that of the half in course 1 from 33 to
+// 38 5/8. A bar of 5/8 in 1/2 in of grout needs 13/16 each way: 33 13/16 is the least place, and 33 3/4 is too near.
+TEST(BarFault, ClearanceASixteenthShortBreaksBars) {
+  Plan plan = barred_wall();
+  const auto move = [&](Length centre) {
+    plan.building.fixed_bars[0].centre = Position::from_start(centre);
+    plan.layout.bars[1].centre = centre;
+  };
+  move(Length::sixteenths(541));
+  EXPECT_EQ(broken(plan), "");
+  move(Length::sixteenths(540));
+  EXPECT_EQ(broken(plan), "5 bars");
+}
+TEST(BarFault, MissingFixedBarBreaksBars) {
+  Plan plan = barred_wall();
+  plan.layout.bars.erase(plan.layout.bars.begin() + 2);
+  settle(plan);
+  EXPECT_EQ(broken(plan), "5 bars");
+}
+TEST(BarFault, MissingSpacedBarBreaksBars) {
+  Plan plan = barred_wall();
+  plan.layout.bars.pop_back();
+  settle(plan);
+  EXPECT_EQ(broken(plan), "5 bars");
+}
+TEST(BarFault, SpacedBarOffTheTapeBreaksBars) {
+  Plan plan = barred_wall();
+  plan.layout.bars[0].centre += Length::nanometres(1);
+  EXPECT_EQ(broken(plan), "5 bars");
+}
+TEST(BarFault, BarThatStopsHalfwayBreaksBars) {
+  Plan plan = barred_wall();
+  plan.layout.bars[0].last_course = 2;
+  EXPECT_EQ(broken(plan), "5 bars");
+}
+TEST(BarFault, BarNotAskedForBreaksBars) {
+  Plan plan = barred_wall();
+  plan.job.steel.bars.reset();
+  plan.building.bars.reset();
+  plan.building.fixed_bars.clear();
+  settle(plan);
+  EXPECT_EQ(broken(plan), "5 bars");
+}
+TEST(BarFault, BarBeyondTheLeastIsCountedAsExtra) {
+  Plan plan = barred_wall();
+  PlacedBar more = plan.layout.bars[0];
+  more.centre = Length::sixteenths(189);  // 11 13/16: a cell in every course
+  plan.layout.bars.insert(plan.layout.bars.begin(), more);
+  EXPECT_EQ(proof::check(plan.job, plan.building, plan.layout).cost.extra_bars, 1);
+  EXPECT_EQ(broken(plan), "cost");
+}
+TEST(BarFault, BarMovedOutOfACutCellBreaksBars) {
+  Plan plan = barred_wall();
+  relay(plan, 0, 4, 0, "HTQFFFFF");  // 8 to 19 5/8 and 20 to 23 5/8: the second cell of that unit is gone
+  settle(plan);
+  EXPECT_EQ(broken(plan), "5 bars");
+}
+
+/// The rectangle with a bar in each corner, dimensioned from the first: 3 13/16 in from both outer faces.
+Plan barred_rectangle() {
+  Plan plan = rectangle();
+  Bars asked;
+  asked.size = "#5";
+  asked.corners = true;
+  plan.job.steel.bars = asked;
+  BarRules rules;
+  rules.size = "#5";
+  rules.diameter = in(0, 5);
+  rules.clearance = in(0, 4);
+  rules.common_across = in(2, 4);
+  rules.common_along = in(3);
+  plan.building.bars = rules;
+  for (int corner = 0; corner < 4; ++corner) {
+    const int wall = (corner + 1) % 4;
+    plan.building.fixed_bars.push_back({wall, Position::from_start(Length::sixteenths(61)), BarReason::Corner, corner, -1, ""});
+    plan.layout.bars.push_back({wall, Length::sixteenths(61), BarReason::Corner, corner, -1, 1, 2});
+  }
+  return plan;
+}
+TEST(BarFault, CornerBarsInTheSharedRectanglePass) { EXPECT_EQ(told(barred_rectangle()), ""); }
+
+// Along the wall the end cell reaches to 7 5/16 in, but across the other wall's unit the shells leave 1 1/4 to 6 3/8:
+// with 13/16 in round the bar's centre 5 9/16 is the last place inside both.
+TEST(BarFault, CornerBarInTheOtherUnitsShellBreaksBars) {
+  Plan plan = barred_rectangle();
+  const auto move = [&](Length centre) {
+    plan.building.fixed_bars[0].centre = Position::from_start(centre);
+    plan.layout.bars[0].centre = centre;
+  };
+  move(Length::sixteenths(89));
+  EXPECT_EQ(told(plan), "");
+  move(Length::sixteenths(90));
+  EXPECT_EQ(broken(plan), "5 bars");
+}
+TEST(BarFault, CornerWithoutItsBarIsNotTheJob) {
+  Plan plan = barred_rectangle();
+  plan.building.fixed_bars.pop_back();
+  plan.layout.bars.pop_back();
+  EXPECT_EQ(broken(plan), "building");
+}
+
+}  // namespace
+}  // namespace stringcourse::hand
