@@ -3,9 +3,11 @@
 #include <unistd.h>
 
 #include <csignal>
+#include <cstring>
 #include <initializer_list>
 
 #include "cli/exit_code.hpp"
+#include "measure/fault.hpp"
 
 namespace stringcourse::cli {
 
@@ -20,6 +22,14 @@ extern "C" void end_with_fault(int) {
       "Please keep the job file that led here; it is what we need to mend this.\n";
   [[maybe_unused]] const auto written = ::write(STDERR_FILENO, kText, sizeof kText - 1);
   ::_exit(kFault);
+}
+
+// The engine names the check that failed; what ends the program then comes as a signal.
+void name_fault(const char* what) {
+  constexpr char kBefore[] = "stringcourse: failed check: ";
+  [[maybe_unused]] auto written = ::write(STDERR_FILENO, kBefore, sizeof kBefore - 1);
+  written = ::write(STDERR_FILENO, what, std::strlen(what));
+  written = ::write(STDERR_FILENO, "\n", 1);
 }
 
 extern "C" void note_stop(int) { stop_seen = 1; }
@@ -44,6 +54,7 @@ void give_handlers_a_stack() {
 
 void catch_faults() {
   give_handlers_a_stack();
+  on_fault(name_fault);
   for (const int signal : {SIGABRT, SIGILL, SIGTRAP, SIGSEGV, SIGBUS, SIGFPE}) handle(signal, end_with_fault, SA_ONSTACK);
   for (const int signal : {SIGPIPE, SIGXFSZ}) std::signal(signal, SIG_IGN);
 }
