@@ -21,6 +21,7 @@ namespace stringcourse {
 ///   opening              actual = nominal + j, in width and in height
 ///   near jamb at N       N - j from an out end, N from an in end
 ///   far jamb at N        N from an out end, N + j from an in end
+/// Heights take no half joints at the datum: floors and sills are heights of masonry as stated.
 /// Where interior walls cross each other's line the one listed first runs on, unless a stated length says otherwise.
 [[nodiscard]] std::expected<Building, Refusals> resolve(const Job& job);
 
