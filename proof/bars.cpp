@@ -53,11 +53,12 @@ struct Post {
   bool spaced = false;
 };
 
-/// A corner bar of the other wall, seen from this wall: in the middle of the other wall's thickness.
+/// A corner bar of the other wall, seen from this wall: in the middle of the other wall's corner unit.
 Length seen_from(const Building& b, const Corner& corner, int wall) {
   const bool leaving = corner.leaving == wall;
-  const Length middle = b.series_of(at(b.walls, leaving ? corner.arriving : corner.leaving)).thickness.half_down();
-  const Length inwards = corner.convex ? middle : -middle;
+  const Series& other = b.series_of(at(b.walls, leaving ? corner.arriving : corner.leaving));
+  const Length middle = std::min(other.thickness, corner_leg(other, b.corner_sets_stocked)).half_down();
+  const Length inwards = corner.convex ? middle : middle - other.thickness;
   return leaving ? inwards : at(b.walls, wall).actual - inwards;
 }
 

@@ -11,17 +11,29 @@ const auto& at(const List& list, int index) { return list[static_cast<std::size_
 
 Violation differs(std::string where, std::string text) { return violation(kBuilding, std::move(where), std::move(text)); }
 
-/// The clear opening from cell to cell is a row of the grout-space table, for this grout and the highest pour.
-bool is_grout_space(const Job& job, const Building& b, const BarRules& rules) {
-  Length pour, last = b.courses.empty() ? Length() : b.courses.front().underside();
-  for (int course : job.steel.pour_tops) {
-    if (course < 1 || course > static_cast<int>(b.courses.size())) continue;
-    pour = std::max(pour, at(b.courses, course - 1).top - last);
-    last = at(b.courses, course - 1).top;
+/// The tallest pour: from the bearing, or from where the last pour stopped, up to where this one stops; the top of the
+/// wall ends the last.
+Length tallest_pour(const Job& job, const Building& b) {
+  Length tallest, pour;
+  for (const Course& course : b.courses) {
+    pour += course.unit_height + b.joint;
+    tallest = std::max(tallest, pour);
+    if (std::ranges::find(job.steel.pour_tops, course.number) != job.steel.pour_tops.end()) pour = Length();
   }
-  return std::ranges::any_of(grout_spaces(), [&](const GroutSpace& space) {
-    return space.grout == rules.grout && pour <= space.pour_at_most && space.along == rules.common_along && space.across == rules.common_across;
-  });
+  return tallest;
+}
+
+/// The clear opening from cell to cell is the grout-space table's, for this grout: the lowest row that reaches the
+/// tallest pour, or where none does the highest.
+bool is_grout_space(const Job& job, const Building& b, const BarRules& rules) {
+  const Length pour = tallest_pour(job, b);
+  const GroutSpace* row = nullptr;
+  for (const GroutSpace& space : grout_spaces()) {
+    if (space.grout != rules.grout) continue;
+    const bool reaches = pour <= space.pour_at_most, better = row && pour <= row->pour_at_most;
+    if (!row || (reaches && (!better || space.pour_at_most < row->pour_at_most)) || (!better && row->pour_at_most < space.pour_at_most)) row = &space;
+  }
+  return row && row->along == rules.common_along && row->across == rules.common_across;
 }
 
 Violations claim_rules(const Job& job, const Building& b) {

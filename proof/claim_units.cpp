@@ -62,17 +62,25 @@ Violations claim_stock(const Job& job, const Building& b) {
     if ((listed && !lawful) || (needed && !listed)) return {differs("units", "the stock is not what the job says: " + std::string(kind_name(kind)))};
   }
   const bool any_set = std::ranges::any_of(b.series, [](const Series& s) { return s.corner_set.has_value(); });
-  const bool stocked = !job.units.stocked || contains(*job.units.stocked, Kind::CornerSet);
+  const bool made = std::ranges::any_of(b.series, [](const Series& s) { return contains(s.made, Kind::CornerSet); });
+  const bool stocked = job.units.stocked ? contains(*job.units.stocked, Kind::CornerSet) : made;
   if (any_set && b.corner_sets_stocked != stocked) return {differs("units", "corner sets are stocked, or not, against the job")};
   return {};
 }
 
-/// Default saw list: three quarters and a quarter of U + j, less j. Order does not matter here.
-std::vector<Length> saw_list(const Job& job, const Series& s) {
+/// Default saw list: three quarters and a quarter of U + j, less j, down to the saw's marks, none below the least piece.
+/// A yard without halves has them sawn. Order does not matter here.
+std::vector<Length> saw_list(const Job& job, const Series& s, Length least) {
   std::vector<Length> cuts;
-  const std::int64_t laid = (s.full + s.joint).in_nanometres();
   if (job.units.cuts) cuts = *job.units.cuts;
-  else cuts = {Length::nanometres(laid * 3 / 4) - s.joint, Length::nanometres(laid / 4) - s.joint};
+  else
+    for (const std::int64_t quarters : {3, 1}) {
+      const Length laid = Length::nanometres((s.full + s.joint).in_nanometres() * quarters / 4);
+      const Length cut = s.cut_step * (laid - s.joint).whole_multiples(s.cut_step);
+      if (least <= cut) cuts.push_back(cut);
+    }
+  const bool halves = job.units.stocked ? contains(*job.units.stocked, Kind::Half) : contains(s.made, Kind::Half);
+  if (!halves) cuts.push_back(s.half);
   std::ranges::sort(cuts);
   const auto doubled = std::ranges::unique(cuts);
   cuts.erase(doubled.begin(), doubled.end());
@@ -89,7 +97,7 @@ Violations claim_limits(const Job& job, const Building& b) {
   if (b.least_piece != job.units.least_piece.value_or(s.least_piece)) found.push_back(differs("units", "another least piece"));
   std::vector<Length> cuts = b.cuts;
   std::ranges::sort(cuts);
-  if (cuts != saw_list(job, s)) found.push_back(differs("units", "another list of saw cuts"));
+  if (cuts != saw_list(job, s, b.least_piece)) found.push_back(differs("units", "another list of saw cuts"));
   if (b.bond != job.units.bond.value_or(BondWish::Half)) found.push_back(differs("units", "another bond"));
   if (b.tape != job.tape) found.push_back(differs("units", "another tape"));
   return found;

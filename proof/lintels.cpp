@@ -73,7 +73,8 @@ CellSpan lintel_stretch(const Layout& layout, const ResolvedOpening& o, int inde
 }
 
 Violations check_clear_of_bearings(const Building& b, const Layout& layout, const ControlJoint& joint) {
-  const Length half = b.series_of(at(b.walls, joint.wall)).half;
+  // A user may place one nearer, and is told so; never into a bearing.
+  const Length half = joint.by_rule ? b.series_of(at(b.walls, joint.wall)).half : Length();
   for (int i = 0; i < static_cast<int>(b.openings.size()); ++i) {
     const ResolvedOpening& o = at(b.openings, i);
     if (o.wall != joint.wall || !o.lintel) continue;

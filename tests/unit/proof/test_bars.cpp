@@ -69,6 +69,26 @@ TEST(BarFault, BarMovedOutOfACutCellBreaksBars) {
   EXPECT_EQ(broken(plan), "5 bars");
 }
 
+// Course 4 laid 4 in off course 3: the unit from 68 has a cell from 76 5/16 in, the one below ends its cell at 78 5/8. A
+// bar at 77 7/16 keeps its 13/16 in either way, yet the two cells share 2 5/16 in where the table asks for 3.
+TEST(BarFault, CellTooFarOffTheCellBelowBreaksBars) {
+  Plan plan = barred_wall();
+  const Length centre = Length::sixteenths(1239);
+  relay(plan, 0, 4, 0, "HFFFTFQF");
+  plan.job.steel.bars->jambs = false;
+  plan.job.steel.bars->spacing.reset();
+  plan.job.steel.bars->dimensioned.push_back({"AB", {"A", {centre, Basis::Actual}, std::nullopt}});
+  plan.building.bars->spacing.reset();
+  plan.building.fixed_bars = {{0, Position::from_start(centre), BarReason::Dimensioned, -1, -1, ""}};
+  plan.layout.bars = {{0, centre, BarReason::Dimensioned, -1, -1, 1, 4}};
+  settle(plan);
+  EXPECT_EQ(broken(plan), "5 bars");
+  EXPECT_EQ(told(plan).substr(0, 22), "5 bars | AB course 4 |");
+  relay(plan, 0, 4, 0, "HFFFFFF");
+  settle(plan);
+  EXPECT_EQ(told(plan), "");
+}
+
 /// The rectangle with a bar in each corner, dimensioned from the first: 3 13/16 in from both outer faces.
 Plan barred_rectangle() {
   Plan plan = rectangle();

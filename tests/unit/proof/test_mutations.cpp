@@ -84,6 +84,7 @@ TEST(Fault, WrongNumberIsNoPiece) {
 TEST(Fault, ShortPieceBreaksLeastPiece) {
   Plan plan = garden_wall();
   relay(plan, 0, 4, 0, "HFFFFTQF");
+  plan.job.units.cuts = plan.building.cuts;
   plan.job.units.least_piece = plan.building.least_piece = in(4);
   EXPECT_EQ(broken_but_cost(plan), "2 least piece");
   plan.layout.relaxed_piece = true;  // then 2 in will do
