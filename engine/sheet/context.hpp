@@ -1,0 +1,61 @@
+#pragma once
+// What every drawer needs to know, and the few questions they share. Internal to sheet/.
+#include <string>
+#include <vector>
+
+#include "bond/layout.hpp"
+#include "sheet/frame.hpp"
+#include "sheet/sheets.hpp"
+#include "walls/building.hpp"
+
+namespace stringcourse::sheet {
+
+struct Context {
+  const Building& building;
+  const Layout& layout;
+  const SheetWords& job;
+  const Words& words;
+  Page page;
+  Tape tape() const { return building.tape; }
+  const Wall& wall(int index) const { return building.walls[static_cast<std::size_t>(index)]; }
+};
+
+/// 'H' half, 'C' cut ...: only exceptions carry a letter and a fill; ordinary units none.
+struct Exception {
+  std::string letter;
+  Fill fill = Fill::None;
+};
+[[nodiscard]] Exception exception_of(const Piece& piece);
+/// "H half", "C saw cut, with its length" ... of the letters used in the layout, in a fixed order.
+[[nodiscard]] std::vector<std::string> legend_of(const Context& context);
+
+/// A stretch of a wall that one sheet shows.
+struct Part {
+  Length from, to;
+  int index = 1, of = 1;
+  bool first() const { return index == 1; }
+  bool last() const { return index == of; }
+  /// Marks on a match line belong to the part before it.
+  bool holds(Length place) const { return (first() || place > from) && (last() || place <= to); }
+};
+/// The fewest equal parts, each at most `room` long, their borders on multiples of `grid`.
+[[nodiscard]] std::vector<Part> parts_of(Length from, Length to, Length room, Length grid);
+
+/// From a wall's own line to paper, seen from outside: its start at the right.
+struct WallView {
+  Scale scale;
+  Micrometres right = 0;  // paper x of `from`
+  Length from;
+  Micrometres at(Length along) const { return right - (scale.paper(along) - scale.paper(from)); }
+};
+
+/// "A" or "the wall it meets"; user text.
+[[nodiscard]] std::string start_corner_name(const Context& context, int wall);
+/// Short text of a height from the datum.
+[[nodiscard]] std::string height_text(const Context& context, Length height);
+/// Title with " (2 of 3)" where there is more than one part.
+[[nodiscard]] std::string part_title(const Words& words, const std::string& title, int index, int of);
+/// "1, 3, 5-8": whole numbers, rising, runs of three or more joined.
+[[nodiscard]] std::string ranges_text(const std::vector<int>& numbers);
+
+}  // namespace stringcourse::sheet

@@ -1,0 +1,23 @@
+#pragma once
+// One wall seen from outside, its start at the right: courses, openings, beams, bars, control joints, every unit.
+#include <vector>
+
+#include "sheet/context.hpp"
+
+namespace stringcourse::sheet {
+
+struct ElevationPlan {
+  Scale scale;
+  std::vector<Part> parts;
+};
+/// Scale and parts of one wall's elevation on sheets: 1:20 where the height fits, else smaller.
+[[nodiscard]] ElevationPlan plan_elevation(const Context& context, int wall);
+/// Drawn into `room`, which is at least as wide and high as plan_elevation() counts on.
+[[nodiscard]] Group draw_elevation(const Context& context, int wall, const Part& part, Scale scale, const Area& room);
+
+/// Paper that the courses of the whole height take, and what letters and dimensions take besides.
+[[nodiscard]] Length height_of_courses(const Building& building);
+inline constexpr Micrometres kElevationLeft = 32'000, kElevationRight = 14'000;
+inline constexpr Micrometres kElevationAbove = 6'000, kElevationBelow = 19'500;
+
+}  // namespace stringcourse::sheet

@@ -1,0 +1,229 @@
+#include "sheet/lists.hpp"
+
+#include <algorithm>
+
+#include "setout/gauge_rod.hpp"
+#include "setout/laying_order.hpp"
+#include "setout/places.hpp"
+#include "setout/saw_list.hpp"
+
+namespace stringcourse::sheet {
+namespace {
+
+// Places of one saw group go in rows of at most so many, so that a table's line list stays small beside its text.
+constexpr std::size_t kPlacesInARow = 400;
+
+Table new_table(const Context& context, std::string_view name, std::vector<Column> columns, Micrometres height) {
+  Table table;
+  table.name = std::string(name);
+  table.columns = std::move(columns);
+  table.width = context.page.drawing.width();
+  table.height_of_text = height;
+  return table;
+}
+
+Column column(std::string_view title, int share, Anchor anchor = Anchor::Start) {
+  return {std::string(title), share, anchor};
+}
+
+std::string size_text(const Context& context, Length width, Length height) {
+  return fill_in(context.words.opening_size, {height_text(context, width), height_text(context, height)});
+}
+
+std::string use_text(const Words& words, OpeningUse use) {
+  switch (use) {
+    case OpeningUse::Door: return std::string(words.use_door);
+    case OpeningUse::Overhead: return std::string(words.use_overhead);
+    case OpeningUse::Window: return std::string(words.use_window);
+    case OpeningUse::Plain: return std::string(words.use_plain);
+  }
+  return {};
+}
+
+std::string lintel_text(const Context& context, std::size_t index) {
+  const ResolvedOpening& opening = context.building.openings[index];
+  if (!opening.lintel) return std::string(context.words.none);
+  for (const PlacedLintel& placed : context.layout.lintels) {
+    if (placed.opening != static_cast<std::int32_t>(index)) continue;
+    const Length whole = opening.width() + placed.start_bearing + placed.end_bearing;
+    const std::string make = opening.lintel->make == LintelMake::BuiltUp
+                                 ? std::string(context.words.lintel_built_up)
+                                 : fill_in(context.words.lintel_one_piece, {height_text(context, whole)});
+    return make + ", " + fill_in(context.words.lintel_bearing,
+                                 {height_text(context, placed.start_bearing), height_text(context, placed.end_bearing)});
+  }
+  return std::string(context.words.lintel);
+}
+
+std::string rod_text(const Context& context, const setout::RodMark& mark) {
+  const Words& words = context.words;
+  const std::string name =
+      mark.opening < 0 ? std::string() : context.building.openings[static_cast<std::size_t>(mark.opening)].name;
+  switch (mark.event) {
+    case setout::RodEvent::Floor: return fill_in(words.floor, {name});
+    case setout::RodEvent::Sill: return fill_in(words.sill, {name});
+    case setout::RodEvent::CourseTop: return std::string(words.rod_course);
+    case setout::RodEvent::Wire: return std::string(words.wire);
+    case setout::RodEvent::Head: return fill_in(words.head, {name});
+    case setout::RodEvent::LintelCourse: return fill_in(words.rod_lintel, {name});
+    case setout::RodEvent::BondBeam: return std::string(words.rod_bond_beam);
+    case setout::RodEvent::PourStop: return std::string(words.pour_stop);
+    case setout::RodEvent::Top: return std::string(words.rod_top);
+  }
+  return {};
+}
+
+void add_saw_group(Table& table, const Context& context, const setout::SawGroup& group) {
+  const Words& words = context.words;
+  for (std::size_t first = 0; first < group.places.size(); first += kPlacesInARow) {
+    std::string places;
+    const std::size_t last = std::min(group.places.size(), first + kPlacesInARow);
+    for (std::size_t index = first; index < last; ++index) {
+      const setout::SawPlace& place = group.places[index];
+      if (!places.empty()) places += ", ";
+      places += setout::piece_name(context.building, context.layout.runs[static_cast<std::size_t>(place.run)],
+                                   context.layout.pieces[place.piece]);
+      places += ' ';
+      places += place.cut == CutEnd::End ? words.factory_start : words.factory_end;
+    }
+    if (first > 0) {
+      table.add_row({"", "", "", "", places});
+      continue;
+    }
+    const std::string from = std::string(words.kinds[static_cast<std::size_t>(group.from)]) + ", " +
+                             tape_text(group.from_length, context.tape());
+    table.add_row({tape_text(group.length, context.tape()), number_text(static_cast<long long>(group.places.size())), from,
+                   tape_text(group.offcut, context.tape()), places});
+  }
+}
+
+std::string lead_row_text(const setout::Lead& lead) {
+  std::string text;
+  for (const setout::LeadCourse& course : lead.courses) {
+    if (!text.empty()) text += ",  ";
+    text += number_text(course.course) + ": " + number_text(course.arriving_units) + " / " + number_text(course.leaving_units);
+  }
+  return text;
+}
+
+std::string known_text(const Words& words, const Source& source) {
+  return fill_in(words.how_known, {source.text, std::string(knowledge_name(source.knowledge))});
+}
+
+void add_findings(Table& table, const Context& context) {
+  const Words& words = context.words;
+  const auto& findings = context.job.findings.empty() ? context.building.findings : context.job.findings;
+  if (findings.empty()) table.add_row({"", std::string(words.no_findings), ""});
+  for (int point = 1; point <= 6; ++point) {
+    for (const Finding& finding : findings) {
+      if (static_cast<int>(finding.hold_point) != point) continue;
+      const std::string name(words.hold_points[static_cast<std::size_t>(point - 1)]);
+      table.add_row({fill_in(words.hold_point, {number_text(point), name}), finding.text, finding.rule});
+    }
+  }
+}
+
+// Rules of things that this building has none of are left out.
+bool rule_applies(const Context& context, std::string_view id) {
+  const bool steel = context.building.bars.has_value() || !context.layout.bars.empty();
+  if (id.starts_with("control-joint")) return !context.building.control_joints.empty();
+  if (id.starts_with("grout") || id.starts_with("bar-") || id.starts_with("cleanout")) return steel;
+  if (id.starts_with("lintel") || id.starts_with("shores")) return !context.layout.lintels.empty();
+  return true;
+}
+
+}  // namespace
+
+Table opening_schedule(const Context& context) {
+  const Words& words = context.words;
+  Table table = new_table(context, words.title_openings,
+                          {column(words.opening, 9), column(words.on_side, 6), column(words.masonry_opening, 16),
+                           column(words.from_corner, 14), column(words.underside, 8), column(words.head_height, 8),
+                           column(words.asked, 13), column(words.lintel, 16), column(words.note, 10)},
+                          kSmallText);
+  for (std::size_t index = 0; index < context.building.openings.size(); ++index) {
+    const ResolvedOpening& opening = context.building.openings[index];
+    const Wall& wall = context.wall(opening.wall);
+    const std::string places = wall.start_name + ": " + height_text(context, opening.from.distance_from_start()) + ", " +
+                               height_text(context, opening.to.distance_from_start());
+    const std::string asked = opening.asked_width > Length() ? size_text(context, opening.asked_width, opening.asked_height) : "";
+    table.add_row({opening.name + "\n" + use_text(words, opening.use), wall.name,
+                   size_text(context, opening.width(), opening.height()), places, height_text(context, opening.underside),
+                   height_text(context, opening.soffit), asked, lintel_text(context, index), opening.note});
+  }
+  return table;
+}
+
+Table saw_table(const Context& context) {
+  const Words& words = context.words;
+  Table table = new_table(context, words.title_saw,
+                          {column(words.piece_length, 12), column(words.pieces, 8, Anchor::End), column(words.cut_from, 20),
+                           column(words.offcut, 10), column(words.places, 50)},
+                          kText);
+  for (const setout::SawGroup& group : setout::saw_list(context.building, context.layout).groups) {
+    add_saw_group(table, context, group);
+  }
+  return table;
+}
+
+std::string saw_note(const Context& context) {
+  const Words& words = context.words;
+  const setout::SawList list = setout::saw_list(context.building, context.layout);
+  std::string pairs;
+  for (const setout::SawPair& pair : list.pairs) {
+    const auto& first = list.groups[static_cast<std::size_t>(pair.first)];
+    const auto& second = list.groups[static_cast<std::size_t>(pair.second)];
+    if (!pairs.empty()) pairs += "; ";
+    pairs += fill_in(words.pairs_with, {tape_text(first.length, context.tape()), number_text(pair.units),
+                                        tape_text(second.length, context.tape())});
+  }
+  if (!pairs.empty()) pairs += '.';
+  return fill_in(words.saw_rule, {tape_text(setout::saw_kerf(context.tape()), context.tape()), pairs});
+}
+
+Table gauge_rod_table(const Context& context) {
+  const Words& words = context.words;
+  Table table = new_table(context, words.title_gauge_rod,
+                          {column(words.height, 40), column(words.course, 12, Anchor::End), column(words.rod_event, 48)},
+                          kText);
+  std::string height;
+  for (const setout::RodMark& mark : setout::gauge_rod(context.building)) {
+    const std::string course = mark.course > 0 ? number_text(mark.course) : "";
+    table.add_row({both_forms(mark.at, context.tape()), course, rod_text(context, mark)});
+  }
+  return table;
+}
+
+Table lead_table(const Context& context) {
+  const Words& words = context.words;
+  Table table = new_table(context, words.title_lead_table,
+                          {column(words.corner, 12), column(words.lead_units_heading, 24), column(words.lead_courses, 64)},
+                          kText);
+  for (const setout::Lead& lead : setout::leads(context.building, context.layout)) {
+    const Corner& corner = context.building.corners[static_cast<std::size_t>(lead.corner)];
+    table.add_row({corner.name, context.wall(corner.arriving).name + " / " + context.wall(corner.leaving).name,
+                   lead_row_text(lead)});
+  }
+  return table;
+}
+
+Table notes_table(const Context& context) {
+  const Words& words = context.words;
+  Table table = new_table(context, words.title_notes, {column("", 14), column("", 50), column("", 36)}, kSmallText);
+  if (!context.job.notes.empty()) {
+    table.add_heading(std::string(words.notes));
+    table.add_row({"", context.job.notes, ""});
+  }
+  table.add_heading(std::string(words.findings));
+  add_findings(table, context);
+  table.add_heading(std::string(words.standards));
+  for (const Series& series : context.building.series) {
+    table.add_row({series.id, series.title, known_text(words, series.source)});
+  }
+  for (const Rule& rule : catalogue_rules()) {
+    if (rule_applies(context, rule.id)) table.add_row({rule.id, rule.text, known_text(words, rule.source)});
+  }
+  return table;
+}
+
+}  // namespace stringcourse::sheet

@@ -1,0 +1,17 @@
+#pragma once
+// The lists of the set as tables: opening schedule, saw list, gauge rod, corner leads, findings and standards.
+#include "sheet/context.hpp"
+#include "sheet/table.hpp"
+
+namespace stringcourse::sheet {
+
+[[nodiscard]] Table opening_schedule(const Context& context);
+[[nodiscard]] Table saw_table(const Context& context);
+[[nodiscard]] Table gauge_rod_table(const Context& context);
+[[nodiscard]] Table lead_table(const Context& context);
+[[nodiscard]] Table notes_table(const Context& context);
+
+/// The sentence under the saw list: which end is meant, the kerf, and which cuts share a unit.
+[[nodiscard]] std::string saw_note(const Context& context);
+
+}  // namespace stringcourse::sheet

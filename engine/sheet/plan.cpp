@@ -1,0 +1,221 @@
+#include "sheet/plan.hpp"
+
+#include <algorithm>
+
+#include "setout/places.hpp"
+
+namespace stringcourse::sheet {
+namespace {
+
+constexpr Micrometres kDimensionOut = 12'000;  // first dimension line from the outline (ISO 129: at least 10 mm)
+
+struct Way {
+  int x, y;
+};
+// Along a wall, and into the building: a quarter turn to the right.
+constexpr Way way_of(Heading heading) {
+  switch (heading) {
+    case Heading::West: return {-1, 0};
+    case Heading::North: return {0, 1};
+    case Heading::East: return {1, 0};
+    case Heading::South: return {0, -1};
+  }
+  return {1, 0};
+}
+constexpr Way right_of(Way way) { return {way.y, -way.x}; }
+
+PlanPoint plan_point(const Wall& wall, Length along, Length depth) {
+  const Way way = way_of(wall.heading), in = right_of(way);
+  return {wall.start_point.x + along * way.x + depth * in.x, wall.start_point.y + along * way.y + depth * in.y};
+}
+
+struct PlanView {
+  Scale scale;
+  Point origin;    // paper point of `base`
+  PlanPoint base;
+  Point at(PlanPoint point) const {
+    return {origin.x + scale.paper(point.x - base.x), origin.y + scale.paper(point.y - base.y)};
+  }
+  Area box(const Wall& wall, Length from, Length to, Length near, Length far) const {
+    const Point a = at(plan_point(wall, from, near)), b = at(plan_point(wall, to, far));
+    return {std::min(a.x, b.x), std::min(a.y, b.y), std::max(a.x, b.x), std::max(a.y, b.y)};
+  }
+};
+
+bool upright(const Wall& wall) { return wall.heading == Heading::North || wall.heading == Heading::South; }
+
+// A text in a box, level if it fits, else turned, else left out.
+void write_inside(Pad& pad, const Area& box, const std::string& text, Lettering lettering) {
+  lettering.anchor = Anchor::Middle;
+  const Point centre = box.centre();
+  if (fits(text, box.width() - 400, lettering) && lettering.height <= box.height() - 400) {
+    pad.write({centre.x, centre.y - lettering.height / 2}, text, lettering);
+  } else if (fits(text, box.height() - 400, lettering) && lettering.height <= box.width() - 400) {
+    lettering.quarter_turns = 1;
+    pad.write({centre.x + lettering.height / 2, centre.y}, text, lettering);
+  }
+}
+
+// A corner set reaches past the wall's own thickness (or stops short of it): its short leg, at its outer corner.
+void draw_corner_leg(Pad& pad, const Context& context, const PlanView& view, const Run& run, const Piece& piece) {
+  const Wall& wall = context.wall(run.wall);
+  const Series& series = context.building.series_of(wall);
+  if (piece.kind != Kind::CornerSet || !series.corner_set) return;
+  const Length leg = series.corner_set->short_leg, thick = series.thickness;
+  const bool at_start = piece.start.nearest_nanometre() == run.start;
+  const Length corner = at_start ? run.start : run.end;
+  const Length inward = at_start ? thick : -thick;
+  if (leg > thick) pad.box(view.box(wall, corner, corner + inward, thick, leg), {Pen::Thin}, Fill::White);
+}
+
+void draw_unit(Pad& pad, const Context& context, const PlanView& view, const Run& run, const Piece& piece) {
+  const Wall& wall = context.wall(run.wall);
+  const Length thick = context.building.series_of(wall).thickness;
+  const Area box = view.box(wall, piece.start.nearest_nanometre(), setout::far_end(piece).nearest_nanometre(), Length(), thick);
+  const Exception exception = exception_of(piece);
+  Pad unit(Role::Figure, setout::piece_name(context.building, run, piece));
+  unit.box(box, {Pen::Thin}, exception.fill == Fill::None ? Fill::White : exception.fill);
+  if (view.scale.denominator <= kSmallestNumbered.denominator) {
+    write_inside(unit, box, number_text(piece.number), {kSmallText});
+  }
+  pad.add(std::move(unit).take());
+  draw_corner_leg(pad, context, view, run, piece);
+}
+
+void draw_units(Pad& pad, const Context& context, const PlanView& view, int course) {
+  for (std::size_t wall = 0; wall < context.building.walls.size(); ++wall) {
+    for (const Run& run : setout::runs_in(context.layout, static_cast<int>(wall), course)) {
+      for (const Piece& piece : setout::pieces_of(context.layout, run)) draw_unit(pad, context, view, run, piece);
+    }
+  }
+}
+
+// A key plan shows each stretch of masonry as one white body with a thick outline.
+void draw_walls(Pad& pad, const Context& context, const PlanView& view, int course) {
+  for (const Run& run : context.layout.runs) {
+    if (run.course != course) continue;
+    const Wall& wall = context.wall(run.wall);
+    const Area box = view.box(wall, run.start, run.end, Length(), context.building.series_of(wall).thickness);
+    pad.box(box, {Pen::Medium}, Fill::Tint);
+  }
+}
+
+void draw_bars(Pad& pad, const Context& context, const PlanView& view, int course) {
+  for (const PlacedBar& bar : context.layout.bars) {
+    if (course < bar.first_course || course > bar.last_course) continue;
+    const Wall& wall = context.wall(bar.wall);
+    const Length middle = context.building.series_of(wall).thickness.half_down();
+    pad.dot(view.at(plan_point(wall, bar.centre, middle)), 700);
+  }
+}
+
+void draw_opening_names(Pad& pad, const Context& context, const PlanView& view, int course, PlanDetail detail) {
+  for (const ResolvedOpening& opening : context.building.openings) {
+    if (course < opening.first_course || course > opening.last_course) continue;
+    const Wall& wall = context.wall(opening.wall);
+    const Length thick = context.building.series_of(wall).thickness;
+    const Area box = view.box(wall, opening.from.distance_from_start(), opening.to.distance_from_start(), Length(), thick);
+    const Lettering lettering{detail == PlanDetail::Units ? kText : kSmallText, Weight::Bold};
+    if (std::min(box.width(), box.height()) >= lettering.height + 400) {
+      write_inside(pad, box, clipped(opening.name, std::max(box.width(), box.height()) - 1'000, lettering), lettering);
+    }
+  }
+}
+
+// Name and length of each side on a dimension line outside it: once for each side.
+void draw_side_dimension(Pad& pad, const Context& context, const PlanView& view, const Wall& wall) {
+  const Way in = right_of(way_of(wall.heading));
+  const Point a = view.at(plan_point(wall, Length(), Length())), b = view.at(plan_point(wall, wall.actual, Length()));
+  const Micrometres room = view.scale.paper(wall.actual) - 3'000;
+  const Lettering lettering{kText};
+  std::string text = wall.name + "  " + both_forms(wall.actual, context.tape());
+  if (!fits(text, room, lettering)) text = wall.name + "  " + tape_text(wall.actual, context.tape());
+  if (!fits(text, room, lettering)) text = tape_text(wall.actual, context.tape());
+  if (!fits(text, room, lettering)) text.clear();
+  if (upright(wall)) pad.add(upright_dimension(a, b, a.x - in.x * kDimensionOut, text, lettering));
+  else pad.add(level_dimension(a, b, a.y - in.y * kDimensionOut, text, lettering));
+}
+
+// Blue arrow at the start of each side: the way the side is walked and measured.
+void draw_order_arrow(Pad& pad, const PlanView& view, const Wall& wall) {
+  const Way way = way_of(wall.heading), in = right_of(way);
+  const Point start = view.at(wall.start_point);
+  const Micrometres length = std::min(14'000, view.scale.paper(wall.actual) * 2 / 3);
+  const Point from{start.x - in.x * 3'500 + way.x * 2'000, start.y - in.y * 3'500 + way.y * 2'000};
+  pad.add(arrow(from, {from.x + way.x * length, from.y + way.y * length}, {Pen::Medium, Dash::Solid, Ink::Blue}));
+}
+
+void draw_corner(Pad& pad, const Context& context, const PlanView& view, std::size_t index) {
+  const Corner& corner = context.building.corners[index];
+  const int a = corner.arriving >= 0 ? corner.arriving : corner.leaving;
+  const int b = corner.leaving >= 0 ? corner.leaving : corner.arriving;
+  const Way in_a = right_of(way_of(context.wall(a).heading)), in_b = right_of(way_of(context.wall(b).heading));
+  const Point at = view.at(corner.point);
+  const Point place{at.x - (in_a.x + in_b.x) * 5'500, at.y - (in_a.y + in_b.y) * 5'500 - kText / 2};
+  const bool start = index == 0;
+  const Lettering name{kText, Weight::Bold, Anchor::Middle, start ? Ink::Blue : Ink::Black, 0};
+  pad.write(place, clipped(corner.name, 9'000, name), name);
+  if (!start) return;
+  const Lettering word{kSmallText, Weight::Regular, Anchor::Middle, Ink::Blue, 0};
+  pad.write({place.x, place.y - kSmallText - 1'200}, std::string(context.words.start_corner), word);
+}
+
+void draw_interior_name(Pad& pad, const Context& context, const PlanView& view, const Wall& wall) {
+  const Length thick = context.building.series_of(wall).thickness;
+  const Area box = view.box(wall, Length(), wall.actual, Length(), thick);
+  const Lettering lettering{kText, Weight::Regular, Anchor::Middle, Ink::Black, upright(wall) ? 1 : 0};
+  const Micrometres room = view.scale.paper(wall.actual) - 4'000;
+  const std::string text = clipped(wall.name, room, lettering);
+  if (upright(wall)) pad.write({box.left - 1'500, box.centre().y}, text, lettering);
+  else pad.write({box.centre().x, box.top + 1'500}, text, lettering);
+}
+
+PlanView view_of(const Building& building, const Area& room, Scale scale) {
+  const PlanExtent extent = extent_of_plan(building);
+  const Micrometres wide = scale.paper(extent.high.x - extent.low.x), high = scale.paper(extent.high.y - extent.low.y);
+  return {scale, {room.centre().x - wide / 2, room.centre().y - high / 2}, extent.low};
+}
+
+}  // namespace
+
+PlanExtent extent_of_plan(const Building& building) {
+  PlanExtent extent;
+  bool empty = true;
+  for (const Wall& wall : building.walls) {
+    const Length thick = building.series_of(wall).thickness;
+    for (const PlanPoint point : {plan_point(wall, Length(), Length()), plan_point(wall, wall.actual, thick)}) {
+      if (empty) extent = {point, point};
+      empty = false;
+      extent.low = {std::min(extent.low.x, point.x), std::min(extent.low.y, point.y)};
+      extent.high = {std::max(extent.high.x, point.x), std::max(extent.high.y, point.y)};
+    }
+  }
+  return extent;
+}
+
+Scale scale_of_plan(const Building& building, const Area& room) {
+  const PlanExtent extent = extent_of_plan(building);
+  return fitting_scale(extent.high.x - extent.low.x, extent.high.y - extent.low.y, room.width() - 2 * kPlanBorder,
+                       room.height() - 2 * kPlanBorder, kSmallestNumbered);
+}
+
+Group draw_plan(const Context& context, int course, PlanDetail detail, const Area& room, Scale scale) {
+  const PlanView view = view_of(context.building, room, scale);
+  Pad pad(Role::Figure, fill_in(context.words.title_plan, {number_text(course)}));
+  if (detail == PlanDetail::Walls) draw_walls(pad, context, view, course);
+  else draw_units(pad, context, view, course);
+  draw_opening_names(pad, context, view, course, detail);
+  draw_bars(pad, context, view, course);
+  for (std::size_t index = 0; index < context.building.corners.size(); ++index) draw_corner(pad, context, view, index);
+  for (const Wall& wall : context.building.walls) {
+    if (wall.interior) {
+      draw_interior_name(pad, context, view, wall);
+      continue;
+    }
+    draw_side_dimension(pad, context, view, wall);
+    draw_order_arrow(pad, view, wall);
+  }
+  return std::move(pad).take();
+}
+
+}  // namespace stringcourse::sheet

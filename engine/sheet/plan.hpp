@@ -1,0 +1,25 @@
+#pragma once
+// The building from above: one course with every unit, or just its walls for a key plan.
+#include "sheet/context.hpp"
+
+namespace stringcourse::sheet {
+
+/// What a plan shows: Walls for the key plan, Units with numbers for a course.
+enum class PlanDetail { Walls, Units };
+
+/// What the masonry covers in plan.
+struct PlanExtent {
+  PlanPoint low, high;
+};
+[[nodiscard]] PlanExtent extent_of_plan(const Building& building);
+
+/// Room that lettering and dimensions take round the plan, on each side.
+inline constexpr Micrometres kPlanBorder = 18'500;
+/// At this scale and larger ones unit numbers are legible in a plan.
+inline constexpr Scale kSmallestNumbered{50};
+
+/// The largest scale, 1:50 or smaller, at which the plan and its lettering fit into `room`.
+[[nodiscard]] Scale scale_of_plan(const Building& building, const Area& room);
+[[nodiscard]] Group draw_plan(const Context& context, int course, PlanDetail detail, const Area& room, Scale scale);
+
+}  // namespace stringcourse::sheet

@@ -1,0 +1,65 @@
+#include "sheet/running_labels.hpp"
+
+#include <algorithm>
+
+namespace stringcourse::sheet {
+namespace {
+
+constexpr Micrometres kLine = 7'000;  // from one turned line to the next
+constexpr Micrometres kTick = 2'000;
+
+struct LabelText {
+  std::string first, second;  // second is empty where one form says it all
+};
+
+LabelText text_of(const RunningLabel& label, Tape tape) {
+  if (tape == Tape::Millimetres) return {millimetres_text(label.at), {}};
+  return {total_inches(label.at), feet_and_inches(label.at)};
+}
+
+Lettering turned(Weight weight, Micrometres height, Anchor anchor) { return {height, weight, anchor, Ink::Black, 1}; }
+
+// The text column of one label, its middle at x. Above: the text starts at y; below: it ends there.
+void write_label(Pad& pad, const RunningLabel& label, const LabelText& text, Point at, Micrometres room,
+                 LabelSide side) {
+  const Weight weight = label.bold ? Weight::Bold : Weight::Regular;
+  const Anchor anchor = side == LabelSide::Above ? Anchor::Start : Anchor::End;
+  const Micrometres columns = text.second.empty() ? 0 : kLine;
+  const Micrometres first_x = at.x - columns / 2 + kLargeText / 2;
+  pad.write({first_x, at.y}, text.first, turned(weight, kLargeText, anchor));
+  if (!text.second.empty()) pad.write({first_x + columns, at.y}, text.second, turned(weight, kLargeText, anchor));
+  if (label.what.empty()) return;
+  const Micrometres taken = text_width(text.first, kLargeText, weight) + 2'000;
+  const Lettering what = turned(Weight::Regular, kText, anchor);
+  const Micrometres y = side == LabelSide::Above ? at.y + taken : at.y - taken;
+  pad.write({first_x, y}, clipped(label.what, room - taken, what), what);
+}
+
+}  // namespace
+
+Group draw_running_labels(std::vector<RunningLabel> labels, const Area& room, Micrometres leader, LabelSide side,
+                          Tape tape) {
+  std::stable_sort(labels.begin(), labels.end(), [](const auto& a, const auto& b) { return a.x < b.x; });
+  std::vector<Micrometres> wanted;
+  for (const RunningLabel& label : labels) wanted.push_back(label.x);
+  const auto count = static_cast<Micrometres>(labels.size());
+  Micrometres pitch = tape == Tape::Millimetres ? kLine + 1'000 : 2 * kLine + 1'500;
+  const bool one_line = count * pitch > room.width();
+  if (one_line) pitch = kLine + 700;
+  const Micrometres inset = pitch / 2;
+  const auto places = spread(wanted, pitch, room.left + inset, room.right - inset);
+  const Micrometres way = side == LabelSide::Above ? 1 : -1;
+  const Micrometres edge = side == LabelSide::Above ? room.bottom : room.top;
+  Pad pad(Role::Figure);
+  for (std::size_t index = 0; index < labels.size(); ++index) {
+    const Point foot{labels[index].x, edge}, head{places[index], edge + way * leader};
+    const Stroke stroke{labels[index].bold ? Pen::Medium : Pen::Thin};
+    pad.path({foot, {foot.x, edge + way * kTick}, {head.x, head.y - way * kTick}, head}, stroke);
+    LabelText text = text_of(labels[index], tape);
+    if (one_line) text.second.clear();
+    write_label(pad, labels[index], text, {head.x, head.y + way * 1'000}, room.height() - leader - 1'000, side);
+  }
+  return std::move(pad).take();
+}
+
+}  // namespace stringcourse::sheet

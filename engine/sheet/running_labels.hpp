@@ -1,0 +1,25 @@
+#pragma once
+// Running marks on paper: upright numbers 5 mm high, spread so that none touches another, led to their places.
+#include <string>
+#include <vector>
+
+#include "measure/notation.hpp"
+#include "sheet/pad.hpp"
+
+namespace stringcourse::sheet {
+
+struct RunningLabel {
+  Micrometres x = 0;  // where it points
+  Length at;          // the rounded mark
+  bool bold = false;  // bay marks
+  std::string what;   // "jamb D1", "bar centre"; empty: a block end
+};
+
+enum class LabelSide { Above, Below };
+
+/// Labels in the room over (or under) a strip whose edge is the room's bottom (top). Both forms of each number: total
+/// inches, then feet and inches beside it; in millimetres one. Leaders are `leader` high.
+[[nodiscard]] Group draw_running_labels(std::vector<RunningLabel> labels, const Area& room, Micrometres leader,
+                                        LabelSide side, Tape tape);
+
+}  // namespace stringcourse::sheet

@@ -1,0 +1,233 @@
+#include "sheet/sheets.hpp"
+
+#include <algorithm>
+
+#include "sheet/context.hpp"
+#include "sheet/elevation.hpp"
+#include "sheet/lists.hpp"
+#include "sheet/strip.hpp"
+#include "sheet/summary.hpp"
+
+namespace stringcourse::sheet {
+namespace {
+
+enum class Sort { Summary, Notes, CoursePlan, Strip, Elevation, Openings, Saw, GaugeRod, Leads };
+
+// One sheet before it is drawn: light enough to list a school's hundreds.
+struct Entry {
+  Sort sort = Sort::Summary;
+  std::string name, title;
+  int wall = -1, course = 0;
+  Part part = {};
+  std::optional<Scale> scale = {};
+  std::size_t first_line = 0, last_line = 0;
+};
+
+// The lists are laid out once; their sheets show parts of them.
+struct Lists {
+  Table notes, openings, saw, rod, leads;
+  std::string saw_note;
+  const Table* of(Sort sort) const {
+    switch (sort) {
+      case Sort::Notes: return &notes;
+      case Sort::Openings: return &openings;
+      case Sort::Saw: return &saw;
+      case Sort::GaugeRod: return &rod;
+      case Sort::Leads: return &leads;
+      case Sort::Summary:
+      case Sort::CoursePlan:
+      case Sort::Strip:
+      case Sort::Elevation: return nullptr;
+    }
+    return nullptr;
+  }
+};
+
+constexpr Micrometres kTableHead = 2'000;   // between the sheet's title and a table
+constexpr Micrometres kTableFoot = 14'000;  // notes under a table
+
+bool is_name_character(char byte) {
+  return (byte >= 'a' && byte <= 'z') || (byte >= 'A' && byte <= 'Z') || (byte >= '0' && byte <= '9');
+}
+
+// Only letters and digits of a user's name get into a file's name.
+std::string name_part(const std::string& text) {
+  std::string part;
+  for (const char byte : text) {
+    if (is_name_character(byte) && part.size() < 24) part += byte;
+  }
+  return part.empty() ? "side" : part;
+}
+
+void list_table(std::vector<Entry>& entries, const Context& context, const Table& table, Sort sort,
+                const std::string& name) {
+  if (table.lines.empty()) return;
+  const std::size_t fit =
+      std::max<std::size_t>(1, lines_that_fit(table, context.page.drawing.height() - kTableHead - kTableFoot));
+  const auto of = static_cast<int>((table.lines.size() + fit - 1) / fit);
+  for (int index = 1; index <= of; ++index) {
+    Entry entry{.sort = sort, .name = name, .title = part_title(context.words, table.name, index, of)};
+    entry.first_line = static_cast<std::size_t>(index - 1) * fit;
+    entry.last_line = std::min(table.lines.size(), entry.first_line + fit);
+    entries.push_back(std::move(entry));
+  }
+}
+
+void list_course(std::vector<Entry>& entries, const Context& context, int course) {
+  if (course > static_cast<int>(context.building.courses.size())) return;
+  const std::string number = number_text(course);
+  entries.push_back({.sort = Sort::CoursePlan, .name = "course-" + number, .title = fill_in(context.words.title_plan, {number}),
+                     .course = course, .scale = scale_of_course_plan(context)});
+  for (int wall = 0; wall < static_cast<int>(context.building.walls.size()); ++wall) {
+    const std::string& side = context.wall(wall).name;
+    for (const Part& part : strip_parts(context, wall)) {
+      const std::string title = part_title(context.words, fill_in(context.words.title_strip, {number, side}), part.index, part.of);
+      entries.push_back({.sort = Sort::Strip, .name = "course-" + number + "-" + name_part(side), .title = title,
+                         .wall = wall, .course = course, .part = part, .scale = kStripScale});
+    }
+  }
+}
+
+void list_elevations(std::vector<Entry>& entries, const Context& context) {
+  for (int wall = 0; wall < static_cast<int>(context.building.walls.size()); ++wall) {
+    const std::string& side = context.wall(wall).name;
+    const ElevationPlan plan = plan_elevation(context, wall);
+    for (const Part& part : plan.parts) {
+      const std::string title = part_title(context.words, fill_in(context.words.title_elevation, {side}), part.index, part.of);
+      entries.push_back({.sort = Sort::Elevation, .name = "elevation-" + name_part(side), .title = title, .wall = wall,
+                         .part = part, .scale = plan.scale});
+    }
+  }
+}
+
+// "07-elevation-AB": the number makes names unique and rising.
+void number_names(std::vector<Entry>& entries) {
+  std::size_t width = 2;
+  for (std::size_t many = entries.size(); many >= 100; many /= 10) ++width;
+  for (std::size_t index = 0; index < entries.size(); ++index) {
+    std::string number = number_text(static_cast<long long>(index + 1));
+    while (number.size() < width) number.insert(number.begin(), '0');
+    entries[index].name = number + "-" + entries[index].name;
+  }
+}
+
+Lists lists_of(const Context& context) {
+  return {notes_table(context), opening_schedule(context), saw_table(context), gauge_rod_table(context),
+          lead_table(context), saw_note(context)};
+}
+
+std::vector<Entry> list_sheets(const Context& context, const Lists& lists) {
+  std::vector<Entry> entries{{.sort = Sort::Summary, .name = "summary", .title = std::string(context.words.title_summary),
+                              .scale = scale_of_summary(context)}};
+  list_table(entries, context, lists.notes, Sort::Notes, "notes");
+  list_course(entries, context, 1);
+  list_course(entries, context, 2);
+  list_elevations(entries, context);
+  list_table(entries, context, lists.openings, Sort::Openings, "openings");
+  list_table(entries, context, lists.saw, Sort::Saw, "saw-list");
+  list_table(entries, context, lists.rod, Sort::GaugeRod, "gauge-rod");
+  list_table(entries, context, lists.leads, Sort::Leads, "leads");
+  number_names(entries);
+  return entries;
+}
+
+Group draw_list(const Context& context, const Table& table, const Entry& entry, const std::string& note) {
+  const Area room = context.page.drawing;
+  Pad pad(Role::Table, entry.title);
+  pad.add(draw_table(table, {room.left, room.top - kTableHead}, entry.first_line, entry.last_line));
+  const Lettering lettering{kSmallText};
+  Micrometres y = room.bottom + kTableFoot - 4'500;
+  for (const std::string& line : wrapped(note, room.width(), lettering)) {
+    if (y < room.bottom) break;
+    pad.write({room.left, y}, line, lettering);
+    y -= line_pitch(kSmallText);
+  }
+  return std::move(pad).take();
+}
+
+std::string note_of(const Context& context, const Lists& lists, Sort sort) {
+  if (sort == Sort::Saw) return lists.saw_note;
+  if (sort == Sort::GaugeRod) return std::string(context.words.rod_note);
+  if (sort == Sort::Openings) return std::string(context.words.schedule_note);
+  return {};
+}
+
+Group draw_entry(const Context& context, const Lists& lists, const Entry& entry) {
+  switch (entry.sort) {
+    case Sort::Summary: return draw_summary(context);
+    case Sort::CoursePlan: return draw_course_plan(context, entry.course);
+    case Sort::Strip: return draw_strip(context, entry.wall, entry.course, entry.part);
+    case Sort::Elevation:
+      return draw_elevation(context, entry.wall, entry.part, *entry.scale, context.page.drawing);
+    case Sort::Notes:
+    case Sort::Openings:
+    case Sort::Saw:
+    case Sort::GaugeRod:
+    case Sort::Leads: break;
+  }
+  return draw_list(context, *lists.of(entry.sort), entry, note_of(context, lists, entry.sort));
+}
+
+// Each sort of sheet carries the caution that belongs to its work; the catalogue's words first, our own without.
+std::string caution_of(const Words& words, Sort sort) {
+  const auto chosen = [&](std::string_view rule, std::string_view instead) {
+    const Rule* found = find_rule(rule);
+    return found ? found->text + ". (" + found->source.text + ")" : std::string(instead);
+  };
+  switch (sort) {
+    case Sort::Saw: return chosen("saw-dust", words.caution_saw);
+    case Sort::Elevation: return chosen("brace-over-8-ft", words.caution_general);
+    case Sort::Strip:
+    case Sort::CoursePlan: return chosen("wet-cement", words.caution_general);
+    case Sort::Openings: return chosen("shores", words.caution_lintel);
+    case Sort::GaugeRod:
+    case Sort::Leads: return chosen("limited-access-zone", words.caution_general);
+    case Sort::Summary:
+    case Sort::Notes: return chosen("engineer", words.caution_general);
+  }
+  return std::string(words.caution_general);
+}
+
+Sheet draw_sheet(const Context& context, const Lists& lists, const std::vector<Entry>& entries, std::size_t index) {
+  const Entry& entry = entries[index];
+  Sheet sheet;
+  sheet.name = entry.name;
+  sheet.title = entry.title;
+  sheet.width = context.page.width;
+  sheet.height = context.page.height;
+  const std::string job = context.job.name.empty() ? std::string(context.words.untitled) : context.job.name;
+  const FrameText text{job, entry.title, context.job.issued, context.job.drawn_by, caution_of(context.words, entry.sort),
+                       index + 1, entries.size(), entry.scale};
+  sheet.groups = frame_of(context.page, text, context.words, context.tape());
+  sheet.groups.insert(sheet.groups.begin() + 1, draw_entry(context, lists, entry));
+  return sheet;
+}
+
+Context context_of(const Building& building, const Layout& layout, const SheetWords& words, Paper paper) {
+  return {building, layout, words, *words.language, page_of(paper)};
+}
+
+}  // namespace
+
+std::vector<SheetName> sheet_names(const Building& building, const Layout& layout, const SheetWords& words, Paper paper) {
+  const Context context = context_of(building, layout, words, paper);
+  std::vector<SheetName> names;
+  for (Entry& entry : list_sheets(context, lists_of(context))) names.push_back({std::move(entry.name), std::move(entry.title)});
+  return names;
+}
+
+void for_each_sheet(const Building& building, const Layout& layout, const SheetWords& words, Paper paper,
+                    const std::function<void(const Sheet&)>& take) {
+  const Context context = context_of(building, layout, words, paper);
+  const Lists lists = lists_of(context);
+  const std::vector<Entry> entries = list_sheets(context, lists);
+  for (std::size_t index = 0; index < entries.size(); ++index) take(draw_sheet(context, lists, entries, index));
+}
+
+std::vector<Sheet> make_sheets(const Building& building, const Layout& layout, const SheetWords& words, Paper paper) {
+  std::vector<Sheet> sheets;
+  for_each_sheet(building, layout, words, paper, [&](const Sheet& sheet) { sheets.push_back(sheet); });
+  return sheets;
+}
+
+}  // namespace stringcourse::sheet

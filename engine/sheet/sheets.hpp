@@ -1,0 +1,47 @@
+#pragma once
+// The printed set of a job: summary, plans of the first two courses, elevations, schedules. Made from building and
+// layout alone; no file, no clock. For Letter or A4, landscape.
+#include <cstddef>
+#include <functional>
+#include <string>
+#include <vector>
+
+#include "bond/layout.hpp"
+#include "sheet/display.hpp"
+#include "sheet/words.hpp"
+#include "walls/building.hpp"
+
+namespace stringcourse::sheet {
+
+/// What the sheets say in the job's own words, and in which language they say the rest.
+struct SheetWords {
+  std::string name, notes, issued, drawn_by;
+  std::vector<Finding> findings;     // all findings of the answer; empty: those of the building
+  const Words* language = &kEnglish;
+};
+
+/// Name and title of one sheet: "01-summary", "Summary". Names are unique, rising and made of a-z, A-Z, 0-9 and "-".
+struct SheetName {
+  std::string name, title;
+  friend bool operator==(const SheetName&, const SheetName&) = default;
+};
+
+/// The set in order: summary (and findings, standards), first-course plan whole and by side, second course likewise,
+/// an elevation of each side and interior wall, opening schedule, saw list, gauge rod with corner leads. Long walls
+/// and tables go over several sheets.
+[[nodiscard]] std::vector<SheetName> sheet_names(const Building& building, const Layout& layout,
+                                                 const SheetWords& words, Paper paper);
+[[nodiscard]] std::vector<Sheet> make_sheets(const Building& building, const Layout& layout, const SheetWords& words,
+                                             Paper paper);
+/// The same sheets one at a time, in order: only one is in memory.
+void for_each_sheet(const Building& building, const Layout& layout, const SheetWords& words, Paper paper,
+                    const std::function<void(const Sheet&)>& take);
+
+/// Drawings without a frame, each as large as what it shows, at 1:50 or a smaller round scale: "plan-course-1",
+/// "plan-course-2", then "elevation-1", "elevation-2" ... in the order of the walls. For pages and pictures.
+[[nodiscard]] std::vector<SheetName> drawing_names(const Building& building, const SheetWords& words);
+/// One of them by its place in drawing_names().
+[[nodiscard]] Sheet make_drawing(const Building& building, const Layout& layout, const SheetWords& words,
+                                 std::size_t index);
+
+}  // namespace stringcourse::sheet

@@ -1,0 +1,239 @@
+#include "sheet/summary.hpp"
+
+#include <algorithm>
+
+#include "setout/laying_order.hpp"
+#include "setout/places.hpp"
+#include "sheet/lists.hpp"
+#include "sheet/plan.hpp"
+#include "supply/counts.hpp"
+
+namespace stringcourse::sheet {
+namespace {
+
+constexpr Micrometres kGutter = 4'000;
+
+Area left_of(const Context& context, int share) {
+  Area box = context.page.drawing;
+  box.right = box.left + box.width() / 100 * share;
+  return box;
+}
+Area right_of(const Context& context, int share) {
+  Area box = context.page.drawing;
+  box.left += box.width() / 100 * share + kGutter;
+  return box;
+}
+
+Table side_table(const Area& box, std::vector<Column> columns) {
+  Table table;
+  table.columns = std::move(columns);
+  table.width = box.width();
+  table.height_of_text = kSmallText;
+  return table;
+}
+
+std::string text_of(std::int64_t value) { return number_text(value); }
+
+void add_courses(Table& table, const Context& context) {
+  const Words& words = context.words;
+  const Building& building = context.building;
+  std::vector<int> half_high;
+  for (const Course& course : building.courses) {
+    if (course.half_high) half_high.push_back(course.number);
+  }
+  std::string courses = text_of(static_cast<std::int64_t>(building.courses.size()));
+  if (!half_high.empty()) courses += " (" + fill_in(words.half_high_courses, {ranges_text(half_high)}) + ")";
+  table.add_row({std::string(words.courses), courses});
+  table.add_row({std::string(words.height_to_top), both_forms(building.courses.back().top, context.tape())});
+}
+
+void add_tallies(Table& table, const Context& context) {
+  const Words& words = context.words;
+  const Cost& cost = context.layout.cost;
+  table.add_row({std::string(words.saw_cuts), text_of(cost.cuts)});
+  table.add_row({std::string(words.short_laps), text_of(cost.short_laps)});
+  table.add_row({std::string(words.short_pieces), text_of(cost.short_pieces)});
+  table.add_row({std::string(words.shifted_joints), text_of(cost.shifted_joints)});
+  const supply::BarCount bars = supply::count_bars(context.building, context.layout);
+  table.add_row({std::string(words.bars),
+                 bars.bars == 0 ? std::string(words.bars_none)
+                                : fill_in(words.bar_length, {text_of(bars.bars), bars.size, tape_text(bars.total, context.tape())})});
+  for (const supply::LintelCount& lintel : supply::one_piece_lintels(context.building, context.layout)) {
+    table.add_row({std::string(words.lintels),
+                   fill_in(words.lintel_entry, {text_of(lintel.count), tape_text(lintel.length, context.tape())})});
+  }
+}
+
+std::string proof_text(const Context& context) {
+  const Layout& layout = context.layout;
+  if (layout.proven) return std::string(context.words.proof_whole);
+  return fill_in(context.words.proof_gap, {text_of(layout.cost.short_laps), text_of(layout.least_possible.short_laps),
+                                           text_of(layout.cost.cuts), text_of(layout.least_possible.cuts)});
+}
+
+std::string series_prefix(const Context& context, std::int32_t series) {
+  return context.building.series.size() < 2 ? "" : context.building.series[static_cast<std::size_t>(series)].id + " ";
+}
+
+Table tally_table(const Context& context, const Area& box) {
+  const Words& words = context.words;
+  Table table = side_table(box, {{"", 38, Anchor::Start}, {"", 62, Anchor::Start}});
+  table.name = std::string(words.tallies);
+  table.add_heading(std::string(words.tallies));
+  add_courses(table, context);
+  add_tallies(table, context);
+  return table;
+}
+
+Table unit_table(const Context& context, const Area& box) {
+  const Words& words = context.words;
+  Table table = side_table(box, {{std::string(words.units), 52, Anchor::Start},
+                                 {std::string(words.count), 24, Anchor::End},
+                                 {std::string(words.to_buy), 24, Anchor::End}});
+  table.name = std::string(words.units);
+  for (const supply::Purchase& purchase : supply::units_to_buy(context.building, context.layout)) {
+    table.add_row({series_prefix(context, purchase.series) + std::string(words.kinds[static_cast<std::size_t>(purchase.kind)]),
+                   text_of(purchase.whole), text_of(purchase.to_buy())});
+  }
+  const supply::Counts counts = supply::count_units(context.building, context.layout);
+  for (const supply::CutCount& cut : counts.cuts) {
+    table.add_row({fill_in(words.cut_entry, {tape_text(cut.length, context.tape()),
+                                             std::string(words.kinds[static_cast<std::size_t>(cut.from)])}),
+                   text_of(cut.pieces), ""});
+  }
+  for (const supply::PartCount& part : supply::corner_set_parts(context.building, context.layout)) {
+    table.add_row({part.part, "", text_of(part.count)});
+  }
+  return table;
+}
+
+Table size_table(const Context& context, const Area& box) {
+  const Words& words = context.words;
+  Table table = side_table(box, {{std::string(words.side), 20, Anchor::Start},
+                                 {std::string(words.nominal), 28, Anchor::Start},
+                                 {std::string(words.actual), 52, Anchor::Start}});
+  table.name = std::string(words.sizes);
+  for (const Wall& wall : context.building.walls) {
+    table.add_row({wall.name, tape_text(wall.nominal, context.tape()), both_forms(wall.actual, context.tape())});
+  }
+  return table;
+}
+
+// Hangs tables one under another while there is room; lines that do not fit are left to the sheets behind.
+class Stack {
+ public:
+  Stack(Pad& pad, Area box, std::string more) : pad_(pad), box_(box), more_(std::move(more)) {}
+  void hang(const Table& table) {
+    const std::size_t fit = lines_that_fit(table, box_.height() - table.pitch());
+    const std::size_t shown = std::min(fit, table.lines.size());
+    if (shown == 0) return;
+    pad_.add(draw_table(table, {box_.left, box_.top}, 0, shown));
+    box_.top -= table_height(table, shown);
+    if (shown < table.lines.size()) write(more_, Weight::Regular);
+    box_.top -= 3'000;
+  }
+  void write(const std::string& text, Weight weight) {
+    const Lettering lettering{kSmallText, weight, Anchor::Start, Ink::Black, 0};
+    for (const std::string& line : wrapped(text, box_.width() - 2'000, lettering)) {
+      if (box_.height() < line_pitch(kSmallText)) return;
+      box_.top -= line_pitch(kSmallText);
+      pad_.write({box_.left + 1'000, box_.top}, line, lettering);
+    }
+    box_.top -= 1'500;
+  }
+
+ private:
+  Pad& pad_;
+  Area box_;
+  std::string more_;
+};
+
+std::string order_of_corners(const Context& context) {
+  std::string order;
+  for (const Corner& corner : context.building.corners) {
+    if (!order.empty()) order += ", ";
+    order += corner.name;
+  }
+  return order;
+}
+
+std::vector<int> courses_with_wire(const Building& building) {
+  std::vector<int> wire;
+  for (const Course& course : building.courses) {
+    if (course.wire) wire.push_back(course.number);
+  }
+  return wire;
+}
+
+std::string lead_text(const setout::Lead& lead) {
+  std::string text;
+  for (const setout::LeadCourse& course : lead.courses) {
+    if (!text.empty()) text += ", ";
+    text += number_text(course.arriving_units) + "+" + number_text(course.leaving_units);
+  }
+  return text;
+}
+
+void write_first_course_notes(Stack& stack, const Context& context) {
+  const Words& words = context.words;
+  stack.write(fill_in(words.order_of_corners, {order_of_corners(context)}), Weight::Bold);
+  stack.write(std::string(words.block_end_rule) + " " + std::string(words.whole_plan_note), Weight::Regular);
+  stack.write(std::string(words.bed_note), Weight::Bold);
+  if (context.building.cleanouts_needed) stack.write(std::string(words.cleanout_note), Weight::Regular);
+  const auto wire = courses_with_wire(context.building);
+  if (!wire.empty()) stack.write(fill_in(words.wire_note, {ranges_text(wire)}), Weight::Regular);
+  stack.write(std::string(words.mortar_note), Weight::Regular);
+  stack.write(std::string(words.bar_note), Weight::Regular);
+  stack.write(std::string(words.leads_explained), Weight::Regular);
+  for (const setout::Lead& lead : setout::leads(context.building, context.layout)) {
+    const Corner& corner = context.building.corners[static_cast<std::size_t>(lead.corner)];
+    stack.write(fill_in(words.leads_note, {corner.name, lead_text(lead)}), Weight::Regular);
+  }
+}
+
+constexpr int kSummaryShare = 54, kPlanShare = 74;
+
+}  // namespace
+
+Scale scale_of_summary(const Context& context) {
+  return scale_of_plan(context.building, left_of(context, kSummaryShare));
+}
+
+bool sides_overflow(const Context& context) {
+  const Area box = right_of(context, kSummaryShare);
+  const Micrometres taken = table_height(tally_table(context, box), tally_table(context, box).lines.size()) +
+                            table_height(unit_table(context, box), unit_table(context, box).lines.size());
+  const Table sizes = size_table(context, box);
+  return taken + table_height(sizes, sizes.lines.size()) + 40'000 > box.height();
+}
+
+Group draw_summary(const Context& context) {
+  Pad pad(Role::Figure, std::string(context.words.title_summary));
+  pad.add(draw_plan(context, 1, PlanDetail::Walls, left_of(context, kSummaryShare), scale_of_summary(context)));
+  const Area box = right_of(context, kSummaryShare);
+  Stack stack(pad, box, std::string(context.words.more_follow));
+  stack.hang(tally_table(context, box));
+  stack.write(proof_text(context), Weight::Bold);
+  if (context.layout.relaxed_bearing) stack.write(std::string(context.words.relaxed_bearing), Weight::Regular);
+  stack.hang(unit_table(context, box));
+  stack.hang(size_table(context, box));
+  return std::move(pad).take();
+}
+
+Scale scale_of_course_plan(const Context& context) {
+  return scale_of_plan(context.building, left_of(context, kPlanShare));
+}
+
+Group draw_course_plan(const Context& context, int course) {
+  Pad pad(Role::Figure, fill_in(context.words.title_plan, {number_text(course)}));
+  const Scale scale = scale_of_course_plan(context);
+  const PlanDetail detail = scale.denominator <= 100 ? PlanDetail::Units : PlanDetail::Walls;
+  pad.add(draw_plan(context, course, detail, left_of(context, kPlanShare), scale));
+  Stack stack(pad, right_of(context, kPlanShare), std::string(context.words.more_follow));
+  if (course == 1) write_first_course_notes(stack, context);
+  else stack.write(std::string(context.words.second_note), Weight::Regular);
+  for (const std::string& entry : legend_of(context)) stack.write(entry, Weight::Regular);
+  return std::move(pad).take();
+}
+
+}  // namespace stringcourse::sheet

@@ -1,0 +1,113 @@
+#include "sheet/table.hpp"
+
+#include <algorithm>
+
+namespace stringcourse::sheet {
+namespace {
+
+constexpr Micrometres kPadding = 1'000;
+
+Lettering lettering_of(const Table& table, Weight weight) {
+  return {table.height_of_text, weight, Anchor::Start, Ink::Black, 0};
+}
+
+Micrometres column_width(const Table& table, std::size_t column) {
+  return static_cast<Micrometres>(std::int64_t{table.width} * table.columns[column].share / 100);
+}
+
+bool has_head(const Table& table) {
+  return std::any_of(table.columns.begin(), table.columns.end(), [](const Column& column) { return !column.title.empty(); });
+}
+
+// Printed lines of the head: column titles wrap too.
+std::vector<std::vector<std::string>> head_lines(const Table& table) {
+  if (!has_head(table)) return {};
+  std::vector<std::vector<std::string>> titles;
+  std::size_t most = 1;
+  for (std::size_t column = 0; column < table.columns.size(); ++column) {
+    titles.push_back(wrapped(table.columns[column].title, column_width(table, column) - 2 * kPadding,
+                             lettering_of(table, Weight::Bold)));
+    most = std::max(most, titles.back().size());
+  }
+  std::vector<std::vector<std::string>> lines(most, std::vector<std::string>(table.columns.size()));
+  for (std::size_t column = 0; column < titles.size(); ++column) {
+    for (std::size_t line = 0; line < titles[column].size(); ++line) lines[line][column] = titles[column][line];
+  }
+  return lines;
+}
+
+Group draw_cells(const Table& table, const std::vector<std::string>& cells, Micrometres left, Micrometres baseline,
+                 Weight weight) {
+  Pad row(Role::TableRow);
+  for (std::size_t column = 0; column < table.columns.size() && column < cells.size(); ++column) {
+    const Micrometres width = column_width(table, column);
+    Lettering lettering = lettering_of(table, weight);
+    lettering.anchor = table.columns[column].anchor;
+    const Micrometres x = lettering.anchor == Anchor::End ? left + width - kPadding : left + kPadding;
+    Pad cell(Role::TableCell);
+    cell.write({x, baseline}, clipped(cells[column], width - 2 * kPadding, lettering), lettering);
+    row.add(std::move(cell).take());
+    left += width;
+  }
+  return std::move(row).take();
+}
+
+Micrometres head_height(const Table& table) {
+  return static_cast<Micrometres>(head_lines(table).size()) * table.pitch();
+}
+
+}  // namespace
+
+void Table::add_row(const std::vector<std::string>& cells) {
+  std::vector<std::vector<std::string>> columns_of_lines;
+  std::size_t most = 1;
+  for (std::size_t column = 0; column < cells.size(); ++column) {
+    columns_of_lines.push_back(wrapped(cells[column], column_width(*this, column) - 2 * kPadding,
+                                       lettering_of(*this, Weight::Regular)));
+    most = std::max(most, columns_of_lines.back().size());
+  }
+  for (std::size_t line = 0; line < most; ++line) {
+    TableLine printed{{}, line == 0, false};
+    for (const auto& column : columns_of_lines) printed.cells.push_back(line < column.size() ? column[line] : "");
+    lines.push_back(std::move(printed));
+  }
+}
+
+void Table::add_heading(const std::string& text) {
+  lines.push_back({{clipped(text, width - 2 * kPadding, lettering_of(*this, Weight::Bold))}, true, true});
+}
+
+std::size_t lines_that_fit(const Table& table, Micrometres height) {
+  const Micrometres room = height - head_height(table);
+  return room <= 0 ? 0 : static_cast<std::size_t>(room / table.pitch());
+}
+
+Micrometres table_height(const Table& table, std::size_t lines) {
+  return head_height(table) + static_cast<Micrometres>(lines) * table.pitch();
+}
+
+Group draw_table(const Table& table, Point top_left, std::size_t first, std::size_t last) {
+  Pad pad(Role::Table, table.name);
+  Micrometres top = top_left.y;
+  const Micrometres right = top_left.x + table.width;
+  const Micrometres drop = (table.pitch() + table.height_of_text) / 2;  // from a line's top to its baseline
+  for (const auto& titles : head_lines(table)) {
+    pad.add(draw_cells(table, titles, top_left.x, top - drop, Weight::Bold));
+    top -= table.pitch();
+  }
+  if (has_head(table)) pad.line({top_left.x, top}, {right, top}, {Pen::Medium});
+  for (std::size_t index = first; index < last && index < table.lines.size(); ++index) {
+    const TableLine& line = table.lines[index];
+    if (line.starts_row && index > first) pad.line({top_left.x, top}, {right, top}, {Pen::Thin, Dash::Solid, Ink::Grey});
+    if (line.heading) {
+      pad.write({top_left.x + kPadding, top - drop}, line.cells.front(), lettering_of(table, Weight::Bold));
+    } else {
+      pad.add(draw_cells(table, line.cells, top_left.x, top - drop, Weight::Regular));
+    }
+    top -= table.pitch();
+  }
+  pad.line({top_left.x, top}, {right, top});
+  return std::move(pad).take();
+}
+
+}  // namespace stringcourse::sheet

@@ -1,0 +1,44 @@
+#pragma once
+// Tables: text never leaves its column. Long cells wrap; a table too long for one sheet goes on with the next.
+#include <string>
+#include <vector>
+
+#include "sheet/pad.hpp"
+
+namespace stringcourse::sheet {
+
+struct Column {
+  std::string title;
+  int share = 10;  // of the table's width, in hundredths
+  Anchor anchor = Anchor::Start;
+};
+
+/// One printed line of a table. The first line of a row has a rule above it.
+struct TableLine {
+  std::vector<std::string> cells;
+  bool starts_row = true;
+  bool heading = false;  // one bold cell across the table
+};
+
+/// A table laid out in printed lines for one width.
+struct Table {
+  std::string name;
+  std::vector<Column> columns;
+  Micrometres width = 0;
+  Micrometres height_of_text = kText;
+  std::vector<TableLine> lines;
+
+  Micrometres pitch() const { return line_pitch(height_of_text) + 500; }
+  /// Adds a row; cells wrap to their columns.
+  void add_row(const std::vector<std::string>& cells);
+  void add_heading(const std::string& text);
+};
+
+/// Lines that fit below the table's head in so much height.
+[[nodiscard]] std::size_t lines_that_fit(const Table& table, Micrometres height);
+/// The lines first..last (last not included), with the head, hung from `top_left`.
+[[nodiscard]] Group draw_table(const Table& table, Point top_left, std::size_t first, std::size_t last);
+/// Height of so many lines with the head.
+[[nodiscard]] Micrometres table_height(const Table& table, std::size_t lines);
+
+}  // namespace stringcourse::sheet
