@@ -8,6 +8,7 @@
 #include <utility>
 
 #include "cli/signals.hpp"
+#include "job/read.hpp"
 
 namespace stringcourse::cli {
 
@@ -29,15 +30,15 @@ int write_all(int descriptor, std::string_view bytes) {
 FileResult<ReadText> read_descriptor(int descriptor, const std::string& path) {
   ReadText read;
   char buffer[kGather];
-  while (read.text.size() <= kLargestJob) {
-    const std::size_t room = kLargestJob + 1 - read.text.size();
+  while (read.text.size() <= kLargestDocument) {
+    const std::size_t room = kLargestDocument + 1 - read.text.size();
     const ssize_t count = ::read(descriptor, buffer, room < sizeof buffer ? room : sizeof buffer);
     if (count < 0 && errno == EINTR) continue;
     if (count < 0) return std::unexpected(error_of("cannot read", path));
     if (count == 0) break;
     read.text.append(buffer, static_cast<std::size_t>(count));
   }
-  read.too_large = read.text.size() > kLargestJob;
+  read.too_large = read.text.size() > kLargestDocument;
   return read;
 }
 

@@ -15,15 +15,12 @@ struct FileError {
 template <typename T>
 using FileResult = std::expected<T, FileError>;
 
-/// The largest job file that is read. A school's is a few hundred kilobytes.
-inline constexpr std::size_t kLargestJob = 8'000'000;
-
-/// What was read. `too_large`: there was more than kLargestJob; the text then is the beginning only.
+/// What was read. `too_large`: there was more than kLargestDocument; the text then is the beginning only.
 struct ReadText {
   std::string text;
   bool too_large = false;
 };
-/// Reads a file, or stdin for "-", and never more than kLargestJob + 1 bytes of it.
+/// Reads a file, or stdin for "-", and never more than kLargestDocument + 1 bytes of it.
 [[nodiscard]] FileResult<ReadText> read_job_text(const std::string& path);
 
 /// "cannot write x/y: No space left on device", from errno.

@@ -3,6 +3,8 @@
 #include "cli/files.hpp"
 #include "cli/summary.hpp"
 #include "job/read.hpp"
+#include "job/refusal_codes.hpp"
+#include "job/words.hpp"
 #include "solve/answer_json.hpp"
 
 namespace stringcourse::cli {
@@ -15,11 +17,20 @@ ExitCode tell_refusals(const Refusals& refusals, const Command& command) {
   return kRefused;
 }
 
+// How large the rest is nobody looked: the reader would give the size of what was read.
+Refusals size_refusal() {
+  Refusals refusals;
+  refusals.add({std::string(code::kTooLarge), "/", "The document has more than " + number_text(kLargestDocument) + " bytes.",
+                "Split the job into smaller ones."});
+  return refusals;
+}
+
 std::expected<Job, ExitCode> read_command_job(const Command& command) {
   const std::string& path = command.operands[0];
   const auto read = read_job_text(path);
   if (!read) return std::unexpected(file_trouble(read.error().text));
-  auto job = read_job(read->text);  // one byte past the limit is enough for the reader to refuse the size
+  if (read->too_large) return std::unexpected(tell_refusals(size_refusal(), command));
+  auto job = read_job(read->text);
   if (!job) return std::unexpected(tell_refusals(job.error(), command));
   return *std::move(job);
 }

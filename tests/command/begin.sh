@@ -35,7 +35,8 @@ is_not_there elsewhere.json
 fact "a metric series is measured in millimetres"
 runs 0 begin --length "7.2 m" --width 4800 --height "2.6 m" --series au-190
 holds out '"tape": "millimetres"'
-runs_with out 0 look -
+cp out metric.json
+runs_with metric.json 0 look -
 holds out "7200 mm"
 holds out "7190 mm"
 
