@@ -40,7 +40,7 @@ struct LinearModel {
   }
 };
 
-enum class Outcome { Optimal, Infeasible, OutOfTime };
+enum class Outcome { Optimal, Infeasible, OutOfTime, TooLarge };
 enum class Program { Cbc, Glpk };
 
 struct LinearAnswer {

@@ -48,18 +48,18 @@ class Builder {
     for (const std::int32_t row : panel.course_rows) ++times_[static_cast<std::size_t>(row)];
   }
 
-  MilpAnswer solve(Program program, double seconds) {
+  MilpAnswer solve(Program program, const MilpLimits& limits) {
     build();
     MilpAnswer answer;
     answer.columns = model_.upper.size();
-    if (impossible_) {
-      answer.outcome = Outcome::Infeasible;
+    if (impossible_ || answer.columns > limits.most_columns) {
+      answer.outcome = impossible_ ? Outcome::Infeasible : Outcome::TooLarge;
       return answer;
     }
     for (const Stage& stage : stages()) {
       std::fill(model_.objective.begin(), model_.objective.end(), 0.0);
       for (const Term& term : stage.objective) model_.objective[static_cast<std::size_t>(term.column)] += term.factor;
-      const LinearAnswer found = solve_linear(model_, program, seconds);
+      const LinearAnswer found = solve_linear(model_, program, limits.seconds_a_stage);
       answer.outcome = found.outcome;
       if (found.outcome != Outcome::Optimal) return answer;
       read(found.values, answer);
@@ -461,8 +461,8 @@ class Builder {
 
 }  // namespace
 
-MilpAnswer solve_by_milp(const Panel& panel, Program program, double seconds_a_stage) {
-  return Builder(panel).solve(program, seconds_a_stage);
+MilpAnswer solve_by_milp(const Panel& panel, Program program, MilpLimits limits) {
+  return Builder(panel).solve(program, limits);
 }
 
 }  // namespace stringcourse::oracle

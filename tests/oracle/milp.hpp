@@ -6,6 +6,7 @@
 // arcs that bring that joint. Rule 3: z of two joints too near each other sum to at most 1, gathered into cliques. A
 // short lap y >= z + z' - 1; a shifted joint s >= z - (sum of z' that match it). Bars: cells chosen in neighbouring
 // rows must share enough. The cost terms are minimised in order, each then held at its least value.
+#include <cstddef>
 #include <cstdint>
 #include <vector>
 
@@ -22,7 +23,12 @@ struct MilpAnswer {
 };
 
 /// The least cost of the panel, term by term in the panel's order. A row that lies directly on itself is not modelled:
-/// the panel's course_rows must not name one row twice in succession.
-MilpAnswer solve_by_milp(const bond::Panel& panel, Program program, double seconds_a_stage);
+/// the panel's course_rows must not name one row twice in succession. A model of more than `most_columns` is not solved:
+/// TooLarge. The size depends on the panel alone.
+struct MilpLimits {
+  double seconds_a_stage = 120;
+  std::size_t most_columns = 100'000;
+};
+MilpAnswer solve_by_milp(const bond::Panel& panel, Program program, MilpLimits limits);
 
 }  // namespace stringcourse::oracle

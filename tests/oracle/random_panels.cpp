@@ -130,7 +130,7 @@ class WallMaker {
     panel_.least_piece = nanometres(kit_.least_piece);
     panel_.least_lap = nanometres(kit_.full) / 4;
     panel_.short_lap_below = nanometres(pitch() - kit_.margin);
-    panel_.cut_step = nanometres(kit_.step * (dice_.chance(20) ? 4 : 1));  // coarse steps: the make-up is rounded
+    panel_.cut_step = nanometres(kit_.step * (dice_.chance(size_ == PanelSize::Tiny ? 20 : 6) ? 4 : 1));  // 4: it is rounded
     panel_.half_length = nanometres(kit_.half);
     panel_.match_within = nanometres(kit_.match);
     panel_.weighted = dice_.chance(5);

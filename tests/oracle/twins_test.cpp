@@ -13,7 +13,7 @@ namespace {
 
 constexpr std::uint64_t kFirstSeed = 1;
 constexpr std::size_t kMostRows = 400;  // per row of the panel
-constexpr double kSeconds = 30;
+constexpr MilpLimits kLimits{.seconds_a_stage = 30};
 
 struct Tally {
   int compared = 0, lawful = 0, too_large = 0;
@@ -27,7 +27,7 @@ void expect_same(std::uint64_t seed, Program program, Tally& tally) {
     return;
   }
   ++tally.compared;
-  const MilpAnswer milp = solve_by_milp(panel, program, kSeconds);
+  const MilpAnswer milp = solve_by_milp(panel, program, kLimits);
   ASSERT_EQ(milp.outcome, brute->lawful ? Outcome::Optimal : Outcome::Infeasible) << "seed " << seed << ": " << say(panel);
   if (!brute->lawful) return;
   ++tally.lawful;
