@@ -10,7 +10,7 @@
 namespace stringcourse::sheet {
 namespace {
 
-constexpr Micrometres kRim = 3'000;
+constexpr Micrometres kRim = 7'000;  // what desk printers leave blank
 constexpr Micrometres kLargest = 1'000'000;  // one metre of paper at most, each way
 
 std::size_t plans_of(const Building& building) { return std::min<std::size_t>(2, building.courses.size()); }

@@ -38,30 +38,49 @@ Elevation elevation_of(const Context& context, int wall, const Part& part, Scale
   return elevation;
 }
 
-// Letter, and a cut's length, at the lower left of the unit, clear of bars; only where they fit.
-void write_exception(Pad& pad, const Context& context, const Area& box, const Piece& piece, const Exception& exception) {
-  if (exception.letter.empty()) return;
-  std::string text = exception.letter;
-  if (setout::is_saw_cut(piece)) text += " " + tape_text(piece.length, context.tape());
-  const Lettering lettering{kSmallText};
-  const Micrometres pad_x = 700;
-  const auto behind = [&](const Area& ground) {
-    if (exception.fill != Fill::None && exception.fill != Fill::Tint) pad.box(ground, {Pen::None}, Fill::White);
-  };
-  for (const std::string& candidate : {text, exception.letter}) {
-    const Micrometres wide = text_width(candidate, kSmallText, Weight::Regular);
-    if (wide + 2 * pad_x <= box.width() && kSmallText + 800 <= box.height()) {
-      behind({box.left + 300, box.bottom + 300, box.left + wide + 1'100, box.bottom + kSmallText + 1'100});
-      pad.write({box.left + pad_x, box.bottom + pad_x}, candidate, lettering);
-      return;
-    }
-    if (wide + 2 * pad_x <= box.height() && kSmallText + 800 <= box.width()) {
-      const Micrometres x = box.centre().x;
-      behind({x - 1'600, box.centre().y - wide / 2 - 300, x + 1'600, box.centre().y + wide / 2 + 300});
-      pad.write({x + kSmallText / 2, box.centre().y}, candidate, {kSmallText, Weight::Regular, Anchor::Middle, Ink::Black, 1});
-      return;
-    }
+bool is_hatched(Fill fill) { return fill == Fill::Hatch45 || fill == Fill::Hatch135 || fill == Fill::CrossHatch; }
+
+// Lines of small text at the lower left of a unit, the last one lowest, clear of bars. False: they do not fit.
+bool write_level(Pad& pad, const Area& box, const std::vector<std::string>& lines, Fill fill) {
+  const Micrometres inset = 700, pitch = 3'600;
+  Micrometres wide = 0;
+  for (const std::string& line : lines) wide = std::max(wide, text_width(line, kSmallText, Weight::Regular));
+  const Micrometres high = kSmallText + pitch * static_cast<Micrometres>(lines.size() - 1);
+  if (wide + 2 * inset > box.width() || high + 2 * inset > box.height()) return false;
+  if (is_hatched(fill)) {
+    pad.box({box.left + 300, box.bottom + 300, box.left + wide + 1'100, box.bottom + high + 1'100}, {Pen::None}, Fill::White);
   }
+  Micrometres y = box.bottom + inset + high - kSmallText;
+  for (const std::string& line : lines) {
+    pad.write({box.left + inset, y}, line, {kSmallText});
+    y -= pitch;
+  }
+  return true;
+}
+
+bool write_turned(Pad& pad, const Area& box, const std::string& text, Fill fill) {
+  const Micrometres wide = text_width(text, kSmallText, Weight::Regular);
+  if (wide + 1'000 > box.height() || kSmallText + 800 > box.width()) return false;
+  const Point centre = box.centre();
+  if (is_hatched(fill)) {
+    pad.box({centre.x - 1'600, centre.y - wide / 2 - 300, centre.x + 1'600, centre.y + wide / 2 + 300}, {Pen::None}, Fill::White);
+  }
+  pad.write({centre.x + kSmallText / 2, centre.y}, text, {kSmallText, Weight::Regular, Anchor::Middle, Ink::Black, 1});
+  return true;
+}
+
+// A unit's letter and a cut's length, in the fullest form that fits.
+void write_exception(Pad& pad, const Context& context, const Area& box, const Piece& piece, const Exception& exception) {
+  const std::string& letter = exception.letter;
+  if (letter.empty()) return;
+  if (setout::is_saw_cut(piece)) {
+    const std::string length = tape_text(piece.length, context.tape());
+    if (write_level(pad, box, {letter + " " + length}, exception.fill)) return;
+    if (write_level(pad, box, {letter, length}, exception.fill)) return;
+    if (write_turned(pad, box, letter + " " + length, exception.fill)) return;
+    if (write_turned(pad, box, length, exception.fill)) return;
+  }
+  if (!write_level(pad, box, {letter}, exception.fill)) write_turned(pad, box, letter, exception.fill);
 }
 
 void draw_unit(Pad& pad, const Elevation& elevation, const Run& run, const Piece& piece) {
@@ -77,8 +96,21 @@ void draw_unit(Pad& pad, const Elevation& elevation, const Run& run, const Piece
   pad.add(std::move(unit).take());
 }
 
+// Where this wall butts at an outside corner, the end of the other wall's unit shows.
+void draw_met_ends(Pad& pad, const Elevation& elevation, const Run& run) {
+  const Context& context = elevation.context;
+  const Wall& wall = context.wall(elevation.wall);
+  const Course& course = context.building.courses[static_cast<std::size_t>(run.course - 1)];
+  const auto draw = [&](Length from, Length to) {
+    pad.box(elevation.box(from, to, course.underside(), course.top), {Pen::Thin}, Fill::White);
+  };
+  if (run.at_start == RunEnd::ButtCorner && run.start > Length()) draw(Length(), run.start);
+  if (run.at_end == RunEnd::ButtCorner && run.end < wall.actual) draw(run.end, wall.actual);
+}
+
 void draw_units(Pad& pad, const Elevation& elevation) {
   for (const Run& run : setout::runs_of_wall(elevation.context.layout, elevation.wall)) {
+    draw_met_ends(pad, elevation, run);
     for (const Piece& piece : setout::pieces_of(elevation.context.layout, run)) draw_unit(pad, elevation, run, piece);
   }
 }
@@ -133,7 +165,7 @@ void write_opening(Pad& pad, const Context& context, const Area& box, std::size_
     Lettering lettering{kText, Weight::Regular, Anchor::Middle, Ink::Black, 0};
     if (!fits(line, room, lettering)) lettering.height = kSmallText;
     for (const std::string& piece : wrapped(line, room, lettering)) {
-      y -= line_pitch(lettering.height);
+      y -= lettering.height * 8 / 5;
       if (y < box.bottom + 1'000) return;
       pad.write({box.centre().x, y}, piece, lettering);
     }
@@ -248,7 +280,7 @@ void draw_running_dimensions(Pad& pad, const Elevation& elevation) {
     pad.line({x, elevation.ground - 1'500}, {x, line - 1'500});
     pad.line({x - 1'200, line - 1'200}, {x + 1'200, line + 1'200}, {Pen::Medium});
     pad.line({x, line - 1'500}, {places[index], line - 4'000});
-    pad.write({places[index], line - 5'000 - kText}, height_text(context, edges[index]), {kText, Weight::Regular, Anchor::Middle});
+    pad.write({places[index], line - 4'600 - kText}, height_text(context, edges[index]), {kText, Weight::Regular, Anchor::Middle});
   }
 }
 
@@ -281,7 +313,7 @@ void write_notes(Pad& pad, const Elevation& elevation) {
   text += " " + std::string(context.words.datum_note);
   for (const std::string& entry : legend_of(context)) text += "  " + entry + ".";
   const Lettering lettering{kSmallText};
-  pad.write({elevation.room.left, elevation.room.bottom + 700}, clipped(text, elevation.room.width(), lettering), lettering);
+  pad.write({elevation.room.left, elevation.room.bottom + 800}, clipped(text, elevation.room.width(), lettering), lettering);
 }
 
 }  // namespace
@@ -305,9 +337,9 @@ Group draw_elevation(const Context& context, int wall, const Part& part, Scale s
   for (const PlacedLintel& lintel : context.layout.lintels) draw_one_piece_lintel(pad, elevation, lintel);
   draw_beams(pad, elevation);
   draw_bars(pad, elevation);
+  draw_pour_stops(pad, elevation);
   draw_openings(pad, elevation);
   draw_control_joints(pad, elevation);
-  draw_pour_stops(pad, elevation);
   draw_outline(pad, elevation);
   draw_courses(pad, elevation);
   draw_running_dimensions(pad, elevation);

@@ -7,6 +7,7 @@ namespace {
 
 constexpr Micrometres kBindingMargin = 15'000, kMargin = 10'000;
 constexpr Micrometres kBlockHigh = 12'500, kRulerHigh = 17'000, kTitleHigh = 9'000, kGap = 2'500;
+constexpr Micrometres kCautionPitch = 3'750;  // 1.5 of the height: four lines, our own words without capital accents
 constexpr Micrometres kSixInches = 152'400, kMetricRuler = 150'000;
 
 constexpr Lettering kCaption{kSmallText, Weight::Regular, Anchor::Start, Ink::Grey, 0};
@@ -77,7 +78,7 @@ Group caution_block(const Page& page, const FrameText& text, const Words& words)
   for (const std::string& line : wrapped(text.caution, page.caution.right - left - 1'500, body)) {
     if (y < page.caution.bottom + 600) break;
     pad.write({left, y}, line, body);
-    y -= line_pitch(kSmallText);
+    y -= kCautionPitch;
   }
   return std::move(pad).take();
 }
@@ -92,11 +93,14 @@ struct BarDivision {
 
 BarDivision bar_division(Scale scale, Tape tape) {
   const bool inches = tape == Tape::Inches;
-  for (const int size : {1, 2, 5, 10, 20, 50}) {
+  const Micrometres narrowest = inches ? 9'000 : 14'000, room = 70'000;  // four figures of millimetres take more room
+  for (const int size : {1, 2, 5, 10, 20, 50, 100, 200}) {
     const Length length = inches ? Length::feet(size) : Length::millimetres(500 * size);
-    if (scale.paper(length) >= 9'000) return {length, 4, inches ? size : 500 * size, inches ? "ft" : "mm"};
+    const Micrometres width = scale.paper(length);
+    if (width < narrowest) continue;
+    return {length, std::clamp(room / width, 1, 4), inches ? size : 500 * size, inches ? "ft" : "mm"};
   }
-  return {inches ? Length::feet(50) : Length::millimetres(25'000), 2, inches ? 50 : 25'000, inches ? "ft" : "mm"};
+  return {inches ? Length::feet(500) : Length::millimetres(100'000), 1, inches ? 500 : 100'000, inches ? "ft" : "mm"};
 }
 
 Group scale_bar(const Page& page, Scale scale, Tape tape) {

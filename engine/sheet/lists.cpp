@@ -6,6 +6,7 @@
 #include "setout/laying_order.hpp"
 #include "setout/places.hpp"
 #include "setout/saw_list.hpp"
+#include "supply/counts.hpp"
 
 namespace stringcourse::sheet {
 namespace {
@@ -83,16 +84,17 @@ void add_saw_group(Table& table, const Context& context, const setout::SawGroup&
       if (!places.empty()) places += ", ";
       places += setout::piece_name(context.building, context.layout.runs[static_cast<std::size_t>(place.run)],
                                    context.layout.pieces[place.piece]);
-      places += ' ';
+      places += '(';
       places += place.cut == CutEnd::End ? words.factory_start : words.factory_end;
+      places += ')';
     }
     if (first > 0) {
-      table.add_row({"", "", "", "", places});
+      table.add_row({"", "", "", "", "", places});
       continue;
     }
     const std::string from = std::string(words.kinds[static_cast<std::size_t>(group.from)]) + ", " +
                              tape_text(group.from_length, context.tape());
-    table.add_row({tape_text(group.length, context.tape()), number_text(static_cast<long long>(group.places.size())), from,
+    table.add_row({"", tape_text(group.length, context.tape()), number_text(static_cast<long long>(group.places.size())), from,
                    tape_text(group.offcut, context.tape()), places});
   }
 }
@@ -140,7 +142,7 @@ Table opening_schedule(const Context& context) {
                           {column(words.opening, 9), column(words.on_side, 6), column(words.masonry_opening, 16),
                            column(words.from_corner, 14), column(words.underside, 8), column(words.head_height, 8),
                            column(words.asked, 13), column(words.lintel, 16), column(words.note, 10)},
-                          kSmallText);
+                          kText);
   for (std::size_t index = 0; index < context.building.openings.size(); ++index) {
     const ResolvedOpening& opening = context.building.openings[index];
     const Wall& wall = context.wall(opening.wall);
@@ -157,9 +159,10 @@ Table opening_schedule(const Context& context) {
 Table saw_table(const Context& context) {
   const Words& words = context.words;
   Table table = new_table(context, words.title_saw,
-                          {column(words.piece_length, 12), column(words.pieces, 8, Anchor::End), column(words.cut_from, 20),
-                           column(words.offcut, 10), column(words.places, 50)},
+                          {column("", 3), column(words.piece_length, 11), column(words.pieces, 8, Anchor::End),
+                           column(words.cut_from, 20), column(words.offcut, 9), column(words.places, 49)},
                           kText);
+  table.pencil_boxes = true;
   for (const setout::SawGroup& group : setout::saw_list(context.building, context.layout).groups) {
     add_saw_group(table, context, group);
   }
@@ -184,12 +187,21 @@ std::string saw_note(const Context& context) {
 Table gauge_rod_table(const Context& context) {
   const Words& words = context.words;
   Table table = new_table(context, words.title_gauge_rod,
-                          {column(words.height, 40), column(words.course, 12, Anchor::End), column(words.rod_event, 48)},
+                          {column("", 3), column(words.height, 30), column(words.course, 12, Anchor::End),
+                           column(words.rod_event, 55)},
                           kText);
-  std::string height;
-  for (const setout::RodMark& mark : setout::gauge_rod(context.building)) {
-    const std::string course = mark.course > 0 ? number_text(mark.course) : "";
-    table.add_row({both_forms(mark.at, context.tape()), course, rod_text(context, mark)});
+  table.pencil_boxes = true;
+  const std::vector<setout::RodMark> rod = setout::gauge_rod(context.building);
+  for (std::size_t first = 0; first < rod.size();) {  // one row for all that stands at one height
+    std::string course, events;
+    std::size_t next = first;
+    for (; next < rod.size() && rod[next].at == rod[first].at; ++next) {
+      if (rod[next].event == setout::RodEvent::CourseTop) course = number_text(rod[next].course);
+      if (!events.empty()) events += ", ";
+      events += rod_text(context, rod[next]);
+    }
+    table.add_row({"", both_forms(rod[first].at, context.tape()), course, events});
+    first = next;
   }
   return table;
 }
@@ -222,6 +234,22 @@ Table notes_table(const Context& context) {
   }
   for (const Rule& rule : catalogue_rules()) {
     if (rule_applies(context, rule.id)) table.add_row({rule.id, rule.text, known_text(words, rule.source)});
+  }
+  return table;
+}
+
+Table side_sizes_table(const Context& context, Micrometres width, Micrometres height_of_text) {
+  const Words& words = context.words;
+  Table table = new_table(context, words.sizes,
+                          {column(words.side, 15), column(words.nominal, 24), column(words.actual, 44),
+                           column(words.units, 17, Anchor::End)},
+                          height_of_text);
+  table.width = width;
+  for (std::size_t wall = 0; wall < context.building.walls.size(); ++wall) {
+    const supply::Counts counts = supply::count_units_of_wall(context.building, context.layout, static_cast<int>(wall));
+    const Wall& side = context.building.walls[wall];
+    table.add_row({side.name, tape_text(side.nominal, context.tape()), both_forms(side.actual, context.tape()),
+                   number_text(counts.pieces)});
   }
   return table;
 }

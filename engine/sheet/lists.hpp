@@ -10,6 +10,8 @@ namespace stringcourse::sheet {
 [[nodiscard]] Table gauge_rod_table(const Context& context);
 [[nodiscard]] Table lead_table(const Context& context);
 [[nodiscard]] Table notes_table(const Context& context);
+/// Sizes and units of each wall, for a table so wide.
+[[nodiscard]] Table side_sizes_table(const Context& context, Micrometres width, Micrometres height_of_text);
 
 /// The sentence under the saw list: which end is meant, the kerf, and which cuts share a unit.
 [[nodiscard]] std::string saw_note(const Context& context);

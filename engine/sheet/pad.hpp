@@ -13,8 +13,9 @@ inline constexpr Micrometres kSmallText = 2500;
 inline constexpr Micrometres kText = 3500;
 inline constexpr Micrometres kLargeText = 5000;  // running numbers
 inline constexpr Micrometres kTitleText = 7000;
-/// Line pitch: one and a half times the height (ISO 3098).
-[[nodiscard]] constexpr Micrometres line_pitch(Micrometres height) { return height + height / 2; }
+/// Line pitch: 1.8 times the height. ISO 3098 asks for 1.5, and more where letters carry accents: the deepest stroke of
+/// this font over its highest accent takes (1184 + 3214) / 2500 = 1.76.
+[[nodiscard]] constexpr Micrometres line_pitch(Micrometres height) { return height * 9 / 5; }
 
 /// An upright rectangle on paper.
 struct Area {

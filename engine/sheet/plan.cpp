@@ -1,6 +1,7 @@
 #include "sheet/plan.hpp"
 
 #include <algorithm>
+#include <optional>
 
 #include "setout/places.hpp"
 
@@ -68,15 +69,31 @@ void draw_corner_leg(Pad& pad, const Context& context, const PlanView& view, con
   if (leg > thick) pad.box(view.box(wall, corner, corner + inward, thick, leg), {Pen::Thin}, Fill::White);
 }
 
-void draw_unit(Pad& pad, const Context& context, const PlanView& view, const Run& run, const Piece& piece) {
+// Where a unit's number goes: its middle, or moved off its bar. Nowhere if the bar stands in the middle.
+std::optional<Area> room_for_number(const PlanView& view, const Wall& wall, Length thick, const Piece& piece,
+                                    const std::vector<setout::WallBar>& bars) {
+  Length from = piece.start.nearest_nanometre(), to = setout::far_end(piece).nearest_nanometre();
+  const Length middle = from + (to - from).half_down(), clear = Length::millimetres(45);
+  for (const setout::WallBar& bar : bars) {
+    if (bar.centre < from || bar.centre > to) continue;
+    if (bar.centre > middle - clear && bar.centre < middle + clear) return std::nullopt;
+    if (bar.centre < middle) from = bar.centre + clear;
+    else to = bar.centre - clear;
+  }
+  return view.box(wall, from, to, Length(), thick);
+}
+
+void draw_unit(Pad& pad, const Context& context, const PlanView& view, const Run& run, const Piece& piece,
+               const std::vector<setout::WallBar>& bars) {
   const Wall& wall = context.wall(run.wall);
   const Length thick = context.building.series_of(wall).thickness;
   const Area box = view.box(wall, piece.start.nearest_nanometre(), setout::far_end(piece).nearest_nanometre(), Length(), thick);
   const Exception exception = exception_of(piece);
   Pad unit(Role::Figure, setout::piece_name(context.building, run, piece));
   unit.box(box, {Pen::Thin}, exception.fill == Fill::None ? Fill::White : exception.fill);
-  if (view.scale.denominator <= kSmallestNumbered.denominator) {
-    write_inside(unit, box, number_text(piece.number), {kSmallText});
+  const auto room = room_for_number(view, wall, thick, piece, bars);
+  if (room && view.scale.denominator <= kSmallestNumbered.denominator && piece.length > Length::inches(8)) {
+    write_inside(unit, *room, number_text(piece.number), {kSmallText});
   }
   pad.add(std::move(unit).take());
   draw_corner_leg(pad, context, view, run, piece);
@@ -84,8 +101,9 @@ void draw_unit(Pad& pad, const Context& context, const PlanView& view, const Run
 
 void draw_units(Pad& pad, const Context& context, const PlanView& view, int course) {
   for (std::size_t wall = 0; wall < context.building.walls.size(); ++wall) {
+    const auto bars = setout::bars_on_wall(context.building, context.layout, static_cast<int>(wall));
     for (const Run& run : setout::runs_in(context.layout, static_cast<int>(wall), course)) {
-      for (const Piece& piece : setout::pieces_of(context.layout, run)) draw_unit(pad, context, view, run, piece);
+      for (const Piece& piece : setout::pieces_of(context.layout, run)) draw_unit(pad, context, view, run, piece, bars);
     }
   }
 }
@@ -109,16 +127,19 @@ void draw_bars(Pad& pad, const Context& context, const PlanView& view, int cours
   }
 }
 
-void draw_opening_names(Pad& pad, const Context& context, const PlanView& view, int course, PlanDetail detail) {
+// Beside the opening, on the inside.
+void draw_opening_names(Pad& pad, const Context& context, const PlanView& view, int course) {
   for (const ResolvedOpening& opening : context.building.openings) {
     if (course < opening.first_course || course > opening.last_course) continue;
     const Wall& wall = context.wall(opening.wall);
     const Length thick = context.building.series_of(wall).thickness;
     const Area box = view.box(wall, opening.from.distance_from_start(), opening.to.distance_from_start(), Length(), thick);
-    const Lettering lettering{detail == PlanDetail::Units ? kText : kSmallText, Weight::Bold};
-    if (std::min(box.width(), box.height()) >= lettering.height + 400) {
-      write_inside(pad, box, clipped(opening.name, std::max(box.width(), box.height()) - 1'000, lettering), lettering);
-    }
+    const Way in = right_of(way_of(wall.heading));
+    Lettering lettering{kSmallText, Weight::Bold, Anchor::Middle, Ink::Black, upright(wall) ? 1 : 0};
+    const Micrometres away = in.x + in.y > 0 ? 1'200 : -1'200;
+    const std::string name = clipped(opening.name, std::max(box.width(), box.height()) - 500, lettering);
+    if (upright(wall)) pad.write({away > 0 ? box.right + away + kSmallText : box.left + away, box.centre().y}, name, lettering);
+    else pad.write({box.centre().x, away > 0 ? box.top + away : box.bottom + away - kSmallText}, name, lettering);
   }
 }
 
@@ -157,7 +178,7 @@ void draw_corner(Pad& pad, const Context& context, const PlanView& view, std::si
   pad.write(place, clipped(corner.name, 9'000, name), name);
   if (!start) return;
   const Lettering word{kSmallText, Weight::Regular, Anchor::Middle, Ink::Blue, 0};
-  pad.write({place.x, place.y - kSmallText - 1'200}, std::string(context.words.start_corner), word);
+  pad.write({place.x, place.y - kSmallText - 1'800}, std::string(context.words.start_corner), word);
 }
 
 void draw_interior_name(Pad& pad, const Context& context, const PlanView& view, const Wall& wall) {
@@ -204,7 +225,7 @@ Group draw_plan(const Context& context, int course, PlanDetail detail, const Are
   Pad pad(Role::Figure, fill_in(context.words.title_plan, {number_text(course)}));
   if (detail == PlanDetail::Walls) draw_walls(pad, context, view, course);
   else draw_units(pad, context, view, course);
-  draw_opening_names(pad, context, view, course, detail);
+  draw_opening_names(pad, context, view, course);
   draw_bars(pad, context, view, course);
   for (std::size_t index = 0; index < context.building.corners.size(); ++index) draw_corner(pad, context, view, index);
   for (const Wall& wall : context.building.walls) {

@@ -14,7 +14,9 @@ struct LabelText {
 
 LabelText text_of(const RunningLabel& label, Tape tape) {
   if (tape == Tape::Millimetres) return {millimetres_text(label.at), {}};
-  return {total_inches(label.at), feet_and_inches(label.at)};
+  LabelText text{total_inches(label.at), feet_and_inches(label.at)};
+  if (text.second == text.first) text.second.clear();  // under a foot both forms are one
+  return text;
 }
 
 Lettering turned(Weight weight, Micrometres height, Anchor anchor) { return {height, weight, anchor, Ink::Black, 1}; }

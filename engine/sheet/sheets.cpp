@@ -11,7 +11,7 @@
 namespace stringcourse::sheet {
 namespace {
 
-enum class Sort { Summary, Notes, CoursePlan, Strip, Elevation, Openings, Saw, GaugeRod, Leads };
+enum class Sort { Summary, Sides, Notes, CoursePlan, Strip, Elevation, Openings, Saw, GaugeRod, Leads };
 
 // One sheet before it is drawn: light enough to list a school's hundreds.
 struct Entry {
@@ -25,10 +25,11 @@ struct Entry {
 
 // The lists are laid out once; their sheets show parts of them.
 struct Lists {
-  Table notes, openings, saw, rod, leads;
+  Table sides, notes, openings, saw, rod, leads;
   std::string saw_note;
   const Table* of(Sort sort) const {
     switch (sort) {
+      case Sort::Sides: return &sides;
       case Sort::Notes: return &notes;
       case Sort::Openings: return &openings;
       case Sort::Saw: return &saw;
@@ -112,13 +113,14 @@ void number_names(std::vector<Entry>& entries) {
 }
 
 Lists lists_of(const Context& context) {
-  return {notes_table(context), opening_schedule(context), saw_table(context), gauge_rod_table(context),
+  return {side_sizes_table(context, context.page.drawing.width(), kText), notes_table(context), opening_schedule(context), saw_table(context), gauge_rod_table(context),
           lead_table(context), saw_note(context)};
 }
 
 std::vector<Entry> list_sheets(const Context& context, const Lists& lists) {
   std::vector<Entry> entries{{.sort = Sort::Summary, .name = "summary", .title = std::string(context.words.title_summary),
                               .scale = scale_of_summary(context)}};
+  if (context.building.walls.size() > kSidesOnSummary) list_table(entries, context, lists.sides, Sort::Sides, "sides");
   list_table(entries, context, lists.notes, Sort::Notes, "notes");
   list_course(entries, context, 1);
   list_course(entries, context, 2);
@@ -159,6 +161,7 @@ Group draw_entry(const Context& context, const Lists& lists, const Entry& entry)
     case Sort::Strip: return draw_strip(context, entry.wall, entry.course, entry.part);
     case Sort::Elevation:
       return draw_elevation(context, entry.wall, entry.part, *entry.scale, context.page.drawing);
+    case Sort::Sides:
     case Sort::Notes:
     case Sort::Openings:
     case Sort::Saw:
@@ -183,6 +186,7 @@ std::string caution_of(const Words& words, Sort sort) {
     case Sort::GaugeRod:
     case Sort::Leads: return chosen("limited-access-zone", words.caution_general);
     case Sort::Summary:
+    case Sort::Sides:
     case Sort::Notes: return chosen("engineer", words.caution_general);
   }
   return std::string(words.caution_general);

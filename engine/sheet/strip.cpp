@@ -25,7 +25,8 @@ struct Strip {
   WallView view;
   Micrometres face;   // paper y of the outer face
   Micrometres thick;  // thickness on paper
-  Area frame;          // what is drawn lies inside
+  Area frame;           // what is drawn lies inside
+  std::vector<setout::WallBar> bars;
 
   Micrometres back() const { return face + thick; }
   Area box(Length from, Length to) const { return clipped_box({view.at(to), face, view.at(from), back()}, frame); }
@@ -34,7 +35,7 @@ struct Strip {
 Strip strip_of(const Context& context, int wall, int course, const Part& part) {
   const Area room = context.page.drawing;
   const Micrometres wide = kStripScale.paper(part.to) - kStripScale.paper(part.from);
-  Strip strip{context, wall, course, part, {kStripScale, 0, part.from}, 0, 0, {}};
+  Strip strip{context, wall, course, part, {kStripScale, 0, part.from}, 0, 0, {}, setout::bars_on_wall(context.building, context.layout, wall)};
   strip.view.right = room.centre().x + wide / 2;
   strip.thick = kStripScale.paper(context.building.series_of(context.wall(wall)).thickness);
   strip.face = room.top - kAbove - strip.thick;
@@ -42,11 +43,16 @@ Strip strip_of(const Context& context, int wall, int course, const Part& part) {
   return strip;
 }
 
-// Number and letter of one unit, as large as its box lets it be; a narrow piece's is turned.
-void write_number(Pad& pad, const Area& box, const std::string& text, bool barred) {
+// Number and letter of one unit, as large as its box lets it be; a narrow piece's is turned. `ground` White: on a
+// white patch, for hatched units.
+void write_number(Pad& pad, const Area& box, const std::string& text, bool barred, Fill ground) {
   Lettering lettering{barred ? kSmallText : kText, Weight::Regular, Anchor::Middle, Ink::Black, 0};
   if (!fits(text, box.width() - 800, lettering)) lettering.height = kSmallText;
   if (fits(text, box.width() - 800, lettering)) {
+    const Micrometres half = text_width(text, lettering.height, Weight::Regular) / 2 + 500;
+    if (ground == Fill::White) {
+      pad.box({box.centre().x - half, box.centre().y - 2'400, box.centre().x + half, box.centre().y + 2'400}, {Pen::None}, ground);
+    }
     const Micrometres y = barred ? box.top - 700 - lettering.height : box.centre().y - lettering.height / 2;
     pad.write({box.centre().x, y}, text, lettering);
   } else if (box.width() >= kSmallText + 400 && fits(text, box.height() - 600, lettering)) {
@@ -57,8 +63,7 @@ void write_number(Pad& pad, const Area& box, const std::string& text, bool barre
 
 bool bar_at_middle(const Strip& strip, const Piece& piece) {
   const Length middle = piece.start.nearest_nanometre() + piece.length.half_down();
-  const auto bars = setout::bars_on_wall(strip.context.building, strip.context.layout, strip.wall);
-  return std::any_of(bars.begin(), bars.end(), [&](const setout::WallBar& bar) {
+  return std::any_of(strip.bars.begin(), strip.bars.end(), [&](const setout::WallBar& bar) {
     const Length off = bar.centre > middle ? bar.centre - middle : middle - bar.centre;
     return kStripScale.paper(off) < 3'500;
   });
@@ -72,7 +77,7 @@ Group draw_unit(const Strip& strip, const Run& run, const Piece& piece) {
   pad.box(box, {Pen::Medium}, exception.fill == Fill::None ? Fill::White : exception.fill);
   std::string text = number_text(piece.number);
   if (!exception.letter.empty()) text += " " + exception.letter;
-  write_number(pad, box, text, bar_at_middle(strip, piece));
+  write_number(pad, box, text, bar_at_middle(strip, piece), setout::is_saw_cut(piece) ? Fill::White : Fill::None);
   return std::move(pad).take();
 }
 
@@ -86,7 +91,7 @@ void draw_units(Pad& pad, const Strip& strip) {
 }
 
 void draw_bars(Pad& pad, const Strip& strip) {
-  for (const setout::WallBar& bar : setout::bars_on_wall(strip.context.building, strip.context.layout, strip.wall)) {
+  for (const setout::WallBar& bar : strip.bars) {
     if (strip.course < bar.first_course || strip.course > bar.last_course || !strip.part.holds(bar.centre)) continue;
     pad.dot({strip.view.at(bar.centre), strip.face + strip.thick / 2}, 1'000);
   }
@@ -102,8 +107,8 @@ void draw_openings(Pad& pad, const Strip& strip) {
                                                                         height_text(strip.context, opening.height())});
     const Lettering name{kText, Weight::Bold, Anchor::Middle, Ink::Black, 0};
     const Micrometres room = box.width() - 2'000;
-    pad.write({box.centre().x, box.centre().y + 800}, clipped(opening.name, room, name), name);
-    pad.write({box.centre().x, box.centre().y - 800 - kSmallText}, clipped(size, room, kSmall), kSmall);
+    pad.write({box.centre().x, box.centre().y + 1'000}, clipped(opening.name, room, name), name);
+    pad.write({box.centre().x, box.centre().y - 1'300 - kSmallText}, clipped(size, room, kSmall), kSmall);
   }
 }
 
@@ -225,7 +230,7 @@ void write_notes(Pad& pad, const Strip& strip) {
                             fill_in(context.words.measured_from, {start_corner_name(context, strip.wall)});
   std::string second(context.words.bar_note);
   if (strip.course == 1) second = std::string(context.words.closure_note) + " " + second;
-  pad.write({room.left, room.bottom + 6'000}, clipped(first, room.width(), lettering), lettering);
+  pad.write({room.left, room.bottom + 6'800}, clipped(first, room.width(), lettering), lettering);
   pad.write({room.left, room.bottom + 600}, clipped(second, room.width(), lettering), lettering);
 }
 

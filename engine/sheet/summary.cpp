@@ -24,11 +24,11 @@ Area right_of(const Context& context, int share) {
   return box;
 }
 
-Table side_table(const Area& box, std::vector<Column> columns) {
+Table side_table(const Area& box, std::vector<Column> columns, Micrometres height) {
   Table table;
   table.columns = std::move(columns);
   table.width = box.width();
-  table.height_of_text = kSmallText;
+  table.height_of_text = height;
   return table;
 }
 
@@ -50,6 +50,7 @@ void add_courses(Table& table, const Context& context) {
 void add_tallies(Table& table, const Context& context) {
   const Words& words = context.words;
   const Cost& cost = context.layout.cost;
+  table.add_row({std::string(words.units_laid), text_of(static_cast<std::int64_t>(context.layout.pieces.size()))});
   table.add_row({std::string(words.saw_cuts), text_of(cost.cuts)});
   table.add_row({std::string(words.short_laps), text_of(cost.short_laps)});
   table.add_row({std::string(words.short_pieces), text_of(cost.short_pieces)});
@@ -75,21 +76,23 @@ std::string series_prefix(const Context& context, std::int32_t series) {
   return context.building.series.size() < 2 ? "" : context.building.series[static_cast<std::size_t>(series)].id + " ";
 }
 
-Table tally_table(const Context& context, const Area& box) {
+Table tally_table(const Context& context, const Area& box, Micrometres height) {
   const Words& words = context.words;
-  Table table = side_table(box, {{"", 38, Anchor::Start}, {"", 62, Anchor::Start}});
+  Table table = side_table(box, {{"", 38, Anchor::Start}, {"", 62, Anchor::Start}}, height);
   table.name = std::string(words.tallies);
   table.add_heading(std::string(words.tallies));
   add_courses(table, context);
   add_tallies(table, context);
+  const std::size_t findings = context.job.findings.empty() ? context.building.findings.size() : context.job.findings.size();
+  table.add_row({std::string(words.findings), findings == 0 ? text_of(0) : fill_in(words.findings_behind, {number_text(static_cast<long long>(findings))})});
   return table;
 }
 
-Table unit_table(const Context& context, const Area& box) {
+Table unit_table(const Context& context, const Area& box, Micrometres height) {
   const Words& words = context.words;
   Table table = side_table(box, {{std::string(words.units), 52, Anchor::Start},
                                  {std::string(words.count), 24, Anchor::End},
-                                 {std::string(words.to_buy), 24, Anchor::End}});
+                                 {std::string(words.to_buy), 24, Anchor::End}}, height);
   table.name = std::string(words.units);
   for (const supply::Purchase& purchase : supply::units_to_buy(context.building, context.layout)) {
     table.add_row({series_prefix(context, purchase.series) + std::string(words.kinds[static_cast<std::size_t>(purchase.kind)]),
@@ -107,18 +110,6 @@ Table unit_table(const Context& context, const Area& box) {
   return table;
 }
 
-Table size_table(const Context& context, const Area& box) {
-  const Words& words = context.words;
-  Table table = side_table(box, {{std::string(words.side), 20, Anchor::Start},
-                                 {std::string(words.nominal), 28, Anchor::Start},
-                                 {std::string(words.actual), 52, Anchor::Start}});
-  table.name = std::string(words.sizes);
-  for (const Wall& wall : context.building.walls) {
-    table.add_row({wall.name, tape_text(wall.nominal, context.tape()), both_forms(wall.actual, context.tape())});
-  }
-  return table;
-}
-
 // Hangs tables one under another while there is room; lines that do not fit are left to the sheets behind.
 class Stack {
  public:
@@ -132,8 +123,8 @@ class Stack {
     if (shown < table.lines.size()) write(more_, Weight::Regular);
     box_.top -= 3'000;
   }
-  void write(const std::string& text, Weight weight) {
-    const Lettering lettering{kSmallText, weight, Anchor::Start, Ink::Black, 0};
+  void write(const std::string& text, Weight weight, Ink ink = Ink::Black) {
+    const Lettering lettering{kSmallText, weight, Anchor::Start, ink, 0};
     for (const std::string& line : wrapped(text, box_.width() - 2'000, lettering)) {
       if (box_.height() < line_pitch(kSmallText)) return;
       box_.top -= line_pitch(kSmallText);
@@ -191,6 +182,30 @@ void write_first_course_notes(Stack& stack, const Context& context) {
   }
 }
 
+// The tables of the summary, in letters as large as the room allows.
+std::vector<Table> summary_tables(const Context& context, const Area& box) {
+  std::vector<Table> tables;
+  for (const Micrometres height : {kText, kSmallText}) {
+    tables = {tally_table(context, box, height), unit_table(context, box, height)};
+    if (context.building.walls.size() <= kSidesOnSummary) tables.push_back(side_sizes_table(context, box.width(), height));
+    Micrometres taken = 16'000;  // sentences and gaps between
+    for (const Table& table : tables) taken += table_height(table, table.lines.size()) + 3'000;
+    if (taken <= box.height()) break;
+  }
+  return tables;
+}
+
+// What must not go on is red, and says so in words.
+void write_troubles(Stack& stack, const Context& context) {
+  const Words& words = context.words;
+  if (context.layout.relaxed_bearing) stack.write(std::string(words.relaxed_bearing), Weight::Regular);
+  for (const Stopped& stopped : context.layout.stopped) {
+    stack.write(fill_in(words.stopped_run, {context.wall(stopped.wall).name, text_of(stopped.first_course),
+                                            text_of(stopped.last_course), stopped.rule, stopped.remedy}),
+                Weight::Bold, Ink::Red);
+  }
+}
+
 constexpr int kSummaryShare = 54, kPlanShare = 74;
 
 }  // namespace
@@ -199,24 +214,16 @@ Scale scale_of_summary(const Context& context) {
   return scale_of_plan(context.building, left_of(context, kSummaryShare));
 }
 
-bool sides_overflow(const Context& context) {
-  const Area box = right_of(context, kSummaryShare);
-  const Micrometres taken = table_height(tally_table(context, box), tally_table(context, box).lines.size()) +
-                            table_height(unit_table(context, box), unit_table(context, box).lines.size());
-  const Table sizes = size_table(context, box);
-  return taken + table_height(sizes, sizes.lines.size()) + 40'000 > box.height();
-}
-
 Group draw_summary(const Context& context) {
   Pad pad(Role::Figure, std::string(context.words.title_summary));
   pad.add(draw_plan(context, 1, PlanDetail::Walls, left_of(context, kSummaryShare), scale_of_summary(context)));
   const Area box = right_of(context, kSummaryShare);
+  const std::vector<Table> tables = summary_tables(context, box);
   Stack stack(pad, box, std::string(context.words.more_follow));
-  stack.hang(tally_table(context, box));
+  stack.hang(tables.front());
   stack.write(proof_text(context), Weight::Bold);
-  if (context.layout.relaxed_bearing) stack.write(std::string(context.words.relaxed_bearing), Weight::Regular);
-  stack.hang(unit_table(context, box));
-  stack.hang(size_table(context, box));
+  write_troubles(stack, context);
+  for (std::size_t index = 1; index < tables.size(); ++index) stack.hang(tables[index]);
   return std::move(pad).take();
 }
 

@@ -7,8 +7,8 @@ namespace stringcourse::sheet {
 /// Scale of the key plan.
 [[nodiscard]] Scale scale_of_summary(const Context& context);
 [[nodiscard]] Group draw_summary(const Context& context);
-/// Sides too many for the summary's table go on in this one: nominal, actual, units by side. Empty: all fit.
-[[nodiscard]] bool sides_overflow(const Context& context);
+/// More walls than this have their sizes on a sheet of their own.
+inline constexpr std::size_t kSidesOnSummary = 8;
 
 /// Whole-building plan of one course with its notes beside it.
 [[nodiscard]] Scale scale_of_course_plan(const Context& context);

@@ -5,7 +5,7 @@
 namespace stringcourse::sheet {
 namespace {
 
-constexpr Micrometres kPadding = 1'000;
+constexpr Micrometres kPadding = 1'000, kEndPadding = 3'000;  // a right-hand column keeps clear of the next
 
 Lettering lettering_of(const Table& table, Weight weight) {
   return {table.height_of_text, weight, Anchor::Start, Ink::Black, 0};
@@ -43,13 +43,18 @@ Group draw_cells(const Table& table, const std::vector<std::string>& cells, Micr
     const Micrometres width = column_width(table, column);
     Lettering lettering = lettering_of(table, weight);
     lettering.anchor = table.columns[column].anchor;
-    const Micrometres x = lettering.anchor == Anchor::End ? left + width - kPadding : left + kPadding;
+    const Micrometres x = lettering.anchor == Anchor::End ? left + width - kEndPadding : left + kPadding;
     Pad cell(Role::TableCell);
-    cell.write({x, baseline}, clipped(cells[column], width - 2 * kPadding, lettering), lettering);
+    cell.write({x, baseline}, clipped(cells[column], width - kPadding - (lettering.anchor == Anchor::End ? kEndPadding : kPadding), lettering), lettering);
     row.add(std::move(cell).take());
     left += width;
   }
   return std::move(row).take();
+}
+
+// A box to tick with a carpenter's pencil, in the empty first column.
+void draw_pencil_box(Pad& pad, Point baseline, Micrometres size) {
+  pad.box({baseline.x + kPadding, baseline.y, baseline.x + kPadding + size, baseline.y + size});
 }
 
 Micrometres head_height(const Table& table) {
@@ -99,6 +104,7 @@ Group draw_table(const Table& table, Point top_left, std::size_t first, std::siz
   for (std::size_t index = first; index < last && index < table.lines.size(); ++index) {
     const TableLine& line = table.lines[index];
     if (line.starts_row && index > first) pad.line({top_left.x, top}, {right, top}, {Pen::Thin, Dash::Solid, Ink::Grey});
+    if (line.starts_row && !line.heading && table.pencil_boxes) draw_pencil_box(pad, {top_left.x, top - drop}, table.height_of_text);
     if (line.heading) {
       pad.write({top_left.x + kPadding, top - drop}, line.cells.front(), lettering_of(table, Weight::Bold));
     } else {

@@ -27,8 +27,9 @@ struct Table {
   Micrometres width = 0;
   Micrometres height_of_text = kText;
   std::vector<TableLine> lines;
+  bool pencil_boxes = false;  // a box at the start of each row; its first column is left empty
 
-  Micrometres pitch() const { return line_pitch(height_of_text) + 500; }
+  Micrometres pitch() const { return line_pitch(height_of_text); }
   /// Adds a row; cells wrap to their columns.
   void add_row(const std::vector<std::string>& cells);
   void add_heading(const std::string& text);

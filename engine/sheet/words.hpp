@@ -19,7 +19,7 @@ struct Words {
       shifted_joints, bars, bars_none, lintels, proof_whole, proof_gap, joints_between, side, nominal, actual, count,
       to_buy, kind, length, buy_rule, corner_parts, inside_walls, tallies, sizes, units, cuts, per_side,
       findings, no_findings, standards, how_known, series, notes, hold_point, look_at, relaxed_piece, relaxed_bearing,
-      stopped_run, bar_length, lintel_entry, cut_entry, more_follow;
+      stopped_run, bar_length, lintel_entry, cut_entry, more_follow, findings_behind;
   // Plan
   std::string_view start_corner, order_of_corners, runs_through, butts, free_end, meets, butter, both_ends, jamb, bar,
       joint_edge, block_end_rule, measured_from, bed_note, cleanout_note, wire_note, closure_note, leads_note,

@@ -75,7 +75,8 @@ const Words kEnglish{
     .bar_length = "{0} of {1}, {2} in all, laps not counted",
     .lintel_entry = "{0} of {1}",
     .cut_entry = "cut {0} from {1}",
-    .more_follow = "Continued on the next sheet",
+    .more_follow = "The rest stands in the lists behind.",
+    .findings_behind = "{0}, by hold point on the next sheets",
 
     .start_corner = "start",
     .order_of_corners = "Lay the corners in this order: {0}.",
@@ -152,7 +153,7 @@ const Words kEnglish{
     .offcut = "Offcut",
     .pieces = "Pieces",
     .places = "Where they go: side-course-number, and the end that keeps the factory face",
-    .saw_rule = "s: factory face towards the start corner; e: towards the end. A cut end always meets a joint. "
+    .saw_rule = "(s) factory face towards the start corner, (e) towards the end. A cut end always meets a joint. "
                 "Saw kerf counted: {0}. {1}",
     .factory_start = "s",
     .factory_end = "e",

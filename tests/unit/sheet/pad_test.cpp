@@ -1,0 +1,92 @@
+#include "sheet/pad.hpp"
+
+#include <gtest/gtest.h>
+
+#include "sheet/context.hpp"
+#include "sheet/scale.hpp"
+#include "sheet/table.hpp"
+#include "sheet/words.hpp"
+
+namespace stringcourse::sheet {
+namespace {
+
+TEST(Clipping, EndsWithAnEllipsisAndFits) {
+  const Lettering lettering{kText};
+  const std::string text = "a long name that cannot fit";
+  const std::string cut = clipped(text, 20'000, lettering);
+  EXPECT_TRUE(cut.ends_with("…"));
+  EXPECT_TRUE(fits(cut, 20'000, lettering));
+  EXPECT_EQ(clipped("short", 20'000, lettering), "short");
+}
+
+TEST(Clipping, NeverSplitsACharacter) {
+  const Lettering lettering{kText};
+  for (Micrometres width = 0; width < 30'000; width += 500) {
+    const std::string cut = clipped("ééééééééé", width, lettering);
+    std::string rest = cut.ends_with("…") ? cut.substr(0, cut.size() - 3) : cut;
+    EXPECT_EQ(rest.size() % 2, 0u);
+  }
+}
+
+TEST(Wrapping, KeepsEveryWordInOrderAndEveryLineInItsWidth) {
+  const Lettering lettering{kText};
+  const std::string text = "one two three four five six seven eight nine ten";
+  std::string joined;
+  for (const std::string& line : wrapped(text, 25'000, lettering)) {
+    EXPECT_TRUE(fits(line, 25'000, lettering));
+    joined += (joined.empty() ? "" : " ") + line;
+  }
+  EXPECT_EQ(joined, text);
+}
+
+TEST(Spreading, LeavesFreeLabelsWhereTheyWantToStand) {
+  const std::vector<Micrometres> wanted{10'000, 30'000, 50'000};
+  EXPECT_EQ(spread(wanted, 15'000, 0, 60'000), wanted);
+}
+
+// Two at one place part by the pitch, half of it each way; at the border both move inwards.
+TEST(Spreading, PartsLabelsThatTouch) {
+  EXPECT_EQ(spread({20'000, 20'000}, 10'000, 0, 60'000), (std::vector<Micrometres>{15'000, 25'000}));
+  EXPECT_EQ(spread({0, 0}, 10'000, 0, 60'000), (std::vector<Micrometres>{0, 10'000}));
+  EXPECT_EQ(spread({60'000, 60'000}, 10'000, 0, 60'000), (std::vector<Micrometres>{50'000, 60'000}));
+}
+
+TEST(Spreading, KeepsThePitchAndTheOrder) {
+  std::vector<Micrometres> wanted;
+  for (int index = 0; index < 20; ++index) wanted.push_back(index * index * 400);
+  const auto places = spread(wanted, 8'000, 0, 200'000);
+  for (std::size_t index = 1; index < places.size(); ++index) EXPECT_GE(places[index] - places[index - 1], 8'000 - 1);
+}
+
+TEST(Scales, AreExactToTheMicrometre) {
+  EXPECT_EQ(Scale{20}.paper(Length::inches(16)), 20'320);  // 406.4 mm / 20
+  EXPECT_EQ(Scale{50}.paper(Length::millimetres(-400)), -8'000);
+  EXPECT_EQ(Scale{20}.shown(20'320), Length::inches(16));
+}
+
+TEST(Tables, ContinueALongRowOnTheNextSheet) {
+  Table table;
+  table.columns = {{"Name", 50, Anchor::Start}, {"Note", 50, Anchor::Start}};
+  table.width = 60'000;
+  std::string note;
+  for (int word = 0; word < 100; ++word) note += "word ";
+  table.add_row({"x", note});
+  EXPECT_GT(table.lines.size(), 10u);
+  EXPECT_EQ(table.lines[0].cells[0], "x");
+  EXPECT_EQ(table.lines[1].cells[0], "");
+  EXPECT_FALSE(table.lines[1].starts_row);
+}
+
+TEST(Words, ValuesAreNeverReadAsPatterns) {
+  EXPECT_EQ(fill_in("{0} and {1}", {"{1}", "b"}), "{1} and b");
+  EXPECT_EQ(fill_in("{7} stays, { too", {"a"}), "{7} stays, { too");
+}
+
+TEST(Ranges, JoinThreeOrMoreInARow) {
+  EXPECT_EQ(ranges_text({1, 3, 5, 6, 7, 8}), "1, 3, 5-8");
+  EXPECT_EQ(ranges_text({1, 2}), "1, 2");
+  EXPECT_EQ(ranges_text({}), "");
+}
+
+}  // namespace
+}  // namespace stringcourse::sheet
