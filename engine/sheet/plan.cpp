@@ -145,8 +145,14 @@ void draw_opening_names(Pad& pad, const Context& context, const PlanView& view, 
 
 // Name and length of each side on a dimension line outside it: once for each side.
 void draw_side_dimension(Pad& pad, const Context& context, const PlanView& view, const Wall& wall) {
-  const Way in = right_of(way_of(wall.heading));
-  const Point a = view.at(plan_point(wall, Length(), Length())), b = view.at(plan_point(wall, wall.actual, Length()));
+  Way in = right_of(way_of(wall.heading));
+  Length face;
+  // Two sides that meet in a re-entrant corner would share the room outside: the first is dimensioned inside.
+  if (wall.end.kind == EndKind::Corner && !context.building.corners[static_cast<std::size_t>(wall.end.corner)].convex) {
+    in = {-in.x, -in.y};
+    face = context.building.series_of(wall).thickness;
+  }
+  const Point a = view.at(plan_point(wall, Length(), face)), b = view.at(plan_point(wall, wall.actual, face));
   const Micrometres room = view.scale.paper(wall.actual) - 3'000;
   const Lettering lettering{kText};
   std::string text = wall.name + "  " + both_forms(wall.actual, context.tape());
