@@ -209,9 +209,10 @@ void add_empty(const Panel& panel, const RowRun& run, std::int32_t index, RunGra
   if (ends != 2 || room < panel.joint_least || room > panel.joint_most) return;
   arc.joint_width = {room, 1};
   arc.all_joints = 1;
-  const bool lintel = run.at_start == RunEnd::LintelEnd && run.start_lintel >= 0;
-  if (run.at_start != RunEnd::TiedJunction)
-    arc.joints.push_back({index, Exact::of(run.start + run.end, 2), lintel ? run.start_lintel : -1, lintel ? 1 : 0});
+  ArcJoint joint{index, Exact::of(run.start + run.end, 2), -1, 0};
+  if (run.at_start == RunEnd::LintelEnd && run.start_lintel >= 0) joint = {index, joint.centre, run.start_lintel, 1};
+  if (run.at_end == RunEnd::LintelEnd && run.end_lintel >= 0) joint = {index, joint.centre, run.end_lintel, 0};
+  if (run.at_start != RunEnd::TiedJunction) arc.joints.push_back(joint);
   graph.arcs.push_back(arc);
 }
 

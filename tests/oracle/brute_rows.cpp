@@ -185,6 +185,11 @@ void add_end_joint(FilledRow& filled, RunEnd end, Fraction centre, std::int32_t 
 void add_joints(FilledRow& filled, const RowRun& run, const FilledRun& laid) {
   const std::int64_t m = laid.joints, half = laid.slack, divisor = 2 * m;  // half a joint is S / (2 m)
   if (m == 0) return;
+  if (laid.pieces.empty()) {  // one joint between two ends: it closes the lintel, if either end is one
+    const bool at_start = run.at_end != RunEnd::LintelEnd;
+    return add_end_joint(filled, at_start ? run.at_start : run.at_end, {run.start + run.end, 2},
+                         at_start ? run.start_lintel : run.end_lintel, at_start);
+  }
   std::int64_t face = run.start, passed = 0;  // passed joints, each 2 S / (2 m) wide
   if (has_joint(run.at_start)) {
     add_end_joint(filled, run.at_start, plus(face, half, divisor), run.start_lintel, true);
@@ -194,7 +199,7 @@ void add_joints(FilledRow& filled, const RowRun& run, const FilledRun& laid) {
     face += laid.pieces[i].length;
     filled.joints.push_back({plus(face, (2 * passed + 1) * half, divisor), -1, false});
   }
-  if (has_joint(run.at_end) && !laid.pieces.empty())
+  if (has_joint(run.at_end))
     add_end_joint(filled, run.at_end, plus(run.end, -half, divisor), run.end_lintel, false);
 }
 

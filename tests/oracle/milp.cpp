@@ -8,34 +8,13 @@
 #include <utility>
 
 #include "oracle/arcs.hpp"
+#include "oracle/laps.hpp"
 
 namespace stringcourse::oracle {
 namespace {
 
 using bond::Panel;
 using bond::Row;
-
-struct JointColumn {
-  ArcJoint joint;
-  int column = 0;
-};
-using Joints = std::vector<JointColumn>;
-
-bool exempt(const ArcJoint& a, const ArcJoint& b) { return a.lintel >= 0 && a.lintel == b.lintel && a.side == b.side; }
-
-/// Cuts a sorted list into stretches shorter than `span`.
-std::vector<Joints> stretches(const Joints& joints, std::int64_t span) {
-  std::vector<Joints> cut;
-  for (const JointColumn& joint : joints) {
-    if (cut.empty() || !nearer_than(cut.back().front().joint.centre, joint.joint.centre, span)) cut.emplace_back();
-    cut.back().push_back(joint);
-  }
-  return cut;
-}
-
-void add_terms(std::vector<Term>& terms, const Joints& joints, double factor) {
-  for (const JointColumn& joint : joints) terms.push_back({joint.column, factor});
-}
 
 struct Stage {
   std::vector<Term> objective;
@@ -44,7 +23,7 @@ struct Stage {
 
 class Builder {
  public:
-  explicit Builder(const Panel& panel) : panel_(panel), times_(panel.rows.size(), 0) {
+  explicit Builder(const Panel& panel) : panel_(panel), times_(panel.rows.size(), 0), spacing_(joint_spacing(panel)) {
     for (const std::int32_t row : panel.course_rows) ++times_[static_cast<std::size_t>(row)];
   }
 
@@ -187,104 +166,13 @@ class Builder {
   // ---- two rows that touch ----
   void add_meeting(std::size_t a, std::size_t b, double times) {
     require_common_cells(a, b);
+    const LapConstraints constraints(panel_);
     for (const Joints& lower : joints_[a])
       for (const Joints& upper : joints_[b]) {
-        const bool some_exempt = std::any_of(lower.begin(), lower.end(), [&](const JointColumn& p) {
-          return std::any_of(upper.begin(), upper.end(), [&](const JointColumn& q) { return exempt(p.joint, q.joint); });
-        });
-        if (some_exempt) require_laps_singly(lower, upper);
-        else require_laps(lower, upper);
-        if (panel_.short_lap_below > panel_.least_lap && !panel_.weighted) count_short_laps(lower, upper, times);
+        constraints.require_laps(lower, upper, model_);
+        if (panel_.weighted) continue;
+        for (const int y : constraints.count_short_laps(lower, upper, model_)) laps_.push_back({y, times});
       }
-  }
-
-  /// Two joints of one run are at least this far apart.
-  std::int64_t spacing() const {
-    if (spacing_ > 0) return spacing_;
-    spacing_ = INT64_MAX;
-    for (const Row& row : panel_.rows) {
-      for (const bond::PieceChoice& choice : row.choices) spacing_ = std::min(spacing_, choice.length);
-      if (row.make_up_from > 0) spacing_ = std::min(spacing_, panel_.least_piece);
-    }
-    return spacing_ += panel_.joint_least;
-  }
-
-  /// Rule 3 as cliques. Inside a window not wider than the lap and the spacing each run has at most one joint, and a
-  /// joint of either run excludes all of the other's; what lies between spacing and lap is excluded joint by joint.
-  void require_laps(const Joints& lower, const Joints& upper) {
-    const std::int64_t window = std::min(spacing(), panel_.least_lap);
-    std::vector<Exact> places;
-    for (const Joints* side : {&lower, &upper})
-      for (const JointColumn& joint : *side) places.push_back(joint.joint.centre);
-    std::sort(places.begin(), places.end());
-    std::size_t held = 0;
-    for (std::size_t i = 0; i < places.size(); ++i) {
-      std::size_t past = i;
-      while (past < places.size() && nearer_than(places[i], places[past], window)) ++past;
-      if (past <= held) continue;
-      held = past;
-      const Joints low = between(lower, places[i], places[past - 1]), high = between(upper, places[i], places[past - 1]);
-      if (low.empty() || high.empty()) continue;
-      std::vector<Term> clique;
-      add_terms(clique, low, 1);
-      add_terms(clique, high, 1);
-      model_.require(clique, -kNoLimit, 1);
-    }
-    if (window < panel_.least_lap) require_gap(lower, upper, window, panel_.least_lap);
-  }
-
-  static Joints between(const Joints& joints, Exact from, Exact to) {
-    Joints found;
-    for (const JointColumn& joint : joints)
-      if (joint.joint.centre >= from && joint.joint.centre <= to) found.push_back(joint);
-    return found;
-  }
-
-  /// Joints of `upper` at a distance in [from, below) of p, on the given side of it, not exempt.
-  Joints at_distance(const JointColumn& p, const Joints& upper, std::int64_t from, std::int64_t below, bool right) const {
-    Joints found;
-    for (const JointColumn& q : upper)
-      if ((q.joint.centre > p.joint.centre) == right && !exempt(p.joint, q.joint) &&
-          !nearer_than(p.joint.centre, q.joint.centre, from) && nearer_than(p.joint.centre, q.joint.centre, below))
-        found.push_back(q);
-    return found;
-  }
-
-  void require_gap(const Joints& lower, const Joints& upper, std::int64_t from, std::int64_t below) {
-    for (const JointColumn& p : lower)
-      for (const bool right : {false, true})
-        for (const Joints& few : stretches(at_distance(p, upper, from, below, right), spacing())) {
-          std::vector<Term> terms{{p.column, 1}};
-          add_terms(terms, few, 1);
-          model_.require(terms, -kNoLimit, 1);
-        }
-  }
-
-  void require_laps_singly(const Joints& lower, const Joints& upper) {
-    require_gap(lower, upper, 0, panel_.least_lap);
-  }
-
-  /// y >= z + z' - 1 for each pair that is a short lap; joints of one run with the same partners share one y, because
-  /// at most one of them, and at most one of the partners, stands.
-  void count_short_laps(const Joints& lower, const Joints& upper, double times) {
-    for (const bool right : {false, true}) {
-      std::map<std::vector<int>, Joints> by_partners;
-      for (const JointColumn& p : lower)
-        for (const Joints& few : stretches(at_distance(p, upper, panel_.least_lap, panel_.short_lap_below, right), spacing())) {
-          std::vector<int> partners;
-          for (const JointColumn& q : few) partners.push_back(q.column);
-          by_partners[partners].push_back(p);
-        }
-      for (const auto& [partners, all] : by_partners)
-        for (const Joints& few : stretches(all, spacing())) {
-          const int y = model_.add_binary();
-          std::vector<Term> terms{{y, -1}};
-          add_terms(terms, few, 1);
-          for (const int column : partners) terms.push_back({column, 1});
-          model_.require(terms, -kNoLimit, 1);
-          laps_.push_back({y, times});
-        }
-    }
   }
 
   void require_common_cells(std::size_t a, std::size_t b) {
@@ -309,7 +197,7 @@ class Builder {
       for (const JointColumn& p : lower)
         if (inside_a_run(p.joint.centre, panel_.rows[b])) by_matches[matches(p, b)].push_back(p);
       for (const auto& [columns, all] : by_matches)
-        for (const Joints& few : stretches(all, spacing())) {
+        for (const Joints& few : stretches(all, spacing_)) {
           const int s = model_.add_binary();
           std::vector<Term> terms{{s, -1}};
           add_terms(terms, few, 1);
@@ -455,7 +343,8 @@ class Builder {
   std::vector<std::vector<Joints>> joints_;  // [row][run], sorted by place
   std::vector<std::map<std::pair<std::int32_t, std::pair<Exact, Exact>>, std::vector<Term>>> cells_;
   std::vector<Term> laps_, cuts_, shorts_, shifts_, deviation_, units_, weights_;
-  mutable std::int64_t grain_ = 0, spacing_ = 0;
+  std::int64_t spacing_;         // joints of one run are at least this far apart
+  mutable std::int64_t grain_ = 0;
   bool impossible_ = false;  // a run without any path, or a bar without any cell
 };
 
