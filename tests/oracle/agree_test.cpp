@@ -84,10 +84,10 @@ void expect_equal(const bond::Panel& panel, const Solved& solved, bool lawful, c
 
 std::string name(std::uint64_t seed, const bond::Panel& panel) { return "seed " + std::to_string(seed) + ": " + say(panel); }
 
-void compare_by_model(std::uint64_t seed, PanelSize size, Program program, Tally& tally) {
-  const bond::Panel panel = random_panel(seed, size);
+void compare_by_model(std::uint64_t seed, Program program, const MilpLimits& most, Tally& tally) {
+  const bond::Panel panel = random_panel(seed, PanelSize::Small);
   const auto start = std::chrono::steady_clock::now();
-  const MilpAnswer milp = solve_by_milp(panel, program, limits(program));
+  const MilpAnswer milp = solve_by_milp(panel, program, most);
   if (milp.outcome == Outcome::TooLarge) {
     ++tally.too_large;
     return;
@@ -111,7 +111,7 @@ TEST(SolverAgrees, WithTheModelInCbcOnSmallWalls) {
   const int wanted = long_run ? 300 : 40;
   Tally tally;
   for (std::uint64_t seed = first_seed; tally.compared < wanted; ++seed)
-    compare_by_model(seed, PanelSize::Small, Program::Cbc, tally);
+    compare_by_model(seed, Program::Cbc, limits(Program::Cbc), tally);
   tally.print("CBC");
   EXPECT_GE(2 * tally.lawful, wanted);  // else most of the walls would prove only that nothing can be laid
 }
@@ -120,7 +120,7 @@ TEST(SolverAgrees, WithTheModelInGlpkOnSmallWalls) {
   const int wanted = long_run ? 150 : 10;
   Tally tally;
   for (std::uint64_t seed = first_seed; tally.compared < wanted; ++seed)
-    compare_by_model(seed, PanelSize::Small, Program::Glpk, tally);
+    compare_by_model(seed, Program::Glpk, limits(Program::Glpk), tally);
   tally.print("GLPK");
 }
 
@@ -128,7 +128,7 @@ TEST(SolverAgrees, WithTheModelInGlpkOnSmallWalls) {
 /// whole run beside a lintel's end (143).
 TEST(SolverAgrees, OnWallsThatOnceWentWrong) {
   Tally tally;
-  for (const std::uint64_t seed : {46U, 143U, 219U, 223U}) compare_by_model(seed, PanelSize::Small, Program::Glpk, tally);
+  for (const std::uint64_t seed : {46U, 143U, 219U, 223U}) compare_by_model(seed, Program::Glpk, {}, tally);
   EXPECT_EQ(tally.compared, 4);
 }
 
