@@ -23,12 +23,25 @@ std::string without_control_characters(std::string text) {
   return text;
 }
 
+bool is_digit(char byte) { return byte >= '0' && byte <= '9'; }
+
+// A fraction such as 7/16", which is never parted from the whole number before it.
+bool is_fraction(const std::string& word) {
+  const std::size_t stroke = word.find('/');
+  return stroke != std::string::npos && stroke > 0 && is_digit(word[stroke - 1]) && is_digit(word.front()) &&
+         stroke + 1 < word.size() && is_digit(word[stroke + 1]);
+}
+
 std::vector<std::string> words_of(const std::string& line) {
   std::vector<std::string> words;
   std::size_t at = 0;
   while (at < line.size()) {
     const std::size_t end = std::min(line.find(' ', at), line.size());
-    if (end > at) words.push_back(line.substr(at, end - at));
+    if (end > at) {
+      std::string word = line.substr(at, end - at);
+      if (!words.empty() && is_digit(words.back().back()) && is_fraction(word)) words.back() += " " + word;
+      else words.push_back(std::move(word));
+    }
     at = end + 1;
   }
   return words;

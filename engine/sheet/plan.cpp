@@ -8,6 +8,7 @@
 namespace stringcourse::sheet {
 namespace {
 
+constexpr Micrometres kDimensionIn = 7'500;
 constexpr Micrometres kDimensionOut = 12'000;  // first dimension line from the outline (ISO 129: at least 10 mm)
 
 struct Way {
@@ -147,9 +148,11 @@ void draw_opening_names(Pad& pad, const Context& context, const PlanView& view, 
 void draw_side_dimension(Pad& pad, const Context& context, const PlanView& view, const Wall& wall) {
   Way in = right_of(way_of(wall.heading));
   Length face;
+  Micrometres out = kDimensionOut;
   // Two sides that meet in a re-entrant corner would share the room outside: the first is dimensioned inside.
   if (wall.end.kind == EndKind::Corner && !context.building.corners[static_cast<std::size_t>(wall.end.corner)].convex) {
     in = {-in.x, -in.y};
+    out = kDimensionIn;
     face = context.building.series_of(wall).thickness;
   }
   const Point a = view.at(plan_point(wall, Length(), face)), b = view.at(plan_point(wall, wall.actual, face));
@@ -159,8 +162,8 @@ void draw_side_dimension(Pad& pad, const Context& context, const PlanView& view,
   if (!fits(text, room, lettering)) text = wall.name + "  " + tape_text(wall.actual, context.tape());
   if (!fits(text, room, lettering)) text = tape_text(wall.actual, context.tape());
   if (!fits(text, room, lettering)) text.clear();
-  if (upright(wall)) pad.add(upright_dimension(a, b, a.x - in.x * kDimensionOut, text, lettering));
-  else pad.add(level_dimension(a, b, a.y - in.y * kDimensionOut, text, lettering));
+  if (upright(wall)) pad.add(upright_dimension(a, b, a.x - in.x * out, text, lettering));
+  else pad.add(level_dimension(a, b, a.y - in.y * out, text, lettering));
 }
 
 // Blue arrow at the start of each side: the way the side is walked and measured.

@@ -82,7 +82,7 @@ void list_course(std::vector<Entry>& entries, const Context& context, int course
   for (int wall = 0; wall < static_cast<int>(context.building.walls.size()); ++wall) {
     const std::string& side = context.wall(wall).name;
     for (const Part& part : strip_parts(context, wall)) {
-      const std::string title = part_title(context.words, fill_in(context.words.title_strip, {number, side}), part.index, part.of);
+      const std::string title = part_title(context.words, strip_title(context, wall, course), part.index, part.of);
       entries.push_back({.sort = Sort::Strip, .name = "course-" + number + "-" + name_part(side), .title = title,
                          .wall = wall, .course = course, .part = part, .scale = kStripScale});
     }

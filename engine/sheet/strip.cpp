@@ -107,8 +107,8 @@ void draw_openings(Pad& pad, const Strip& strip) {
                                                                         height_text(strip.context, opening.height())});
     const Lettering name{kText, Weight::Bold, Anchor::Middle, Ink::Black, 0};
     const Micrometres room = box.width() - 2'000;
-    pad.write({box.centre().x, box.centre().y + 1'000}, clipped(opening.name, room, name), name);
-    pad.write({box.centre().x, box.centre().y - 1'300 - kSmallText}, clipped(size, room, kSmall), kSmall);
+    pad.write({box.centre().x, box.centre().y + 600}, clipped(opening.name, room, name), name);
+    pad.write({box.centre().x, box.centre().y - 1'500 - kSmallText}, clipped(size, room, kSmall), kSmall);
   }
 }
 
@@ -132,13 +132,6 @@ void draw_closures(Pad& pad, const Strip& strip) {
   }
 }
 
-// The other wall's unit that a butting end meets, dashed, with that wall's name.
-void draw_met_unit(Pad& pad, const Strip& strip, const Area& whole, const std::string& name) {
-  pad.box(whole, {Pen::Thin, Dash::Dashed, Ink::Black});
-  const Lettering turned{kSmallText, Weight::Regular, Anchor::Middle, Ink::Black, 1};
-  pad.write({whole.centre().x + kSmallText / 2, whole.centre().y}, clipped(name, strip.thick - 800, turned), turned);
-}
-
 int other_wall(const Context& context, const WallEnd& end, int wall) {
   if (end.kind == EndKind::Corner) {
     const Corner& corner = context.building.corners[static_cast<std::size_t>(end.corner)];
@@ -149,7 +142,7 @@ int other_wall(const Context& context, const WallEnd& end, int wall) {
 
 std::string end_role(const Context& context, RunEnd end, const std::string& met) {
   if (end == RunEnd::ThroughCorner) return std::string(context.words.runs_through);
-  if (end == RunEnd::ButtCorner) return std::string(context.words.butts);
+  if (end == RunEnd::ButtCorner) return fill_in(context.words.butts, {met});
   if (end == RunEnd::TiedJunction || end == RunEnd::LappedButt) return fill_in(context.words.meets, {met});
   return end == RunEnd::FreeEnd ? std::string(context.words.free_end) : std::string();
 }
@@ -166,7 +159,8 @@ void draw_end(Pad& pad, const Strip& strip, bool at_start, const Run& run) {
   if (kind == RunEnd::ButtCorner && other >= 0) {
     const Length leg = corner_leg(context.building.series_of(context.wall(other)), context.building.corner_sets_stocked);
     const Micrometres reach = edge + outward * kStripScale.paper(leg);
-    draw_met_unit(pad, strip, {std::min(edge, reach), strip.face, std::max(edge, reach), strip.back()}, met);
+    const Area met_unit{std::min(edge, reach), strip.face, std::max(edge, reach), strip.back()};
+    pad.box(met_unit, {Pen::Thin, Dash::Dashed, Ink::Black});
     edge = reach;
   }
   const Ink ink = at_start ? Ink::Blue : Ink::Black;
@@ -226,8 +220,10 @@ void write_notes(Pad& pad, const Strip& strip) {
   const Context& context = strip.context;
   const Area room = context.page.drawing;
   const Lettering lettering{kText, Weight::Regular, Anchor::Start, Ink::Black, 0};
+  const bool inside = context.wall(strip.wall).start.kind == EndKind::Junction;
   const std::string first = std::string(context.words.block_end_rule) + " " +
-                            fill_in(context.words.measured_from, {start_corner_name(context, strip.wall)});
+                            fill_in(inside ? context.words.measured_from_wall : context.words.measured_from,
+                                    {start_corner_name(context, strip.wall)});
   std::string second(context.words.bar_note);
   if (strip.course == 1) second = std::string(context.words.closure_note) + " " + second;
   pad.write({room.left, room.bottom + 6'800}, clipped(first, room.width(), lettering), lettering);
@@ -242,9 +238,14 @@ std::vector<Part> strip_parts(const Context& context, int wall) {
   return parts_of(reach.from, reach.to, room, context.building.series_of(context.wall(wall)).full_pitch());
 }
 
+std::string strip_title(const Context& context, int wall, int course) {
+  const Wall& side = context.wall(wall);
+  return fill_in(side.interior ? context.words.title_strip_inside : context.words.title_strip, {number_text(course), side.name});
+}
+
 Group draw_strip(const Context& context, int wall, int course, const Part& part) {
   const Strip strip = strip_of(context, wall, course, part);
-  Pad pad(Role::Figure, fill_in(context.words.title_strip, {number_text(course), context.wall(wall).name}));
+  Pad pad(Role::Figure, strip_title(context, wall, course));
   draw_units(pad, strip);
   draw_openings(pad, strip);
   draw_bars(pad, strip);

@@ -10,6 +10,8 @@ namespace stringcourse::sheet {
 inline constexpr Scale kStripScale{20};
 
 [[nodiscard]] std::vector<Part> strip_parts(const Context& context, int wall);
+/// "Course 1: side AB".
+[[nodiscard]] std::string strip_title(const Context& context, int wall, int course);
 [[nodiscard]] Group draw_strip(const Context& context, int wall, int course, const Part& part);
 
 }  // namespace stringcourse::sheet

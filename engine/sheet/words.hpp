@@ -12,7 +12,7 @@ struct Words {
   std::string_view job, sheet, scale, issued, drawn_by, sheet_of, not_to_scale, caution, print_ruler, inches_mark,
       millimetres_mark, continued, untitled, part_of, match_line;
   // Titles
-  std::string_view title_summary, title_notes, title_plan, title_strip, title_elevation, title_openings, title_saw,
+  std::string_view title_summary, title_notes, title_plan, title_strip, title_strip_inside, title_elevation, title_openings, title_saw,
       title_gauge_rod, title_lead_table;
   // Summary
   std::string_view courses, half_high_courses, height_to_top, units_laid, saw_cuts, cut_lengths, short_laps, short_pieces,
@@ -22,7 +22,7 @@ struct Words {
       stopped_run, bar_length, lintel_entry, cut_entry, more_follow, findings_behind;
   // Plan
   std::string_view start_corner, order_of_corners, runs_through, butts, free_end, meets, butter, both_ends, jamb, bar,
-      joint_edge, block_end_rule, measured_from, bed_note, cleanout_note, wire_note, closure_note, leads_note,
+      joint_edge, block_end_rule, measured_from, measured_from_wall, bed_note, cleanout_note, wire_note, closure_note, leads_note,
       lead_corner, second_note, whole_plan_note, bar_note, opening_size, mortar_note, leads_explained;
   // Elevation
   std::string_view seen_from, seen_from_inside, lintel_bearing, lintel_one_piece, lintel_built_up, control_joint, course,

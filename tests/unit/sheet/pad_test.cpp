@@ -39,6 +39,14 @@ TEST(Wrapping, KeepsEveryWordInOrderAndEveryLineInItsWidth) {
   EXPECT_EQ(joined, text);
 }
 
+TEST(Wrapping, NeverPartsAFractionFromItsNumber) {
+  for (Micrometres width = 18'000; width < 60'000; width += 1'000) {
+    for (const std::string& line : wrapped("3'-4 3/8\" x 7'-4 3/8\" and 12 7/16\"", width, {kText})) {
+      EXPECT_FALSE(line.starts_with("3/8") || line.starts_with("7/16")) << width;
+    }
+  }
+}
+
 TEST(Spreading, LeavesFreeLabelsWhereTheyWantToStand) {
   const std::vector<Micrometres> wanted{10'000, 30'000, 50'000};
   EXPECT_EQ(spread(wanted, 15'000, 0, 60'000), wanted);
