@@ -3,29 +3,48 @@
 #include <algorithm>
 
 namespace stringcourse::bond {
+namespace {
+
+constexpr std::int32_t kNothing = -1;
+
+std::uint64_t packed(std::int32_t high, std::int32_t low) {
+  return (static_cast<std::uint64_t>(static_cast<std::uint32_t>(high)) << 32) | static_cast<std::uint32_t>(low);
+}
+
+/// Farthest and nearest that two places may be apart.
+std::int64_t farthest(const Node& a, const Node& b) { return std::max(a.high - b.low, b.high - a.low); }
+std::int64_t nearest(const Node& a, const Node& b) { return std::max(a.low - b.high, b.low - a.high); }
+
+bool surely_in_masonry(const Row& row, const Node& joint) {
+  return std::ranges::any_of(row.runs, [&](const RowRun& run) { return joint.low > run.start && joint.high < run.end; });
+}
+
+}  // namespace
+
+// ---- one row -------------------------------------------------------------------------------------------------------
+
+void RowBound::reserve_for(std::int32_t node) {
+  const auto size = static_cast<std::size_t>(node) + 1;
+  if (settled_.size() >= size) return;
+  settled_.resize(size * 2, 0);
+  known_.resize(size * 2);
+}
 
 Key RowBound::from(std::int32_t start) {
-  // Depth first with an own stack: rows of any length.
-  const auto grow = [&](std::int32_t node) {
-    const auto size = static_cast<std::size_t>(node) + 1;
-    if (settled_.size() < size) {
-      settled_.resize(size * 2, 0);
-      known_.resize(size * 2);
-    }
-  };
-  grow(start);
+  reserve_for(start);
   if (settled_[static_cast<std::size_t>(start)]) return known_[static_cast<std::size_t>(start)];
-  std::vector<std::int32_t> stack{start};
+  std::vector<std::int32_t> stack{start};  // depth first with an own stack: rows of any length
   while (!stack.empty()) {
     const std::int32_t node = stack.back();
-    grow(node);
-    if (settled_[static_cast<std::size_t>(node)]) {
+    reserve_for(node);
+    const auto at = static_cast<std::size_t>(node);
+    if (settled_[at]) {
       stack.pop_back();
       continue;
     }
     if (graph_->node(node).finished) {
-      settled_[static_cast<std::size_t>(node)] = 1;
-      known_[static_cast<std::size_t>(node)] = Key{};
+      settled_[at] = 1;
+      known_[at] = Key{};
       continue;
     }
     const std::int32_t first_arc = graph_->grow_arcs(node);
@@ -34,7 +53,8 @@ Key RowBound::from(std::int32_t start) {
     bool waiting = false;
     for (std::int32_t a = first_arc; a < end_arc; ++a) {
       const std::int32_t target = graph_->arc(a).target;
-      grow(target);
+      if (!graph_->is_open(graph_->node(target).family)) continue;
+      reserve_for(target);
       if (!settled_[static_cast<std::size_t>(target)]) {
         stack.push_back(target);
         waiting = true;
@@ -44,83 +64,290 @@ Key RowBound::from(std::int32_t start) {
       if (!rest.is_impossible()) best = std::min(best, graph_->arc(a).cost + rest);
     }
     if (waiting) continue;
-    settled_[static_cast<std::size_t>(node)] = 1;
-    known_[static_cast<std::size_t>(node)] = best;
+    settled_[at] = 1;
+    known_[at] = best;
     stack.pop_back();
   }
   return known_[static_cast<std::size_t>(start)];
 }
 
-PairBound::PairBound(const Panel& panel, RowGraph& first, RowGraph& second, std::uint32_t interfaces)
-    : panel_(&panel), first_(&first), second_(&second), interfaces_(interfaces), order_(order_of(panel)) {}
+// ---- two rows ------------------------------------------------------------------------------------------------------
 
-std::int32_t PairBound::entry_of(std::int32_t first, std::int32_t second) {
-  const auto key = (static_cast<std::uint64_t>(static_cast<std::uint32_t>(first)) << 32) |
-                   static_cast<std::uint32_t>(second);
-  const std::int32_t known = index_.find(0, key);
-  if (known != IndexMap::kAbsent) return known;
-  const auto entry = static_cast<std::int32_t>(entries_.size());
-  const bool finished = first_->node(first).finished && second_->node(second).finished;
-  entries_.push_back(Entry{first, second, finished ? Key{} : Key::impossible(), finished});
-  index_.insert(0, key, entry);
+PairBound::PairBound(const Panel& panel, RowGraph& first, RowGraph& second, PairTerms terms)
+    : panel_(&panel), first_(&first), second_(&second), terms_(terms), order_(order_of(panel)) {
+  if (terms_.laps == 0 || order_ != Order::HalfBond) return;
+  spared_first_ = spared_pieces(first.row(), second.row());
+  spared_second_ = spared_pieces(second.row(), first.row());
+}
+
+/// A short piece between two head joints, with unbroken masonry beside it for a short-lap limit past either joint, has
+/// a joint of the other row nearer than the limit to one of its own: the stretch is longer than any piece. So of q short
+/// pieces all but the spared ones cost a short lap, and one short lap serves at most two of them. Spared is what may
+/// stand within the limit of an end of the other row's runs, and the pieces at the run's own ends.
+std::vector<std::int32_t> PairBound::spared_pieces(const Row& row, const Row& beside) const {
+  std::int64_t longest = row.make_up_from, least = panel_->least_piece;
+  for (const Row* each : {&row, &beside}) {
+    for (const PieceChoice& choice : each->choices) {
+      longest = std::max(longest, choice.length);
+      least = std::min(least, choice.length);
+    }
+  }
+  least += panel_->joint_least;
+  const std::int64_t limit = panel_->short_lap_below;
+  if (longest + panel_->joint_most >= least + 2 * limit || limit <= 0) return {};
+  std::vector<std::int32_t> spared;
+  for (const RowRun& run : row.runs) {
+    std::int64_t count = 0, at_start = 1, at_end = 1;  // the run's own first and last pieces
+    for (const RowRun& other : beside.runs) {
+      for (const std::int64_t end : {other.start, other.end}) {
+        if (end + limit <= run.start || end - limit >= run.end) continue;
+        if (end <= run.start) {
+          at_start = std::max(at_start, (end + limit - run.start - 1) / least + 1);
+        } else if (end >= run.end) {
+          at_end = std::max(at_end, (run.end - end + limit - 1) / least + 1);
+        } else {
+          count += 2 * limit / least + 2;
+        }
+      }
+    }
+    spared.push_back(static_cast<std::int32_t>(count + at_start + at_end));
+  }
+  return spared;
+}
+
+std::uint64_t PairBound::laps_to_come(const PairPlace& place) const {
+  const auto least = [&](const RowGraph& graph, std::int32_t index, const std::vector<std::int32_t>& spared) {
+    const Node& node = graph.node(index);
+    if (spared.empty() || node.run < 0 || node.run >= static_cast<std::int32_t>(spared.size())) return 0;
+    const std::int32_t costing = graph.least_short_to_come(node) - spared[static_cast<std::size_t>(node.run)];
+    return costing > 0 ? (costing + 1) / 2 : 0;
+  };
+  const std::int32_t pairs = std::max(least(*first_, place.first, spared_first_), least(*second_, place.second, spared_second_));
+  return static_cast<std::uint64_t>(pairs) * terms_.laps;
+}
+
+/// Drops the joints behind that nothing to come in the other row can be compared with.
+void PairBound::forget(PairPlace& place) {
+  static_cast<void>(first_->grow_arcs(place.first));
+  static_cast<void>(second_->grow_arcs(place.second));
+  const std::int64_t window = terms_.laps > 0 ? std::max(panel_->least_lap, panel_->short_lap_below) : 0;
+  // Just what Sweep::still_needed asks, so that the sweep's states are found here.
+  const Node& first = first_->node(place.first);
+  const Node& second = second_->node(place.second);
+  const auto for_laps = [&](const Node& behind, const Node& other) {
+    return terms_.laps > 0 && behind.high > other.next - window;
+  };
+  if (place.behind_first != kNothing) {
+    const Node& behind = first_->node(place.behind_first);
+    const bool open_above = terms_.shifts > 0 && behind.high >= second.low - panel_->match_within;
+    if (!for_laps(behind, second) && !open_above) place.behind_first = kNothing;
+  }
+  if (place.behind_second != kNothing) {
+    const Node& behind = second_->node(place.behind_second);
+    const bool matches_below = terms_.shifts > 0 && behind.high >= first.next - panel_->match_within;
+    if (!for_laps(behind, first) && !matches_below) place.behind_second = kNothing;
+  }
+}
+
+std::int32_t PairBound::find(PairPlace place) {
+  forget(place);
+  return index_.find(packed(place.behind_first, place.behind_second), packed(place.first, place.second));
+}
+
+/// Notes a way to this place; it is spread from when its turn comes.
+std::int32_t PairBound::reach(PairPlace place, std::uint64_t first_term) {
+  forget(place);
+  const std::uint64_t fronts = packed(place.first, place.second);
+  const std::uint64_t behind = packed(place.behind_first, place.behind_second);
+  std::int32_t entry = index_.find(behind, fronts);
+  if (entry == IndexMap::kAbsent) {
+    entry = static_cast<std::int32_t>(entries_.size());
+    const bool finished = first_->node(place.first).finished && second_->node(place.second).finished;
+    entries_.push_back(Entry{place, finished ? Key{} : Key::impossible(), first_term, false, finished});
+    index_.insert(behind, fronts, entry);
+  } else {
+    Entry& known = entries_[static_cast<std::size_t>(entry)];
+    if (known.first_term <= first_term) return entry;
+    known.first_term = first_term;
+  }
+  waiting_[std::max(level_, first_term + laps_to_come(place))].push_back(entry);
   return entry;
 }
 
-Key PairBound::step(const Arc& arc, const Node& target, const Node& other) const {
-  if (!target.head_joint || !other.head_joint) return arc.cost;
-  if (target.lintel >= 0 && target.lintel == other.lintel) return arc.cost;
-  const std::int64_t farthest = std::max(target.high - other.low, other.high - target.low);
-  if (farthest < panel_->least_lap) return Key::impossible();
-  if (farthest >= panel_->short_lap_below || order_ == Order::Weighted) return arc.cost;
-  Charge charge;
-  charge.short_laps = interfaces_;
-  return arc.cost + key_of(charge, order_);
-}
-
-void PairBound::open(std::int32_t entry) {
-  const Entry at = entries_[static_cast<std::size_t>(entry)];
-  const Node& a = first_->node(at.first);
-  const Node& b = second_->node(at.second);
-  const bool of_first = b.finished || (!a.finished && compare(a.place, b.place) <= 0);
+void PairBound::spread(std::int32_t index) {
+  Entry& entry = entries_[static_cast<std::size_t>(index)];
+  if (entry.opened) return spread_again(index);
+  entry.opened = true;
+  const std::uint64_t so_far = entry.first_term;
+  const PairPlace at = entry.place;
+  if (entry.settled) {
+    goal_term_ = goal_reached_ ? std::min(goal_term_, so_far) : so_far;
+    goal_reached_ = true;
+    return;
+  }
+  const bool of_first = first_lags(at);
   RowGraph& graph = of_first ? *first_ : *second_;
   const std::int32_t from = of_first ? at.first : at.second;
   const std::int32_t first_arc = graph.grow_arcs(from);
-  stack_.push_back(Frame{entry, first_arc, first_arc + graph.node(from).arc_count, of_first});
+  const std::int32_t end_arc = first_arc + graph.node(from).arc_count;
+  const auto first_way = static_cast<std::int32_t>(ways_.size());
+  for (std::int32_t a = first_arc; a < end_arc; ++a) {
+    const Arc arc = graph.arc(a);
+    if (!graph.is_open(graph.node(arc.target).family)) continue;
+    const Key cost = step(at, arc, of_first);
+    if (cost.is_impossible()) continue;
+    const std::uint64_t first_term = order_ == Order::Weighted ? 0 : cost.words[0] >> 32;
+    ways_.push_back(Way{reach(moved(at, arc.target, of_first), so_far + first_term), cost});
+  }
+  Entry& spread_entry = entries_[static_cast<std::size_t>(index)];
+  spread_entry.first_way = first_way;
+  spread_entry.way_count = static_cast<std::int32_t>(ways_.size()) - first_way;
 }
 
-Key PairBound::from(std::int32_t first, std::int32_t second) {
-  const std::int32_t root = entry_of(first, second);
+/// A cheaper way to an entry was found after it was spread: its ways are there, only their first terms fall.
+void PairBound::spread_again(std::int32_t index) {
+  const Entry entry = entries_[static_cast<std::size_t>(index)];
+  if (first_->node(entry.place.first).finished && second_->node(entry.place.second).finished) {
+    goal_term_ = std::min(goal_term_, entry.first_term);
+  }
+  for (std::int32_t w = entry.first_way; w < entry.first_way + entry.way_count; ++w) {
+    const Way way = ways_[static_cast<std::size_t>(w)];
+    const std::uint64_t first_term = order_ == Order::Weighted ? 0 : way.cost.words[0] >> 32;
+    static_cast<void>(reach(entries_[static_cast<std::size_t>(way.entry)].place, entry.first_term + first_term));
+  }
+}
+
+void PairBound::spread_level() {
+  const auto level = waiting_.begin();
+  level_ = level->first;
+  for (std::size_t i = 0; i < level->second.size(); ++i) spread(level->second[i]);  // a level may grow while spread
+  waiting_.erase(level);
+}
+
+bool PairBound::find_least(std::uint64_t allowance) {
+  index_ = IndexMap{};
+  entries_.clear();
+  ways_.clear();
+  waiting_.clear();
+  goal_reached_ = false;
+  level_ = 0;
+  static_cast<void>(reach(PairPlace{first_->root(), second_->root(), kNothing, kNothing}, 0));
+  while (!goal_reached_ && !waiting_.empty() && waiting_.begin()->first <= allowance) spread_level();
+  return goal_reached_;
+}
+
+void PairBound::extend(std::uint64_t allowance) {
+  while (!waiting_.empty() && waiting_.begin()->first <= allowance) spread_level();
+}
+
+std::optional<std::uint64_t> PairBound::next_allowance() const {
+  if (waiting_.empty()) return std::nullopt;
+  return waiting_.begin()->first;
+}
+
+void PairBound::close_unused() {
+  std::vector<char> alive_first(first_->family_count(), 0), alive_second(second_->family_count(), 0);
+  const auto note = [](const RowGraph& graph, std::int32_t index, std::vector<char>& alive) {
+    const Node& node = graph.node(index);
+    if (node.run_done && node.family >= 0) alive[static_cast<std::size_t>(node.family)] = 1;
+  };
+  for (const Entry& entry : entries_) {
+    if (!entry.opened) continue;
+    note(*first_, entry.place.first, alive_first);
+    note(*second_, entry.place.second, alive_second);
+  }
+  first_->close_others(alive_first);
+  second_->close_others(alive_second);
+}
+
+bool PairBound::count_lap(const Node& target, const Node& joint, Charge& charge) const {
+  if (!joint.head_joint || (target.lintel >= 0 && target.lintel == joint.lintel)) return true;
+  const std::int64_t apart = farthest(target, joint);
+  if (apart < panel_->least_lap) return false;
+  if (apart < panel_->short_lap_below) charge.short_laps += terms_.laps;
+  return true;
+}
+
+/// As Sweep::count_shifts: each joint of the first (lower) row once. Asked for only where places are exact.
+void PairBound::count_shifts(const PairPlace& place, const Node& target, bool first_moves, Charge& charge) const {
+  const std::int64_t near = panel_->match_within;
+  const Node& upper = second_->node(place.second);
+  const auto matches = [&](const Node& joint) {
+    if (upper.head_joint && nearest(upper, joint) <= near) return true;
+    return place.behind_second != kNothing && nearest(second_->node(place.behind_second), joint) <= near;
+  };
+  const auto settle = [&](const Node& joint) {
+    if (!matches(joint) && surely_in_masonry(second_->row(), joint)) charge.shifted += terms_.shifts;
+  };
+  if (first_moves) {
+    if (target.head_joint && upper.low > target.high + near) settle(target);
+    return;
+  }
+  const auto open_until_now = [&](const Node& joint) {
+    return joint.head_joint && upper.low <= joint.high + near && target.low > joint.high + near;
+  };
+  const Node& lower = first_->node(place.first);
+  if (open_until_now(lower)) settle(lower);
+  if (place.behind_first == kNothing) return;
+  const Node& behind = first_->node(place.behind_first);
+  if (open_until_now(behind)) settle(behind);
+}
+
+Key PairBound::step(const PairPlace& place, const Arc& arc, bool first_moves) const {
+  const RowGraph& graph = first_moves ? *first_ : *second_;
+  const RowGraph& still = first_moves ? *second_ : *first_;
+  const Node& target = graph.node(arc.target);
+  const std::int32_t behind = first_moves ? place.behind_second : place.behind_first;
+  Charge charge;
+  if (terms_.laps > 0 && target.head_joint) {
+    if (!count_lap(target, still.node(first_moves ? place.second : place.first), charge)) return Key::impossible();
+    if (behind != kNothing && !count_lap(target, still.node(behind), charge)) return Key::impossible();
+  }
+  const Key own = terms_.pieces == PairTerms::Pieces::Counted ? arc.cost : Key{};
+  if (order_ == Order::Weighted) return own;
+  if (terms_.shifts > 0) count_shifts(place, target, first_moves, charge);
+  return own + key_of(charge, order_);
+}
+
+PairPlace PairBound::moved(const PairPlace& place, std::int32_t target, bool first_moves) const {
+  PairPlace next = place;
+  if (first_moves) {
+    if (first_->node(place.first).head_joint) next.behind_first = place.first;
+    next.first = target;
+  } else {
+    if (second_->node(place.second).head_joint) next.behind_second = place.second;
+    next.second = target;
+  }
+  return next;
+}
+
+bool PairBound::first_lags(const PairPlace& place) const {
+  const Node& a = first_->node(place.first);
+  const Node& b = second_->node(place.second);
+  return b.finished || (!a.finished && compare(a.place, b.place) <= 0);
+}
+
+Key PairBound::from(PairPlace place) {
+  const std::int32_t root = find(place);
+  if (root == IndexMap::kAbsent || !entries_[static_cast<std::size_t>(root)].opened) return Key::impossible();
   if (entries_[static_cast<std::size_t>(root)].settled) return entries_[static_cast<std::size_t>(root)].cost;
-  stack_.clear();
-  open(root);
+  stack_.assign(1, Frame{root, 0});  // depth first with an own stack
   while (!stack_.empty()) {
     Frame& frame = stack_.back();
-    if (frame.next_arc == frame.end_arc) {
-      entries_[static_cast<std::size_t>(frame.entry)].settled = true;
+    Entry& entry = entries_[static_cast<std::size_t>(frame.entry)];
+    if (frame.next_way == entry.way_count) {
+      entry.settled = true;
       stack_.pop_back();
       continue;
     }
-    const Entry at = entries_[static_cast<std::size_t>(frame.entry)];
-    RowGraph& graph = frame.of_first ? *first_ : *second_;
-    const RowGraph& still = frame.of_first ? *second_ : *first_;
-    const Arc arc = graph.arc(frame.next_arc);
-    const Node& other = still.node(frame.of_first ? at.second : at.first);
-    const Key cost = step(arc, graph.node(arc.target), other);
-    if (cost.is_impossible()) {
-      ++frame.next_arc;
+    const Way& way = ways_[static_cast<std::size_t>(entry.first_way + frame.next_way)];
+    const Entry& next = entries_[static_cast<std::size_t>(way.entry)];
+    if (next.opened && !next.settled) {
+      stack_.push_back(Frame{way.entry, 0});  // comes back to this very way once it is settled
       continue;
     }
-    const std::int32_t frame_entry = frame.entry;
-    const std::int32_t next = frame.of_first ? entry_of(arc.target, at.second) : entry_of(at.first, arc.target);
-    const Entry& reached = entries_[static_cast<std::size_t>(next)];
-    if (!reached.settled) {
-      open(next);  // comes back to this very arc once it is settled
-      continue;
-    }
-    ++stack_.back().next_arc;
-    if (reached.cost.is_impossible()) continue;
-    Entry& own = entries_[static_cast<std::size_t>(frame_entry)];
-    own.cost = std::min(own.cost, cost + reached.cost);
+    ++frame.next_way;
+    if (next.opened && !next.cost.is_impossible()) entry.cost = std::min(entry.cost, way.cost + next.cost);
   }
   return entries_[static_cast<std::size_t>(root)].cost;
 }

@@ -1,7 +1,9 @@
 #pragma once
-// Least cost to go of one row, and of two rows that lie on one another: the bounds that guide the sweep.
-// Both walk the (loose) row graphs; both are exact for that relaxation, so they never exceed the true cost to go.
+// Least cost to go of one row, and of two rows together: the bounds that guide the sweep.
+// Both are exact for the rows that they look at, so they never exceed the true cost to go.
 #include <cstdint>
+#include <map>
+#include <optional>
 #include <vector>
 
 #include "bond/flat_map.hpp"
@@ -18,45 +20,89 @@ class RowBound {
   [[nodiscard]] Key from(std::int32_t node);
 
  private:
+  void reserve_for(std::int32_t node);
+
   RowGraph* graph_;
   std::vector<Key> known_;
   std::vector<char> settled_;
 };
 
-/// Cost to go of two neighbouring rows laid together, short laps between them included. The row that lags is always
-/// taken further first (a tie: the first row); joints are compared with the other row's last joint.
+/// What two rows cost each other, and whether their own pieces are counted with it.
+struct PairTerms {
+  enum class Pieces { Counted, Free } pieces = Pieces::Counted;
+  std::uint32_t laps = 0;    // how many times a course of one lies on a course of the other
+  std::uint32_t shifts = 0;  // how many times the second is two courses above the first, in another band
+};
+
+/// The two rows' fronts, and the last head joint behind each front that the other row may still be compared with.
+struct PairPlace {
+  std::int32_t first = 0, second = 0;
+  std::int32_t behind_first = -1, behind_second = -1;
+};
+
+/// Cost to go of two rows laid together. The row that lags is always taken further first (a tie: the first row).
+/// Only pairs of walks whose FIRST term (short laps; cuts for quarter bond) stays within an allowance are looked at:
+/// places beyond it answer impossible(), which is what they are to a layout within the allowance.
 class PairBound {
  public:
-  /// `interfaces`: how many times a course of one row lies on a course of the other.
-  PairBound(const Panel& panel, RowGraph& first, RowGraph& second, std::uint32_t interfaces);
-  /// Least cost from this pair of nodes; impossible() where no pair of walks ends; a pair that the two rows by
-  /// themselves never meet in that order is worked out just the same.
-  [[nodiscard]] Key from(std::int32_t first, std::int32_t second);
+  PairBound(const Panel& panel, RowGraph& first, RowGraph& second, PairTerms terms);
+  /// Starts afresh, through the families that are open, and looks no farther than the least first term of any complete
+  /// pair of walks, or than `allowance`. False: none within it.
+  [[nodiscard]] bool find_least(std::uint64_t allowance);
+  /// Looks at all walks within this allowance.
+  void extend(std::uint64_t allowance);
+  /// The least first term of a pair of complete walks; after find_least found one.
+  [[nodiscard]] std::uint64_t least_first_term() const { return goal_term_; }
+  /// The next allowance at which there would be more to look at; nullopt: nothing was left out for its first term.
+  [[nodiscard]] std::optional<std::uint64_t> next_allowance() const;
+  /// Closes the families of both rows that no walk within the allowance completes.
+  void close_unused();
+  /// Least cost from this place; impossible() where no pair of walks within the allowance ends.
+  [[nodiscard]] Key from(PairPlace place);
 
  private:
   struct Entry {
-    std::int32_t first, second;
+    PairPlace place;
     Key cost;
-    bool settled;
+    std::uint64_t first_term;  // least, from the rows' starts to here
+    bool opened, settled;
+    std::int32_t first_way = 0, way_count = 0;  // into ways_
+  };
+  struct Way {
+    std::int32_t entry;
+    Key cost;
   };
   struct Frame {
-    std::int32_t entry;
-    std::int32_t next_arc, end_arc;
-    bool of_first;
+    std::int32_t entry, next_way;
   };
 
-  [[nodiscard]] std::int32_t entry_of(std::int32_t first, std::int32_t second);
-  void open(std::int32_t entry);
-  /// Cost of the arc with its short laps, or impossible() where rule 3 is surely broken.
-  [[nodiscard]] Key step(const Arc& arc, const Node& target, const Node& other) const;
+  [[nodiscard]] std::int32_t find(PairPlace place);
+  std::int32_t reach(PairPlace place, std::uint64_t first_term);
+  [[nodiscard]] std::uint64_t laps_to_come(const PairPlace& place) const;
+  [[nodiscard]] std::vector<std::int32_t> spared_pieces(const Row& row, const Row& beside) const;
+  void spread_again(std::int32_t entry);
+  void spread_level();
+  void spread(std::int32_t entry);
+  void forget(PairPlace& place);
+  [[nodiscard]] bool first_lags(const PairPlace& place) const;
+  [[nodiscard]] PairPlace moved(const PairPlace& place, std::int32_t target, bool first_moves) const;
+  /// Cost of the arc with what it costs the pair, or impossible() where rule 3 is broken.
+  [[nodiscard]] Key step(const PairPlace& place, const Arc& arc, bool first_moves) const;
+  [[nodiscard]] bool count_lap(const Node& target, const Node& joint, Charge& charge) const;
+  void count_shifts(const PairPlace& place, const Node& target, bool first_moves, Charge& charge) const;
 
   const Panel* panel_;
   RowGraph* first_;
   RowGraph* second_;
-  std::uint32_t interfaces_;
+  PairTerms terms_;
   Order order_;
+  bool goal_reached_ = false;
+  std::uint64_t goal_term_ = 0, level_ = 0;
+  std::vector<std::int32_t> spared_first_, spared_second_;  // by run: short pieces that may cost no short lap
   IndexMap index_;
   std::vector<Entry> entries_;
+  std::vector<Way> ways_;
+  std::map<std::uint64_t, std::vector<std::int32_t>> waiting_;  // entries to spread from, by first term
   std::vector<Frame> stack_;
 };
 

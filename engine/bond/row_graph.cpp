@@ -40,15 +40,27 @@ Menu menu_of(const Row& row, Stage stage) {
   return menu;
 }
 
-RowGraph::RowGraph(const Panel& panel, const Row& row, const Menu& menu, const Reach& reach, GraphKind kind)
-    : panel_(&panel), row_(&row), menu_(&menu), reach_(&reach), kind_(kind), order_(order_of(panel)) {
+RowGraph::RowGraph(const Panel& panel, const Row& row, const Menu& menu, const Reach& reach)
+    : panel_(&panel), row_(&row), menu_(&menu), reach_(&reach), order_(order_of(panel)) {
   Node before;
   before.place = Exact::at(row.runs.empty() ? 0 : row.runs.front().start);
   before.low = before.high = before.next = before.place.whole;
   before.run_done = true;
-  before.loose = 0;
   nodes_.push_back(before);
+  measure_modules();
   make_families();
+  open_all_families();
+}
+
+std::int32_t RowGraph::run_without_family() const {
+  for (std::size_t run = 0; run + 1 < first_family_.size(); ++run) {
+    if (first_family_[run] == first_family_[run + 1]) return static_cast<std::int32_t>(run);
+  }
+  return -1;
+}
+
+void RowGraph::close_others(const std::vector<char>& alive) {
+  for (std::size_t family = 0; family < open_.size(); ++family) open_[family] = open_[family] && alive[family];
 }
 
 // ---- families ------------------------------------------------------------------------------------------------------
@@ -83,16 +95,14 @@ bool RowGraph::in_joint_range(std::int64_t leftover, std::int64_t joints) const 
          slack <= static_cast<int128>(panel_->joint_most) * joints;
 }
 
-/// One family for each number of pieces whose joints are in range; in the loose graph one for all of them.
+/// One family for each number of pieces whose joints are in range.
 void RowGraph::add_counted(Family family, std::int32_t least, std::int32_t most) {
   const std::int32_t ends = joint_ends(row_->runs[static_cast<std::size_t>(family.run)]);
   for (std::int32_t pieces = least; pieces <= most; ++pieces) {
     family.joints = pieces - 1 + ends;
     if (family.joints < 1 || !in_joint_range(family.leftover, family.joints)) continue;
-    family.pieces = kind_ == GraphKind::Exact ? pieces : 0;
-    has_leftovers_ = true;
+    family.pieces = pieces;
     families_.push_back(family);
-    if (kind_ == GraphKind::Loose) return;
   }
 }
 
@@ -153,11 +163,40 @@ bool RowGraph::can_finish(const Family& family, std::int64_t sum, std::int32_t c
   const bool owes_make_up = family.kind == Family::Kind::Odd && !made_up;
   const std::int64_t rest = family.target - sum - (owes_make_up ? family.make_up + panel_->joint : 0);
   if (reach_->can_fill(rest)) {
-    if (family.pieces == 0) return true;
+    if (family.leftover == 0) return true;
     const std::int32_t left = family.pieces - count - (owes_make_up ? 1 : 0);
     return reach_->least_count(rest) <= left && left <= reach_->most_count(rest);
   }
   return family.kind == Family::Kind::Even && !made_up && menu_->make_up_from > 0 && can_make_up(rest, 0);
+}
+
+void RowGraph::measure_modules() {
+  least_module_ = kBeyond;
+  for (const PieceChoice& choice : menu_->choices) {
+    longest_module_ = std::max(longest_module_, choice.length + panel_->joint);
+    least_module_ = std::min(least_module_, choice.length + panel_->joint);
+  }
+  for (const PieceChoice& choice : menu_->choices) {
+    const bool is_long = choice.length + panel_->joint_most >= 2 * panel_->short_lap_below;
+    if (is_long) long_deficit_ = std::max(long_deficit_, longest_module_ - choice.length - panel_->joint);
+  }
+}
+
+/// Of `left` pieces that must make `rest`, what is missing to as many longest pieces comes from shorter ones; long
+/// pieces miss at most long_deficit_ each. One piece may be the make-up, of any length.
+std::int32_t RowGraph::least_short_to_come(const Node& node) const {
+  if (node.family < 0 || node.run_done) return 0;
+  const Family& family = families_[static_cast<std::size_t>(node.family)];
+  if (family.leftover == 0) return 0;
+  std::int64_t rest = family.target - node.sum, left = family.pieces - node.count;
+  if (family.kind == Family::Kind::Odd && !node.made_up) {
+    rest -= family.make_up + panel_->joint;
+    --left;
+  }
+  const std::int64_t missing = left * longest_module_ - rest - left * long_deficit_;
+  const std::int64_t each = longest_module_ - least_module_ - long_deficit_;
+  if (missing <= 0 || each <= 0) return 0;
+  return static_cast<std::int32_t>((missing + each - 1) / each);
 }
 
 std::uint64_t RowGraph::least_deviation() const {
@@ -179,8 +218,7 @@ Exact RowGraph::joint_place(const Family& family, std::int64_t sum, std::int32_t
   const RowRun& run = row_->runs[static_cast<std::size_t>(family.run)];
   const std::int64_t starts = has_joint(run.at_start) ? 1 : 0;
   const int128 doubled = 2 * static_cast<int128>(run.start + sum + starts * panel_->joint) - panel_->joint;
-  if (family.pieces == 0 && family.joints == 0) return Exact::make(doubled, 2);
-  if (family.pieces == 0 && kind_ == GraphKind::Loose) return Exact::make(doubled, 2);
+  if (family.leftover == 0) return Exact::make(doubled, 2);
   const int128 share = static_cast<int128>(2 * (starts + count) - 1) * family.leftover;
   return Exact::make(doubled * family.joints + share, 2 * family.joints);
 }
@@ -198,8 +236,8 @@ void RowGraph::place_node(Node& node, const Family& family) const {
   }
   node.place = joint_place(family, node.sum, node.count);
   const bool fraction = node.place.numerator != node.place.whole * node.place.denominator;
-  node.low = node.place.whole + (is_loose(family) ? std::min<std::int64_t>(0, family.leftover) : 0);
-  node.high = node.place.whole + (fraction ? 1 : 0) + (is_loose(family) ? std::max<std::int64_t>(0, family.leftover) : 0);
+  node.low = node.place.whole;
+  node.high = node.place.whole + (fraction ? 1 : 0);
   const bool tied = (at_run_start && run.at_start == RunEnd::TiedJunction) ||
                     (node.run_done && run.at_end == RunEnd::TiedJunction);
   node.head_joint = !tied;
@@ -210,7 +248,7 @@ void RowGraph::place_node(Node& node, const Family& family) const {
 std::int32_t RowGraph::node_at(std::int32_t family_index, std::int64_t sum, std::int32_t count, bool made_up,
                                std::uint32_t mark) {
   const Family& family = families_[static_cast<std::size_t>(family_index)];
-  const std::int32_t kept_count = family.pieces == 0 ? 0 : count;
+  const std::int32_t kept_count = family.leftover == 0 ? 0 : count;
   const std::uint64_t high = (static_cast<std::uint64_t>(family_index) << 44) ^ (static_cast<std::uint64_t>(mark) << 24) ^
                              (static_cast<std::uint64_t>(kept_count) << 1) ^ (made_up ? 1U : 0U);
   if (mark == 0) {
@@ -236,29 +274,6 @@ std::int32_t RowGraph::node_at(std::int32_t family_index, std::int64_t sum, std:
   }
   nodes_.push_back(node);
   return index;
-}
-
-std::int32_t RowGraph::loose_family_of(std::int32_t index, RowGraph& loose) {
-  Family& family = families_[static_cast<std::size_t>(index)];
-  if (family.loose_family >= 0) return family.loose_family;
-  const auto run = static_cast<std::size_t>(family.run);
-  for (std::int32_t other = loose.first_family_[run]; other < loose.first_family_[run + 1]; ++other) {
-    const Family& candidate = loose.families_[static_cast<std::size_t>(other)];
-    if (candidate.kind == family.kind && candidate.target == family.target && candidate.make_up == family.make_up) {
-      family.loose_family = other;
-    }
-  }
-  return family.loose_family;
-}
-
-std::int32_t RowGraph::loose_of(std::int32_t index, RowGraph& loose) {
-  const Node node = nodes_[static_cast<std::size_t>(index)];
-  if (node.loose >= 0) return node.loose;
-  const std::int32_t found =
-      node.finished ? loose.finished_node()
-                    : loose.node_at(loose_family_of(node.family, loose), node.sum, 0, node.made_up, 0);
-  nodes_[static_cast<std::size_t>(index)].loose = found;
-  return found;
 }
 
 // ---- arcs ----------------------------------------------------------------------------------------------------------
@@ -359,7 +374,7 @@ RowGraph::Faces RowGraph::faces_of(const Node& from, std::int64_t length) const 
   const std::int64_t starts = has_joint(run.at_start) ? 1 : 0;
   const std::int64_t base = run.start + from.sum + starts * panel_->joint;
   Faces faces;
-  const bool counted = family.pieces > 0;
+  const bool counted = family.leftover != 0;
   const std::int64_t m = counted ? family.joints : 1;
   const std::int64_t shared = counted ? family.leftover : 0;
   faces.start = Exact::make(static_cast<int128>(base) * m + static_cast<int128>(starts + from.count) * shared, m);
@@ -434,11 +449,10 @@ void RowGraph::lay(std::int32_t from, const PieceChoice& choice, std::int32_t or
   const RowRun& run = row_->runs[static_cast<std::size_t>(node.run)];
   const std::int64_t sum = node.sum + choice.length + panel_->joint;
   holding_.clear();
-  if (!is_loose(family) && !(panel_->bars.empty() && row_->uncut_zones.empty())) {
+  if (!panel_->bars.empty() || !row_->uncut_zones.empty()) {
     const Faces faces = faces_of(node, choice.length);
     if (choice.is_cut && in_uncut_zone(faces)) return;
     if (!hold_bars(run, choice, cut, faces, sum == family.target)) return;
-    if (kind_ == GraphKind::Loose) holding_.clear();
   }
   const std::uint32_t mark =
       holding_.empty() ? 0 : static_cast<std::uint32_t>((original + 2) * 4 + static_cast<int>(cut) + 1);

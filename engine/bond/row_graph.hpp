@@ -6,8 +6,6 @@
 //   even    M = T: every joint is j; any number of pieces; at most one make-up piece among them;
 //   shared  M != T: the difference D is shared by m joints, so the number of pieces is part of the family;
 //   odd     a make-up piece whose length was rounded to the saw's step: D is what rounding left, pieces counted too.
-// The LOOSE graph, used for bounds only, merges the shared (odd) families of one M into one whose places are known
-// up to an interval as wide as D: every exact row is a walk in it that costs no more.
 #include <cstdint>
 #include <vector>
 
@@ -18,8 +16,6 @@
 #include "bond/reach.hpp"
 
 namespace stringcourse::bond {
-
-enum class GraphKind { Exact, Loose };
 
 /// A whole cell that a bar goes through, as the last piece offers it.
 struct HeldCell {
@@ -37,7 +33,7 @@ struct Arc {
 
 struct Node {
   Exact place;             // centre of the head joint after the last piece, or the run's end
-  std::int64_t low = 0, high = 0;  // whole-nanometre bounds of the place (wide in loose families)
+  std::int64_t low = 0, high = 0;  // the whole nanometres on either side of the place
   std::int64_t next = 0;   // no joint comes before this place from here on; known once the arcs are
   std::int32_t run = -1;   // -1: before the first run
   std::int32_t family = -1;
@@ -49,7 +45,6 @@ struct Node {
   bool finished = false;   // the row is complete: beyond everything
   std::int32_t lintel = -1;  // this joint is the end joint of that lintel
   std::int32_t first_held = 0, held_count = 0;  // into RowGraph::held
-  std::int32_t loose = -1;   // the loose graph's node that stands for this one
   std::int32_t first_arc = -1, arc_count = 0;   // -1: not yet grown
 };
 
@@ -57,16 +52,15 @@ struct Family {
   enum class Kind { Even, Shared, Odd } kind = Kind::Even;
   std::int32_t run = 0;
   std::int64_t target = 0;   // module sum to reach (Odd: with the make-up's own module)
-  std::int32_t pieces = 0;   // 0: any number
+  std::int32_t pieces = 0;   // Even: any number
   std::int64_t leftover = 0; // D
   std::int64_t joints = 0;   // m, where the number of pieces is fixed
   std::int64_t make_up = 0;  // Odd: the make-up's length
-  std::int32_t loose_family = -1;  // its index in the loose graph, once asked for
 };
 
 class RowGraph {
  public:
-  RowGraph(const Panel& panel, const Row& row, const Menu& menu, const Reach& reach, GraphKind kind);
+  RowGraph(const Panel& panel, const Row& row, const Menu& menu, const Reach& reach);
 
   /// The node before the first run.
   [[nodiscard]] std::int32_t root() const { return 0; }
@@ -76,10 +70,16 @@ class RowGraph {
   [[nodiscard]] const Arc& arc(std::int32_t index) const { return arcs_[static_cast<std::size_t>(index)]; }
   [[nodiscard]] const HeldCell& held(std::int32_t index) const { return held_[static_cast<std::size_t>(index)]; }
   [[nodiscard]] const Row& row() const { return *row_; }
-  /// The loose node that stands for an exact one (grown in `loose` when needed).
-  [[nodiscard]] std::int32_t loose_of(std::int32_t index, RowGraph& loose);
-  /// Whether any family of this row shares a leftover: then loose and exact graphs differ.
-  [[nodiscard]] bool has_leftovers() const { return has_leftovers_; }
+  /// Families that no layout within the allowance can use are closed; entering them is skipped by who walks.
+  [[nodiscard]] bool is_open(std::int32_t family) const { return family < 0 || open_[static_cast<std::size_t>(family)]; }
+  void open_all_families() { open_.assign(families_.size(), 1); }
+  /// Closes every family that is not `alive`.
+  void close_others(const std::vector<char>& alive);
+  /// The first run that nothing fills, or -1.
+  [[nodiscard]] std::int32_t run_without_family() const;
+  [[nodiscard]] std::size_t family_count() const { return families_.size(); }
+  /// How many pieces shorter than twice the short-lap limit the walk must still lay before its run is done, at least.
+  [[nodiscard]] std::int32_t least_short_to_come(const Node& node) const;
   /// Least deviation that the runs of this row need by themselves, over all its courses, in nanometres.
   [[nodiscard]] std::uint64_t least_deviation() const;
 
@@ -88,12 +88,12 @@ class RowGraph {
     Exact previous_end, start, end;
   };
 
+  void measure_modules();
   void make_families();
   void add_even(std::int32_t run, std::int64_t target);
   void add_shared(std::int32_t run, std::int64_t target);
   void add_odd(std::int32_t run, std::int64_t target);
   void add_counted(Family family, std::int32_t least, std::int32_t most);
-  [[nodiscard]] std::int32_t loose_family_of(std::int32_t family, RowGraph& loose);
   [[nodiscard]] bool in_joint_range(std::int64_t leftover, std::int64_t joints) const;
   void enter_run(std::int32_t run);
   std::int32_t finished_node();
@@ -108,7 +108,6 @@ class RowGraph {
   [[nodiscard]] bool covers_bar(const Faces& faces) const;
   [[nodiscard]] bool hold_bars(const RowRun& run, const PieceChoice& choice, CutEnd cut, const Faces& faces, bool last);
   [[nodiscard]] bool in_uncut_zone(const Faces& faces) const;
-  [[nodiscard]] bool is_loose(const Family& family) const { return kind_ == GraphKind::Loose && family.leftover != 0; }
   [[nodiscard]] Exact joint_place(const Family& family, std::int64_t sum, std::int32_t count) const;
   /// `mark` tells apart nodes whose last piece holds a bar in different cells; 0 where no bar is held.
   std::int32_t node_at(std::int32_t family, std::int64_t sum, std::int32_t count, bool made_up, std::uint32_t mark);
@@ -122,11 +121,11 @@ class RowGraph {
   const Row* row_;
   const Menu* menu_;
   const Reach* reach_;
-  GraphKind kind_;
   Order order_;
-  bool has_leftovers_ = false;
   std::int32_t finished_ = -1;
+  std::int64_t longest_module_ = 0, least_module_ = 0, long_deficit_ = 0;  // see least_short_to_come
   std::vector<Family> families_;
+  std::vector<char> open_;
   std::vector<std::int32_t> first_family_;  // by run, one more at the end
   std::vector<Node> nodes_;
   std::vector<Arc> arcs_, fresh_;

@@ -49,35 +49,33 @@ PanelStop stop_of(const Panel& panel, Sweep& sweep) {
 
 std::expected<PanelAnswer, PanelStop> solve_panel(const Panel& panel, std::int64_t budget) {
   const Order order = order_of(panel);
-  SweepResult whole;
+  SweepResult best;
+  std::int64_t expansions = 0;
   if (order != Order::Weighted) {
-    Sweep sweep(panel, Stage::Whole);
-    whole = sweep.run(Key::impossible(), budget);
-    if (whole.outcome == SweepResult::Outcome::Best && beats_everything(whole, sweep.least_deviation(), order)) {
-      const Key bound = whole.cost;
-      return answer_of(std::move(whole), order, bound);
+    Sweep whole(panel, Stage::Whole);
+    best = whole.run(key_of(Charge{.short_laps = 1}, order), budget);  // only layouts without a short lap
+    if (best.outcome == SweepResult::Outcome::Best && beats_everything(best, whole.least_deviation(), order)) {
+      const Key bound = best.cost;
+      return answer_of(std::move(best), order, bound);
     }
+    expansions = best.expansions;
   }
   Sweep sweep(panel, Stage::Everything);
-  SweepResult all = sweep.run(whole.cost, budget);
-  all.expansions += whole.expansions;
-  const bool have_whole = !whole.cost.is_impossible();
-  if (all.outcome == SweepResult::Outcome::NoneBetter) {
-    if (!have_whole) return std::unexpected(stop_of(panel, sweep));
-    const Key bound = whole.cost;
-    whole.expansions = all.expansions;
-    return answer_of(std::move(whole), order, bound);
+  SweepResult all = sweep.run(best.cost, budget);
+  expansions += all.expansions;
+  const bool have_best = !best.cost.is_impossible();
+  if (all.outcome == SweepResult::Outcome::NoneBetter && !have_best) return std::unexpected(stop_of(panel, sweep));
+  Key bound = best.cost;
+  if (all.outcome == SweepResult::Outcome::OutOfBudget) {
+    bound = std::min(all.bound, best.cost);
+    all = sweep.run_beam(best.cost, kBeamWidth);
+    if (all.outcome != SweepResult::Outcome::Best && !have_best) return std::unexpected(PanelStop{false, -1, -1});
+  } else if (all.outcome == SweepResult::Outcome::Best) {
+    bound = all.cost;
   }
-  if (all.outcome == SweepResult::Outcome::Best) {
-    const Key bound = all.cost;
-    return answer_of(std::move(all), order, bound);
-  }
-  const Key bound = all.bound;
-  SweepResult beam = sweep.run_beam(whole.cost, kBeamWidth);
-  if (beam.outcome != SweepResult::Outcome::Best) beam = std::move(whole);
-  if (beam.cost.is_impossible()) return std::unexpected(PanelStop{false, -1, -1});
-  beam.expansions = all.expansions;
-  return answer_of(std::move(beam), order, bound);
+  if (all.outcome == SweepResult::Outcome::Best) best = std::move(all);
+  best.expansions = expansions;
+  return answer_of(std::move(best), order, bound);
 }
 
 std::optional<Cost> bound_panel(const Panel& panel) {

@@ -47,19 +47,15 @@ Sweep::Sweep(const Panel& panel, Stage stage) : panel_(&panel), order_(order_of(
     }
     if (menus_.back().make_up_from > 0) least_module = std::min(least_module, panel.least_piece + panel.joint_least);
   }
-  for (std::size_t r = 0; r < panel.rows.size(); ++r) {
-    exact_.push_back(std::make_unique<RowGraph>(panel, panel.rows[r], menus_[r], reaches_[r], GraphKind::Exact));
-    loose_.push_back(exact_.back()->has_leftovers()
-                         ? std::make_unique<RowGraph>(panel, panel.rows[r], menus_[r], reaches_[r], GraphKind::Loose)
-                         : nullptr);
-    row_bounds_.emplace_back(loose(static_cast<std::int32_t>(r)));
-  }
+  graphs_.reserve(panel.rows.size());
+  for (std::size_t r = 0; r < panel.rows.size(); ++r) graphs_.emplace_back(panel, panel.rows[r], menus_[r], reaches_[r]);
+  for (RowGraph& graph : graphs_) row_bounds_.emplace_back(graph);
   const std::int64_t window = std::max({panel.least_lap, panel.short_lap_below, panel.match_within});
   memory_ = static_cast<std::size_t>(window / std::max<std::int64_t>(least_module, 1)) + 2;
   stride_ = panel.rows.size() * (1 + memory_);
   child_.resize(stride_);
   find_neighbours();
-  make_matchings();
+  make_sharings(stage);
 }
 
 void Sweep::find_neighbours() {
@@ -75,7 +71,7 @@ void Sweep::find_neighbours() {
     if (c + 2 < courses.size() && band(courses[c]) != band(courses[c + 2])) ++shifting[{courses[c], courses[c + 2]}];
   }
   for (const auto& [rows, weight] : lying) {
-    edges_.push_back(Edge{rows.first, rows.second, weight});
+    lying_.push_back(Edge{rows.first, rows.second, PairTerms{PairTerms::Pieces::Counted, weight, 0}});
     neighbours_[static_cast<std::size_t>(rows.first)].push_back({rows.second, weight});
     neighbours_[static_cast<std::size_t>(rows.second)].push_back({rows.first, weight});
   }
@@ -83,66 +79,88 @@ void Sweep::find_neighbours() {
   for (const auto& [rows, weight] : shifting) {
     upper_[static_cast<std::size_t>(rows.first)].push_back({rows.second, weight});
     lower_[static_cast<std::size_t>(rows.second)].push_back({rows.first, weight});
+    shifting_.push_back(Edge{rows.first, rows.second, PairTerms{PairTerms::Pieces::Counted, 0, weight}});
   }
 }
 
-/// Pairs of neighbouring rows, each row in at most one pair: three ways of pairing, the best bound counts.
-void Sweep::make_matchings() {
+/// Several ways to share out the costs; the best bound counts. Whole pieces are tried only for layouts without a short
+/// lap, where the costs between rows that are not paired add nothing.
+void Sweep::make_sharings(Stage stage) {
   const auto same_band = [&](const Edge& edge) {
     return panel_->rows[static_cast<std::size_t>(edge.first)].band == panel_->rows[static_cast<std::size_t>(edge.second)].band;
   };
-  std::vector<Edge> within = edges_, across = edges_;
+  const bool all_terms = stage == Stage::Everything && order_ != Order::Weighted;
+  const std::vector<Edge> nothing;
+  std::vector<Edge> within = lying_, across = lying_;
   std::ranges::stable_partition(within, same_band);
   std::ranges::stable_partition(across, [&](const Edge& edge) { return !same_band(edge); });
-  add_matching(within);
+  const std::vector<Edge>& lying = all_terms ? lying_ : nothing;
+  add_sharing(within, lying);
   if (panel_->rows.size() < 3) return;
-  add_matching(across);
-  const auto crossing = std::ranges::find_if(across, same_band);
-  std::reverse(across.begin(), crossing);
-  add_matching(across);
+  add_sharing(across, lying);
+  std::reverse(across.begin(), std::ranges::find_if(across, same_band));
+  add_sharing(across, lying);
+  if (all_terms && !shifting_.empty()) add_sharing(shifting_, lying);
 }
 
-void Sweep::add_matching(const std::vector<Edge>& edges) {
-  Matching matching(panel_->rows.size(), kNothing);
-  for (const Edge& edge : edges) {
-    if (matching[static_cast<std::size_t>(edge.first)] != kNothing) continue;
-    if (matching[static_cast<std::size_t>(edge.second)] != kNothing) continue;
-    std::int32_t pair = kNothing;
-    for (std::size_t p = 0; p < pairs_.size(); ++p) {
-      if (pairs_[p].first == edge.first && pairs_[p].second == edge.second) pair = static_cast<std::int32_t>(p);
+std::int32_t Sweep::pair_of(const Edge& edge) {
+  for (std::size_t p = 0; p < pairs_.size(); ++p) {
+    const Edge& known = pairs_[p].edge;
+    if (known.first == edge.first && known.second == edge.second && known.terms.pieces == edge.terms.pieces &&
+        known.terms.laps == edge.terms.laps && known.terms.shifts == edge.terms.shifts) {
+      return static_cast<std::int32_t>(p);
     }
-    if (pair == kNothing) {
-      pair = static_cast<std::int32_t>(pairs_.size());
-      pairs_.push_back(Pair{edge.first, edge.second,
-                            std::make_unique<PairBound>(*panel_, loose(edge.first), loose(edge.second), edge.weight)});
-    }
-    matching[static_cast<std::size_t>(edge.first)] = matching[static_cast<std::size_t>(edge.second)] = pair;
   }
-  if (std::ranges::find(matchings_, matching) == matchings_.end()) matchings_.push_back(matching);
+  pairs_.push_back(Pair{edge, std::make_unique<PairBound>(*panel_, graph(edge.first), graph(edge.second), edge.terms)});
+  return static_cast<std::int32_t>(pairs_.size()) - 1;
+}
+
+/// Pairs rows along `edges`, greedily, each row once; then adds what the remaining edges of `rest` cost, pieces free.
+void Sweep::add_sharing(const std::vector<Edge>& edges, const std::vector<Edge>& rest) {
+  Sharing sharing;
+  std::vector<char> taken(panel_->rows.size(), 0);
+  std::vector<std::int32_t> used;
+  for (const Edge& edge : edges) {
+    if (taken[static_cast<std::size_t>(edge.first)] || taken[static_cast<std::size_t>(edge.second)]) continue;
+    taken[static_cast<std::size_t>(edge.first)] = taken[static_cast<std::size_t>(edge.second)] = 1;
+    sharing.pairs.push_back(pair_of(edge));
+  }
+  for (std::int32_t row = 0; row < static_cast<std::int32_t>(taken.size()); ++row) {
+    if (!taken[static_cast<std::size_t>(row)]) sharing.alone.push_back(row);
+  }
+  const std::size_t counted = sharing.pairs.size();
+  for (Edge edge : rest) {
+    const bool paired = std::any_of(sharing.pairs.begin(), sharing.pairs.begin() + static_cast<std::ptrdiff_t>(counted), [&](std::int32_t p) {
+      const Edge& known = pairs_[static_cast<std::size_t>(p)].edge;
+      return known.first == edge.first && known.second == edge.second && known.terms.laps > 0;
+    });
+    if (paired) continue;
+    edge.terms.pieces = PairTerms::Pieces::Free;
+    sharing.pairs.push_back(pair_of(edge));
+  }
+  sharings_.push_back(std::move(sharing));
 }
 
 // ---- bounds --------------------------------------------------------------------------------------------------------
 
-std::int32_t Sweep::loose_node(std::int32_t row, std::int32_t node) {
-  const auto& loose_graph = loose_[static_cast<std::size_t>(row)];
-  return loose_graph ? exact(row).loose_of(node, *loose_graph) : node;
+PairPlace Sweep::place_of(const std::int32_t* words, const Edge& edge) {
+  const std::int32_t* first = words + row_offset(edge.first);
+  const std::int32_t* second = words + row_offset(edge.second);
+  return PairPlace{first[0], second[0], first[1], second[1]};
 }
 
 Key Sweep::bound_of(const std::int32_t* words) {
   Key best{};
-  for (const Matching& matching : matchings_) {
+  for (const Sharing& sharing : sharings_) {
     Key sum{};
-    for (std::int32_t row = 0; row < static_cast<std::int32_t>(matching.size()); ++row) {
-      const std::int32_t pair = matching[static_cast<std::size_t>(row)];
-      Key part;
-      if (pair == kNothing) {
-        part = row_bounds_[static_cast<std::size_t>(row)].from(loose_node(row, words[row_offset(row)]));
-      } else {
-        Pair& two = pairs_[static_cast<std::size_t>(pair)];
-        if (two.first != row) continue;  // counted with its first row
-        part = two.bound->from(loose_node(two.first, words[row_offset(two.first)]),
-                               loose_node(two.second, words[row_offset(two.second)]));
-      }
+    for (const std::int32_t row : sharing.alone) {
+      const Key part = row_bounds_[static_cast<std::size_t>(row)].from(words[row_offset(row)]);
+      if (part.is_impossible()) return part;
+      sum = sum + part;
+    }
+    for (const std::int32_t index : sharing.pairs) {
+      Pair& pair = pairs_[static_cast<std::size_t>(index)];
+      const Key part = pair.bound->from(place_of(words, pair.edge));
       if (part.is_impossible()) return part;
       sum = sum + part;
     }
@@ -151,26 +169,90 @@ Key Sweep::bound_of(const std::int32_t* words) {
   return best;
 }
 
-Key Sweep::root_bound() {
+Key Sweep::bound_at_root() {
   std::ranges::fill(child_, kNothing);
-  for (std::int32_t row = 0; row < static_cast<std::int32_t>(exact_.size()); ++row) {
-    child_[row_offset(row)] = exact(row).root();
+  for (std::int32_t row = 0; row < static_cast<std::int32_t>(graphs_.size()); ++row) {
+    child_[row_offset(row)] = graph(row).root();
+    static_cast<void>(graph(row).grow_arcs(graph(row).root()));
   }
   return bound_of(child_.data());
 }
 
+Key Sweep::root_bound() {
+  for (std::uint64_t allowance = 0;;) {
+    const Allowed allowed = allow(allowance);
+    if (allowed.possible) return bound_at_root();
+    if (!allowed.next) return Key::impossible();
+    allowance = *allowed.next;
+  }
+}
+
+/// Finds what each pair takes at least, then lets each take what the least of all others leaves of the allowance; what
+/// it can't use within that is closed to the pairs built after it.
+bool Sweep::build_sharing(const Sharing& sharing, std::uint64_t allowance, Allowed& allowed, std::vector<char>& built) {
+  std::uint64_t taken = 0;
+  const auto missing = [&](std::uint64_t needed) { allowed.next = std::min(allowed.next.value_or(needed), needed); };
+  for (const std::int32_t index : sharing.pairs) {
+    const auto p = static_cast<std::size_t>(index);
+    PairBound& pair = *pairs_[p].bound;
+    if (!built[p] && (taken > allowance || !pair.find_least(allowance - taken))) {
+      if (taken > allowance) missing(taken);
+      if (taken <= allowance && pair.next_allowance()) missing(*pair.next_allowance() + taken);
+      return false;
+    }
+    taken += pair.least_first_term();
+  }
+  if (taken > allowance) {
+    missing(taken);
+    return false;
+  }
+  for (const std::int32_t index : sharing.pairs) {
+    const auto p = static_cast<std::size_t>(index);
+    if (built[p]) continue;
+    built[p] = 1;
+    PairBound& pair = *pairs_[p].bound;
+    pair.extend(pair.least_first_term() + allowance - taken);
+    if (pair.next_allowance()) missing(allowance + 1);
+    if (pairs_[p].edge.terms.laps > 0) pair.close_unused();
+  }
+  return true;
+}
+
+Sweep::Allowed Sweep::allow(std::uint64_t allowance) {
+  allowance_ = allowance;
+  Allowed allowed;
+  for (std::size_t row = 0; row < graphs_.size(); ++row) {
+    graphs_[row].open_all_families();
+    row_bounds_[row] = RowBound(graphs_[row]);
+    if (graphs_[row].run_without_family() >= 0) return allowed;
+  }
+  std::vector<char> built(pairs_.size(), 0);
+  for (const Sharing& sharing : sharings_) {
+    // First the pairs that count pieces: what they close need not be looked at by those that count laps alone.
+    Sharing counting{{}, sharing.alone};
+    for (const std::int32_t pair : sharing.pairs) {
+      if (pairs_[static_cast<std::size_t>(pair)].edge.terms.pieces == PairTerms::Pieces::Counted) counting.pairs.push_back(pair);
+    }
+    if (!build_sharing(counting, allowance, allowed, built)) return allowed;
+    if (!build_sharing(sharing, allowance, allowed, built)) return allowed;
+  }
+  allowed.possible = true;
+  return allowed;
+}
+
 std::int32_t Sweep::impossible_row() {
-  for (std::size_t row = 0; row < exact_.size(); ++row) {
-    if (row_bounds_[row].from(0).is_impossible()) return static_cast<std::int32_t>(row);
+  for (std::size_t row = 0; row < graphs_.size(); ++row) {
+    graphs_[row].open_all_families();
+    row_bounds_[row] = RowBound(graphs_[row]);
+    if (row_bounds_[row].from(graphs_[row].root()).is_impossible()) return static_cast<std::int32_t>(row);
   }
   return kNothing;
 }
 
 std::uint64_t Sweep::least_deviation() {
   std::uint64_t sum = 0;
-  for (std::size_t row = 0; row < exact_.size(); ++row) {
-    RowGraph& graph = *exact_[row];
-    sum += graph.least_deviation();
+  for (std::size_t row = 0; row < graphs_.size(); ++row) {
+    sum += graphs_[row].least_deviation();
   }
   return sum;
 }
@@ -179,7 +261,7 @@ std::uint64_t Sweep::least_deviation() {
 
 std::int32_t Sweep::lagging_row(const std::int32_t* words) {
   std::int32_t lagging = kNothing;
-  for (std::int32_t row = 0; row < static_cast<std::int32_t>(exact_.size()); ++row) {
+  for (std::int32_t row = 0; row < static_cast<std::int32_t>(graphs_.size()); ++row) {
     const Node& node = front(words, row);
     if (node.finished) continue;
     if (lagging == kNothing || compare(node.place, front(words, lagging).place) < 0) lagging = row;
@@ -189,10 +271,10 @@ std::int32_t Sweep::lagging_row(const std::int32_t* words) {
 
 template <typename Visit>
 void Sweep::each_joint(const std::int32_t* words, std::int32_t row, Visit visit) {
-  const RowGraph& graph = exact(row);
+  const RowGraph& own_graph = graph(row);
   const std::int32_t* own = words + row_offset(row);
   for (std::size_t i = 0; i <= memory_ && own[i] != kNothing; ++i) {
-    const Node& node = graph.node(own[i]);
+    const Node& node = own_graph.node(own[i]);
     if (node.head_joint) visit(node);
   }
 }
@@ -210,13 +292,13 @@ bool Sweep::count_laps(const std::int32_t* words, std::int32_t row, const Node& 
 }
 
 bool Sweep::cells_meet(const std::int32_t* words, std::int32_t row, const Node& target) {
-  const RowGraph& graph = exact(row);
+  const RowGraph& own_graph = graph(row);
   for (const Neighbour& beside : neighbours_[static_cast<std::size_t>(row)]) {
     const Node& other = front(words, beside.row);
     for (std::int32_t i = 0; i < target.held_count; ++i) {
-      const HeldCell& cell = graph.held(target.first_held + i);
+      const HeldCell& cell = own_graph.held(target.first_held + i);
       for (std::int32_t k = 0; k < other.held_count; ++k) {
-        const HeldCell& met = exact(beside.row).held(other.first_held + k);
+        const HeldCell& met = graph(beside.row).held(other.first_held + k);
         if (met.bar != cell.bar) continue;
         const std::int64_t common = panel_->bars[static_cast<std::size_t>(cell.bar)].common_along;
         const Exact& left = compare(cell.from, met.from) > 0 ? cell.from : met.from;
@@ -260,7 +342,7 @@ void Sweep::count_shifts(const std::int32_t* words, std::int32_t row, const Node
 }
 
 std::optional<Key> Sweep::step_cost(const std::int32_t* words, std::int32_t row, const Arc& arc) {
-  const Node target = exact(row).node(arc.target);
+  const Node target = graph(row).node(arc.target);
   Charge charge;
   if (target.head_joint && !count_laps(words, row, target, charge)) return std::nullopt;
   if (target.held_count > 0 && !cells_meet(words, row, target)) return std::nullopt;
@@ -271,7 +353,7 @@ std::optional<Key> Sweep::step_cost(const std::int32_t* words, std::int32_t row,
 
 void Sweep::move_front(std::int32_t* words, std::int32_t row, std::int32_t target) {
   std::int32_t* own = words + row_offset(row);
-  const bool was_joint = exact(row).node(own[0]).head_joint;
+  const bool was_joint = graph(row).node(own[0]).head_joint;
   if (was_joint) {
     ensure(own[memory_] == kNothing, "a row has more joints within one lap than the sweep remembers");
     for (std::size_t i = memory_; i > 0; --i) own[i] = own[i - 1];
@@ -295,11 +377,11 @@ bool Sweep::still_needed(const std::int32_t* words, std::int32_t row, const Node
 
 /// Drops the joints that nothing to come can be compared with, so that states that differ only in them are one.
 void Sweep::forget(std::int32_t* words) {
-  for (std::int32_t row = 0; row < static_cast<std::int32_t>(exact_.size()); ++row) {
+  for (std::int32_t row = 0; row < static_cast<std::int32_t>(graphs_.size()); ++row) {
     std::int32_t* own = words + row_offset(row);
     std::size_t kept = 1;
     for (std::size_t i = 1; i <= memory_ && own[i] != kNothing; ++i) {
-      if (still_needed(words, row, exact(row).node(own[i]))) own[kept++] = own[i];
+      if (still_needed(words, row, graph(row).node(own[i]))) own[kept++] = own[i];
     }
     for (; kept <= memory_ && own[kept] != kNothing; ++kept) own[kept] = kNothing;
   }
@@ -353,40 +435,73 @@ std::int32_t Sweep::expand(std::int32_t index, const Key& cutoff) {
   const std::int32_t row = lagging_row(words_of(index));
   if (row == kNothing) return index;
   const std::int32_t node = words_of(index)[row_offset(row)];
-  const std::int32_t first_arc = exact(row).grow_arcs(node);
-  const std::int32_t end_arc = first_arc + exact(row).node(node).arc_count;
+  const std::int32_t first_arc = graph(row).grow_arcs(node);
+  const std::int32_t end_arc = first_arc + graph(row).node(node).arc_count;
   for (std::int32_t a = first_arc; a < end_arc; ++a) {
-    const Arc arc = exact(row).arc(a);
+    const Arc arc = graph(row).arc(a);
+    if (!graph(row).is_open(graph(row).node(arc.target).family)) continue;
     const std::optional<Key> cost = step_cost(words_of(index), row, arc);
     if (!cost) continue;
     const State& parent = states_[static_cast<std::size_t>(index)];
     const State state{parent.cost + *cost, Key{}, index, row, a, parent.depth + 1};
-    if (!(state.cost < cutoff)) continue;
+    if (!(state.cost < cutoff)) {
+      cut_off_ = true;
+      continue;
+    }
     std::copy_n(words_of(index), stride_, child_.data());
     move_front(child_.data(), row, arc.target);
-    static_cast<void>(exact(row).grow_arcs(arc.target));
+    static_cast<void>(graph(row).grow_arcs(arc.target));
     forget(child_.data());
     const std::int32_t kept = keep_state(child_.data(), state);
     if (kept == kNothing) continue;
     const State& now = states_[static_cast<std::size_t>(kept)];
     if (now.to_go.is_impossible()) continue;
     const Key total = now.cost + now.to_go;
-    if (!(total < cutoff)) continue;
+    if (!(total < cutoff)) {
+      cut_off_ = true;
+      continue;
+    }
     heap_.push_back(Waiting{total, now.depth, kept});
     std::push_heap(heap_.begin(), heap_.end());
   }
   return kNothing;
 }
 
-SweepResult Sweep::run(const Key& cutoff, std::int64_t budget) {
-  SweepResult result;
-  const Key root = root_bound();
-  if (root.is_impossible() || !(root < cutoff)) return result;
+void Sweep::restart() {
   words_.clear();
   states_.clear();
   slots_.clear();
   heap_.clear();
-  for (std::int32_t row = 0; row < static_cast<std::int32_t>(exact_.size()); ++row) static_cast<void>(exact(row).grow_arcs(0));
+  cut_off_ = false;
+}
+
+SweepResult Sweep::run(const Key& cutoff, std::int64_t budget) {
+  SweepResult result;
+  const bool weighted = order_ == Order::Weighted;
+  std::uint64_t allowance = cutoff.is_impossible() || weighted ? 0 : cutoff.words[0] >> 32;
+  for (;;) {
+    const Key beyond{{(allowance + 1) << 32, 0, 0, 0}};
+    const bool last = weighted || !(beyond < cutoff);
+    const Allowed allowed = allow(allowance);
+    if (allowed.possible) {
+      SweepResult within = run_within(last ? cutoff : beyond, budget - result.expansions);
+      within.expansions += result.expansions;
+      result = std::move(within);
+      if (result.outcome != SweepResult::Outcome::NoneBetter) return result;
+    }
+    if (last || (!allowed.next && !(allowed.possible && cut_off_))) return result;
+    allowance = allowed.possible ? allowance + std::max<std::uint64_t>(1, allowance / 8) : std::max(allowance + 1, *allowed.next);
+  }
+}
+
+SweepResult Sweep::run_within(const Key& cutoff, std::int64_t budget) {
+  SweepResult result;
+  restart();
+  const Key root = bound_at_root();
+  if (root.is_impossible() || !(root < cutoff)) {
+    cut_off_ = !root.is_impossible();
+    return result;
+  }
   const std::int32_t start = keep_state(child_.data(), State{Key{}, root, kNothing, kNothing, kNothing, 0});
   heap_.push_back(Waiting{root, 0, start});
   while (!heap_.empty()) {
@@ -412,12 +527,18 @@ SweepResult Sweep::run(const Key& cutoff, std::int64_t budget) {
 
 SweepResult Sweep::run_beam(const Key& cutoff, std::size_t width) {
   SweepResult result;
-  words_.clear();
-  states_.clear();
-  slots_.clear();
-  const Key root = root_bound();
+  for (int widening = 0; widening < 6 && result.outcome != SweepResult::Outcome::Best; ++widening) {
+    result = run_beam_within(cutoff, width);
+    if (result.outcome != SweepResult::Outcome::Best) static_cast<void>(allow(allowance_ * 2 + 4));
+  }
+  return result;
+}
+
+SweepResult Sweep::run_beam_within(const Key& cutoff, std::size_t width) {
+  SweepResult result;
+  restart();
+  const Key root = bound_at_root();
   if (root.is_impossible()) return result;
-  for (std::int32_t row = 0; row < static_cast<std::int32_t>(exact_.size()); ++row) static_cast<void>(exact(row).grow_arcs(0));
   std::vector<std::int32_t> level{keep_state(child_.data(), State{Key{}, root, kNothing, kNothing, kNothing, 0})};
   std::int32_t best = kNothing;
   Key limit = cutoff;
@@ -444,13 +565,13 @@ SweepResult Sweep::run_beam(const Key& cutoff, std::size_t width) {
 }
 
 std::vector<std::vector<std::vector<Chosen>>> Sweep::rows_of(std::int32_t goal) {
-  std::vector<std::vector<std::vector<Chosen>>> rows(exact_.size());
+  std::vector<std::vector<std::vector<Chosen>>> rows(graphs_.size());
   for (std::size_t r = 0; r < rows.size(); ++r) rows[r].resize(panel_->rows[r].runs.size());
   for (std::int32_t at = goal; states_[static_cast<std::size_t>(at)].parent != kNothing;) {
     const State& state = states_[static_cast<std::size_t>(at)];
-    const Arc& arc = exact(state.row).arc(state.arc);
+    const Arc& arc = graph(state.row).arc(state.arc);
     if (arc.choice != -2) {
-      const auto run = static_cast<std::size_t>(exact(state.row).node(arc.target).run);
+      const auto run = static_cast<std::size_t>(graph(state.row).node(arc.target).run);
       rows[static_cast<std::size_t>(state.row)][run].push_back(Chosen{arc.length, arc.choice, arc.cut});
     }
     at = state.parent;

@@ -29,7 +29,8 @@ class Sweep {
   Sweep(const Panel& panel, Stage stage);
   /// Least cost of any layout at this stage, from bounds alone; impossible() if some pair of rows has none.
   [[nodiscard]] Key root_bound();
-  /// The best layout that costs less than `cutoff`, within `budget` expansions.
+  /// The best layout that costs less than `cutoff`, within `budget` expansions. Layouts are looked for within a growing
+  /// allowance of the first term, so that rows whose joints would lie badly are never followed far.
   [[nodiscard]] SweepResult run(const Key& cutoff, std::int64_t budget);
   /// A good layout, not proven: only the `width` most promising states of each step are followed. For jobs whose
   /// proof runs out of budget.
@@ -46,12 +47,17 @@ class Sweep {
   };
   struct Edge {
     std::int32_t first, second;
-    std::uint32_t weight;
+    PairTerms terms;
   };
-  using Matching = std::vector<std::int32_t>;  // by row: index of its pair in pairs_, or -1: by itself
   struct Pair {
-    std::int32_t first, second;
+    Edge edge;
     std::unique_ptr<PairBound> bound;
+  };
+  /// A way to share out all that rows cost: each row's pieces are counted once, with one pair or by itself; what rows
+  /// cost one another is counted in `pairs`, each at most once. The parts' least costs add up to a bound.
+  struct Sharing {
+    std::vector<std::int32_t> pairs;   // into pairs_
+    std::vector<std::int32_t> alone;   // rows counted by themselves
   };
   struct State {
     Key cost, to_go;
@@ -67,15 +73,26 @@ class Sweep {
     }
   };
 
+  /// What an allowance of the first term comes to: pairs are built, and families closed, for it.
+  struct Allowed {
+    bool possible = false;                // some layout may exist within it
+    std::optional<std::uint64_t> next;    // the next allowance worth trying; nullopt: it would change nothing
+  };
+  [[nodiscard]] Allowed allow(std::uint64_t allowance);
+  [[nodiscard]] bool build_sharing(const Sharing& sharing, std::uint64_t allowance, Allowed& allowed, std::vector<char>& built);
+  [[nodiscard]] SweepResult run_within(const Key& cutoff, std::int64_t budget);
+  [[nodiscard]] Key bound_at_root();
+  [[nodiscard]] SweepResult run_beam_within(const Key& cutoff, std::size_t width);
+  void restart();
   void find_neighbours();
-  void make_matchings();
-  void add_matching(const std::vector<Edge>& edges);
-  [[nodiscard]] RowGraph& loose(std::int32_t row) { return loose_[static_cast<std::size_t>(row)] ? *loose_[static_cast<std::size_t>(row)] : *exact_[static_cast<std::size_t>(row)]; }
-  [[nodiscard]] RowGraph& exact(std::int32_t row) { return *exact_[static_cast<std::size_t>(row)]; }
-  [[nodiscard]] std::int32_t loose_node(std::int32_t row, std::int32_t node);
+  void make_sharings(Stage stage);
+  void add_sharing(const std::vector<Edge>& edges, const std::vector<Edge>& rest);
+  [[nodiscard]] std::int32_t pair_of(const Edge& edge);
+  [[nodiscard]] RowGraph& graph(std::int32_t row) { return graphs_[static_cast<std::size_t>(row)]; }
+  [[nodiscard]] PairPlace place_of(const std::int32_t* words, const Edge& edge);
 
   [[nodiscard]] std::int32_t* words_of(std::int32_t state) { return words_.data() + static_cast<std::size_t>(state) * stride_; }
-  [[nodiscard]] const Node& front(const std::int32_t* words, std::int32_t row) { return exact(row).node(words[row_offset(row)]); }
+  [[nodiscard]] const Node& front(const std::int32_t* words, std::int32_t row) { return graph(row).node(words[row_offset(row)]); }
   [[nodiscard]] std::size_t row_offset(std::int32_t row) const { return static_cast<std::size_t>(row) * (1 + memory_); }
   [[nodiscard]] std::int32_t lagging_row(const std::int32_t* words);
   [[nodiscard]] std::optional<Key> step_cost(const std::int32_t* words, std::int32_t row, const Arc& arc);
@@ -100,12 +117,12 @@ class Sweep {
   Order order_;
   std::vector<Menu> menus_;
   std::vector<Reach> reaches_;
-  std::vector<std::unique_ptr<RowGraph>> exact_, loose_;  // loose: null where it would be the same
+  std::vector<RowGraph> graphs_;
   std::vector<RowBound> row_bounds_;
   std::vector<std::vector<Neighbour>> neighbours_, upper_, lower_;
-  std::vector<Edge> edges_;
+  std::vector<Edge> lying_, shifting_;  // neighbouring courses; courses two apart in different bands
   std::vector<Pair> pairs_;
-  std::vector<Matching> matchings_;
+  std::vector<Sharing> sharings_;
   std::size_t memory_ = 1;  // joints remembered behind a row's front
   std::size_t stride_ = 0;
   std::vector<std::int32_t> words_;
@@ -113,6 +130,8 @@ class Sweep {
   std::vector<std::int32_t> slots_;
   std::vector<std::int32_t> child_;
   std::vector<Waiting> heap_;
+  bool cut_off_ = false;  // something was dropped for costing no less than the cutoff
+  std::uint64_t allowance_ = 0;
 };
 
 }  // namespace stringcourse::bond
