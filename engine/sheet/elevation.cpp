@@ -42,7 +42,7 @@ bool is_hatched(Fill fill) { return fill == Fill::Hatch45 || fill == Fill::Hatch
 
 // Lines of small text at the lower left of a unit, the last one lowest, clear of bars. False: they do not fit.
 bool write_level(Pad& pad, const Area& box, const std::vector<std::string>& lines, Fill fill) {
-  const Micrometres inset = 700, pitch = 3'600;
+  const Micrometres inset = 600, pitch = 3'600;
   Micrometres wide = 0;
   for (const std::string& line : lines) wide = std::max(wide, text_width(line, kSmallText, Weight::Regular));
   const Micrometres high = kSmallText + pitch * static_cast<Micrometres>(lines.size() - 1);
@@ -72,7 +72,8 @@ bool write_turned(Pad& pad, const Area& box, const std::string& text, Fill fill)
 // A unit's letter and a cut's length, in the fullest form that fits.
 void write_exception(Pad& pad, const Context& context, const Area& box, const Piece& piece, const Exception& exception) {
   const std::string& letter = exception.letter;
-  if (letter.empty()) return;
+  const bool under_beam_line = letter == "B" && box.height() < 6'000;  // the beam's dashes say it, and leave no room
+  if (letter.empty() || under_beam_line) return;
   if (setout::is_saw_cut(piece)) {
     const std::string length = tape_text(piece.length, context.tape());
     if (write_level(pad, box, {letter + " " + length}, exception.fill)) return;

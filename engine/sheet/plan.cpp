@@ -58,16 +58,17 @@ void write_inside(Pad& pad, const Area& box, const std::string& text, Lettering 
   }
 }
 
-// A corner set reaches past the wall's own thickness (or stops short of it): its short leg, at its outer corner.
-void draw_corner_leg(Pad& pad, const Context& context, const PlanView& view, const Run& run, const Piece& piece) {
+// A corner set's second part: its short leg where it reaches past the wall's own thickness, or the filler behind it
+// where it stops short. Taken from its outer corner.
+void draw_corner_part(Pad& pad, const Context& context, const PlanView& view, const Run& run, const Piece& piece) {
   const Wall& wall = context.wall(run.wall);
   const Series& series = context.building.series_of(wall);
   if (piece.kind != Kind::CornerSet || !series.corner_set) return;
-  const Length leg = series.corner_set->short_leg, thick = series.thickness;
+  const Length leg = series.corner_set->short_leg, thick = series.thickness, joint = series.joint;
   const bool at_start = piece.start.nearest_nanometre() == run.start;
-  const Length corner = at_start ? run.start : run.end;
-  const Length inward = at_start ? thick : -thick;
-  if (leg > thick) pad.box(view.box(wall, corner, corner + inward, thick, leg), {Pen::Thin}, Fill::White);
+  const auto along = [&](Length inward) { return at_start ? run.start + inward : run.end - inward; };
+  if (leg > thick) pad.box(view.box(wall, along(Length()), along(thick), thick, leg), {Pen::Thin}, Fill::White);
+  if (leg < thick) pad.box(view.box(wall, along(thick + joint), along(piece.length), leg + joint, thick), {Pen::Thin}, Fill::White);
 }
 
 // Where a unit's number goes: its middle, or moved off its bar. Nowhere if the bar stands in the middle.
@@ -87,7 +88,9 @@ std::optional<Area> room_for_number(const PlanView& view, const Wall& wall, Leng
 void draw_unit(Pad& pad, const Context& context, const PlanView& view, const Run& run, const Piece& piece,
                const std::vector<setout::WallBar>& bars) {
   const Wall& wall = context.wall(run.wall);
-  const Length thick = context.building.series_of(wall).thickness;
+  const Series& series = context.building.series_of(wall);
+  const bool set = piece.kind == Kind::CornerSet && series.corner_set;
+  const Length thick = set ? std::min(series.thickness, series.corner_set->short_leg) : series.thickness;
   const Area box = view.box(wall, piece.start.nearest_nanometre(), setout::far_end(piece).nearest_nanometre(), Length(), thick);
   const Exception exception = exception_of(piece);
   Pad unit(Role::Figure, setout::piece_name(context.building, run, piece));
@@ -97,7 +100,7 @@ void draw_unit(Pad& pad, const Context& context, const PlanView& view, const Run
     write_inside(unit, *room, number_text(piece.number), {kSmallText});
   }
   pad.add(std::move(unit).take());
-  draw_corner_leg(pad, context, view, run, piece);
+  draw_corner_part(pad, context, view, run, piece);
 }
 
 void draw_units(Pad& pad, const Context& context, const PlanView& view, int course) {

@@ -70,7 +70,9 @@ bool bar_at_middle(const Strip& strip, const Piece& piece) {
 }
 
 Group draw_unit(const Strip& strip, const Run& run, const Piece& piece) {
-  const Area box = strip.box(piece.start.nearest_nanometre(), setout::far_end(piece).nearest_nanometre());
+  Area box = strip.box(piece.start.nearest_nanometre(), setout::far_end(piece).nearest_nanometre());
+  const auto& set = strip.context.building.series_of(strip.context.wall(strip.wall)).corner_set;
+  if (piece.kind == Kind::CornerSet && set) box.top = std::min(box.top, strip.face + kStripScale.paper(set->short_leg));
   Pad pad(Role::Figure, setout::piece_name(strip.context.building, run, piece));
   if (box.empty()) return std::move(pad).take();
   const Exception exception = exception_of(piece);

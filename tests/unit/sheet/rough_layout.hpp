@@ -93,6 +93,14 @@ class RoughLayout {
     if (side.actual + end.shift > from) fill_run(wall, course, from, side.actual + end.shift, at_start, end.kind);
   }
 
+  void mark_corner_sets(const Run& run, const Series& series) {
+    if (!series.corner_set || run.piece_count == 0) return;
+    Piece& first = layout.pieces[run.first_piece];
+    Piece& last = layout.pieces[run.first_piece + run.piece_count - 1];
+    if (run.at_start == RunEnd::ThroughCorner && first.length == series.full) first.kind = Kind::CornerSet;
+    if (run.at_end == RunEnd::ThroughCorner && last.length == series.full) last.kind = Kind::CornerSet;
+  }
+
   void fill_run(int wall, const Course& course, Length start, Length end, RunEnd at_start, RunEnd at_end) {
     const Series& series = building_.series_of(building_.walls[static_cast<std::size_t>(wall)]);
     Run run{wall, course.number, start, end, at_start, at_end, 0, end - start, static_cast<std::uint32_t>(layout.pieces.size()), 0};
@@ -112,6 +120,7 @@ class RoughLayout {
       run.slack -= length;
       at += length + series.joint;
     }
+    mark_corner_sets(run, series);
     run.joints = static_cast<std::int32_t>(run.piece_count) - 1 + has_joint(at_start) + has_joint(at_end);
     layout.runs.push_back(run);
   }
