@@ -83,7 +83,7 @@ PairBound::PairBound(const Panel& panel, RowGraph& first, RowGraph& second, Pair
 /// A short piece between two head joints, with unbroken masonry beside it for a short-lap limit past either joint, has
 /// a joint of the other row nearer than the limit to one of its own: the stretch is longer than any piece. So of q short
 /// pieces all but the spared ones cost a short lap, and one short lap serves at most two of them. Spared is what may
-/// stand within the limit of an end of the other row's runs, and the pieces at the run's own ends.
+/// stand where the other row has no masonry, or within the limit of that, and the pieces at the run's own ends.
 std::vector<std::int32_t> PairBound::spared_pieces(const Row& row, const Row& beside) const {
   std::int64_t longest = row.make_up_from, least = panel_->least_piece;
   for (const Row* each : {&row, &beside}) {
@@ -97,20 +97,19 @@ std::vector<std::int32_t> PairBound::spared_pieces(const Row& row, const Row& be
   if (longest + panel_->joint_most >= least + 2 * limit || limit <= 0) return {};
   std::vector<std::int32_t> spared;
   for (const RowRun& run : row.runs) {
-    std::int64_t count = 0, at_start = 1, at_end = 1;  // the run's own first and last pieces
+    // From the run's start to the other row's first masonry, between its runs, and beyond its last.
+    std::int64_t at_start = 1, at_end = 1, between = 0, bare_from = run.start;
     for (const RowRun& other : beside.runs) {
-      for (const std::int64_t end : {other.start, other.end}) {
-        if (end + limit <= run.start || end - limit >= run.end) continue;
-        if (end <= run.start) {
-          at_start = std::max(at_start, (end + limit - run.start - 1) / least + 1);
-        } else if (end >= run.end) {
-          at_end = std::max(at_end, (run.end - end + limit - 1) / least + 1);
-        } else {
-          count += 2 * limit / least + 2;
-        }
+      const std::int64_t from = std::max(bare_from - limit, run.start), to = std::min(other.start + limit, run.end);
+      if (bare_from == run.start) {
+        at_start = std::max(at_start, (to - run.start - 1) / least + 1);
+      } else if (from < to) {
+        between += (to - from) / least + 2;
       }
+      bare_from = std::max(bare_from, other.end);
     }
-    spared.push_back(static_cast<std::int32_t>(count + at_start + at_end));
+    at_end = std::max(at_end, (run.end - std::max(run.start, bare_from - limit) - 1) / least + 1);
+    spared.push_back(static_cast<std::int32_t>(at_start + between + at_end));
   }
   return spared;
 }

@@ -210,7 +210,7 @@ void draw_control_joints(Pad& pad, const Elevation& elevation) {
     const Length middle = joint.from.distance_from_start() + (joint.to - joint.from).half_down();
     if (joint.wall != elevation.wall || !elevation.part.holds(middle)) continue;
     const Micrometres x = elevation.view.at(middle);
-    pad.line({x, elevation.frame.bottom - 1'000}, {x, elevation.frame.top + 1'500}, {Pen::Medium, Dash::DashDot, Ink::Black});
+    pad.line({x, elevation.frame.bottom - 1'000}, {x, elevation.frame.top + 1'500}, {Pen::Thick, Dash::DashDot, Ink::Black});
     pad.write({x, elevation.frame.bottom - 1'400 - kSmallText}, std::string(elevation.context.words.control_joint), {kSmallText, Weight::Bold, Anchor::Middle});
   }
 }

@@ -106,7 +106,7 @@ BarDivision bar_division(Scale scale, Tape tape) {
 Group scale_bar(const Page& page, Scale scale, Tape tape) {
   const BarDivision division = bar_division(scale, tape);
   const Micrometres width = scale.paper(division.length);
-  const Micrometres left = page.title.right - width * division.count - 6'000;
+  const Micrometres left = page.title.right - width * division.count - (tape == Tape::Inches ? 6'000 : 10'000);
   const Micrometres bottom = page.title.top - 2'000;
   const std::string name = "1:" + number_text(scale.denominator);
   Pad pad(Role::Figure, name);

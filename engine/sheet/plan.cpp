@@ -164,7 +164,8 @@ void draw_side_dimension(Pad& pad, const Context& context, const PlanView& view,
   std::string text = wall.name + "  " + both_forms(wall.actual, context.tape());
   if (!fits(text, room, lettering)) text = wall.name + "  " + tape_text(wall.actual, context.tape());
   if (!fits(text, room, lettering)) text = tape_text(wall.actual, context.tape());
-  if (!fits(text, room, lettering)) text.clear();
+  if (!fits(text, room, lettering)) text = wall.name;
+  if (!fits(text, room, lettering)) return;  // its length stands in the table of sizes
   if (upright(wall)) pad.add(upright_dimension(a, b, a.x - in.x * out, text, lettering));
   else pad.add(level_dimension(a, b, a.y - in.y * out, text, lettering));
 }
@@ -178,19 +179,42 @@ void draw_order_arrow(Pad& pad, const PlanView& view, const Wall& wall) {
   pad.add(arrow(from, {from.x + way.x * length, from.y + way.y * length}, {Pen::Medium, Dash::Solid, Ink::Blue}));
 }
 
+struct NamedEnd {
+  Point at;
+  Way outward;  // diagonal at corners, outward and along at free ends
+  std::string name;
+  bool start;   // where the walk round the building begins
+};
+
+void draw_named_end(Pad& pad, const Context& context, const NamedEnd& end) {
+  const Point place{end.at.x + end.outward.x * 5'500, end.at.y + end.outward.y * 5'500 - kText / 2};
+  const Lettering name{kText, Weight::Bold, Anchor::Middle, end.start ? Ink::Blue : Ink::Black, 0};
+  pad.write(place, clipped(end.name, 9'000, name), name);
+  if (!end.start) return;
+  const Lettering word{kSmallText, Weight::Regular, Anchor::Middle, Ink::Blue, 0};
+  pad.write({place.x, place.y - kSmallText - 1'800}, std::string(context.words.start_corner), word);
+}
+
 void draw_corner(Pad& pad, const Context& context, const PlanView& view, std::size_t index) {
   const Corner& corner = context.building.corners[index];
   const int a = corner.arriving >= 0 ? corner.arriving : corner.leaving;
   const int b = corner.leaving >= 0 ? corner.leaving : corner.arriving;
   const Way in_a = right_of(way_of(context.wall(a).heading)), in_b = right_of(way_of(context.wall(b).heading));
-  const Point at = view.at(corner.point);
-  const Point place{at.x - (in_a.x + in_b.x) * 5'500, at.y - (in_a.y + in_b.y) * 5'500 - kText / 2};
-  const bool start = index == 0;
-  const Lettering name{kText, Weight::Bold, Anchor::Middle, start ? Ink::Blue : Ink::Black, 0};
-  pad.write(place, clipped(corner.name, 9'000, name), name);
-  if (!start) return;
-  const Lettering word{kSmallText, Weight::Regular, Anchor::Middle, Ink::Blue, 0};
-  pad.write({place.x, place.y - kSmallText - 1'800}, std::string(context.words.start_corner), word);
+  const WallEnd& first = context.building.walls.front().start;
+  const bool start = first.kind == EndKind::Corner && first.corner == static_cast<int>(index);
+  draw_named_end(pad, context, {view.at(corner.point), {-in_a.x - in_b.x, -in_a.y - in_b.y}, corner.name, start});
+}
+
+// An open outline's ends have names too, and its walk begins at one of them.
+void draw_free_ends(Pad& pad, const Context& context, const PlanView& view, const Wall& wall) {
+  const Way way = way_of(wall.heading), in = right_of(way);
+  const bool first = &wall == &context.building.walls.front();
+  if (wall.start.kind == EndKind::Free) {
+    draw_named_end(pad, context, {view.at(wall.start_point), {-way.x - in.x, -way.y - in.y}, wall.start_name, first});
+  }
+  if (wall.end.kind == EndKind::Free) {
+    draw_named_end(pad, context, {view.at(plan_point(wall, wall.actual, Length())), {way.x - in.x, way.y - in.y}, wall.end_name, false});
+  }
 }
 
 void draw_interior_name(Pad& pad, const Context& context, const PlanView& view, const Wall& wall) {
@@ -245,6 +269,7 @@ Group draw_plan(const Context& context, int course, PlanDetail detail, const Are
       draw_interior_name(pad, context, view, wall);
       continue;
     }
+    draw_free_ends(pad, context, view, wall);
     draw_side_dimension(pad, context, view, wall);
     draw_order_arrow(pad, view, wall);
   }

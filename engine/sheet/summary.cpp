@@ -139,11 +139,12 @@ class Stack {
   std::string more_;
 };
 
+// Corners and free ends as the outline is walked.
 std::string order_of_corners(const Context& context) {
-  std::string order;
-  for (const Corner& corner : context.building.corners) {
-    if (!order.empty()) order += ", ";
-    order += corner.name;
+  const auto& walls = context.building.walls;
+  std::string order = walls.front().start_name;
+  for (const Wall& wall : walls) {
+    if (!wall.interior && wall.end_name != walls.front().start_name) order += ", " + wall.end_name;
   }
   return order;
 }

@@ -19,8 +19,14 @@ struct Tally {
   int compared = 0, lawful = 0, too_large = 0;
 };
 
-void expect_same(std::uint64_t seed, Program program, Tally& tally) {
-  const bond::Panel panel = random_panel(seed, PanelSize::Tiny);
+bool has_lintel(const bond::Panel& panel) {
+  for (const bond::Row& row : panel.rows)
+    for (const bond::RowRun& run : row.runs)
+      if (run.at_end == RunEnd::LintelEnd) return true;
+  return false;
+}
+
+void expect_same(std::uint64_t seed, const bond::Panel& panel, Program program, Tally& tally) {
   const std::optional<BruteAnswer> brute = brute_force(panel, kMostRows);
   if (!brute) {
     ++tally.too_large;
@@ -40,7 +46,7 @@ void expect_same(std::uint64_t seed, Program program, Tally& tally) {
 
 Tally compare_tiny(Program program, std::uint64_t first, int wanted) {
   Tally tally;
-  for (std::uint64_t seed = first; tally.compared < wanted && seed < first + 1000; ++seed) expect_same(seed, program, tally);
+  for (std::uint64_t seed = first; tally.compared < wanted && seed < first + 1000; ++seed) expect_same(seed, random_panel(seed, PanelSize::Tiny), program, tally);
   std::printf("seeds from %llu: %d compared, %d of them lawful, %d too large for brute force\n",
               static_cast<unsigned long long>(first), tally.compared, tally.lawful, tally.too_large);
   return tally;
@@ -54,6 +60,18 @@ TEST(Twins, BruteForceAndTheModelInCbcAgreeOnSixtyTinyWalls) {
 
 TEST(Twins, BruteForceAndTheModelInGlpkAgreeOnThirtyTinyWalls) {
   const Tally tally = compare_tiny(Program::Glpk, 10'000, 30);
+  EXPECT_EQ(tally.compared, 30);
+  EXPECT_GE(tally.lawful, 10);
+}
+
+/// Walls long enough for an opening with a one-piece lintel, of which few rows can be laid.
+TEST(Twins, BruteForceAndTheModelInGlpkAgreeOnThirtyWallsWithALintel) {
+  Tally tally;
+  for (std::uint64_t seed = 20'000; tally.compared < 30 && seed < 30'000; ++seed) {
+    const bond::Panel panel = random_panel(seed, PanelSize::Small);
+    if (has_lintel(panel)) expect_same(seed, panel, Program::Glpk, tally);
+  }
+  std::printf("%d compared, %d of them lawful, %d too large for brute force\n", tally.compared, tally.lawful, tally.too_large);
   EXPECT_EQ(tally.compared, 30);
   EXPECT_GE(tally.lawful, 10);
 }
