@@ -4,6 +4,7 @@
 
 #include "setout/laying_order.hpp"
 #include "setout/places.hpp"
+#include "setout/saw_list.hpp"
 #include "sheet/lists.hpp"
 #include "sheet/plan.hpp"
 #include "supply/counts.hpp"
@@ -52,6 +53,7 @@ void add_tallies(Table& table, const Context& context) {
   const Cost& cost = context.layout.cost;
   table.add_row({std::string(words.units_laid), text_of(static_cast<std::int64_t>(context.layout.pieces.size()))});
   table.add_row({std::string(words.saw_cuts), text_of(cost.cuts)});
+  table.add_row({std::string(words.cut_lengths), text_of(context.layout.cut_lengths)});
   table.add_row({std::string(words.short_laps), text_of(cost.short_laps)});
   table.add_row({std::string(words.short_pieces), text_of(cost.short_pieces)});
   table.add_row({std::string(words.shifted_joints), text_of(cost.shifted_joints)});
@@ -189,7 +191,7 @@ std::vector<Table> summary_tables(const Context& context, const Area& box) {
   for (const Micrometres height : {kText, kSmallText}) {
     tables = {tally_table(context, box, height), unit_table(context, box, height)};
     if (context.building.walls.size() <= kSidesOnSummary) tables.push_back(side_sizes_table(context, box.width(), height));
-    Micrometres taken = 16'000;  // sentences and gaps between
+    Micrometres taken = context.layout.cost.cuts > 0 ? 27'000 : 16'000;  // sentences and gaps between
     for (const Table& table : tables) taken += table_height(table, table.lines.size()) + 3'000;
     if (taken <= box.height()) break;
   }
@@ -199,6 +201,10 @@ std::vector<Table> summary_tables(const Context& context, const Area& box) {
 // What must not go on is red, and says so in words.
 void write_troubles(Stack& stack, const Context& context) {
   const Words& words = context.words;
+  if (context.layout.relaxed_piece) {
+    const std::string piece = tape_text(context.building.series.front().relaxed_piece, context.tape());
+    stack.write(fill_in(words.relaxed_piece, {piece}), Weight::Regular);
+  }
   if (context.layout.relaxed_bearing) stack.write(std::string(words.relaxed_bearing), Weight::Regular);
   for (const Stopped& stopped : context.layout.stopped) {
     stack.write(fill_in(words.stopped_run, {context.wall(stopped.wall).name, text_of(stopped.first_course),
@@ -224,7 +230,12 @@ Group draw_summary(const Context& context) {
   stack.hang(tables.front());
   stack.write(proof_text(context), Weight::Bold);
   write_troubles(stack, context);
-  for (std::size_t index = 1; index < tables.size(); ++index) stack.hang(tables[index]);
+  stack.hang(tables[1]);
+  if (context.layout.cost.cuts > 0) {
+    const Length kerf = setout::saw_kerf(context.tape());
+    stack.write(fill_in(context.words.buy_rule, {tape_text(kerf, context.tape())}), Weight::Regular);
+  }
+  for (std::size_t index = 2; index < tables.size(); ++index) stack.hang(tables[index]);
   return std::move(pad).take();
 }
 

@@ -9,37 +9,36 @@ namespace stringcourse::sheet {
 /// One language. Every sentence a sheet can carry; adding a language is adding one more of these.
 struct Words {
   // Title block and margins
-  std::string_view job, sheet, scale, issued, drawn_by, sheet_of, not_to_scale, caution, print_ruler, inches_mark,
-      millimetres_mark, continued, untitled, part_of, match_line;
+  std::string_view job, sheet, scale, issued, drawn_by, sheet_of, not_to_scale, caution, print_ruler, untitled,
+      part_of, match_line;
   // Titles
-  std::string_view title_summary, title_notes, title_plan, title_strip, title_strip_inside, title_elevation, title_openings, title_saw,
-      title_gauge_rod, title_lead_table;
+  std::string_view title_summary, title_notes, title_plan, title_strip, title_strip_inside, title_elevation,
+      title_openings, title_saw, title_gauge_rod, title_lead_table;
   // Summary
-  std::string_view courses, half_high_courses, height_to_top, units_laid, saw_cuts, cut_lengths, short_laps, short_pieces,
-      shifted_joints, bars, bars_none, lintels, proof_whole, proof_gap, joints_between, side, nominal, actual, count,
-      to_buy, kind, length, buy_rule, corner_parts, inside_walls, tallies, sizes, units, cuts, per_side,
-      findings, no_findings, standards, how_known, series, notes, hold_point, look_at, relaxed_piece, relaxed_bearing,
-      stopped_run, bar_length, lintel_entry, cut_entry, more_follow, findings_behind;
+  std::string_view courses, half_high_courses, height_to_top, units_laid, saw_cuts, cut_lengths, short_laps,
+      short_pieces, shifted_joints, bars, bars_none, lintels, proof_whole, proof_gap, side, nominal, actual, count,
+      to_buy, buy_rule, tallies, sizes, units, findings, no_findings, standards, how_known, notes, hold_point,
+      relaxed_piece, relaxed_bearing, stopped_run, bar_length, lintel_entry, cut_entry, more_follow, findings_behind;
   // Plan
   std::string_view start_corner, order_of_corners, runs_through, butts, free_end, meets, butter, both_ends, jamb, bar,
-      joint_edge, block_end_rule, measured_from, measured_from_wall, bed_note, cleanout_note, wire_note, closure_note, leads_note,
-      lead_corner, second_note, whole_plan_note, bar_note, opening_size, mortar_note, leads_explained;
+      joint_edge, block_end_rule, measured_from, measured_from_wall, bed_note, cleanout_note, wire_note, closure_note,
+      leads_note, second_note, whole_plan_note, bar_note, opening_size, mortar_note, leads_explained;
   // Elevation
-  std::string_view seen_from, seen_from_inside, lintel_bearing, lintel_one_piece, lintel_built_up, control_joint, course,
-      height, sill, head, floor, pour_stop, wire, bearing_line, legend, datum_note;
+  std::string_view seen_from, seen_from_inside, lintel_bearing, lintel_one_piece, lintel_built_up, control_joint,
+      course, height, sill, head, floor, pour_stop, wire, datum_note;
   // Legend of exceptions
   std::string_view legend_half, legend_cut, legend_bond_beam, legend_lintel, legend_sash, legend_open_end,
-      legend_cleanout, legend_corner, legend_corner_set, legend_half_high, legend_solid, legend_bar, legend_joint;
+      legend_cleanout, legend_corner_set, legend_half_high, legend_solid;
   // Lists
-  std::string_view opening, on_side, masonry_opening, from_corner, underside, head_height, asked, packing, lintel, note,
-      none, piece_length, cut_from, offcut, pieces, places, saw_rule, factory_start, factory_end, pairs_with, rod_event,
-      rod_top, rod_lintel, rod_bond_beam, rod_course, rod_note, use_door, use_overhead, use_window, use_plain, from,
+  std::string_view opening, on_side, masonry_opening, from_corner, underside, head_height, asked, lintel, note, none,
+      piece_length, cut_from, offcut, pieces, places, saw_rule, factory_start, factory_end, pairs_with, rod_event,
+      rod_top, rod_lintel, rod_bond_beam, rod_course, rod_note, use_door, use_overhead, use_window, use_plain,
       lead_units_heading, lead_courses, corner, schedule_note;
   // Names of kinds, in the order of Kind; names of the hold points, in their order; how a figure is known
   std::string_view kinds[17];
   std::string_view hold_points[6];
   // Cautions, where the catalogue has none of its own
-  std::string_view caution_general, caution_saw, caution_lintel, caution_grout;
+  std::string_view caution_general, caution_saw, caution_lintel;
 };
 
 /// English.
