@@ -15,7 +15,7 @@ Colour ink_colour(Ink ink) {
     case Ink::Black: return {0, 0, 0};
     case Ink::Grey: return {400, 400, 400};   // 5.7:1 on white
     case Ink::Blue: return {90, 340, 680};    // 7:1
-    case Ink::Red: return {740, 130, 90};     // 6.5:1
+    case Ink::Red: return {740, 130, 90};     // 6.2:1
     case Ink::White: return {1000, 1000, 1000};
   }
   return {};

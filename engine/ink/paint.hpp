@@ -39,8 +39,8 @@ struct HatchLines {
 inline constexpr Micrometres kHatchStep = 1'700;
 inline constexpr Micrometres kHatchPen = sheet::pen_width(sheet::Pen::Thin);
 
-/// Dash lengths in micrometres for a line `width` wide, on, off, on, off; empty for solid lines. ISO 128-20:1996
-/// clause 4: dashes 12 d, gaps 3 d, long dashes 24 d; the dot is drawn 1 d long (there: at most 0.5 d) to print.
+/// Dash lengths in micrometres for a line `width` wide, on, off, on, off; empty for solid lines. In line
+/// widths d: dashes 12, gaps 3, long dashes 24, dots 1 (common practice after ISO 128; figures from memory).
 struct DashLengths {
   std::array<Micrometres, 4> lengths{};
   std::size_t count = 0;

@@ -114,8 +114,8 @@ bool is_one_of(const std::array<Micrometres, n>& series, Micrometres value) {
   return std::ranges::find(series, value) != series.end();
 }
 
-/// SOURCE: ISO 3098-1:2015 (heights of lettering) and ISO 128-20:1996 clause 4 (line widths), micrometres.
-constexpr std::array<Micrometres, 7> kHeights{2'500, 3'500, 5'000, 7'000, 10'000, 14'000, 20'000};
+/// Heights of lettering (ISO 3098) and line widths (ISO 128) that the sheets use, micrometres; common practice.
+constexpr std::array<Micrometres, 5> kHeights{2'500, 3'500, 5'000, 7'000, 10'000};
 constexpr std::array<Micrometres, 7> kLineWidths{130, 180, 250, 350, 500, 700, 1'000};
 
 /// The rule of one text's place and size that it breaks, if `rule` is one of those.
