@@ -33,9 +33,13 @@ struct RowRun {
   std::int32_t start_lintel = -1, end_lintel = -1;  // LintelEnd: which lintel; joints of one lintel's end are not compared
 };
 
-/// A stretch in which only uncut pieces may stand (under a lintel's bearing): pieces that overlap its inside.
+/// What may stand under a lintel's bearing: uncut units; or, where nothing else lays, cuts that keep a whole cell.
+enum class UnderBearing : std::uint8_t { Uncut, WholeCell };
+
+/// A stretch under a lintel's bearing: the rule holds for pieces that overlap its inside.
 struct UncutZone {
   std::int64_t from, to;
+  UnderBearing rule = UnderBearing::Uncut;
 };
 
 /// One distinct row: every course of one parity in one band.

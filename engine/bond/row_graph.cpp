@@ -418,8 +418,9 @@ bool RowGraph::hold_bars(const RowRun& run, const PieceChoice& choice, CutEnd cu
   return true;
 }
 
-bool RowGraph::in_uncut_zone(const Faces& faces) const {
+bool RowGraph::barred_by_zone(const PieceChoice& cut, const Faces& faces) const {
   return std::ranges::any_of(row_->uncut_zones, [&](const UncutZone& zone) {
+    if (zone.rule == UnderBearing::WholeCell && !cut.cells.empty()) return false;
     return compare(faces.start, Exact::at(zone.to)) < 0 && compare(faces.end, Exact::at(zone.from)) > 0;
   });
 }
@@ -451,7 +452,7 @@ void RowGraph::lay(std::int32_t from, const PieceChoice& choice, std::int32_t or
   holding_.clear();
   if (!panel_->bars.empty() || !row_->uncut_zones.empty()) {
     const Faces faces = faces_of(node, choice.length);
-    if (choice.is_cut && in_uncut_zone(faces)) return;
+    if (choice.is_cut && barred_by_zone(choice, faces)) return;
     if (!hold_bars(run, choice, cut, faces, sum == family.target)) return;
   }
   const std::uint32_t mark =

@@ -107,7 +107,7 @@ class RowGraph {
   [[nodiscard]] Faces faces_of(const Node& from, std::int64_t length) const;
   [[nodiscard]] bool covers_bar(const Faces& faces) const;
   [[nodiscard]] bool hold_bars(const RowRun& run, const PieceChoice& choice, CutEnd cut, const Faces& faces, bool last);
-  [[nodiscard]] bool in_uncut_zone(const Faces& faces) const;
+  [[nodiscard]] bool barred_by_zone(const PieceChoice& cut, const Faces& faces) const;
   [[nodiscard]] Exact joint_place(const Family& family, std::int64_t sum, std::int32_t count) const;
   /// `mark` tells apart nodes whose last piece holds a bar in different cells; 0 where no bar is held.
   std::int32_t node_at(std::int32_t family, std::int64_t sum, std::int32_t count, bool made_up, std::uint32_t mark);

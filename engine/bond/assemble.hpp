@@ -1,0 +1,17 @@
+#pragma once
+// From a building to its layout: panels solved for every choice of their bits, the choices settled together, the pieces
+// placed, the bars put in their cells.
+#include <cstdint>
+
+#include "bond/layout.hpp"
+#include "bond/panel_memo.hpp"
+#include "walls/building.hpp"
+
+namespace stringcourse::bond {
+
+/// The best layout of the whole building (docs: the bond model). Where a panel has no lawful layout for any choice,
+/// Layout::stopped says which rule stops it and what would mend it; the rest is laid all the same.
+/// `memo` may hold panels solved before: it changes the time, never the answer.
+[[nodiscard]] Layout lay_out(const Building& building, PanelMemo& memo);
+
+}  // namespace stringcourse::bond

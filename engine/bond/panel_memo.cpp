@@ -1,0 +1,80 @@
+#include "bond/panel_memo.hpp"
+
+#include "bond/search.hpp"
+
+namespace stringcourse::bond {
+namespace {
+
+/// Everything that decides a panel's answer, as bytes.
+class Bytes {
+ public:
+  void put(std::int64_t value) { text_.append(reinterpret_cast<const char*>(&value), sizeof value); }
+  void put(const std::vector<Cell>& cells) {
+    put(static_cast<std::int64_t>(cells.size()));
+    for (const Cell& cell : cells) {
+      put(cell.from);
+      put(cell.to);
+    }
+  }
+  void put(const Row& row) {
+    put(row.band);
+    put(row.make_up_from);
+    put(row.make_up_cells);
+    put(static_cast<std::int64_t>(row.courses.size()));
+    put(static_cast<std::int64_t>(row.runs.size()));
+    for (const RowRun& run : row.runs) {
+      put(run.start);
+      put(run.end);
+      put(static_cast<std::int64_t>(run.at_start) * 256 + static_cast<std::int64_t>(run.at_end));
+      put(run.start_lintel < 0 ? -1 : 1);  // which lintel shows only in which joints are compared: those of one lintel
+      put(run.end_lintel < 0 ? -1 : 1);    // are a lintel's length from those of another
+    }
+    put(static_cast<std::int64_t>(row.choices.size()));
+    for (const PieceChoice& choice : row.choices) {
+      put(choice.length);
+      put((choice.is_cut ? 1 : 0) + (choice.corner ? 2 : 0) + (choice.half ? 4 : 0));
+      put(choice.weight);
+      put(choice.cells);
+    }
+    put(static_cast<std::int64_t>(row.uncut_zones.size()));
+    for (const UncutZone& zone : row.uncut_zones) {
+      put(zone.from);
+      put(zone.to);
+      put(static_cast<std::int64_t>(zone.rule));
+    }
+  }
+  [[nodiscard]] std::string take() { return std::move(text_); }
+
+ private:
+  std::string text_;
+};
+
+std::string bytes_of(const Panel& panel) {
+  Bytes bytes;
+  for (const std::int64_t value : {panel.joint, panel.joint_least, panel.joint_most, panel.least_piece, panel.least_lap,
+                                   panel.short_lap_below, panel.cut_step, panel.half_length, panel.match_within}) {
+    bytes.put(value);
+  }
+  bytes.put((panel.cuts_before_laps ? 1 : 0) + (panel.weighted ? 2 : 0));
+  bytes.put(static_cast<std::int64_t>(panel.rows.size()));
+  for (const Row& row : panel.rows) bytes.put(row);
+  for (const std::int32_t row : panel.course_rows) bytes.put(row);
+  bytes.put(static_cast<std::int64_t>(panel.bars.size()));
+  for (const PanelBar& bar : panel.bars) {
+    bytes.put(bar.centre);
+    bytes.put(bar.half_width);
+    bytes.put(bar.common_along);
+  }
+  return bytes.take();
+}
+
+}  // namespace
+
+const PanelMemo::Result& PanelMemo::solve(const Panel& panel) {
+  std::string key = bytes_of(panel);
+  const auto known = known_.find(key);
+  if (known != known_.end()) return known->second;
+  return known_.emplace(std::move(key), solve_panel(panel, budget_)).first->second;
+}
+
+}  // namespace stringcourse::bond

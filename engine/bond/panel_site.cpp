@@ -1,0 +1,345 @@
+#include "bond/panel_site.hpp"
+
+#include <algorithm>
+#include <optional>
+
+namespace stringcourse::bond {
+namespace {
+
+enum class CourseClass { Ordinary, BondBeam, HalfHigh };
+
+std::int64_t nm(Length length) { return length.in_nanometres(); }
+std::int64_t nm(Position position) { return nm(position.distance_from_start()); }
+template <typename List>
+const auto& at(const List& list, std::int32_t index) {
+  return list[static_cast<std::size_t>(index)];
+}
+
+/// What this site's choices come to, course by course.
+class Choices {
+ public:
+  Choices(const PanelSite& site, const std::vector<Bit>& bits, std::uint32_t values)
+      : site_(&site), bits_(&bits), values_(values) {}
+  /// Whether the bit's wall (arriving, or entering) has its turn in this course.
+  [[nodiscard]] bool turn(Bit::Of of, std::int32_t index, int course) const {
+    for (std::size_t i = 0; i < site_->bits.size(); ++i) {
+      const Bit& bit = at(*bits_, site_->bits[i]);
+      if (bit.of != of || bit.index != index) continue;
+      return (((values_ >> i) & 1U) != 0) == (course % 2 == 1);
+    }
+    return false;
+  }
+
+ private:
+  const PanelSite* site_;
+  const std::vector<Bit>* bits_;
+  std::uint32_t values_;
+};
+
+struct End {
+  std::int64_t moves_out = 0;  // beyond the actual face; negative: short of it
+  RunEnd kind = RunEnd::FreeEnd;
+};
+
+/// Section "Ends" of the bond model, for one end of one wall in one course.
+End end_of(const Building& building, std::int32_t wall, const WallEnd& end, int course, const Choices& choices) {
+  if (end.kind == EndKind::Free) return {0, RunEnd::FreeEnd};
+  if (end.kind == EndKind::Junction) {
+    const Junction& junction = at(building.junctions, end.junction);
+    if (junction.kind != JunctionKind::Lapped) return {0, RunEnd::TiedJunction};
+    if (!choices.turn(Bit::Of::Junction, end.junction, course)) return {0, RunEnd::LappedButt};
+    return {nm(building.series_of(at(building.walls, junction.main)).thickness), RunEnd::EnteringJunction};
+  }
+  const Corner& corner = at(building.corners, end.corner);
+  const bool arriving = corner.arriving == wall;
+  const bool through = choices.turn(Bit::Of::Corner, end.corner, course) == arriving;
+  const Series& other = building.series_of(at(building.walls, arriving ? corner.leaving : corner.arriving));
+  const std::int64_t added = corner.convex ? 0 : nm(other.thickness);
+  if (through) return {added, RunEnd::ThroughCorner};
+  return {added - nm(corner_leg(other, building.corner_sets_stocked)), RunEnd::ButtCorner};
+}
+
+struct Gap {
+  std::int64_t from, to;
+  RunEnd kind;              // what the run before it ends at, and the run after it starts at
+  std::int32_t lintel = -1;
+};
+
+bool course_in(int course, int first, int count) { return course >= first && course < first + count; }
+
+std::vector<Gap> gaps_of(const Building& building, const PanelSite& site, int course, const Choices& choices,
+                         const std::vector<Bearings>& bearings) {
+  std::vector<Gap> gaps;
+  for (const std::int32_t index : site.openings) {
+    const ResolvedOpening& opening = at(building.openings, index);
+    if (course >= opening.first_course && course <= opening.last_course) {
+      gaps.push_back({nm(opening.from), nm(opening.to), RunEnd::Jamb});
+    }
+  }
+  for (std::size_t i = 0; i < site.one_piece.size(); ++i) {
+    const ResolvedOpening& opening = at(building.openings, site.one_piece[i]);
+    if (!course_in(course, opening.lintel->first_course, opening.lintel->courses)) continue;
+    gaps.push_back({nm(opening.from) - nm(bearings[i].start), nm(opening.to) + nm(bearings[i].end), RunEnd::LintelEnd,
+                    site.one_piece[i]});
+  }
+  for (const std::int32_t index : site.slots) {
+    const Junction& junction = at(building.junctions, index);
+    if (choices.turn(Bit::Of::Junction, index, course)) gaps.push_back({nm(junction.from), nm(junction.to), RunEnd::SlotSide});
+  }
+  std::ranges::sort(gaps, {}, &Gap::from);
+  return gaps;
+}
+
+std::vector<RowRun> runs_of(const Building& building, const PanelSite& site, int course, const Choices& choices,
+                            const std::vector<Bearings>& bearings) {
+  const Wall& wall = at(building.walls, site.wall);
+  const End start = site.from_joint ? End{0, RunEnd::ControlJoint} : end_of(building, site.wall, wall.start, course, choices);
+  const End end = site.to_joint ? End{0, RunEnd::ControlJoint} : end_of(building, site.wall, wall.end, course, choices);
+  std::vector<RowRun> runs;
+  RowRun run;
+  run.start = site.from - start.moves_out;
+  run.at_start = start.kind;
+  const auto close = [&](std::int64_t to, RunEnd kind, std::int32_t lintel) {
+    run.end = to;
+    run.at_end = kind;
+    run.end_lintel = lintel;
+    const int joints = (has_joint(run.at_start) ? 1 : 0) + (has_joint(run.at_end) ? 1 : 0);
+    const bool nothing = run.end == run.start && joints < 2;  // the other wall is the jamb
+    if (!nothing) runs.push_back(run);
+  };
+  for (const Gap& gap : gaps_of(building, site, course, choices, bearings)) {
+    close(gap.from, gap.kind, gap.lintel);
+    run = RowRun{gap.to, 0, gap.kind, RunEnd::FreeEnd, gap.lintel, -1};
+  }
+  close(site.to + end.moves_out, end.kind, -1);
+  for (RowRun& each : runs) {
+    each.start -= site.from;
+    each.end -= site.from;
+  }
+  return runs;
+}
+
+CourseClass class_of(const Course& course) {
+  if (course.half_high) return CourseClass::HalfHigh;
+  return course.bond_beam ? CourseClass::BondBeam : CourseClass::Ordinary;
+}
+
+bool stocks(const Building& building, Kind kind) { return std::ranges::find(building.stocked, kind) != building.stocked.end(); }
+
+std::vector<Cell> cells_of(const std::vector<CellSpan>& spans, std::int64_t shorter_than) {
+  std::vector<Cell> cells;
+  for (const CellSpan& span : spans) {
+    if (nm(span.to) < shorter_than) cells.push_back({nm(span.from), nm(span.to)});
+  }
+  return cells;
+}
+
+/// The lengths that a course of this class is laid with, longest first.
+std::vector<PieceChoice> choices_of(const Building& building, const Series& series, CourseClass kind, std::int64_t least) {
+  const bool halves = kind == CourseClass::HalfHigh ? stocks(building, Kind::HalfHighHalf) : stocks(building, Kind::Half);
+  std::vector<PieceChoice> choices;
+  PieceChoice full;
+  full.length = nm(series.full);
+  full.corner = true;
+  full.cells = cells_of(series.full_cells, full.length);
+  choices.push_back(full);
+  PieceChoice half;
+  half.length = nm(series.half);
+  half.half = halves;
+  half.is_cut = !halves;
+  half.cells = halves ? cells_of(series.half_cells, half.length) : cells_of(series.full_cells, half.length);
+  choices.push_back(half);
+  for (const Length cut : building.cuts) {
+    if (nm(cut) < least || cut == series.full || cut == series.half) continue;
+    PieceChoice piece;
+    piece.length = nm(cut);
+    piece.is_cut = true;
+    piece.cells = cells_of(series.full_cells, piece.length);
+    choices.push_back(piece);
+  }
+  std::ranges::stable_sort(choices, [](const PieceChoice& a, const PieceChoice& b) { return a.length > b.length; });
+  return choices;
+}
+
+bool same_run(const RowRun& a, const RowRun& b) {
+  return a.start == b.start && a.end == b.end && a.at_start == b.at_start && a.at_end == b.at_end &&
+         a.start_lintel == b.start_lintel && a.end_lintel == b.end_lintel;
+}
+
+/// Bearings want uncut units in the course under them, of both makes of lintel.
+void add_zones(const Building& building, const PanelSite& site, const std::vector<Bearings>& bearings,
+               Strictness strictness, Panel& panel) {
+  const UnderBearing rule = strictness == Strictness::Full ? UnderBearing::Uncut : UnderBearing::WholeCell;
+  for (const std::int32_t index : site.openings) {
+    const ResolvedOpening& opening = at(building.openings, index);
+    if (!opening.lintel || opening.lintel->first_course < 2) continue;
+    Bearings here{opening.lintel->least_bearing, opening.lintel->least_bearing};
+    for (std::size_t i = 0; i < site.one_piece.size(); ++i) {
+      if (site.one_piece[i] == index) here = bearings[i];
+    }
+    Row& below = panel.rows[static_cast<std::size_t>(panel.course_rows[static_cast<std::size_t>(opening.lintel->first_course) - 2])];
+    const std::int64_t from = nm(opening.from) - site.from, to = nm(opening.to) - site.from;
+    below.uncut_zones.push_back({from - nm(here.start), from, rule});
+    below.uncut_zones.push_back({to, to + nm(here.end), rule});
+  }
+}
+
+void add_bars(const Building& building, const PanelSite& site, Panel& panel) {
+  if (!building.bars) return;
+  for (const FixedBar& bar : building.fixed_bars) {
+    const std::int64_t centre = nm(bar.centre);
+    if (bar.wall != site.wall || bar.reason == BarReason::Corner || centre < site.from || centre > site.to) continue;
+    PanelBar held;
+    held.centre = centre - site.from;
+    held.half_width = (nm(building.bars->diameter) + 1) / 2 + nm(building.bars->clearance);
+    held.common_along = nm(building.bars->common_along);
+    panel.bars.push_back(held);
+  }
+  std::ranges::sort(panel.bars, {}, &PanelBar::centre);
+}
+
+Panel rules_of(const Building& building, const Series& series, Strictness strictness) {
+  Panel panel;
+  panel.joint = nm(building.joint);
+  panel.joint_least = nm(building.joint_least);
+  panel.joint_most = nm(building.joint_most);
+  panel.least_piece = strictness == Strictness::ShortestPieces ? std::min(nm(series.relaxed_piece), nm(building.least_piece))
+                                                               : nm(building.least_piece);
+  panel.least_lap = nm(series.least_lap());
+  panel.short_lap_below = nm(series.short_lap_below());
+  panel.cut_step = nm(series.cut_step);
+  panel.half_length = nm(series.half);
+  panel.match_within = series.tape == Tape::Inches ? nm(Length::sixteenths(4)) : nm(Length::millimetres(6));
+  panel.cuts_before_laps = building.bond == BondWish::Quarter;
+  return panel;
+}
+
+}  // namespace
+
+std::vector<Bit> bits_of(const Building& building) {
+  std::vector<Bit> bits;
+  for (std::size_t i = 0; i < building.corners.size(); ++i) bits.push_back({Bit::Of::Corner, static_cast<std::int32_t>(i)});
+  for (std::size_t i = 0; i < building.junctions.size(); ++i) {
+    if (building.junctions[i].kind == JunctionKind::Lapped) bits.push_back({Bit::Of::Junction, static_cast<std::int32_t>(i)});
+  }
+  return bits;
+}
+
+std::vector<PanelSite> sites_of(const Building& building, const std::vector<Bit>& bits) {
+  std::vector<std::vector<std::pair<std::int64_t, std::int64_t>>> joints(building.walls.size());
+  for (const ControlJoint& joint : building.control_joints) {
+    joints[static_cast<std::size_t>(joint.wall)].push_back({nm(joint.from), nm(joint.to)});
+  }
+  std::vector<std::vector<std::int32_t>> openings(building.walls.size()), slots(building.walls.size());
+  for (std::size_t i = 0; i < building.openings.size(); ++i) {
+    openings[static_cast<std::size_t>(building.openings[i].wall)].push_back(static_cast<std::int32_t>(i));
+  }
+  for (const Bit& bit : bits) {
+    if (bit.of == Bit::Of::Junction) slots[static_cast<std::size_t>(at(building.junctions, bit.index).main)].push_back(bit.index);
+  }
+  std::vector<std::int32_t> corner_bit(building.corners.size(), -1), junction_bit(building.junctions.size(), -1);
+  for (std::size_t i = 0; i < bits.size(); ++i) {
+    auto& table = bits[i].of == Bit::Of::Corner ? corner_bit : junction_bit;
+    table[static_cast<std::size_t>(bits[i].index)] = static_cast<std::int32_t>(i);
+  }
+  std::vector<PanelSite> sites;
+  for (std::size_t w = 0; w < building.walls.size(); ++w) {
+    const Wall& wall = building.walls[w];
+    std::ranges::sort(joints[w]);
+    std::ranges::sort(openings[w], [&](std::int32_t a, std::int32_t b) { return at(building.openings, a).from < at(building.openings, b).from; });
+    std::int64_t from = 0;
+    for (std::size_t j = 0; j <= joints[w].size(); ++j) {
+      PanelSite site;
+      site.wall = static_cast<std::int32_t>(w);
+      site.from = from;
+      site.from_joint = j > 0;
+      site.to_joint = j < joints[w].size();
+      site.to = site.to_joint ? joints[w][j].first : nm(wall.actual);
+      const auto add_end = [&](const WallEnd& end) {
+        if (end.kind == EndKind::Corner) site.bits.push_back(at(corner_bit, end.corner));
+        if (end.kind == EndKind::Junction && at(junction_bit, end.junction) >= 0) site.bits.push_back(at(junction_bit, end.junction));
+      };
+      if (!site.from_joint) add_end(wall.start);
+      if (!site.to_joint) add_end(wall.end);
+      for (const std::int32_t o : openings[w]) {
+        const ResolvedOpening& opening = at(building.openings, o);
+        if (nm(opening.from) < site.from || nm(opening.from) > site.to) continue;
+        site.openings.push_back(o);
+        if (opening.lintel && opening.lintel->make == LintelMake::OnePiece) site.one_piece.push_back(o);
+      }
+      for (const std::int32_t s : slots[w]) {
+        if (nm(at(building.junctions, s).from) < site.from || nm(at(building.junctions, s).from) > site.to) continue;
+        site.slots.push_back(s);
+        site.bits.push_back(at(junction_bit, s));
+      }
+      std::ranges::sort(site.bits);
+      site.bits.erase(std::unique(site.bits.begin(), site.bits.end()), site.bits.end());
+      sites.push_back(site);
+      if (site.to_joint) from = joints[w][j].second;
+    }
+  }
+  return sites;
+}
+
+std::vector<Bearings> bearings_of(const Building& building, const ResolvedOpening& opening) {
+  const Series& series = building.series_of(at(building.walls, opening.wall));
+  const Length least = opening.lintel->least_bearing, pitch = series.pitch();
+  const Length fixed = opening.width() + building.joint + least;
+  // The other end takes what completes a whole number of pitches less a joint, and not less than the least.
+  Length rest = pitch * -((-(fixed + least)).whole_multiples(pitch)) - fixed;
+  std::vector<Bearings> all;
+  const auto add = [&](Length start, Length end) {
+    const bool known = std::ranges::any_of(all, [&](const Bearings& b) { return b.start == start && b.end == end; });
+    if (!known) all.push_back({start, end});
+  };
+  for (const Length one : {least, least + pitch}) {
+    for (const Length other : {rest, rest + pitch}) {
+      add(one, other);
+      add(other, one);
+    }
+  }
+  return all;
+}
+
+Panel panel_of(const Building& building, const PanelSite& site, const std::vector<Bit>& bits, std::uint32_t values,
+               const std::vector<Bearings>& bearings, Strictness strictness) {
+  const Series& series = building.series_of(at(building.walls, site.wall));
+  const Choices choices(site, bits, values);
+  Panel panel = rules_of(building, series, strictness);
+  std::vector<std::vector<RowRun>> runs;
+  for (const Course& course : building.courses) runs.push_back(runs_of(building, site, course.number, choices, bearings));
+  const std::size_t count = runs.size();
+  const auto same = [&](std::size_t a, std::size_t b) {
+    return class_of(building.courses[a]) == class_of(building.courses[b]) && std::ranges::equal(runs[a], runs[b], same_run);
+  };
+  std::int32_t band = 0;
+  for (std::size_t first = 0; first < count; ++band) {
+    // A band goes on while each course is as the one two below it, and all are of one class.
+    std::size_t last = first;
+    while (last + 1 < count && class_of(building.courses[last + 1]) == class_of(building.courses[first]) &&
+           (last + 1 < first + 2 || same(last + 1, last - 1))) {
+      ++last;
+    }
+    const auto first_row = static_cast<std::int32_t>(panel.rows.size());
+    for (std::size_t c = first; c <= last; ++c) {
+      if (c < first + 2) {
+        Row row;
+        row.runs = runs[c];
+        row.band = band;
+        row.choices = choices_of(building, series, class_of(building.courses[c]), panel.least_piece);
+        row.make_up_from = nm(series.full);
+        row.make_up_cells = cells_of(series.full_cells, row.make_up_from);
+        panel.rows.push_back(std::move(row));
+      }
+      const std::int32_t row = first_row + static_cast<std::int32_t>((c - first) % 2);
+      panel.rows[static_cast<std::size_t>(row)].courses.push_back(static_cast<std::int32_t>(c) + 1);
+      panel.course_rows.push_back(row);
+    }
+    first = last + 1;
+  }
+  add_zones(building, site, bearings, strictness, panel);
+  add_bars(building, site, panel);
+  return panel;
+}
+
+}  // namespace stringcourse::bond

@@ -1,0 +1,50 @@
+#pragma once
+// Panels of a building: which stretch of which wall, which choices (bits) they hang on, and the bond problem that each
+// set of choices makes of them.
+#include <cstdint>
+#include <vector>
+
+#include "bond/panel.hpp"
+#include "walls/building.hpp"
+
+namespace stringcourse::bond {
+
+/// One yes-or-no choice of the whole building.
+/// Corner: the arriving wall runs through in odd courses. Junction (lapped): the abutting wall enters in odd courses.
+struct Bit {
+  enum class Of { Corner, Junction } of = Of::Corner;
+  std::int32_t index = 0;
+};
+
+/// Bearings of a one-piece lintel: towards the wall's start and towards its end.
+struct Bearings {
+  Length start, end;
+};
+
+/// A stretch of one wall between control joints and its ends.
+struct PanelSite {
+  std::int32_t wall = 0;
+  std::int64_t from = 0, to = 0;         // actual faces, without what corners add
+  bool from_joint = false, to_joint = false;  // ends at a control joint
+  std::vector<std::int32_t> bits;        // into the building's list of bits, ascending
+  std::vector<std::int32_t> openings;    // in it, by place
+  std::vector<std::int32_t> slots;       // lapped junctions on it
+  std::vector<std::int32_t> one_piece;   // openings with one-piece lintels
+};
+
+/// What rule 2 and rule 6 give way to where nothing else lays.
+enum class Strictness { Full, CelledCutsUnderBearings, ShortestPieces };
+
+[[nodiscard]] std::vector<Bit> bits_of(const Building& building);
+[[nodiscard]] std::vector<PanelSite> sites_of(const Building& building, const std::vector<Bit>& bits);
+
+/// The bearings that a one-piece lintel may have (rule 6): end by end the least or a half unit more, the whole length a
+/// whole number of half-unit pitches less a joint.
+[[nodiscard]] std::vector<Bearings> bearings_of(const Building& building, const ResolvedOpening& opening);
+
+/// The bond problem of one site. `values` are the site's bits in order; `bearings` one for each of site.one_piece.
+/// Places are measured from site.from, so that equal panels anywhere are equal problems.
+[[nodiscard]] Panel panel_of(const Building& building, const PanelSite& site, const std::vector<Bit>& bits,
+                             std::uint32_t values, const std::vector<Bearings>& bearings, Strictness strictness);
+
+}  // namespace stringcourse::bond

@@ -1,0 +1,115 @@
+#include "bond/place.hpp"
+
+#include <algorithm>
+
+namespace stringcourse::bond {
+namespace {
+
+template <typename List>
+const auto& at(const List& list, std::int32_t index) {
+  return list[static_cast<std::size_t>(index)];
+}
+
+bool stocks(const Building& building, Kind kind) { return std::ranges::find(building.stocked, kind) != building.stocked.end(); }
+
+/// `whole` or `half` by the piece's length, if the yard has it; else `otherwise`.
+Kind of_pair(const Building& building, Kind whole, Kind half, bool is_half, Kind otherwise) {
+  const Kind wanted = is_half ? half : whole;
+  return stocks(building, wanted) ? wanted : otherwise;
+}
+
+/// Over an opening, or on a bearing, of a lintel built of units.
+bool over_built_lintel(const Building& building, const Run& run, Length from, Length to) {
+  return std::ranges::any_of(building.openings, [&](const ResolvedOpening& opening) {
+    if (opening.wall != run.wall || !opening.lintel || opening.lintel->make != LintelMake::BuiltUp) return false;
+    const ResolvedLintel& lintel = *opening.lintel;
+    if (run.course < lintel.first_course || run.course >= lintel.first_course + lintel.courses) return false;
+    return from < opening.to.distance_from_start() + lintel.least_bearing &&
+           to > opening.from.distance_from_start() - lintel.least_bearing;
+  });
+}
+
+struct Standing {
+  const Run* run;
+  const Piece* piece;
+  bool first, last;
+};
+
+Kind kind_of(const Building& building, const Standing& here) {
+  const Series& series = building.series_of(at(building.walls, here.run->wall));
+  const Course& course = at(building.courses, here.run->course - 1);
+  const bool is_half = here.piece->cut == CutEnd::None && here.piece->length == series.half;
+  const Kind plain = is_half ? Kind::Half : Kind::Full;
+  const bool through = (here.first && here.run->at_start == RunEnd::ThroughCorner) || (here.last && here.run->at_end == RunEnd::ThroughCorner);
+  if (course.half_high) return of_pair(building, Kind::HalfHigh, Kind::HalfHighHalf, is_half, plain);
+  if (course.bond_beam) return of_pair(building, Kind::BondBeam, Kind::BondBeamHalf, is_half, plain);
+  if (through && !is_half) {
+    if (series.corner_set && building.corner_sets_stocked) return Kind::CornerSet;
+    return stocks(building, Kind::Corner) ? Kind::Corner : plain;
+  }
+  const Length from = here.piece->start.nearest_nanometre();
+  if (over_built_lintel(building, *here.run, from, from + here.piece->length)) {
+    return of_pair(building, Kind::Lintel, Kind::LintelHalf, is_half,
+                   of_pair(building, Kind::BondBeam, Kind::BondBeamHalf, is_half, plain));
+  }
+  const bool beside_joint = (here.first && here.run->at_start == RunEnd::ControlJoint) || (here.last && here.run->at_end == RunEnd::ControlJoint);
+  if (beside_joint) return of_pair(building, Kind::Sash, Kind::SashHalf, is_half, plain);
+  return plain;
+}
+
+/// One run of one course, its pieces placed.
+void place_run(const Building& building, const PlacedPanel& placed, const RowRun& from, const std::vector<Chosen>& chosen,
+               std::int32_t course, Layout& layout) {
+  const Length origin = Length::nanometres(placed.site->from);
+  Run run;
+  run.wall = placed.site->wall;
+  run.course = course;
+  run.start = Length::nanometres(from.start) + origin;
+  run.end = Length::nanometres(from.end) + origin;
+  run.at_start = from.at_start;
+  run.at_end = from.at_end;
+  run.first_piece = static_cast<std::uint32_t>(layout.pieces.size());
+  run.piece_count = static_cast<std::uint32_t>(chosen.size());
+  const std::int64_t starts = has_joint(from.at_start) ? 1 : 0;
+  run.joints = static_cast<std::int32_t>(static_cast<std::int64_t>(chosen.size()) - 1 + starts + (has_joint(from.at_end) ? 1 : 0));
+  run.slack = run.end - run.start;
+  for (const Chosen& piece : chosen) run.slack -= Length::nanometres(piece.length);
+  const std::int64_t m = std::max<std::int64_t>(run.joints, 1);
+  std::int64_t before = 0;
+  for (std::size_t k = 0; k < chosen.size(); ++k) {
+    Piece piece;
+    piece.length = Length::nanometres(chosen[k].length);
+    piece.cut = chosen[k].cut;
+    piece.make_up = chosen[k].choice < 0;
+    const std::int64_t joints_before = starts + static_cast<std::int64_t>(k);
+    piece.start = ExactPosition{(run.start.in_nanometres() + before) * m + joints_before * run.slack.in_nanometres(), m};
+    before += chosen[k].length;
+    piece.kind = kind_of(building, Standing{&run, &piece, k == 0, k + 1 == chosen.size()});
+    layout.pieces.push_back(piece);
+  }
+  layout.runs.push_back(run);
+}
+
+}  // namespace
+
+void place_pieces(const Building& building, const std::vector<PlacedPanel>& panels, Layout& layout) {
+  std::vector<std::vector<const PlacedPanel*>> by_wall(building.walls.size());
+  for (const PlacedPanel& panel : panels) by_wall[static_cast<std::size_t>(panel.site->wall)].push_back(&panel);
+  for (const auto& on_wall : by_wall) {
+    for (std::size_t c = 0; c < building.courses.size(); ++c) {
+      std::int32_t number = 0;
+      for (const PlacedPanel* placed : on_wall) {
+        if (placed->answer == nullptr) continue;
+        const auto row = static_cast<std::size_t>(placed->panel.course_rows[c]);
+        const std::vector<RowRun>& runs = placed->panel.rows[row].runs;
+        for (std::size_t r = 0; r < runs.size(); ++r) {
+          const std::size_t first = layout.pieces.size();
+          place_run(building, *placed, runs[r], placed->answer->rows[row][r], static_cast<std::int32_t>(c) + 1, layout);
+          for (std::size_t p = first; p < layout.pieces.size(); ++p) layout.pieces[p].number = ++number;
+        }
+      }
+    }
+  }
+}
+
+}  // namespace stringcourse::bond

@@ -1,0 +1,29 @@
+#pragma once
+// Pieces into their places: exact starts, kinds as bought, numbers along the wall. And bars into cells.
+#include "bond/layout.hpp"
+#include "bond/panel.hpp"
+#include "bond/panel_site.hpp"
+#include "walls/building.hpp"
+
+namespace stringcourse::bond {
+
+/// One solved panel in its place.
+struct PlacedPanel {
+  const PanelSite* site = nullptr;
+  Panel panel;
+  const PanelAnswer* answer = nullptr;  // null: stopped
+};
+
+/// Runs and pieces by wall, course and start, with the kinds that the yard is asked for. Cleanout and open-end units
+/// come later, when the bars stand (name_bar_units).
+void place_pieces(const Building& building, const std::vector<PlacedPanel>& panels, Layout& layout);
+
+/// Fixed bars where they belong, and spaced bars: of the whole marks of the tape at which every course has a cell, the
+/// farthest within the spacing, again and again. Returns how many more there are than the spacing alone would need;
+/// appends to layout.stopped where no cell lies within the spacing.
+[[nodiscard]] std::int64_t place_bars(const Building& building, Layout& layout);
+
+/// First-course units at bars become cleanout units where the pour asks for them; others open-end units, if stocked.
+void name_bar_units(const Building& building, Layout& layout);
+
+}  // namespace stringcourse::bond

@@ -1,0 +1,78 @@
+#include "bond/stops.hpp"
+
+#include <optional>
+#include <string>
+
+#include "bond/search.hpp"
+#include "measure/notation.hpp"
+
+namespace stringcourse::bond {
+namespace {
+
+/// Whether a run of this length could be filled, by itself.
+bool fills(const Panel& panel, const Row& row, RowRun run, std::int64_t longer) {
+  Panel alone = panel;
+  alone.bars.clear();
+  alone.rows.assign(1, row);
+  run.end += longer;
+  if (run.end < run.start) return false;
+  alone.rows[0].runs.assign(1, run);
+  alone.rows[0].uncut_zones.clear();
+  alone.rows[0].courses = {1};
+  alone.course_rows = {0};
+  return bound_panel(alone).has_value();
+}
+
+/// The smallest change of a run's length, in steps of the saw, that lets it be filled; within one unit.
+std::optional<std::int64_t> least_change(const Panel& panel, const Row& row, const RowRun& run, std::int64_t direction) {
+  std::int64_t longest = panel.cut_step;
+  for (const PieceChoice& choice : row.choices) longest = std::max(longest, choice.length + panel.joint);
+  for (std::int64_t change = panel.cut_step; change <= longest; change += panel.cut_step) {
+    if (fills(panel, row, run, change * direction)) return change;
+  }
+  return std::nullopt;
+}
+
+std::string remedy_of(const Building& building, const Panel& panel, const Row& row, const RowRun& run) {
+  const std::optional<std::int64_t> longer = least_change(panel, row, run, 1), shorter = least_change(panel, row, run, -1);
+  const auto text = [&](std::int64_t change) { return tape_text(Length::nanometres(change), building.tape); };
+  if (longer && shorter) return "make this stretch " + text(*longer) + " longer or " + text(*shorter) + " shorter";
+  if (longer) return "make this stretch " + text(*longer) + " longer";
+  if (shorter) return "make this stretch " + text(*shorter) + " shorter";
+  return "move the opening or the corner beside it by half a unit";
+}
+
+}  // namespace
+
+Stopped stop_of(const Building& building, const PanelSite& site, const Panel& panel, const PanelStop& stop) {
+  Stopped stopped;
+  stopped.wall = site.wall;
+  stopped.start = Length::nanometres(site.from);
+  stopped.end = Length::nanometres(site.to);
+  stopped.last_course = static_cast<std::int32_t>(building.courses.size());
+  if (!stop.proven) {
+    stopped.rule = "the search ran out of its budget before any layout was found";
+    stopped.remedy = "move an opening to a half-unit line, or split the wall with a control joint";
+    return stopped;
+  }
+  if (stop.row < 0 || stop.run < 0) {
+    stopped.rule = stop.row < 0 ? "each course can be filled, but no two rows keep a lap of a quarter unit with the bars in their cells"
+                                : "no row keeps the fixed bars in whole cells and uncut units under the bearings";
+    stopped.remedy = "move an opening or a bar to a half-unit line, or ask for another lintel bearing";
+    return stopped;
+  }
+  const Row& row = panel.rows[static_cast<std::size_t>(stop.row)];
+  const RowRun& run = row.runs[static_cast<std::size_t>(stop.run)];
+  stopped.first_course = row.courses.front();
+  stopped.last_course = row.courses.back();
+  stopped.start = Length::nanometres(run.start + site.from);
+  stopped.end = Length::nanometres(run.end + site.from);
+  stopped.rule = "no pieces of at least " + tape_text(Length::nanometres(panel.least_piece), building.tape) + " with joints from " +
+                 tape_text(Length::nanometres(panel.joint_least), building.tape) + " to " +
+                 tape_text(Length::nanometres(panel.joint_most), building.tape) + " fill " +
+                 tape_text(stopped.end - stopped.start, building.tape);
+  stopped.remedy = remedy_of(building, panel, row, run);
+  return stopped;
+}
+
+}  // namespace stringcourse::bond

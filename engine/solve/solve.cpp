@@ -1,0 +1,69 @@
+#include "solve/solve.hpp"
+
+#include <algorithm>
+
+#include "bond/assemble.hpp"
+#include "bond/panel_memo.hpp"
+#include "solve/offers.hpp"
+#include "walls/resolve.hpp"
+
+namespace stringcourse {
+namespace {
+
+Finding finding(std::string code, std::string text, std::string rule, HoldPoint point) {
+  return Finding{std::move(code), "", std::move(text), std::move(rule), point};
+}
+
+std::string count_text(std::int64_t count, std::string_view one, std::string_view many) {
+  return std::to_string(count) + " " + std::string(count == 1 ? one : many);
+}
+
+/// What the layout itself has to say.
+std::vector<Finding> findings_of(const Building& building, const Layout& layout) {
+  std::vector<Finding> found;
+  if (layout.relaxed_piece) {
+    found.push_back(finding("piece-relaxed", "a piece shorter than " + tape_text(building.least_piece, building.tape) +
+                                                 " stands in the wall: nothing longer closes it", "least piece of the job",
+                            HoldPoint::Order));
+  }
+  if (layout.relaxed_bearing) {
+    found.push_back(finding("cut-under-bearing", "a saw cut with a whole cell stands under a lintel bearing: fill that cell",
+                            "uncut, filled units under a bearing", HoldPoint::Lintels));
+  }
+  if (layout.cost.short_laps > 0) {
+    found.push_back(finding("short-laps", count_text(layout.cost.short_laps, "head joint stands", "head joints stand") +
+                                              " off half bond, though never nearer than a quarter unit",
+                            "running bond: lap of a quarter unit or more (TMS 402 definition)", HoldPoint::Order));
+  }
+  if (layout.cost.extra_bars > 0) {
+    found.push_back(finding("bars-beyond-spacing", count_text(layout.cost.extra_bars, "bar", "bars") +
+                                                       " more than the spacing alone needs: cells do not fall on it",
+                            "greatest spacing asked for", HoldPoint::Pour));
+  }
+  if (!layout.proven && layout.stopped.empty()) {
+    found.push_back(finding("not-proven", "this layout is good but not proven best: the search stopped at its budget", "",
+                            HoldPoint::Order));
+  }
+  return found;
+}
+
+}  // namespace
+
+std::expected<Answer, Refusals> solve(const Job& job, const Wishes& wishes) {
+  std::expected<Building, Refusals> building = resolve(job);
+  if (!building) return std::unexpected(std::move(building.error()));
+  bond::PanelMemo memo(wishes.search_budget);
+  Answer answer;
+  answer.job = job;
+  answer.building = std::move(*building);
+  answer.layout = bond::lay_out(answer.building, memo);
+  answer.findings = answer.building.findings;
+  std::ranges::copy(findings_of(answer.building, answer.layout), std::back_inserter(answer.findings));
+  std::ranges::stable_sort(answer.findings, [](const Finding& a, const Finding& b) {
+    return a.hold_point != b.hold_point ? a.hold_point < b.hold_point : a.place < b.place;
+  });
+  if (wishes.offers && answer.layout.stopped.empty()) find_offers(answer, memo, wishes);
+  return answer;
+}
+
+}  // namespace stringcourse
