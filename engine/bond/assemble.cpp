@@ -11,10 +11,10 @@
 namespace stringcourse::bond {
 namespace {
 
-/// What one set of values makes of a panel: the best over its lintels' bearings.
+/// What one set of values makes of a panel: a case for each set of its lintels' bearings.
 struct Option {
-  std::vector<Bearings> bearings;
-  const PanelMemo::Result* result = nullptr;
+  std::vector<std::vector<Bearings>> bearings;
+  std::vector<PanelCase*> cases;
 };
 
 /// A stopped panel weighs more than any layout, so that the fewest panels stop.
@@ -31,19 +31,11 @@ class Assembly {
   }
 
   Layout run() {
-    for (std::size_t s = 0; s < sites_.size(); ++s) solve_site(s);
-    Assignment chosen = best_assignment(factors(&PanelAnswer::cost), bits_.size());
-    for (bool again = true; again;) {  // what does not lay by the full rules may by the relaxed ones
-      again = false;
-      for (std::size_t s = 0; s < sites_.size(); ++s) {
-        if (*option(s, chosen).result || strictness_[s] == Strictness::ShortestPieces) continue;
-        strictness_[s] = static_cast<Strictness>(static_cast<int>(strictness_[s]) + 1);
-        solve_site(s);
-        again = true;
-      }
-      if (again) chosen = best_assignment(factors(&PanelAnswer::cost), bits_.size());
+    for (std::size_t s = 0; s < sites_.size(); ++s) open_site(s);
+    for (;;) {
+      const Assignment chosen = settle();
+      if (!relax_stopped(chosen)) return place(chosen);
     }
-    return place(chosen);
   }
 
  private:
@@ -58,8 +50,45 @@ class Assembly {
     return options_[site][values_of(site, assignment)];
   }
 
-  void solve_site(std::size_t s) {
-    const PanelSite& site = sites_[s];
+  /// The case of least value: what this option is chosen by.
+  [[nodiscard]] std::size_t best_of(const Option& option) const {
+    std::size_t best = 0;
+    for (std::size_t i = 1; i < option.cases.size(); ++i) {
+      if (option.cases[i]->value(order_) < option.cases[best]->value(order_)) best = i;
+    }
+    return best;
+  }
+
+  /// The best assignment, with every case that it rests on made final and no other.
+  Assignment settle() {
+    for (;;) {
+      Assignment chosen = best_assignment(factors(&Assembly::value_of), bits_.size());
+      bool refined = false;
+      for (std::size_t s = 0; s < sites_.size(); ++s) {
+        const Option& used = option(s, chosen);
+        PanelCase& panel = *used.cases[best_of(used)];
+        if (panel.known == PanelCase::Known::Final) continue;
+        memo_->refine(panel);
+        refined = true;
+      }
+      if (!refined) return chosen;
+    }
+  }
+
+  /// What does not lay by the full rules may by the relaxed ones.
+  bool relax_stopped(const Assignment& chosen) {
+    bool again = false;
+    for (std::size_t s = 0; s < sites_.size(); ++s) {
+      const Option& used = option(s, chosen);
+      if (used.cases[best_of(used)]->answer || strictness_[s] == Strictness::ShortestPieces) continue;
+      strictness_[s] = static_cast<Strictness>(static_cast<int>(strictness_[s]) + 1);
+      open_site(s);
+      again = true;
+    }
+    return again;
+  }
+
+  [[nodiscard]] std::vector<std::vector<Bearings>> bearing_sets(const PanelSite& site) const {
     std::vector<std::vector<Bearings>> sets{{}};
     for (const std::int32_t opening : site.one_piece) {
       std::vector<std::vector<Bearings>> longer;
@@ -72,23 +101,36 @@ class Assembly {
       if (longer.size() > kMostBearingSets) longer.resize(kMostBearingSets);
       sets = std::move(longer);
     }
+    return sets;
+  }
+
+  void open_site(std::size_t s) {
+    const PanelSite& site = sites_[s];
+    const std::vector<std::vector<Bearings>> sets = bearing_sets(site);
     options_[s].assign(std::size_t{1} << site.bits.size(), Option{});
     for (std::uint32_t values = 0; values < options_[s].size(); ++values) {
-      Option& best = options_[s][values];
+      Option& option = options_[s][values];
+      option.bearings = sets;
       for (const auto& set : sets) {
-        const PanelMemo::Result& result = memo_->solve(panel_of(*building_, site, bits_, values, set, strictness_[s]));
-        const bool better = best.result == nullptr || (result && (!*best.result || key_of(result->cost, order_) < key_of((*best.result)->cost, order_)));
-        if (better) best = Option{set, &result};
+        option.cases.push_back(&memo_->case_of(panel_of(*building_, site, bits_, values, set, strictness_[s])));
       }
     }
   }
 
-  [[nodiscard]] std::vector<Factor> factors(Cost PanelAnswer::* cost) const {
+  [[nodiscard]] Key value_of(const Option& option) const { return option.cases[best_of(option)]->value(order_); }
+  [[nodiscard]] Key bound_of(const Option& option) const {
+    Key least = Key::impossible();
+    for (const PanelCase* each : option.cases) least = std::min(least, each->bound);
+    return least;
+  }
+
+  [[nodiscard]] std::vector<Factor> factors(Key (Assembly::*cost)(const Option&) const) const {
     std::vector<Factor> all;
     for (std::size_t s = 0; s < sites_.size(); ++s) {
       Factor factor{sites_[s].bits, {}};
       for (const Option& each : options_[s]) {
-        factor.costs.push_back(*each.result ? key_of((**each.result).*cost, order_) : Key{{kStoppedWeight, 0, 0, 0}});
+        const Key value = (this->*cost)(each);
+        factor.costs.push_back(value.is_impossible() ? Key{{kStoppedWeight, 0, 0, 0}} : value);
       }
       all.push_back(std::move(factor));
     }
@@ -107,17 +149,19 @@ class Assembly {
     Key total;
     for (std::size_t s = 0; s < sites_.size(); ++s) {
       const Option& used = option(s, chosen);
-      PlacedPanel placed{&sites_[s], panel_of(*building_, sites_[s], bits_, values_of(s, chosen), used.bearings, strictness_[s]), nullptr};
-      if (*used.result) {
-        placed.answer = &**used.result;
+      const std::size_t best = best_of(used);
+      const PanelCase& solved = *used.cases[best];
+      PlacedPanel placed{&sites_[s], panel_of(*building_, sites_[s], bits_, values_of(s, chosen), used.bearings[best], strictness_[s]), nullptr};
+      if (solved.answer) {
+        placed.answer = &*solved.answer;
         total = total + key_of(placed.answer->cost, order_);
         layout.relaxed_piece |= strictness_[s] == Strictness::ShortestPieces;
         layout.relaxed_bearing |= strictness_[s] != Strictness::Full;
         for (std::size_t i = 0; i < sites_[s].one_piece.size(); ++i) {
-          layout.lintels.push_back(PlacedLintel{sites_[s].one_piece[i], used.bearings[i].start, used.bearings[i].end});
+          layout.lintels.push_back(PlacedLintel{sites_[s].one_piece[i], used.bearings[best][i].start, used.bearings[best][i].end});
         }
       } else {
-        layout.stopped.push_back(stop_of(*building_, sites_[s], placed.panel, used.result->error()));
+        layout.stopped.push_back(stop_of(*building_, sites_[s], placed.panel, *solved.stop));
       }
       panels.push_back(std::move(placed));
     }
@@ -137,7 +181,7 @@ class Assembly {
 
   /// Proven: no assignment's bound is less than what was found, and no more bars than the spacing alone needs.
   void prove(Layout& layout, const Assignment& chosen, const Key& total) const {
-    const Assignment least = best_assignment(factors(&PanelAnswer::least_possible), bits_.size());
+    const Assignment least = best_assignment(factors(&Assembly::bound_of), bits_.size());
     layout.least_possible = least.exact ? cost_of(least.cost, order_) : Cost{};
     layout.proven = layout.stopped.empty() && chosen.exact && least.exact && !(least.cost < total) && layout.cost.extra_bars == 0;
     std::set<Length> lengths;

@@ -70,11 +70,43 @@ std::string bytes_of(const Panel& panel) {
 
 }  // namespace
 
-const PanelMemo::Result& PanelMemo::solve(const Panel& panel) {
+PanelCase& PanelMemo::case_of(Panel panel) {
   std::string key = bytes_of(panel);
   const auto known = known_.find(key);
-  if (known != known_.end()) return known->second;
-  return known_.emplace(std::move(key), solve_panel(panel, budget_)).first->second;
+  if (known != known_.end()) return *known->second;
+  auto fresh = std::make_unique<PanelCase>();
+  fresh->panel = std::move(panel);
+  return *known_.emplace(std::move(key), std::move(fresh)).first->second;
+}
+
+void PanelMemo::refine(PanelCase& which) {
+  const auto finish = [&](std::expected<PanelAnswer, PanelStop> result) {
+    which.known = PanelCase::Known::Final;
+    which.solver.reset();
+    if (!result) {
+      which.stop = result.error();
+      which.bound = Key::impossible();
+      return;
+    }
+    which.answer = std::move(*result);
+    which.bound = key_of(which.answer->least_possible, order_of(which.panel));
+  };
+  switch (which.known) {
+    case PanelCase::Known::Nothing: {
+      which.solver = std::make_unique<PanelSolver>(which.panel, budget_);
+      if (which.solver->try_whole()) return finish(which.solver->solve());
+      which.known = PanelCase::Known::NotWhole;
+      which.bound = which.solver->bound_without_whole();
+      return;
+    }
+    case PanelCase::Known::NotWhole:
+      which.bound = std::max(which.bound, which.solver->pair_bound());
+      which.known = PanelCase::Known::Bounded;
+      if (which.bound.is_impossible()) finish(which.solver->solve());
+      return;
+    case PanelCase::Known::Bounded: return finish(which.solver->solve());
+    case PanelCase::Known::Final: return;
+  }
 }
 
 }  // namespace stringcourse::bond

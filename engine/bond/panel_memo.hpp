@@ -1,27 +1,52 @@
 #pragma once
-// Panels already solved. Equal panels, anywhere in a building or in the next state of a job that is being dragged, are
-// solved once.
+// Panels and what is known of their cost so far. Equal panels, anywhere in a building or in the next state of a job that
+// is being dragged, are one case and are solved once. A case is made exact in steps, each dearer than the one before,
+// and only as far as the choice of the whole building needs it.
 #include <cstdint>
-#include <expected>
 #include <map>
+#include <memory>
+#include <optional>
 #include <string>
 
+#include "bond/key.hpp"
 #include "bond/panel.hpp"
+#include "bond/search.hpp"
 
 namespace stringcourse::bond {
 
+/// What is known of one panel.
+struct PanelCase {
+  enum class Known {
+    Nothing,     // bound is 0
+    NotWhole,    // no layout of whole pieces is surely best: bound says the little that follows
+    Bounded,     // bound is the pair bound
+    Final,       // answer or stop stands; nothing more can be found within the budget
+  } known = Known::Nothing;
+  Panel panel;
+  Key bound;                         // no lawful layout costs less; impossible() when none exists
+  std::optional<PanelAnswer> answer;
+  std::optional<PanelStop> stop;     // Final without an answer
+  std::unique_ptr<PanelSolver> solver;  // between Bounded and Final
+
+  /// What to choose by: the cost once it is final, else the bound.
+  [[nodiscard]] Key value(Order order) const {
+    return answer ? key_of(answer->cost, order) : bound;
+  }
+};
+
 class PanelMemo {
  public:
-  using Result = std::expected<PanelAnswer, PanelStop>;
   /// `budget` bounds the search of each panel (see solve_panel).
   explicit PanelMemo(std::int64_t budget) : budget_(budget) {}
-  /// The answer of this panel, solved now or before. The reference lives as long as the memo.
-  const Result& solve(const Panel& panel);
+  /// The case of this panel. The reference lives as long as the memo.
+  PanelCase& case_of(Panel panel);
+  /// One step: Nothing -> Final where whole pieces are surely best, else NotWhole -> Bounded -> Final.
+  void refine(PanelCase& which);
   [[nodiscard]] std::size_t size() const { return known_.size(); }
 
  private:
   std::int64_t budget_;
-  std::map<std::string, Result> known_;
+  std::map<std::string, std::unique_ptr<PanelCase>> known_;
 };
 
 }  // namespace stringcourse::bond

@@ -3,24 +3,14 @@
 #include <algorithm>
 #include <utility>
 
-#include "bond/sweep.hpp"
-
 namespace stringcourse::bond {
 namespace {
 
 constexpr std::size_t kBeamWidth = 400;
 
-/// Whether a layout of whole pieces is best among ALL layouts. With no short lap, no shifted joint and no more
-/// deviation than the runs need by themselves, every other layout has a cut, or deviates more.
-bool beats_everything(const SweepResult& result, std::uint64_t least_deviation, Order order) {
-  const Cost cost = cost_of(result.cost, order);
-  return order != Order::Weighted && cost.short_laps == 0 && cost.cuts == 0 && cost.short_pieces == 0 &&
-         cost.shifted_joints == 0 && static_cast<std::uint64_t>(cost.joint_deviation) == least_deviation;
-}
-
-PanelAnswer answer_of(SweepResult&& result, Order order, const Key& bound) {
+PanelAnswer answer_of(const SweepResult& result, Order order, const Key& bound) {
   PanelAnswer answer;
-  answer.rows = std::move(result.rows);
+  answer.rows = result.rows;
   answer.cost = cost_of(result.cost, order);
   answer.least_possible = cost_of(bound, order);
   answer.proven = !(bound < result.cost);
@@ -28,54 +18,84 @@ PanelAnswer answer_of(SweepResult&& result, Order order, const Key& bound) {
   return answer;
 }
 
-/// Which row stops the panel, and which of its runs.
-PanelStop stop_of(const Panel& panel, Sweep& sweep) {
-  PanelStop stop{true, sweep.impossible_row(), -1};
-  if (stop.row < 0) return stop;
-  Panel alone = panel;
-  const Row row = panel.rows[static_cast<std::size_t>(stop.row)];
-  alone.course_rows = {0};
-  for (std::size_t run = 0; run < row.runs.size() && stop.run < 0; ++run) {
-    alone.rows = {row};
-    alone.rows[0].runs = {row.runs[run]};
-    alone.rows[0].courses = {1};
-    Sweep single(alone, Stage::Everything);
-    if (single.root_bound().is_impossible()) stop.run = static_cast<std::int32_t>(run);
-  }
-  return stop;
-}
-
 }  // namespace
 
-std::expected<PanelAnswer, PanelStop> solve_panel(const Panel& panel, std::int64_t budget) {
-  const Order order = order_of(panel);
-  SweepResult best;
-  std::int64_t expansions = 0;
-  if (order != Order::Weighted) {
-    Sweep whole(panel, Stage::Whole);
-    best = whole.run(key_of(Charge{.short_laps = 1}, order), budget);  // only layouts without a short lap
-    if (best.outcome == SweepResult::Outcome::Best && beats_everything(best, whole.least_deviation(), order)) {
-      const Key bound = best.cost;
-      return answer_of(std::move(best), order, bound);
-    }
-    expansions = best.expansions;
+PanelSolver::PanelSolver(const Panel& panel, std::int64_t budget)
+    : panel_(&panel), budget_(budget), order_(order_of(panel)) {}
+
+/// With no short lap, no shifted joint and no more deviation than the runs need by themselves, every other layout has a
+/// cut, or deviates more.
+bool PanelSolver::try_whole() {
+  whole_tried_ = true;
+  if (order_ == Order::Weighted) return false;
+  Sweep whole(*panel_, Stage::Whole);
+  best_ = whole.run(key_of(Charge{.short_laps = 1}, order_), budget_);  // only layouts without a short lap
+  least_deviation_ = whole.least_deviation();
+  if (best_.outcome != SweepResult::Outcome::Best) {
+    best_.cost = Key::impossible();
+    return false;
   }
-  Sweep sweep(panel, Stage::Everything);
-  SweepResult all = sweep.run(best.cost, budget);
-  expansions += all.expansions;
-  const bool have_best = !best.cost.is_impossible();
-  if (all.outcome == SweepResult::Outcome::NoneBetter && !have_best) return std::unexpected(stop_of(panel, sweep));
-  Key bound = best.cost;
+  const Cost cost = cost_of(best_.cost, order_);
+  whole_is_best_ = cost.short_laps == 0 && cost.cuts == 0 && cost.short_pieces == 0 && cost.shifted_joints == 0 &&
+                   static_cast<std::uint64_t>(cost.joint_deviation) == least_deviation_;
+  return whole_is_best_;
+}
+
+Key PanelSolver::bound_without_whole() const {
+  if (order_ == Order::Weighted) return Key{};
+  return best_.cost.is_impossible() ? key_of(Charge{.deviation = 1}, order_) : Key{};
+}
+
+Sweep& PanelSolver::everything() {
+  if (!everything_) everything_ = std::make_unique<Sweep>(*panel_, Stage::Everything);
+  return *everything_;
+}
+
+Key PanelSolver::pair_bound() { return everything().root_bound(); }
+
+/// Which row stops the panel, and which of its runs.
+PanelStop PanelSolver::stop() {
+  PanelStop found{true, everything().impossible_row(), -1};
+  if (found.row < 0) return found;
+  const Row row = panel_->rows[static_cast<std::size_t>(found.row)];
+  Panel alone = *panel_;
+  alone.course_rows = {0};
+  for (std::size_t run = 0; run < row.runs.size() && found.run < 0; ++run) {
+    alone.rows.assign(1, row);
+    alone.rows[0].runs.assign(1, row.runs[run]);
+    alone.rows[0].courses = {1};
+    Sweep single(alone, Stage::Everything);
+    if (single.root_bound().is_impossible()) found.run = static_cast<std::int32_t>(run);
+  }
+  return found;
+}
+
+std::expected<PanelAnswer, PanelStop> PanelSolver::solve() {
+  if (!whole_tried_) static_cast<void>(try_whole());
+  if (whole_is_best_) return answer_of(best_, order_, best_.cost);
+  const std::int64_t spent = best_.expansions;
+  SweepResult all = everything().run(best_.cost, budget_);
+  const bool have_whole = !best_.cost.is_impossible();
+  if (all.outcome == SweepResult::Outcome::NoneBetter && !have_whole) return std::unexpected(stop());
+  Key bound = best_.cost;
   if (all.outcome == SweepResult::Outcome::OutOfBudget) {
-    bound = std::min(all.bound, best.cost);
-    all = sweep.run_beam(best.cost, kBeamWidth);
-    if (all.outcome != SweepResult::Outcome::Best && !have_best) return std::unexpected(PanelStop{false, -1, -1});
+    bound = std::min(all.bound, best_.cost);
+    const std::int64_t searched = all.expansions;
+    all = everything().run_beam(best_.cost, kBeamWidth);
+    all.expansions = searched;
+    if (all.outcome != SweepResult::Outcome::Best && !have_whole) return std::unexpected(PanelStop{false, -1, -1});
   } else if (all.outcome == SweepResult::Outcome::Best) {
     bound = all.cost;
   }
-  if (all.outcome == SweepResult::Outcome::Best) best = std::move(all);
-  best.expansions = expansions;
-  return answer_of(std::move(best), order, bound);
+  if (all.outcome == SweepResult::Outcome::Best) {
+    all.expansions += spent;
+    best_ = std::move(all);
+  }
+  return answer_of(best_, order_, bound);
+}
+
+std::expected<PanelAnswer, PanelStop> solve_panel(const Panel& panel, std::int64_t budget) {
+  return PanelSolver(panel, budget).solve();
 }
 
 std::optional<Cost> bound_panel(const Panel& panel) {

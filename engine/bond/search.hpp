@@ -2,9 +2,12 @@
 // Solving one panel: the least cost of any lawful layout, or that there is none.
 #include <cstdint>
 #include <expected>
+#include <memory>
 #include <optional>
 
+#include "bond/key.hpp"
 #include "bond/panel.hpp"
+#include "bond/sweep.hpp"
 
 namespace stringcourse::bond {
 
@@ -14,5 +17,30 @@ namespace stringcourse::bond {
 
 /// A proven bound on the cost of a panel, from pairs of rows alone: cheap. Empty: no lawful layout exists.
 [[nodiscard]] std::optional<Cost> bound_panel(const Panel& panel);
+
+/// The same in steps, for who may not need the whole answer. The panel must outlive it.
+class PanelSolver {
+ public:
+  PanelSolver(const Panel& panel, std::int64_t budget);
+  /// Whether whole pieces alone lay it so well that nothing else can be better: then solve() is at hand. Cheap.
+  [[nodiscard]] bool try_whole();
+  /// What follows from try_whole() having said no: no layout is without short laps, cuts, shifts and deviation.
+  [[nodiscard]] Key bound_without_whole() const;
+  /// The bound from pairs of rows; impossible() where no lawful layout exists.
+  [[nodiscard]] Key pair_bound();
+  [[nodiscard]] std::expected<PanelAnswer, PanelStop> solve();
+
+ private:
+  Sweep& everything();
+  [[nodiscard]] PanelStop stop();
+
+  const Panel* panel_;
+  std::int64_t budget_;
+  Order order_;
+  bool whole_tried_ = false, whole_is_best_ = false;
+  std::uint64_t least_deviation_ = 0;
+  SweepResult best_;
+  std::unique_ptr<Sweep> everything_;
+};
 
 }  // namespace stringcourse::bond
