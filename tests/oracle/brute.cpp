@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <string>
+#include <utility>
 
 #include "oracle/rows.hpp"
 
@@ -66,25 +67,54 @@ Cost sum(const Cost& a, const Cost& b) {
           a.units + b.units};
 }
 
-/// What rows a (index i) and b (index j) cost together; nullopt: they may not meet.
-std::optional<Cost> pair_cost(const Panel& panel, std::size_t i, const FilledRow& a, std::size_t j, const FilledRow& b) {
-  const Meetings up = meetings(panel, i, j), down = meetings(panel, j, i);
-  Cost cost;
+/// What a filling of one row and a filling of another cost together.
+struct Together {
+  bool lawful = true;
+  std::int32_t short_laps = 0, shifted = 0;
+};
+
+/// Every filling of row i with every filling of row j <= i, written down once. Empty: these rows never meet.
+struct PairTable {
+  std::vector<Together> entries;
+  std::size_t width = 0;
+  const Together& at(std::size_t a, std::size_t b) const { return entries[a * width + b]; }
+};
+
+Together together(const Panel& panel, const Meetings& up, const Meetings& down, std::pair<std::size_t, std::size_t> index,
+                  const FilledRow& a, const FilledRow& b) {
+  Together found;
   if (up.touching > 0) {
     const std::optional<std::int64_t> laps = short_laps_between(panel, a, b);
-    if (!laps) return std::nullopt;
-    cost.short_laps = *laps * up.touching;
+    if (!laps) return {false, 0, 0};
+    found.short_laps = static_cast<std::int32_t>(*laps * up.touching);
   }
-  if (up.shifting > 0) cost.shifted_joints += up.shifting * shifted_joints(panel, a, panel.rows[j], b);
-  if (down.shifting > 0 && i != j) cost.shifted_joints += down.shifting * shifted_joints(panel, b, panel.rows[i], a);
-  if (panel.weighted) cost = {};
-  return cost;
+  if (up.shifting > 0)
+    found.shifted += static_cast<std::int32_t>(up.shifting * shifted_joints(panel, a, panel.rows[index.second], b));
+  if (down.shifting > 0 && index.first != index.second)
+    found.shifted += static_cast<std::int32_t>(down.shifting * shifted_joints(panel, b, panel.rows[index.first], a));
+  if (panel.weighted) found.short_laps = found.shifted = 0;
+  return found;
+}
+
+PairTable pair_table(const Panel& panel, std::size_t i, std::size_t j, const std::vector<std::vector<FilledRow>>& rows) {
+  const Meetings up = meetings(panel, i, j), down = meetings(panel, j, i);
+  PairTable table;
+  if (up.touching + up.shifting + down.shifting == 0) return table;
+  table.width = rows[j].size();
+  for (const FilledRow& a : rows[i])
+    for (const FilledRow& b : rows[j]) table.entries.push_back(together(panel, up, down, {i, j}, a, b));
+  return table;
 }
 
 /// Depth-first over the rows of a panel; all costs are at least 0, so a partial cost not better than the best is dropped.
 class Combiner {
  public:
-  Combiner(const Panel& panel, const std::vector<std::vector<FilledRow>>& rows) : panel_(panel), rows_(rows) {}
+  Combiner(const Panel& panel, const std::vector<std::vector<FilledRow>>& rows) : panel_(panel), rows_(rows) {
+    for (std::size_t i = 0; i < rows.size(); ++i) {
+      tables_.emplace_back();
+      for (std::size_t j = 0; j <= i; ++j) tables_.back().push_back(pair_table(panel, i, j, rows));
+    }
+  }
 
   BruteAnswer best() {
     choose(0, {});
@@ -92,36 +122,43 @@ class Combiner {
   }
 
  private:
+  bool too_dear(const Cost& cost) const {
+    return answer_.lawful && in_order(panel_, cost) >= in_order(panel_, answer_.cost);
+  }
+
   void choose(std::size_t index, const Cost& so_far) {
-    if (answer_.lawful && in_order(panel_, so_far) >= in_order(panel_, answer_.cost)) return;
+    if (too_dear(so_far)) return;
     if (index == rows_.size()) {
       answer_.lawful = true;
       answer_.cost = so_far;
       return;
     }
-    for (const FilledRow& row : rows_[index]) {
-      const std::optional<Cost> cost = with(index, row, so_far);
-      if (!cost) continue;
-      chosen_.push_back(&row);
-      choose(index + 1, *cost);
+    const std::int64_t times = times_laid(panel_, index);
+    for (std::size_t k = 0; k < rows_[index].size(); ++k) {
+      chosen_.push_back(k);
+      const std::optional<Cost> cost = with_others(index, so_far);
+      if (cost) choose(index + 1, sum(*cost, row_cost(panel_, rows_[index][k], times)));
       chosen_.pop_back();
     }
   }
 
-  std::optional<Cost> with(std::size_t index, const FilledRow& row, Cost cost) const {
-    cost = sum(cost, row_cost(panel_, row, times_laid(panel_, index)));
+  /// The cost so far and what the row chosen last costs with those chosen before, and with itself.
+  std::optional<Cost> with_others(std::size_t index, Cost cost) const {
     for (std::size_t other = 0; other <= index; ++other) {
-      const std::optional<Cost> pair = pair_cost(panel_, other, other == index ? row : *chosen_[other], index, row);
-      if (!pair) return std::nullopt;
-      cost = sum(cost, *pair);
-      if (answer_.lawful && in_order(panel_, cost) >= in_order(panel_, answer_.cost)) return std::nullopt;
+      const PairTable& table = tables_[index][other];
+      if (table.entries.empty()) continue;
+      const Together& pair = table.at(chosen_[index], chosen_[other]);
+      if (!pair.lawful) return std::nullopt;
+      cost.short_laps += pair.short_laps;
+      cost.shifted_joints += pair.shifted;
     }
     return cost;
   }
 
   const Panel& panel_;
   const std::vector<std::vector<FilledRow>>& rows_;
-  std::vector<const FilledRow*> chosen_;
+  std::vector<std::vector<PairTable>> tables_;
+  std::vector<std::size_t> chosen_;
   BruteAnswer answer_;
 };
 

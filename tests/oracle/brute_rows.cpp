@@ -106,21 +106,24 @@ class RunWriter {
   RunWriter(const Panel& panel, const Row& row, const RowRun& run, std::size_t limit)
       : panel_(panel), row_(row), run_(run), limit_(limit) {}
 
-  std::vector<FilledRun> write() {
+  std::optional<std::vector<FilledRun>> write() {
     extend(0);
-    if (found_.size() > limit_) found_.clear();
+    if (too_many()) return std::nullopt;
     return std::move(found_);
   }
 
  private:
+  bool too_many() const { return found_.size() > limit_ || visited_ > 5 * limit_; }
+
   std::int64_t least_with(std::int64_t length, std::size_t pieces) const {
     const std::int64_t joints = static_cast<std::int64_t>(pieces) - 1 + joint_ends(run_);
     return length + std::max<std::int64_t>(joints, 0) * panel_.joint_least;
   }
 
   void extend(std::int64_t length) {
-    if (found_.size() > limit_) return;
-    take_with_saw_ends(0);
+    if (too_many()) return;
+    ++visited_;
+    if (fits()) take_with_saw_ends(0);
     insert_make_up(length);
     for (std::size_t i = 0; i < row_.choices.size(); ++i) {
       const std::int64_t next = length + row_.choices[i].length;
@@ -141,13 +144,21 @@ class RunWriter {
     for (std::size_t at = 0; at <= others_only.size(); ++at) {
       pieces_ = others_only;
       pieces_.insert(pieces_.begin() + static_cast<std::ptrdiff_t>(at), {length, -1, CutEnd::None});
-      take_with_saw_ends(0);
+      if (fits()) take_with_saw_ends(0);
     }
     pieces_ = others_only;
   }
 
+  /// Whether the joints come out in their range; asked before the saw's ends are tried, of which there may be many.
+  bool fits() const {
+    const FilledRun filled = measured(run_, pieces_);
+    return filled.joints >= 0 && filled.slack >= panel_.joint_least * filled.joints &&
+           filled.slack <= panel_.joint_most * filled.joints;
+  }
+
   /// Gives every cut from `index` on each of its possible saw's ends and keeps what is lawful.
   void take_with_saw_ends(std::size_t index) {
+    if (too_many()) return;
     while (index < pieces_.size() && !is_cut(row_, pieces_[index])) ++index;
     if (index == pieces_.size()) return keep();
     const std::size_t before = found_.size();
@@ -160,6 +171,7 @@ class RunWriter {
   }
 
   void keep() {
+    ++visited_;
     FilledRun filled = measured(run_, pieces_);
     if (run_broken(panel_, row_, run_, filled).empty()) found_.push_back(std::move(filled));
   }
@@ -168,6 +180,7 @@ class RunWriter {
   const Row& row_;
   const RowRun& run_;
   std::size_t limit_;
+  std::size_t visited_ = 0;  // sequences begun or finished, lawful or not
   std::vector<Chosen> pieces_;
   std::vector<FilledRun> found_;
 };
@@ -262,7 +275,7 @@ void add_cost(const Panel& panel, const Row& row, const FilledRun& laid, FilledR
 
 }  // namespace
 
-std::vector<FilledRun> all_runs(const Panel& panel, const Row& row, std::size_t run, std::size_t limit) {
+std::optional<std::vector<FilledRun>> all_runs(const Panel& panel, const Row& row, std::size_t run, std::size_t limit) {
   return RunWriter(panel, row, row.runs[run], limit).write();
 }
 
@@ -289,12 +302,14 @@ RowOrRule filled_row(const Panel& panel, const Row& row, const std::vector<const
 namespace {
 
 /// The fillings of one run that keep bars and zones too.
-std::vector<FilledRun> lawful_runs(const Panel& panel, const Row& row, std::size_t run) {
-  constexpr std::size_t kMost = 2'000'000;
+std::optional<std::vector<FilledRun>> lawful_runs(const Panel& panel, const Row& row, std::size_t run) {
+  constexpr std::size_t kMost = 100'000;
   Row alone = row;
   alone.runs = {row.runs[run]};
   std::vector<FilledRun> lawful;
-  for (FilledRun& filled : all_runs(panel, row, run, kMost))
+  std::optional<std::vector<FilledRun>> all = all_runs(panel, row, run, kMost);
+  if (!all) return std::nullopt;
+  for (FilledRun& filled : *all)
     if (filled_row(panel, alone, {&filled}).broken.empty()) lawful.push_back(std::move(filled));
   return lawful;
 }
@@ -305,7 +320,9 @@ std::optional<std::vector<FilledRow>> all_rows(const Panel& panel, const Row& ro
   std::vector<std::vector<FilledRun>> choices;
   std::size_t product = 1;
   for (std::size_t i = 0; i < row.runs.size(); ++i) {
-    choices.push_back(lawful_runs(panel, row, i));
+    std::optional<std::vector<FilledRun>> lawful = lawful_runs(panel, row, i);
+    if (!lawful) return std::nullopt;
+    choices.push_back(std::move(*lawful));
     product *= choices.back().size();
     if (product > limit) return std::nullopt;
   }

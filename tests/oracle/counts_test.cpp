@@ -149,7 +149,7 @@ TEST(FreeJoints, TheClosedFormsAre620And658) {
 
 TEST(FreeJoints, TwoCoursesCost1278) {
   const Panel panel = free_joint_panel();
-  const std::vector<FilledRun> runs = all_runs(panel, panel.rows[0], 0, 10'000);
+  const std::vector<FilledRun> runs = all_runs(panel, panel.rows[0], 0, 10'000).value();
   ASSERT_FALSE(runs.empty());
   std::int64_t best = INT64_MAX;
   for (const FilledRun& a : runs)
