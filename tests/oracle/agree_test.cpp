@@ -25,7 +25,7 @@ std::uint64_t first_seed = 1;
 
 /// A wall whose model has more columns is passed over and counted: its size depends on the wall alone, not on time.
 MilpLimits limits(Program program) {
-  return {.seconds_a_stage = 120, .most_columns = long_run && program == Program::Cbc ? 12'000U : 2'500U};
+  return {.seconds_a_stage = 300, .most_columns = long_run && program == Program::Cbc ? 4'000U : 2'500U};
 }
 
 struct Tally {
