@@ -291,7 +291,7 @@ TEST(CornerLaw, CountingAgreesWithWritingDownEveryPairOfRowsOfAShortSide) {
       }
 }
 
-// A place is kept here for whole buildings: solve() on a sample of these plans, once it stands.
+// Whole buildings: solve() on a sample of these plans is in corner_law_buildings_test.cpp.
 
 }  // namespace
 }  // namespace stringcourse::oracle
