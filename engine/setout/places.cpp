@@ -80,6 +80,18 @@ Length bought_length(const Series& series, Kind kind) {
   return series.full;
 }
 
+std::vector<CellSpan> cells_of(const Series& series, const Piece& piece) {
+  if (piece.kind == Kind::CornerSet || piece.kind == Kind::Solid) return {};
+  const Length bought = bought_length(series, piece.kind);
+  std::vector<CellSpan> cells;
+  for (const CellSpan& cell : bought == series.half ? series.half_cells : series.full_cells) {
+    if (!is_saw_cut(piece)) cells.push_back(cell);
+    else if (cell.to < piece.length && piece.cut == CutEnd::End) cells.push_back(cell);
+    else if (cell.to < piece.length) cells.push_back({piece.length - cell.to, piece.length - cell.from});
+  }
+  return cells;
+}
+
 std::string piece_name(const Building& building, const Run& run, const Piece& piece) {
   std::string name = building.walls[static_cast<std::size_t>(run.wall)].name;
   name += '-';

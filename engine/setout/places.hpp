@@ -26,6 +26,10 @@ namespace stringcourse::setout {
 /// Actual length that a kind is bought at: a full unit's or a half unit's.
 [[nodiscard]] Length bought_length(const Series& series, Kind kind);
 
+/// The cells that a piece has whole, from its start face as it lies. A saw cut keeps those that the saw leaves; a corner
+/// set's are not known here.
+[[nodiscard]] std::vector<CellSpan> cells_of(const Series& series, const Piece& piece);
+
 /// "AB-3-7": side, course, number of the piece along its wall. What is chalked on the piece and printed in lists.
 [[nodiscard]] std::string piece_name(const Building& building, const Run& run, const Piece& piece);
 

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "setout/places.hpp"
+#include "setout/saw_list.hpp"
 
 namespace stringcourse::sheet {
 namespace {
@@ -37,36 +38,75 @@ Exception exception_of(const Piece& piece) {
   return exception_of_kind(piece.kind);
 }
 
-std::vector<std::string> legend_of(const Context& context) {
+Context context_of(const Building& building, const Layout& layout, const SheetWords& words, Paper paper) {
+  Context context{building, layout, words, *words.language, page_of(paper)};
+  for (const setout::SawGroup& group : setout::saw_list(building, layout).groups) {
+    context.cuts.push_back({group.series, group.from, group.length});
+  }
+  return context;
+}
+
+std::string cut_mark(const Context& context, int series, const Piece& piece) {
+  const auto at = std::find_if(context.cuts.begin(), context.cuts.end(), [&](const CutMark& mark) {
+    return mark.series == series && mark.from == piece.kind && mark.length == piece.length;
+  });
+  return at == context.cuts.end() ? "C" : "C" + number_text(at - context.cuts.begin() + 1);
+}
+
+std::string saw_text(const Context& context, Length length) {
+  return context.tape() == Tape::Inches ? total_inches(length) : millimetres_text(length);
+}
+
+std::vector<std::string> legend_of(const Context& context, Shown shown) {
   const Words& words = context.words;
-  const std::string_view entries[] = {words.legend_half,     words.legend_cut,      words.legend_bond_beam,
-                                      words.legend_lintel,   words.legend_sash,     words.legend_open_end,
-                                      words.legend_cleanout, words.legend_corner_set, words.legend_half_high,
-                                      words.legend_solid};
+  const std::string_view entries[] = {words.legend_half,     words.legend_bond_beam,  words.legend_lintel,
+                                      words.legend_sash,     words.legend_open_end,   words.legend_cleanout,
+                                      words.legend_corner_set, words.legend_half_high, words.legend_solid};
   bool used[128] = {};
-  for (const Piece& piece : context.layout.pieces) {
-    const std::string letter = exception_of(piece).letter;
-    if (!letter.empty()) used[static_cast<unsigned char>(letter[0]) & 127] = true;
+  std::vector<bool> cuts(context.cuts.size());
+  for (const Run& run : context.layout.runs) {
+    if ((shown.wall >= 0 && run.wall != shown.wall) || (shown.course > 0 && run.course != shown.course)) continue;
+    for (const Piece& piece : setout::pieces_of(context.layout, run)) {
+      const std::string letter = exception_of(piece).letter;
+      if (!letter.empty()) used[static_cast<unsigned char>(letter[0]) & 127] = true;
+      if (!setout::is_saw_cut(piece)) continue;
+      const std::string mark = cut_mark(context, context.wall(run.wall).series, piece);
+      for (std::size_t index = 0; index < cuts.size(); ++index) {
+        if (mark == "C" + number_text(static_cast<long long>(index + 1))) cuts[index] = true;
+      }
+    }
   }
   std::vector<std::string> legend;
   for (const std::string_view entry : entries) {
     if (!entry.empty() && used[static_cast<unsigned char>(entry[0]) & 127]) legend.emplace_back(entry);
   }
+  if (used[static_cast<unsigned char>('C')]) legend.emplace_back(words.legend_cut);
+  for (std::size_t index = 0; index < cuts.size(); ++index) {
+    if (cuts[index]) legend.push_back("C" + number_text(static_cast<long long>(index + 1)) + " = " + saw_text(context, context.cuts[index].length));
+  }
   return legend;
+}
+
+std::string joined(const std::vector<std::string>& entries, std::string_view between) {
+  std::string text;
+  for (const std::string& entry : entries) {
+    if (!text.empty()) text += between;
+    text += entry;
+  }
+  return text;
 }
 
 std::vector<Part> parts_of(Length from, Length to, Length room, Length grid) {
   const Length whole = to - from;
-  int count = 1;
-  while (whole > room * count) ++count;
-  if (count > 1 && whole + grid * count > room * count) ++count;  // borders move to the grid by up to half of it
+  if (whole <= room) return {{from, to, 1, 1}};
+  // Borders stand on the grid, so each part but the last is a whole number of steps; the last takes what is left.
+  const std::int64_t steps = -(-whole).whole_multiples(grid), fit = std::max<std::int64_t>(1, room.whole_multiples(grid));
+  const std::int64_t count = (steps + fit - 1) / fit;
   std::vector<Part> parts;
-  Length border = from;
-  for (int index = 1; index <= count; ++index) {
-    const Length even = from + Length::nanometres(whole.in_nanometres() / count * index);
-    const Length next = index == count ? to : rounded_to(even, grid);
-    parts.push_back({border, next, index, count});
-    border = next;
+  for (std::int64_t index = 1; index <= count; ++index) {
+    const Length border = index == 1 ? from : parts.back().to;
+    const Length next = index == count ? to : from + grid * (steps * index / count);
+    parts.push_back({border, next, static_cast<int>(index), static_cast<int>(count)});
   }
   return parts;
 }

@@ -10,12 +10,20 @@
 
 namespace stringcourse::sheet {
 
+/// The saw's groups by their marks: the first is C1.
+struct CutMark {
+  int series = 0;
+  Kind from = Kind::Full;
+  Length length;
+};
+
 struct Context {
   const Building& building;
   const Layout& layout;
   const SheetWords& job;
   const Words& words;
   Page page;
+  std::vector<CutMark> cuts = {};  // in the order of the saw list
   Tape tape() const { return building.tape; }
   const Wall& wall(int index) const { return building.walls[static_cast<std::size_t>(index)]; }
 };
@@ -26,8 +34,22 @@ struct Exception {
   Fill fill = Fill::None;
 };
 [[nodiscard]] Exception exception_of(const Piece& piece);
-/// "H half", "C saw cut, with its length" ... of the letters used in the layout, in a fixed order.
-[[nodiscard]] std::vector<std::string> legend_of(const Context& context);
+[[nodiscard]] Context context_of(const Building& building, const Layout& layout, const SheetWords& words, Paper paper);
+
+/// What a sheet shows of the layout: one wall or all (-1), one course or all (0).
+struct Shown {
+  int wall = -1;
+  int course = 0;
+};
+/// "H half", "O open end" ... of the letters that stand on what is shown, in a fixed order; then each cut's mark with
+/// its length.
+[[nodiscard]] std::vector<std::string> legend_of(const Context& context, Shown shown);
+/// "C2": the mark of a cut's group in the saw list.
+[[nodiscard]] std::string cut_mark(const Context& context, int series, const Piece& piece);
+/// Total inches or millimetres: one short form, for the saw.
+[[nodiscard]] std::string saw_text(const Context& context, Length length);
+/// Entries as one text.
+[[nodiscard]] std::string joined(const std::vector<std::string>& entries, std::string_view between);
 
 /// A stretch of a wall that one sheet shows.
 struct Part {

@@ -62,7 +62,7 @@ std::vector<SheetName> drawing_names(const Building& building, const SheetWords&
 }
 
 Sheet make_drawing(const Building& building, const Layout& layout, const SheetWords& words, std::size_t index) {
-  const Context context{building, layout, words, *words.language, page_of(Paper::Letter)};
+  const Context context = context_of(building, layout, words, Paper::Letter);
   SheetName name = drawing_names(building, words)[index];
   const std::size_t plans = plans_of(building);
   if (index < plans) return plan_drawing(context, std::move(name), static_cast<int>(index) + 1);

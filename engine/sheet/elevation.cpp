@@ -4,25 +4,10 @@
 
 #include "setout/marks.hpp"
 #include "setout/places.hpp"
+#include "sheet/elevation_view.hpp"
 
 namespace stringcourse::sheet {
 namespace {
-
-struct Elevation {
-  const Context& context;
-  int wall;
-  Part part;
-  WallView view;
-  Micrometres ground;  // paper y of the bearing
-  Length bearing;      // its height from the datum
-  Area frame;           // the masonry shown
-  Area room;
-
-  Micrometres level(Length height) const { return ground + view.scale.paper(height - bearing); }
-  Area box(Length from, Length to, Length low, Length high) const {
-    return clipped_box({view.at(to), level(low), view.at(from), level(high)}, frame);
-  }
-};
 
 Length bearing_of(const Building& building) { return building.courses.front().underside() - building.joint; }
 
@@ -36,99 +21,6 @@ Elevation elevation_of(const Context& context, int wall, const Part& part, Scale
   elevation.ground = room.bottom + kElevationBelow + std::max(0, spare_high / 2);
   elevation.frame = {elevation.view.right - wide, elevation.ground, elevation.view.right, elevation.ground + high};
   return elevation;
-}
-
-bool is_hatched(Fill fill) { return fill == Fill::Hatch45 || fill == Fill::Hatch135 || fill == Fill::CrossHatch; }
-
-// Lines of small text at the lower left of a unit, the last one lowest, clear of bars. False: they do not fit.
-bool write_level(Pad& pad, const Area& box, const std::vector<std::string>& lines, Fill fill) {
-  const Micrometres inset = 600, pitch = 3'600;
-  Micrometres wide = 0;
-  for (const std::string& line : lines) wide = std::max(wide, text_width(line, kSmallText, Weight::Regular));
-  const Micrometres high = kSmallText + pitch * static_cast<Micrometres>(lines.size() - 1);
-  if (wide + 2 * inset > box.width() || high + 2 * inset > box.height()) return false;
-  if (is_hatched(fill)) {
-    pad.box({box.left + 300, box.bottom + 300, box.left + wide + 1'100, box.bottom + high + 1'100}, {Pen::None}, Fill::White);
-  }
-  Micrometres y = box.bottom + inset + high - kSmallText;
-  for (const std::string& line : lines) {
-    pad.write({box.left + inset, y}, line, {kSmallText});
-    y -= pitch;
-  }
-  return true;
-}
-
-bool write_turned(Pad& pad, const Area& box, const std::string& text, Fill fill) {
-  const Micrometres wide = text_width(text, kSmallText, Weight::Regular);
-  if (wide + 1'000 > box.height() || kSmallText + 800 > box.width()) return false;
-  const Point centre = box.centre();
-  if (is_hatched(fill)) {
-    pad.box({centre.x - 1'600, centre.y - wide / 2 - 300, centre.x + 1'600, centre.y + wide / 2 + 300}, {Pen::None}, Fill::White);
-  }
-  pad.write({centre.x + kSmallText / 2, centre.y}, text, {kSmallText, Weight::Regular, Anchor::Middle, Ink::Black, 1});
-  return true;
-}
-
-// A unit's letter and a cut's length, in the fullest form that fits.
-void write_exception(Pad& pad, const Context& context, const Area& box, const Piece& piece, const Exception& exception) {
-  const std::string& letter = exception.letter;
-  const bool under_beam_line = letter == "B" && box.height() < 6'000;  // the beam's dashes say it, and leave no room
-  if (letter.empty() || under_beam_line) return;
-  if (setout::is_saw_cut(piece)) {
-    const std::string length = tape_text(piece.length, context.tape());
-    if (write_level(pad, box, {letter + " " + length}, exception.fill)) return;
-    if (write_level(pad, box, {letter, length}, exception.fill)) return;
-    if (write_turned(pad, box, letter + " " + length, exception.fill)) return;
-    if (write_turned(pad, box, length, exception.fill)) return;
-  }
-  if (!write_level(pad, box, {letter}, exception.fill)) write_turned(pad, box, letter, exception.fill);
-}
-
-void draw_unit(Pad& pad, const Elevation& elevation, const Run& run, const Piece& piece) {
-  const Context& context = elevation.context;
-  const Course& course = context.building.courses[static_cast<std::size_t>(run.course - 1)];
-  const Area box = elevation.box(piece.start.nearest_nanometre(), setout::far_end(piece).nearest_nanometre(),
-                                course.underside(), course.top);
-  if (box.empty()) return;
-  const Exception exception = exception_of(piece);
-  Pad unit(Role::Figure, setout::piece_name(context.building, run, piece));
-  unit.box(box, {Pen::Thin}, exception.fill == Fill::None ? Fill::White : exception.fill);
-  write_exception(unit, context, box, piece, exception);
-  pad.add(std::move(unit).take());
-}
-
-// Where this wall butts at an outside corner, the end of the other wall's unit shows.
-void draw_met_ends(Pad& pad, const Elevation& elevation, const Run& run) {
-  const Context& context = elevation.context;
-  const Wall& wall = context.wall(elevation.wall);
-  const Course& course = context.building.courses[static_cast<std::size_t>(run.course - 1)];
-  const auto draw = [&](Length from, Length to) {
-    pad.box(elevation.box(from, to, course.underside(), course.top), {Pen::Thin}, Fill::White);
-  };
-  if (run.at_start == RunEnd::ButtCorner && run.start > Length()) draw(Length(), run.start);
-  if (run.at_end == RunEnd::ButtCorner && run.end < wall.actual) draw(run.end, wall.actual);
-}
-
-void draw_units(Pad& pad, const Elevation& elevation) {
-  for (const Run& run : setout::runs_of_wall(elevation.context.layout, elevation.wall)) {
-    draw_met_ends(pad, elevation, run);
-    for (const Piece& piece : setout::pieces_of(elevation.context.layout, run)) draw_unit(pad, elevation, run, piece);
-  }
-}
-
-void draw_one_piece_lintel(Pad& pad, const Elevation& elevation, const PlacedLintel& placed) {
-  const Building& building = elevation.context.building;
-  const ResolvedOpening& opening = building.openings[static_cast<std::size_t>(placed.opening)];
-  if (opening.wall != elevation.wall || !opening.lintel || opening.lintel->make != LintelMake::OnePiece) return;
-  const ResolvedLintel& lintel = *opening.lintel;
-  const auto last = std::min<std::size_t>(static_cast<std::size_t>(lintel.first_course + lintel.courses - 1), building.courses.size());
-  const Length low = building.courses[static_cast<std::size_t>(lintel.first_course - 1)].underside();
-  const Area box = elevation.box(opening.from.distance_from_start() - placed.start_bearing,
-                                opening.to.distance_from_start() + placed.end_bearing, low, building.courses[last - 1].top);
-  pad.box(box, {Pen::Medium}, Fill::Hatch135);
-  if (box.empty()) return;
-  pad.box({box.centre().x - 2'500, box.centre().y - 2'300, box.centre().x + 2'500, box.centre().y + 2'300}, {Pen::None}, Fill::White);
-  pad.write({box.centre().x, box.centre().y - kText / 2}, "L", {kText, Weight::Bold, Anchor::Middle});
 }
 
 const PlacedLintel* lintel_over(const Layout& layout, std::size_t opening) {
@@ -183,25 +75,6 @@ void draw_openings(Pad& pad, const Elevation& elevation) {
     if (box.empty()) continue;
     pad.box(box, {Pen::Thick}, Fill::White);
     write_opening(pad, elevation.context, box, index);
-  }
-}
-
-void draw_bars(Pad& pad, const Elevation& elevation) {
-  const Building& building = elevation.context.building;
-  for (const setout::WallBar& bar : setout::bars_on_wall(building, elevation.context.layout, elevation.wall)) {
-    if (!elevation.part.holds(bar.centre)) continue;
-    const Micrometres x = elevation.view.at(bar.centre);
-    const Length low = building.courses[static_cast<std::size_t>(bar.first_course - 1)].underside() - building.joint;
-    const Length high = building.courses[static_cast<std::size_t>(bar.last_course - 1)].top;
-    pad.line({x, elevation.level(low)}, {x, elevation.level(high)}, {Pen::Thick, Dash::Dashed, Ink::Black});
-  }
-}
-
-void draw_beams(Pad& pad, const Elevation& elevation) {
-  for (const Course& course : elevation.context.building.courses) {
-    if (!course.bond_beam) continue;
-    const Micrometres y = elevation.level(course.underside() + course.unit_height.half_down());
-    pad.line({elevation.frame.left, y}, {elevation.frame.right, y}, {Pen::Thick, Dash::Dashed, Ink::Black});
   }
 }
 
@@ -269,11 +142,16 @@ void draw_running_dimensions(Pad& pad, const Elevation& elevation) {
   pad.line({elevation.frame.left, line}, {elevation.frame.right, line});
   if (elevation.part.first()) pad.dot({elevation.view.at(Length()), line}, 900, Fill::None);
   std::vector<Micrometres> wanted;
-  Micrometres widest = 0;
-  for (const Length edge : edges) {
-    wanted.push_back(elevation.view.at(edge));
-    widest = std::max(widest, text_width(height_text(context, edge), kText, Weight::Regular));
-  }
+  for (const Length edge : edges) wanted.push_back(elevation.view.at(edge));
+  const auto text_of = [&](Length edge, bool both) { return both ? both_forms(edge, context.tape()) : height_text(context, edge); };
+  const auto widest_of = [&](bool both) {
+    Micrometres widest = 0;
+    for (const Length edge : edges) widest = std::max(widest, text_width(text_of(edge, both), kText, Weight::Regular));
+    return widest;
+  };
+  const Micrometres room = elevation.room.width();
+  const bool both = (widest_of(true) + 2'500) * static_cast<Micrometres>(edges.size()) <= room;
+  const Micrometres widest = widest_of(both);
   const Micrometres half = widest / 2;
   const auto places = spread(wanted, widest + 2'500, elevation.room.left + half, elevation.room.right - half);
   for (std::size_t index = 0; index < edges.size(); ++index) {
@@ -281,7 +159,7 @@ void draw_running_dimensions(Pad& pad, const Elevation& elevation) {
     pad.line({x, elevation.ground - 1'500}, {x, line - 1'500});
     pad.line({x - 1'200, line - 1'200}, {x + 1'200, line + 1'200}, {Pen::Medium});
     pad.line({x, line - 1'500}, {places[index], line - 4'000});
-    pad.write({places[index], line - 4'600 - kText}, height_text(context, edges[index]), {kText, Weight::Regular, Anchor::Middle});
+    pad.write({places[index], line - 4'600 - kText}, text_of(edges[index], both), {kText, Weight::Regular, Anchor::Middle});
   }
 }
 
@@ -312,9 +190,14 @@ void write_notes(Pad& pad, const Elevation& elevation) {
   const Wall& wall = context.wall(elevation.wall);
   std::string text = fill_in(wall.interior ? context.words.seen_from_inside : context.words.seen_from, {wall.start_name});
   text += " " + std::string(context.words.datum_note);
-  for (const std::string& entry : legend_of(context)) text += "  " + entry + ".";
+  text += " " + std::string(context.words.elevation_note) + " " + joined(legend_of(context, {elevation.wall, 0}), "; ");
   const Lettering lettering{kSmallText};
-  pad.write({elevation.room.left, elevation.room.bottom + 800}, clipped(text, elevation.room.width(), lettering), lettering);
+  Micrometres y = elevation.room.bottom + 4'500;
+  for (const std::string& line : wrapped(text, elevation.room.width(), lettering)) {
+    if (y < elevation.room.bottom - 1'000) break;
+    pad.write({elevation.room.left, y}, line, lettering);
+    y -= 4'500;
+  }
 }
 
 }  // namespace
@@ -323,21 +206,46 @@ Length height_of_courses(const Building& building) {
   return building.courses.back().top - bearing_of(building);
 }
 
+namespace {
+
+bool has_cuts(const Context& context, int wall) {
+  const auto runs = setout::runs_of_wall(context.layout, wall);
+  return std::any_of(runs.begin(), runs.end(), [&](const Run& run) {
+    const auto pieces = setout::pieces_of(context.layout, run);
+    return std::any_of(pieces.begin(), pieces.end(), [](const Piece& piece) { return setout::is_saw_cut(piece); });
+  });
+}
+
+}  // namespace
+
 ElevationPlan plan_elevation(const Context& context, int wall) {
   const Micrometres high = context.page.drawing.height() - kElevationAbove - kElevationBelow;
-  const Scale scale = fitting_scale(Length(), height_of_courses(context.building), 1, high, {20});
+  const Micrometres wide = context.page.drawing.width() - kElevationLeft - kElevationRight;
   const setout::Reach reach = setout::reach_of_wall(context.building, context.layout, wall);
-  const Length room = scale.shown(context.page.drawing.width() - kElevationLeft - kElevationRight);
-  return {scale, parts_of(reach.from, reach.to, room, context.building.series_of(context.wall(wall)).full_pitch())};
+  const Length length = reach.to - reach.from, height = height_of_courses(context.building);
+  // One sheet where letters stay legible in every unit; saw cuts carry their lengths and ask for more.
+  const Scale least = has_cuts(context, wall) ? Scale{30} : Scale{50};
+  const Scale whole = fitting_scale(length, height, wide, high, {20});
+  if (whole.denominator <= least.denominator) return {whole, {{reach.from, reach.to, 1, 1}}};
+  const Scale tallest = fitting_scale(Length(), height, 1, high, {20});
+  const Length grid = context.building.series_of(context.wall(wall)).full_pitch();
+  const Scale smaller = least.denominator > tallest.denominator ? least : tallest;
+  const std::size_t fewest = parts_of(reach.from, reach.to, smaller.shown(wide), grid).size();
+  Scale scale = smaller;
+  for (const Scale larger : kScales) {  // as large as the same number of sheets allows
+    if (larger.denominator < tallest.denominator || larger.denominator > scale.denominator) continue;
+    if (parts_of(reach.from, reach.to, larger.shown(wide), grid).size() == fewest) {
+      scale = larger;
+      break;
+    }
+  }
+  return {scale, parts_of(reach.from, reach.to, scale.shown(wide), grid)};
 }
 
 Group draw_elevation(const Context& context, int wall, const Part& part, Scale scale, const Area& room) {
   const Elevation elevation = elevation_of(context, wall, part, scale, room);
   Pad pad(Role::Figure, fill_in(context.words.title_elevation, {context.wall(wall).name}));
-  draw_units(pad, elevation);
-  for (const PlacedLintel& lintel : context.layout.lintels) draw_one_piece_lintel(pad, elevation, lintel);
-  draw_beams(pad, elevation);
-  draw_bars(pad, elevation);
+  draw_masonry(pad, elevation);
   draw_pour_stops(pad, elevation);
   draw_openings(pad, elevation);
   draw_control_joints(pad, elevation);

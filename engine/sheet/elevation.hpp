@@ -10,7 +10,8 @@ struct ElevationPlan {
   Scale scale;
   std::vector<Part> parts;
 };
-/// Scale and parts of one wall's elevation on sheets: 1:20 where the height fits, else smaller.
+/// Scale and parts of one wall's elevation on sheets: on one sheet where that leaves letters legible, else over
+/// several, as large as so many sheets allow.
 [[nodiscard]] ElevationPlan plan_elevation(const Context& context, int wall);
 /// Drawn into `room`, which is at least as wide and high as plan_elevation() counts on.
 [[nodiscard]] Group draw_elevation(const Context& context, int wall, const Part& part, Scale scale, const Area& room);
@@ -18,6 +19,6 @@ struct ElevationPlan {
 /// Paper that the courses of the whole height take, and what letters and dimensions take besides.
 [[nodiscard]] Length height_of_courses(const Building& building);
 inline constexpr Micrometres kElevationLeft = 32'000, kElevationRight = 14'000;
-inline constexpr Micrometres kElevationAbove = 5'500, kElevationBelow = 17'500;
+inline constexpr Micrometres kElevationAbove = 5'500, kElevationBelow = 20'000;
 
 }  // namespace stringcourse::sheet

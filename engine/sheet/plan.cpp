@@ -127,7 +127,7 @@ void draw_bars(Pad& pad, const Context& context, const PlanView& view, int cours
     if (course < bar.first_course || course > bar.last_course) continue;
     const Wall& wall = context.wall(bar.wall);
     const Length middle = context.building.series_of(wall).thickness.half_down();
-    pad.dot(view.at(plan_point(wall, bar.centre, middle)), 700);
+    pad.dot(view.at(plan_point(wall, bar.centre, middle)), view.scale.denominator <= 50 ? 800 : 600);
   }
 }
 
@@ -177,6 +177,38 @@ void draw_order_arrow(Pad& pad, const PlanView& view, const Wall& wall) {
   const Micrometres length = std::min(14'000, view.scale.paper(wall.actual) * 2 / 3);
   const Point from{start.x - in.x * 3'500 + way.x * 2'000, start.y - in.y * 3'500 + way.y * 2'000};
   pad.add(arrow(from, {from.x + way.x * length, from.y + way.y * length}, {Pen::Medium, Dash::Solid, Ink::Blue}));
+}
+
+bool convex_end(const Context& context, const WallEnd& end) {
+  return end.kind == EndKind::Corner && context.building.corners[static_cast<std::size_t>(end.corner)].convex;
+}
+
+// Which side runs through, at one end of a side: an arrow to the end of its own units, on the outside of an outside
+// corner and on the inside of a re-entrant one; stopped by a stroke and named where it butts.
+void draw_corner_arrow(Pad& pad, const Context& context, const PlanView& view, const Run& run, int towards_end) {
+  const Wall& wall = context.wall(run.wall);
+  const RunEnd kind = towards_end > 0 ? run.at_end : run.at_start;
+  if (kind != RunEnd::ThroughCorner && kind != RunEnd::ButtCorner) return;
+  const bool outside = convex_end(context, towards_end > 0 ? wall.end : wall.start);
+  const Way way = way_of(wall.heading), in = right_of(way);
+  const Way off = outside ? Way{-in.x, -in.y} : in;
+  const Length face = outside ? Length() : context.building.series_of(wall).thickness;
+  const Point corner = view.at(plan_point(wall, towards_end > 0 ? run.end : run.start, face));
+  const Micrometres away = 2'400, length = std::min(10'000, view.scale.paper(run.end - run.start) / 2);
+  const Point head{corner.x + off.x * away, corner.y + off.y * away};
+  const Point tail{head.x - way.x * length * towards_end, head.y - way.y * length * towards_end};
+  pad.add(arrow(tail, head, {Pen::Medium}));
+  if (kind != RunEnd::ButtCorner) return;
+  pad.line({head.x - in.x * 1'500, head.y - in.y * 1'500}, {head.x + in.x * 1'500, head.y + in.y * 1'500}, {Pen::Thick});
+}
+
+void draw_corner_arrows(Pad& pad, const Context& context, const PlanView& view, int course) {
+  for (std::size_t wall = 0; wall < context.building.walls.size(); ++wall) {
+    const auto runs = setout::runs_in(context.layout, static_cast<int>(wall), course);
+    if (runs.empty()) continue;
+    draw_corner_arrow(pad, context, view, runs.front(), -1);
+    draw_corner_arrow(pad, context, view, runs.back(), 1);
+  }
 }
 
 struct NamedEnd {
@@ -253,7 +285,7 @@ PlanExtent extent_of_plan(const Building& building) {
 Scale scale_of_plan(const Building& building, const Area& room) {
   const PlanExtent extent = extent_of_plan(building);
   return fitting_scale(extent.high.x - extent.low.x, extent.high.y - extent.low.y, room.width() - 2 * kPlanBorder,
-                       room.height() - 2 * kPlanBorder, kSmallestNumbered);
+                       room.height() - 2 * kPlanBorder, kLargestPlan);
 }
 
 Group draw_plan(const Context& context, int course, PlanDetail detail, const Area& room, Scale scale) {
@@ -271,8 +303,9 @@ Group draw_plan(const Context& context, int course, PlanDetail detail, const Are
     }
     draw_free_ends(pad, context, view, wall);
     draw_side_dimension(pad, context, view, wall);
-    draw_order_arrow(pad, view, wall);
+    if (detail == PlanDetail::Walls) draw_order_arrow(pad, view, wall);
   }
+  if (detail == PlanDetail::Units) draw_corner_arrows(pad, context, view, course);
   return std::move(pad).take();
 }
 

@@ -17,8 +17,10 @@ struct PlanExtent {
 inline constexpr Micrometres kPlanBorder = 18'500;
 /// At this scale and larger ones unit numbers are legible in a plan.
 inline constexpr Scale kSmallestNumbered{50};
+/// Plans are drawn no larger.
+inline constexpr Scale kLargestPlan{30};
 
-/// The largest scale, 1:50 or smaller, at which the plan and its lettering fit into `room`.
+/// The largest scale, 1:30 or smaller, at which the plan and its lettering fit into `room`.
 [[nodiscard]] Scale scale_of_plan(const Building& building, const Area& room);
 [[nodiscard]] Group draw_plan(const Context& context, int course, PlanDetail detail, const Area& room, Scale scale);
 

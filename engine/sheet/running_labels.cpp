@@ -6,7 +6,7 @@ namespace stringcourse::sheet {
 namespace {
 
 constexpr Micrometres kLine = 7'000;  // from one turned line to the next
-constexpr Micrometres kTick = 2'000;
+constexpr Micrometres kTick = 1'500;  // plumb again under the label
 
 struct LabelText {
   std::string first, second;  // second is empty where one form says it all
@@ -39,7 +39,7 @@ void write_label(Pad& pad, const RunningLabel& label, const LabelText& text, Poi
 
 }  // namespace
 
-Group draw_running_labels(std::vector<RunningLabel> labels, const Area& room, Micrometres leader, LabelSide side,
+Group draw_running_labels(std::vector<RunningLabel> labels, const Area& room, Leader leader, LabelSide side,
                           Tape tape) {
   std::stable_sort(labels.begin(), labels.end(), [](const auto& a, const auto& b) { return a.x < b.x; });
   std::vector<Micrometres> wanted;
@@ -54,12 +54,12 @@ Group draw_running_labels(std::vector<RunningLabel> labels, const Area& room, Mi
   const Micrometres edge = side == LabelSide::Above ? room.bottom : room.top;
   Pad pad(Role::Figure);
   for (std::size_t index = 0; index < labels.size(); ++index) {
-    const Point foot{labels[index].x, edge}, head{places[index], edge + way * leader};
+    const Point foot{labels[index].x, edge}, head{places[index], edge + way * leader.high};
     const Stroke stroke{labels[index].bold ? Pen::Medium : Pen::Thin};
-    pad.path({foot, {foot.x, edge + way * kTick}, {head.x, head.y - way * kTick}, head}, stroke);
+    pad.path({foot, {foot.x, edge + way * leader.plumb}, {head.x, head.y - way * kTick}, head}, stroke);
     LabelText text = text_of(labels[index], tape);
     if (one_line) text.second.clear();
-    write_label(pad, labels[index], text, {head.x, head.y + way * 1'000}, room.height() - leader - 1'000, side);
+    write_label(pad, labels[index], text, {head.x, head.y + way * 1'000}, room.height() - leader.high - 1'000, side);
   }
   return std::move(pad).take();
 }

@@ -17,9 +17,14 @@ struct RunningLabel {
 
 enum class LabelSide { Above, Below };
 
+/// How high leaders are, and how far from the strip they run plumb.
+struct Leader {
+  Micrometres high = 0, plumb = 0;
+};
+
 /// Labels in the room over (or under) a strip whose edge is the room's bottom (top). Both forms of each number: total
-/// inches, then feet and inches beside it; in millimetres one. Leaders are `leader` high.
-[[nodiscard]] Group draw_running_labels(std::vector<RunningLabel> labels, const Area& room, Micrometres leader,
+/// inches, then feet and inches beside it; in millimetres one.
+[[nodiscard]] Group draw_running_labels(std::vector<RunningLabel> labels, const Area& room, Leader leader,
                                         LabelSide side, Tape tape);
 
 }  // namespace stringcourse::sheet

@@ -1,5 +1,6 @@
 #pragma once
-// From the building to paper: one of the drafting scales (ISO 5455), exact to the micrometre.
+// From the building to paper: drafting scales (ISO 5455, and steps between them where
+// a sheet would else stay half empty), exact to the micrometre.
 #include <array>
 
 #include "measure/length.hpp"
@@ -24,7 +25,8 @@ struct Scale {
   friend constexpr bool operator==(Scale, Scale) = default;
 };
 
-inline constexpr std::array<Scale, 7> kScales{{{10}, {20}, {50}, {100}, {200}, {500}, {1000}}};
+inline constexpr std::array<Scale, 14> kScales{
+    {{10}, {20}, {25}, {30}, {40}, {50}, {60}, {75}, {100}, {150}, {200}, {300}, {500}, {1000}}};
 
 /// The largest scale, not larger than `largest`, at which width x height fits into the room; the smallest if none does.
 [[nodiscard]] constexpr Scale fitting_scale(Length width, Length height, Micrometres room_wide, Micrometres room_high,

@@ -81,10 +81,11 @@ void list_course(std::vector<Entry>& entries, const Context& context, int course
                      .course = course, .scale = scale_of_course_plan(context)});
   for (int wall = 0; wall < static_cast<int>(context.building.walls.size()); ++wall) {
     const std::string& side = context.wall(wall).name;
-    for (const Part& part : strip_parts(context, wall)) {
+    const StripPlan plan = plan_strip(context, wall, course);
+    for (const Part& part : plan.parts) {
       const std::string title = part_title(context.words, strip_title(context, wall, course), part.index, part.of);
       entries.push_back({.sort = Sort::Strip, .name = "course-" + number + "-" + name_part(side), .title = title,
-                         .wall = wall, .course = course, .part = part, .scale = kStripScale});
+                         .wall = wall, .course = course, .part = part, .scale = plan.scale});
     }
   }
 }
@@ -158,7 +159,7 @@ Group draw_entry(const Context& context, const Lists& lists, const Entry& entry)
   switch (entry.sort) {
     case Sort::Summary: return draw_summary(context);
     case Sort::CoursePlan: return draw_course_plan(context, entry.course);
-    case Sort::Strip: return draw_strip(context, entry.wall, entry.course, entry.part);
+    case Sort::Strip: return draw_strip(context, entry.wall, entry.course, entry.part, *entry.scale);
     case Sort::Elevation:
       return draw_elevation(context, entry.wall, entry.part, *entry.scale, context.page.drawing);
     case Sort::Sides:
@@ -205,10 +206,6 @@ Sheet draw_sheet(const Context& context, const Lists& lists, const std::vector<E
   sheet.groups = frame_of(context.page, text, context.words, context.tape());
   sheet.groups.insert(sheet.groups.begin() + 1, draw_entry(context, lists, entry));
   return sheet;
-}
-
-Context context_of(const Building& building, const Layout& layout, const SheetWords& words, Paper paper) {
-  return {building, layout, words, *words.language, page_of(paper)};
 }
 
 }  // namespace

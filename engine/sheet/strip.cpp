@@ -11,9 +11,13 @@ namespace stringcourse::sheet {
 namespace {
 
 constexpr Micrometres kEndRoom = 14'000;    // at each end: what the end is
-constexpr Micrometres kAbove = 52'000;      // labels and leaders over the strip
-constexpr Micrometres kLeader = 9'000;
-constexpr Micrometres kLowLeader = 12'000;  // under the strip, room for the closure's words
+constexpr Micrometres kAbove = 55'000;      // numbers, leaders and labels over the strip
+constexpr Micrometres kNumbers = 6'000;     // of that: unit numbers, between leaders that run plumb
+constexpr Micrometres kLeader = 11'500;
+constexpr Micrometres kLowLeader = 13'000;  // under the strip, room for arrows and the closure's words
+constexpr Micrometres kLowPlumb = 7'500;
+constexpr Micrometres kArrow = 11'000;
+constexpr Micrometres kNotes = 17'000;      // at the foot of the sheet
 
 constexpr Lettering kSmall{kSmallText, Weight::Regular, Anchor::Middle, Ink::Black, 0};
 constexpr Lettering kBlueSmall{kSmallText, Weight::Regular, Anchor::Middle, Ink::Blue, 0};
@@ -22,6 +26,7 @@ struct Strip {
   const Context& context;
   int wall, course;
   Part part;
+  Scale scale;
   WallView view;
   Micrometres face;   // paper y of the outer face
   Micrometres thick;  // thickness on paper
@@ -32,54 +37,96 @@ struct Strip {
   Area box(Length from, Length to) const { return clipped_box({view.at(to), face, view.at(from), back()}, frame); }
 };
 
-Strip strip_of(const Context& context, int wall, int course, const Part& part) {
+Strip strip_of(const Context& context, int wall, int course, const Part& part, Scale scale) {
   const Area room = context.page.drawing;
-  const Micrometres wide = kStripScale.paper(part.to) - kStripScale.paper(part.from);
-  Strip strip{context, wall, course, part, {kStripScale, 0, part.from}, 0, 0, {}, setout::bars_on_wall(context.building, context.layout, wall)};
+  const Micrometres wide = scale.paper(part.to) - scale.paper(part.from);
+  Strip strip{context, wall, course, part, scale, {scale, 0, part.from}, 0, 0, {}, setout::bars_on_wall(context.building, context.layout, wall)};
   strip.view.right = room.centre().x + wide / 2;
-  strip.thick = kStripScale.paper(context.building.series_of(context.wall(wall)).thickness);
+  strip.thick = scale.paper(context.building.series_of(context.wall(wall)).thickness);
   strip.face = room.top - kAbove - strip.thick;
   strip.frame = {strip.view.right - wide, room.bottom, strip.view.right, room.top};
   return strip;
 }
 
-// Number and letter of one unit, as large as its box lets it be; a narrow piece's is turned. `ground` White: on a
-// white patch, for hatched units.
-void write_number(Pad& pad, const Area& box, const std::string& text, bool barred, Fill ground) {
-  Lettering lettering{barred ? kSmallText : kText, Weight::Regular, Anchor::Middle, Ink::Black, 0};
-  if (!fits(text, box.width() - 800, lettering)) lettering.height = kSmallText;
-  if (fits(text, box.width() - 800, lettering)) {
-    const Micrometres half = text_width(text, lettering.height, Weight::Regular) / 2 + 500;
-    if (ground == Fill::White) {
-      pad.box({box.centre().x - half, box.centre().y - 2'400, box.centre().x + half, box.centre().y + 2'400}, {Pen::None}, ground);
-    }
-    const Micrometres y = barred ? box.top - 700 - lettering.height : box.centre().y - lettering.height / 2;
-    pad.write({box.centre().x, y}, text, lettering);
-  } else if (box.width() >= kSmallText + 400 && fits(text, box.height() - 600, lettering)) {
-    lettering.quarter_turns = 1;
-    pad.write({box.centre().x + lettering.height / 2, box.centre().y}, text, lettering);
-  }
+bool stands_in(const Strip& strip, const setout::WallBar& bar) {
+  return strip.course >= bar.first_course && strip.course <= bar.last_course;
 }
 
-bool bar_at_middle(const Strip& strip, const Piece& piece) {
-  const Length middle = piece.start.nearest_nanometre() + piece.length.half_down();
+bool holds_bar(const Strip& strip, Length from, Length to) {
   return std::any_of(strip.bars.begin(), strip.bars.end(), [&](const setout::WallBar& bar) {
-    const Length off = bar.centre > middle ? bar.centre - middle : middle - bar.centre;
-    return kStripScale.paper(off) < 3'500;
+    return stands_in(strip, bar) && bar.centre > from && bar.centre < to;
   });
 }
 
+// Number and letter of one unit, over its inner face; what there is no room for is left to hatch and label.
+void write_number(Pad& pad, const Strip& strip, const Area& box, const Piece& piece, const std::string& letter) {
+  const std::string number = number_text(piece.number);
+  const Micrometres room = box.width() - 800, x = box.centre().x;
+  const std::string whole = letter.empty() ? number : number + " " + letter;
+  for (const auto& [text, height] : {std::pair(whole, kText), std::pair(whole, kSmallText), std::pair(number, kSmallText)}) {
+    const Lettering lettering{height, Weight::Regular, Anchor::Middle, Ink::Black, 0};
+    if (!fits(text, room, lettering)) continue;
+    pad.write({x, strip.back() + 1'300}, text, lettering);
+    return;
+  }
+  const Lettering turned{kSmallText, Weight::Regular, Anchor::Start, Ink::Black, 1};
+  if (box.width() >= kSmallText + 400) pad.write({x + kSmallText / 2, strip.back() + 1'000}, number, turned);
+}
+
+// The cells of a unit: thin, and medium round a bar.
+void draw_cells(Pad& pad, const Strip& strip, const Piece& piece, const Area& box) {
+  const Series& series = strip.context.building.series_of(strip.context.wall(strip.wall));
+  const Micrometres shell = strip.scale.paper(series.face_shell);
+  const bool cut = setout::is_saw_cut(piece);
+  for (const CellSpan& cell : setout::cells_of(series, piece)) {
+    const Length start = piece.start.nearest_nanometre();
+    const bool barred = holds_bar(strip, start + cell.from, start + cell.to);
+    if (cut && !barred) continue;
+    Area inside = clipped_box({strip.view.at(start + cell.to), strip.face + shell, strip.view.at(start + cell.from), strip.back() - shell}, box);
+    pad.box(inside, {barred ? Pen::Medium : Pen::Thin}, Fill::White);
+  }
+}
+
+// Length of a cut inside it, on white, level or turned.
+void write_cut_length(Pad& pad, const Strip& strip, const Piece& piece, const Area& box) {
+  const Length start = piece.start.nearest_nanometre();
+  if (holds_bar(strip, start, start + piece.length)) return;
+  const std::string text = saw_text(strip.context, piece.length);
+  const Micrometres wide = text_width(text, kSmallText, Weight::Regular) / 2 + 500, high = kSmallText / 2 + 500;
+  const Point middle = box.centre();
+  Lettering lettering{kSmallText, Weight::Regular, Anchor::Middle, Ink::Black, 0};
+  if (2 * wide < box.width() && 2 * high < box.height()) {
+    pad.box({middle.x - wide, middle.y - high, middle.x + wide, middle.y + high}, {Pen::None}, Fill::White);
+    pad.write({middle.x, middle.y - kSmallText / 2}, text, lettering);
+  } else if (2 * high < box.width() && 2 * wide < box.height()) {
+    lettering.quarter_turns = 1;
+    pad.box({middle.x - high, middle.y - wide, middle.x + high, middle.y + wide}, {Pen::None}, Fill::White);
+    pad.write({middle.x + kSmallText / 2, middle.y}, text, lettering);
+  }
+}
+
+// A cleanout's opening: a black wedge at the inner face.
+void draw_cleanout(Pad& pad, const Strip& strip, const Area& box) {
+  const Micrometres x = box.centre().x, y = strip.back();
+  pad.area({{x - 1'600, y}, {x + 1'600, y}, {x, y - 1'800}}, {Pen::Thin}, Fill::Black);
+}
+
 Group draw_unit(const Strip& strip, const Run& run, const Piece& piece) {
+  const Context& context = strip.context;
   Area box = strip.box(piece.start.nearest_nanometre(), setout::far_end(piece).nearest_nanometre());
-  const auto& set = strip.context.building.series_of(strip.context.wall(strip.wall)).corner_set;
-  if (piece.kind == Kind::CornerSet && set) box.top = std::min(box.top, strip.face + kStripScale.paper(set->short_leg));
-  Pad pad(Role::Figure, setout::piece_name(strip.context.building, run, piece));
+  const auto& set = context.building.series_of(context.wall(strip.wall)).corner_set;
+  if (piece.kind == Kind::CornerSet && set) box.top = std::min(box.top, strip.face + strip.scale.paper(set->short_leg));
+  Pad pad(Role::Figure, setout::piece_name(context.building, run, piece));
   if (box.empty()) return std::move(pad).take();
   const Exception exception = exception_of(piece);
+  const bool cut = setout::is_saw_cut(piece);
   pad.box(box, {Pen::Medium}, exception.fill == Fill::None ? Fill::White : exception.fill);
-  std::string text = number_text(piece.number);
-  if (!exception.letter.empty()) text += " " + exception.letter;
-  write_number(pad, box, text, bar_at_middle(strip, piece), setout::is_saw_cut(piece) ? Fill::White : Fill::None);
+  draw_cells(pad, strip, piece, box);
+  if (cut) write_cut_length(pad, strip, piece, box);
+  if (piece.kind == Kind::Cleanout || piece.kind == Kind::CleanoutHalf) draw_cleanout(pad, strip, box);
+  const bool far_end_shown = strip.part.holds(setout::far_end(piece).nearest_nanometre());
+  const std::string letter = cut ? cut_mark(context, context.wall(strip.wall).series, piece) : exception.letter;
+  if (far_end_shown) write_number(pad, strip, box, piece, letter);
   return std::move(pad).take();
 }
 
@@ -94,7 +141,7 @@ void draw_units(Pad& pad, const Strip& strip) {
 
 void draw_bars(Pad& pad, const Strip& strip) {
   for (const setout::WallBar& bar : strip.bars) {
-    if (strip.course < bar.first_course || strip.course > bar.last_course || !strip.part.holds(bar.centre)) continue;
+    if (!stands_in(strip, bar) || !strip.part.holds(bar.centre)) continue;
     pad.dot({strip.view.at(bar.centre), strip.face + strip.thick / 2}, 1'000);
   }
 }
@@ -107,10 +154,10 @@ void draw_openings(Pad& pad, const Strip& strip) {
     pad.box(box, {Pen::Thin, Dash::Dashed, Ink::Black});
     const std::string size = fill_in(strip.context.words.opening_size, {height_text(strip.context, opening.width()),
                                                                         height_text(strip.context, opening.height())});
-    const Lettering name{kText, Weight::Bold, Anchor::Middle, Ink::Black, 0};
+    const Lettering name{box.height() >= 9'000 ? kText : kSmallText, Weight::Bold, Anchor::Middle, Ink::Black, 0};
     const Micrometres room = box.width() - 2'000;
     pad.write({box.centre().x, box.centre().y + 600}, clipped(opening.name, room, name), name);
-    pad.write({box.centre().x, box.centre().y - 1'500 - kSmallText}, clipped(size, room, kSmall), kSmall);
+    pad.write({box.centre().x, box.centre().y - 700 - kSmallText}, clipped(size, room, kSmall), kSmall);
   }
 }
 
@@ -149,6 +196,16 @@ std::string end_role(const Context& context, RunEnd end, const std::string& met)
   return end == RunEnd::FreeEnd ? std::string(context.words.free_end) : std::string();
 }
 
+// An arrow under the outer face towards the corner: to the corner's face where this side runs through; stopped by a
+// stroke at the joint where it butts.
+void draw_end_arrow(Pad& pad, const Strip& strip, RunEnd kind, Micrometres edge, Micrometres outward) {
+  if (kind != RunEnd::ThroughCorner && kind != RunEnd::ButtCorner) return;
+  const Micrometres y = strip.face - 3'000;
+  const Micrometres length = std::min(kArrow, strip.frame.width());
+  pad.add(arrow({edge - outward * length, y}, {edge, y}, {Pen::Medium}));
+  if (kind == RunEnd::ButtCorner) pad.line({edge, y - 1'800}, {edge, y + 1'800}, {Pen::Thick});
+}
+
 void draw_end(Pad& pad, const Strip& strip, bool at_start, const Run& run) {
   const Context& context = strip.context;
   const Wall& wall = context.wall(strip.wall);
@@ -158,9 +215,10 @@ void draw_end(Pad& pad, const Strip& strip, bool at_start, const Run& run) {
   const std::string met = other < 0 ? std::string() : context.wall(other).name;
   const Micrometres outward = at_start ? 1 : -1;
   Micrometres edge = strip.view.at(place);
+  draw_end_arrow(pad, strip, kind, edge, outward);
   if (kind == RunEnd::ButtCorner && other >= 0) {
     const Length leg = corner_leg(context.building.series_of(context.wall(other)), context.building.corner_sets_stocked);
-    const Micrometres reach = edge + outward * kStripScale.paper(leg);
+    const Micrometres reach = edge + outward * strip.scale.paper(leg);
     const Area met_unit{std::min(edge, reach), strip.face, std::max(edge, reach), strip.back()};
     pad.box(met_unit, {Pen::Thin, Dash::Dashed, Ink::Black});
     edge = reach;
@@ -201,6 +259,35 @@ std::string kind_of_mark(const Strip& strip, const setout::Mark& mark) {
   return fill_in(words.jamb, {strip.context.building.openings[static_cast<std::size_t>(mark.opening)].name});
 }
 
+// The unit of a lapped wall that fills the slot in this course.
+void draw_slots(Pad& pad, const Strip& strip) {
+  const Building& building = strip.context.building;
+  for (const Junction& junction : building.junctions) {
+    if (junction.main != strip.wall) continue;
+    const Area box = strip.box(junction.from.distance_from_start(), junction.to.distance_from_start());
+    const auto runs = setout::runs_in(strip.context.layout, strip.wall, strip.course);
+    const Length middle = junction.from.distance_from_start() + (junction.to - junction.from).half_down();
+    const bool filled = std::any_of(runs.begin(), runs.end(), [&](const Run& run) { return run.start < middle && middle < run.end; });
+    if (box.empty() || filled) continue;
+    pad.box(box, {Pen::Thin, Dash::Dashed, Ink::Black});
+    const Lettering name{kSmallText, Weight::Bold, Anchor::Middle, Ink::Black, 1};
+    pad.write({box.centre().x + kSmallText / 2, box.centre().y}, clipped(strip.context.wall(junction.abutting).name, box.height() - 600, name), name);
+  }
+}
+
+// Both faces of every wall that abuts this one, seen from the side that it abuts.
+void add_junction_labels(std::vector<RunningLabel>& labels, const Strip& strip) {
+  const Context& context = strip.context;
+  for (const Junction& junction : context.building.junctions) {
+    if (junction.main != strip.wall) continue;
+    const std::string what = fill_in(context.words.face_of, {context.wall(junction.abutting).name});
+    for (const Position face : {junction.from, junction.to}) {
+      const Length at = face.distance_from_start();
+      if (strip.part.holds(at)) labels.push_back({strip.view.at(at), rounded_to(at, setout::tape_step(context.tape())), false, what});
+    }
+  }
+}
+
 void draw_marks(Pad& pad, const Strip& strip) {
   std::vector<RunningLabel> above, below;
   const Context& context = strip.context;
@@ -210,34 +297,75 @@ void draw_marks(Pad& pad, const Strip& strip) {
     if (mark.kind == setout::MarkKind::BlockEnd) above.push_back({x, mark.at, mark.bay, {}});
     else below.push_back({x, mark.at, false, kind_of_mark(strip, mark)});
   }
+  add_junction_labels(below, strip);
   const Area room = context.page.drawing;
-  pad.add(draw_running_labels(above, {room.left, strip.back(), room.right, room.top}, kLeader, LabelSide::Above,
+  pad.add(draw_running_labels(above, {room.left, strip.back(), room.right, room.top}, {kLeader, kNumbers}, LabelSide::Above,
                               context.tape()));
-  const Micrometres notes = room.bottom + 12'000;
-  pad.add(draw_running_labels(below, {room.left, notes, room.right, strip.face}, kLowLeader, LabelSide::Below,
-                              context.tape()));
+  pad.add(draw_running_labels(below, {room.left, room.bottom + kNotes, room.right, strip.face}, {kLowLeader, kLowPlumb},
+                              LabelSide::Below, context.tape()));
 }
 
+// What the sheet's marks, arrows and letters mean.
 void write_notes(Pad& pad, const Strip& strip) {
   const Context& context = strip.context;
+  const Words& words = context.words;
   const Area room = context.page.drawing;
-  const Lettering lettering{kText, Weight::Regular, Anchor::Start, Ink::Black, 0};
+  const Lettering large{kText, Weight::Regular, Anchor::Start, Ink::Black, 0}, bold{kText, Weight::Bold, Anchor::Start, Ink::Black, 0};
+  const Lettering small{kSmallText, Weight::Regular, Anchor::Start, Ink::Black, 0};
   const bool inside = context.wall(strip.wall).start.kind == EndKind::Junction;
-  const std::string first = std::string(context.words.block_end_rule) + " " +
-                            fill_in(inside ? context.words.measured_from_wall : context.words.measured_from,
-                                    {start_corner_name(context, strip.wall)});
-  std::string second(context.words.bar_note);
-  if (strip.course == 1) second = std::string(context.words.closure_note) + " " + second;
-  pad.write({room.left, room.bottom + 6'800}, clipped(first, room.width(), lettering), lettering);
-  pad.write({room.left, room.bottom + 600}, clipped(second, room.width(), lettering), lettering);
+  const std::string rule(words.block_end_rule);
+  const std::string from = fill_in(inside ? words.measured_from_wall : words.measured_from, {start_corner_name(context, strip.wall)});
+  const Micrometres offset = text_width(rule, kText, Weight::Bold) + 2'500;
+  pad.write({room.left, room.bottom + 11'800}, rule, bold);
+  pad.write({room.left + offset, room.bottom + 11'800}, clipped(from, room.width() - offset, large), large);
+  std::vector<std::string> meanings{std::string(words.arrow_note)};
+  if (strip.course == 1) meanings.emplace_back(words.closure_note);
+  if (!strip.bars.empty()) meanings.emplace_back(words.bar_note);
+  meanings.push_back(joined(legend_of(context, {strip.wall, strip.course}), "; "));
+  Micrometres y = room.bottom + 6'900;
+  for (const std::string& line : wrapped(joined(meanings, " "), room.width(), small)) {
+    if (y < room.bottom - 1'700) break;
+    pad.write({room.left, y}, line, small);
+    y -= 4'300;
+  }
+}
+
+// Where a part may best end: at a block's end, so that no unit is torn in two; every part still fits.
+Length snapped_border(const Context& context, int wall, int course, Length border, Length least, Length most) {
+  Length best = border, off = Length::millimetres(10'000);
+  for (const Run& run : setout::runs_in(context.layout, wall, course)) {
+    for (const Piece& piece : setout::pieces_of(context.layout, run)) {
+      const Length end = setout::far_end(piece).nearest_nanometre();
+      const Length away = end > border ? end - border : border - end;
+      if (end < least || end > most || away >= off) continue;
+      best = end;
+      off = away;
+    }
+  }
+  return best;
+}
+
+Scale fewest_parts(Length whole, Micrometres room) {
+  const auto parts = [&](Scale scale) { return -(-whole).whole_multiples(scale.shown(room)); };
+  const Scale large{20}, small{25};  // below that two columns of numbers do not fit over a unit
+  return parts(small) < parts(large) ? small : large;
 }
 
 }  // namespace
 
-std::vector<Part> strip_parts(const Context& context, int wall) {
+StripPlan plan_strip(const Context& context, int wall, int course) {
   const setout::Reach reach = setout::reach_of_wall(context.building, context.layout, wall);
-  const Length room = kStripScale.shown(context.page.drawing.width() - 2 * kEndRoom);
-  return parts_of(reach.from, reach.to, room, context.building.series_of(context.wall(wall)).full_pitch());
+  const Micrometres paper = context.page.drawing.width() - 2 * kEndRoom;
+  const Scale scale = fewest_parts(reach.to - reach.from, paper);
+  const Length room = scale.shown(paper);
+  StripPlan plan{scale, parts_of(reach.from, reach.to, room, context.building.series_of(context.wall(wall)).full_pitch())};
+  for (std::size_t index = 0; index + 1 < plan.parts.size(); ++index) {
+    const Length rest = room * static_cast<std::int64_t>(plan.parts.size() - index - 1);
+    Part& part = plan.parts[index];
+    part.to = snapped_border(context, wall, course, part.to, reach.to - rest, part.from + room);
+    plan.parts[index + 1].from = part.to;
+  }
+  return plan;
 }
 
 std::string strip_title(const Context& context, int wall, int course) {
@@ -245,11 +373,12 @@ std::string strip_title(const Context& context, int wall, int course) {
   return fill_in(side.interior ? context.words.title_strip_inside : context.words.title_strip, {number_text(course), side.name});
 }
 
-Group draw_strip(const Context& context, int wall, int course, const Part& part) {
-  const Strip strip = strip_of(context, wall, course, part);
+Group draw_strip(const Context& context, int wall, int course, const Part& part, Scale scale) {
+  const Strip strip = strip_of(context, wall, course, part, scale);
   Pad pad(Role::Figure, strip_title(context, wall, course));
   draw_units(pad, strip);
   draw_openings(pad, strip);
+  draw_slots(pad, strip);
   draw_bars(pad, strip);
   if (course == 1) draw_closures(pad, strip);
   draw_ends(pad, strip);

@@ -6,12 +6,15 @@
 
 namespace stringcourse::sheet {
 
-/// The scale of all strips: large enough for numbers 5 mm high at every block end.
-inline constexpr Scale kStripScale{20};
-
-[[nodiscard]] std::vector<Part> strip_parts(const Context& context, int wall);
+struct StripPlan {
+  Scale scale;
+  std::vector<Part> parts;
+};
+/// 1:20 or 1:25, whichever takes fewer sheets: large enough for numbers 5 mm high at every block end. Parts end at the
+/// end of a block where they can.
+[[nodiscard]] StripPlan plan_strip(const Context& context, int wall, int course);
 /// "Course 1: side AB".
 [[nodiscard]] std::string strip_title(const Context& context, int wall, int course);
-[[nodiscard]] Group draw_strip(const Context& context, int wall, int course, const Part& part);
+[[nodiscard]] Group draw_strip(const Context& context, int wall, int course, const Part& part, Scale scale);
 
 }  // namespace stringcourse::sheet

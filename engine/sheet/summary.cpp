@@ -170,19 +170,28 @@ std::string lead_text(const setout::Lead& lead) {
 
 void write_first_course_notes(Stack& stack, const Context& context) {
   const Words& words = context.words;
-  stack.write(fill_in(words.order_of_corners, {order_of_corners(context)}), Weight::Bold);
+  stack.write(fill_in(words.order_of_corners, {context.building.walls.front().start_name, order_of_corners(context)}), Weight::Bold);
+  stack.write(std::string(words.arrow_note), Weight::Regular);
   stack.write(std::string(words.block_end_rule) + " " + std::string(words.whole_plan_note), Weight::Regular);
   stack.write(std::string(words.bed_note), Weight::Bold);
   if (context.building.cleanouts_needed) stack.write(std::string(words.cleanout_note), Weight::Regular);
   const auto wire = courses_with_wire(context.building);
   if (!wire.empty()) stack.write(fill_in(words.wire_note, {ranges_text(wire)}), Weight::Regular);
   stack.write(std::string(words.mortar_note), Weight::Regular);
-  stack.write(std::string(words.bar_note), Weight::Regular);
+  if (!context.layout.bars.empty()) stack.write(std::string(words.bar_note), Weight::Regular);
   stack.write(std::string(words.leads_explained), Weight::Regular);
   for (const setout::Lead& lead : setout::leads(context.building, context.layout)) {
     const Corner& corner = context.building.corners[static_cast<std::size_t>(lead.corner)];
     stack.write(fill_in(words.leads_note, {corner.name, lead_text(lead)}), Weight::Regular);
   }
+}
+
+void write_second_course_notes(Stack& stack, const Context& context) {
+  const Words& words = context.words;
+  stack.write(std::string(words.second_note), Weight::Bold);
+  stack.write(std::string(words.arrow_note), Weight::Regular);
+  stack.write(std::string(words.block_end_rule) + " " + std::string(words.whole_plan_note), Weight::Regular);
+  if (!context.layout.bars.empty()) stack.write(std::string(words.bar_note), Weight::Regular);
 }
 
 // The tables of the summary, in letters as large as the room allows.
@@ -236,6 +245,7 @@ Group draw_summary(const Context& context) {
     stack.write(fill_in(context.words.buy_rule, {tape_text(kerf, context.tape())}), Weight::Regular);
   }
   for (std::size_t index = 2; index < tables.size(); ++index) stack.hang(tables[index]);
+  stack.write(std::string(context.words.standards_behind), Weight::Regular);
   return std::move(pad).take();
 }
 
@@ -250,8 +260,8 @@ Group draw_course_plan(const Context& context, int course) {
   pad.add(draw_plan(context, course, detail, left_of(context, kPlanShare), scale));
   Stack stack(pad, right_of(context, kPlanShare), std::string(context.words.more_follow));
   if (course == 1) write_first_course_notes(stack, context);
-  else stack.write(std::string(context.words.second_note), Weight::Regular);
-  for (const std::string& entry : legend_of(context)) stack.write(entry, Weight::Regular);
+  else write_second_course_notes(stack, context);
+  stack.write(joined(legend_of(context, {-1, course}), "; "), Weight::Regular);
   return std::move(pad).take();
 }
 

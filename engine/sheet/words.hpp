@@ -18,14 +18,14 @@ struct Words {
   std::string_view courses, half_high_courses, height_to_top, units_laid, saw_cuts, cut_lengths, short_laps,
       short_pieces, shifted_joints, bars, bars_none, lintels, proof_whole, proof_gap, side, nominal, actual, count,
       to_buy, buy_rule, tallies, sizes, units, findings, no_findings, standards, how_known, notes, hold_point,
-      relaxed_piece, relaxed_bearing, stopped_run, bar_length, lintel_entry, cut_entry, more_follow, findings_behind;
+      relaxed_piece, relaxed_bearing, stopped_run, bar_length, lintel_entry, cut_entry, more_follow, findings_behind, standards_behind;
   // Plan
   std::string_view start_corner, order_of_corners, runs_through, butts, free_end, meets, butter, both_ends, jamb, bar,
       joint_edge, block_end_rule, measured_from, measured_from_wall, bed_note, cleanout_note, wire_note, closure_note,
-      leads_note, second_note, whole_plan_note, bar_note, opening_size, mortar_note, leads_explained;
+      leads_note, second_note, whole_plan_note, bar_note, opening_size, mortar_note, leads_explained, arrow_note, face_of;
   // Elevation
   std::string_view seen_from, seen_from_inside, lintel_bearing, lintel_one_piece, lintel_built_up, control_joint,
-      course, height, sill, head, floor, pour_stop, wire, datum_note;
+      course, height, sill, head, floor, pour_stop, wire, datum_note, elevation_note;
   // Legend of exceptions
   std::string_view legend_half, legend_cut, legend_bond_beam, legend_lintel, legend_sash, legend_open_end,
       legend_cleanout, legend_corner_set, legend_half_high, legend_solid;

@@ -1,0 +1,158 @@
+// Units, letters, lintels, beams and bars of an elevation.
+#include <algorithm>
+
+#include "setout/places.hpp"
+#include "sheet/elevation_view.hpp"
+
+namespace stringcourse::sheet {
+namespace {
+
+constexpr Micrometres kInset = 500;
+
+void draw_unit(Pad& pad, const Elevation& elevation, const Run& run, const Piece& piece) {
+  const Context& context = elevation.context;
+  const Course& course = context.building.courses[static_cast<std::size_t>(run.course - 1)];
+  const Area box = elevation.box(piece.start.nearest_nanometre(), setout::far_end(piece).nearest_nanometre(),
+                                course.underside(), course.top);
+  if (box.empty()) return;
+  const Exception exception = exception_of(piece);
+  Pad unit(Role::Figure, setout::piece_name(context.building, run, piece));
+  unit.box(box, {Pen::Thin}, exception.fill == Fill::None ? Fill::White : exception.fill);
+  pad.add(std::move(unit).take());
+}
+
+// One label on a white ground in the middle of a box, level or turned. False: it does not fit.
+bool write_label(Pad& pad, const Area& box, const std::string& text) {
+  const Micrometres wide = text_width(text, kSmallText, Weight::Regular) / 2 + 350, high = kSmallText / 2 + 350;
+  const Point middle = box.centre();
+  Lettering lettering{kSmallText, Weight::Regular, Anchor::Middle, Ink::Black, 0};
+  if (2 * wide <= box.width() && 2 * high <= box.height()) {
+    pad.box({middle.x - wide, middle.y - high, middle.x + wide, middle.y + high}, {Pen::None}, Fill::White);
+    pad.write({middle.x, middle.y - kSmallText / 2}, text, lettering);
+    return true;
+  }
+  if (2 * high > box.width() || 2 * wide > box.height()) return false;
+  lettering.quarter_turns = 1;
+  pad.box({middle.x - high, middle.y - wide, middle.x + high, middle.y + wide}, {Pen::None}, Fill::White);
+  pad.write({middle.x + kSmallText / 2, middle.y}, text, lettering);
+  return true;
+}
+
+// The widest part of a unit that no bar of its course crosses.
+Area clear_of_bars(const Elevation& elevation, const std::vector<setout::WallBar>& bars, const Run& run, const Area& unit) {
+  Area widest{};
+  Micrometres left = unit.left + kInset;
+  const auto take = [&](Micrometres right) {
+    if (right - left > widest.width()) widest = {left, unit.bottom + 200, right, unit.top - 200};
+  };
+  std::vector<Micrometres> crossings;
+  for (const setout::WallBar& bar : bars) {
+    const Micrometres x = elevation.view.at(bar.centre);
+    if (run.course >= bar.first_course && run.course <= bar.last_course && x > unit.left && x < unit.right) crossings.push_back(x);
+  }
+  std::sort(crossings.begin(), crossings.end());
+  for (const Micrometres x : crossings) {
+    take(x - kInset);
+    left = x + kInset;
+  }
+  take(unit.right - kInset);
+  return widest;
+}
+
+// A cut's mark and length in the fullest form that fits; any other exception's letter. Halves under a bar go without:
+// their ground tells them. So do beam units under a beam's line.
+void write_exception(Pad& pad, const Elevation& elevation, const std::vector<setout::WallBar>& bars, const Run& run, const Piece& piece) {
+  const Context& context = elevation.context;
+  const Course& course = context.building.courses[static_cast<std::size_t>(run.course - 1)];
+  const Area unit = elevation.box(piece.start.nearest_nanometre(), setout::far_end(piece).nearest_nanometre(),
+                                 course.underside(), course.top);
+  const std::string letter = exception_of(piece).letter;
+  if (unit.empty() || letter.empty()) return;
+  const Area room = clear_of_bars(elevation, bars, run, unit);
+  if (room.empty()) return;
+  if (!setout::is_saw_cut(piece)) {
+    if (letter != "B" || !course.bond_beam) write_label(pad, room, letter);
+    return;
+  }
+  const std::string mark = cut_mark(context, context.wall(elevation.wall).series, piece);
+  const std::string length = saw_text(context, piece.length);
+  if (write_label(pad, room, mark + " " + length) || write_label(pad, room, length)) return;
+  if (!write_label(pad, room, mark)) write_label(pad, room, letter);
+}
+
+void write_exceptions(Pad& pad, const Elevation& elevation) {
+  const auto bars = setout::bars_on_wall(elevation.context.building, elevation.context.layout, elevation.wall);
+  for (const Run& run : setout::runs_of_wall(elevation.context.layout, elevation.wall)) {
+    for (const Piece& piece : setout::pieces_of(elevation.context.layout, run)) write_exception(pad, elevation, bars, run, piece);
+  }
+}
+
+// Where this wall butts at an outside corner, the end of the other wall's unit shows.
+void draw_met_ends(Pad& pad, const Elevation& elevation, const Run& run) {
+  const Context& context = elevation.context;
+  const Wall& wall = context.wall(elevation.wall);
+  const Course& course = context.building.courses[static_cast<std::size_t>(run.course - 1)];
+  const auto draw = [&](Length from, Length to) {
+    pad.box(elevation.box(from, to, course.underside(), course.top), {Pen::Thin}, Fill::White);
+  };
+  if (run.at_start == RunEnd::ButtCorner && run.start > Length()) draw(Length(), run.start);
+  if (run.at_end == RunEnd::ButtCorner && run.end < wall.actual) draw(run.end, wall.actual);
+}
+
+void draw_units(Pad& pad, const Elevation& elevation) {
+  for (const Run& run : setout::runs_of_wall(elevation.context.layout, elevation.wall)) {
+    draw_met_ends(pad, elevation, run);
+    for (const Piece& piece : setout::pieces_of(elevation.context.layout, run)) draw_unit(pad, elevation, run, piece);
+  }
+}
+
+void draw_one_piece_lintel(Pad& pad, const Elevation& elevation, const PlacedLintel& placed) {
+  const Building& building = elevation.context.building;
+  const ResolvedOpening& opening = building.openings[static_cast<std::size_t>(placed.opening)];
+  if (opening.wall != elevation.wall || !opening.lintel || opening.lintel->make != LintelMake::OnePiece) return;
+  const ResolvedLintel& lintel = *opening.lintel;
+  const auto last = std::min<std::size_t>(static_cast<std::size_t>(lintel.first_course + lintel.courses - 1), building.courses.size());
+  const Length low = building.courses[static_cast<std::size_t>(lintel.first_course - 1)].underside();
+  const Area box = elevation.box(opening.from.distance_from_start() - placed.start_bearing,
+                                opening.to.distance_from_start() + placed.end_bearing, low, building.courses[last - 1].top);
+  pad.box(box, {Pen::Medium}, Fill::Hatch135);
+  if (box.empty()) return;
+  const Length whole = opening.width() + placed.start_bearing + placed.end_bearing;
+  const Lettering lettering{box.height() > 6'000 ? kText : kSmallText, Weight::Regular, Anchor::Middle, Ink::Black, 0};
+  const std::string text = clipped(fill_in(elevation.context.words.lintel_one_piece, {height_text(elevation.context, whole)}), box.width() - 2'000, lettering);
+  const Micrometres half = text_width(text, lettering.height, Weight::Regular) / 2 + 600, high = lettering.height / 2 + 500;
+  const Point middle = box.centre();
+  pad.box(clipped_box({middle.x - half, middle.y - high, middle.x + half, middle.y + high}, box), {Pen::None}, Fill::White);
+  pad.write({middle.x, middle.y - lettering.height / 2}, text, lettering);
+}
+
+void draw_bars(Pad& pad, const Elevation& elevation) {
+  const Building& building = elevation.context.building;
+  for (const setout::WallBar& bar : setout::bars_on_wall(building, elevation.context.layout, elevation.wall)) {
+    if (!elevation.part.holds(bar.centre)) continue;
+    const Micrometres x = elevation.view.at(bar.centre);
+    const Length low = building.courses[static_cast<std::size_t>(bar.first_course - 1)].underside() - building.joint;
+    const Length high = building.courses[static_cast<std::size_t>(bar.last_course - 1)].top;
+    pad.line({x, elevation.level(low)}, {x, elevation.level(high)}, {Pen::Medium, Dash::Dashed, Ink::Black});
+  }
+}
+
+void draw_beams(Pad& pad, const Elevation& elevation) {
+  for (const Course& course : elevation.context.building.courses) {
+    if (!course.bond_beam) continue;
+    const Micrometres y = elevation.level(course.underside() + course.unit_height.half_down());
+    pad.line({elevation.frame.left, y}, {elevation.frame.right, y}, {Pen::Medium, Dash::Dashed, Ink::Black});
+  }
+}
+
+}  // namespace
+
+void draw_masonry(Pad& pad, const Elevation& elevation) {
+  draw_units(pad, elevation);
+  draw_beams(pad, elevation);
+  draw_bars(pad, elevation);
+  write_exceptions(pad, elevation);
+  for (const PlacedLintel& lintel : elevation.context.layout.lintels) draw_one_piece_lintel(pad, elevation, lintel);
+}
+
+}  // namespace stringcourse::sheet
