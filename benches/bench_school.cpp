@@ -1,53 +1,54 @@
-// How the whole answer grows with the building: a school of 100,000 and of 1,000,000 units.
-#include <cstdio>
-#include <cstdlib>
+// How the cost grows with the building: schools of 12,500 to 1,000,000 units, and all files of one of 100,000.
+#include <cmath>
+#include <cstdint>
+#include <string>
+#include <vector>
 
 #include "benches/figure.hpp"
 #include "benches/school.hpp"
-#include "solve/answer_json.hpp"
-#include "solve/solve.hpp"
+#include "benches/whole_set.hpp"
 
 namespace {
 
 using namespace stringcourse;
 
-Answer solved(const Job& job) {
-  auto answer = solve(job, {});
-  if (answer && answer->layout.stopped.empty()) return *std::move(answer);
-  if (!answer) std::fprintf(stderr, "refused: %s: %s\n", answer.error().shown[0].place.c_str(), answer.error().shown[0].reason.c_str());
-  if (answer) std::fprintf(stderr, "stopped: %s\n", answer->layout.stopped[0].rule.c_str());
-  std::exit(1);
-}
+struct Measured {
+  double units = 0, seconds = 0;
+};
 
-double written_bytes(const Answer& answer) {
-  std::size_t bytes = 0;
-  const bool whole = write_answer(answer, [&](std::string_view part) { return bytes += part.size(), true; });
-  return whole ? static_cast<double>(bytes) : 0;
-}
-
-// Seconds for each thousand units.
-double measure(const char* name, std::int64_t units, double most_seconds, int times) {
+Measured measure(std::int64_t units, int times) {
   const Job job = benches::school(units);
-  const Answer answer = solved(job);
-  const double solving = benches::seconds_of(times, [&] { (void)solved(job); });
-  double bytes = 0;
-  const double writing = benches::seconds_of(times, [&] { bytes = written_bytes(answer); });
-  const double thousands = static_cast<double>(answer.layout.pieces.size()) / 1000;
-  const std::string prefix(name);
-  benches::print_figure(prefix + "_units", thousands * 1000, "units", static_cast<double>(units) * 1.1);
-  benches::print_figure(prefix + "_solve", solving, "s", most_seconds);
-  benches::print_figure(prefix + "_answer_json", writing, "s", most_seconds);
-  benches::print_figure(prefix + "_answer_json_size", bytes / thousands / 1000, "bytes/unit", 100);
-  return solving / thousands;
+  double pieces = 0;
+  const double seconds = benches::median_seconds(times, [&] {
+    pieces = static_cast<double>(benches::solved(job).layout.pieces.size());
+  });
+  return {pieces, seconds};
+}
+
+// The slope of the line of least squares through (log units, log seconds): 1 where the cost grows as the units do.
+double exponent(const std::vector<Measured>& all) {
+  double x = 0, y = 0, xx = 0, xy = 0;
+  for (const Measured& one : all) {
+    const double u = std::log(one.units), s = std::log(one.seconds);
+    x += u, y += s, xx += u * u, xy += u * s;
+  }
+  const double n = static_cast<double>(all.size());
+  return (n * xy - x * y) / (n * xx - x * x);
 }
 
 }  // namespace
 
 int main() {
-  // Targets: well under a second for a hundred thousand units; cost in proportion to the number of units, with half as
-  // much again allowed for caches.
-  const double small = measure("school_100k", 100'000, 0.5, 3);
-  const double large = measure("school_1m", 1'000'000, 5.0, 1);
-  benches::print_figure("school_growth_per_unit", large / small, "ratio", 1.5);
-  benches::print_figure("school_peak_memory", benches::peak_megabytes(), "MB", 1000);
+  std::vector<Measured> all;
+  for (const std::int64_t units : {12'500, 25'000, 50'000}) all.push_back(measure(units, 5));
+  all.push_back(measure(100'000, 5));
+  benches::print_at_most("school_100k_solve", all.back().seconds, "s", 0.5);
+  // Nothing larger has been solved and nothing written so far.
+  benches::print_at_most("school_100k_memory", benches::peak_megabytes(), "MB", 300);
+  const Job job = benches::school(100'000);
+  const double all_files = benches::median_seconds(1, [&] { (void)benches::seconds_to_write(benches::solved(job)); });
+  benches::print_at_most("school_100k_all_files", all_files, "s", 5);
+  for (const std::int64_t units : {200'000, 400'000, 1'000'000}) all.push_back(measure(units, 3));
+  benches::print_at_most("school_1m_solve", all.back().seconds, "s", 6);
+  benches::print_at_most("school_cost_exponent", exponent(all), "exponent", 1.1);
 }

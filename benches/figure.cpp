@@ -5,30 +5,51 @@
 #include <algorithm>
 #include <chrono>
 #include <cstdio>
+#include <cstdlib>
+#include <vector>
 
 namespace stringcourse::benches {
 
-double seconds_of(int times, const std::function<void()>& work) {
-  double least = 1e9;
+namespace {
+
+enum class Verdict { Met, Missed };
+
+void print_figure(std::string_view name, double value, std::string_view unit, double target, Verdict verdict) {
+  std::printf("%.*s %.4g %.*s %.4g %s\n", static_cast<int>(name.size()), name.data(), value, static_cast<int>(unit.size()),
+              unit.data(), target, verdict == Verdict::Met ? "met" : "missed");
+  std::fflush(stdout);
+}
+
+}  // namespace
+
+double median_seconds(int times, const std::function<void()>& work) {
+  std::vector<double> taken;
   for (int run = 0; run < times; ++run) {
     const auto start = std::chrono::steady_clock::now();
     work();
-    const std::chrono::duration<double> taken = std::chrono::steady_clock::now() - start;
-    least = std::min(least, taken.count());
+    taken.push_back(std::chrono::duration<double>(std::chrono::steady_clock::now() - start).count());
   }
-  return least;
+  std::ranges::sort(taken);
+  return taken[(taken.size() - 1) / 2];
 }
 
-void print_figure(std::string_view name, double value, std::string_view unit, double target) {
-  std::printf("%.*s %.4g %.*s %.4g %s\n", static_cast<int>(name.size()), name.data(), value, static_cast<int>(unit.size()),
-              unit.data(), target, value <= target ? "met" : "missed");
-  std::fflush(stdout);
+void print_at_most(std::string_view name, double value, std::string_view unit, double target) {
+  print_figure(name, value, unit, target, value <= target ? Verdict::Met : Verdict::Missed);
+}
+
+void print_at_least(std::string_view name, double value, std::string_view unit, double target) {
+  print_figure(name, value, unit, target, value >= target ? Verdict::Met : Verdict::Missed);
 }
 
 double peak_megabytes() {
   rusage usage = {};
   getrusage(RUSAGE_SELF, &usage);
-  return static_cast<double>(usage.ru_maxrss) / 1024.0;  // Linux counts in KiB
+  return static_cast<double>(usage.ru_maxrss) * 1024 / 1e6;  // Linux counts in KiB
+}
+
+void give_up(std::string_view why) {
+  std::fprintf(stderr, "%.*s\n", static_cast<int>(why.size()), why.data());
+  std::exit(1);
 }
 
 }  // namespace stringcourse::benches

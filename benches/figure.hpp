@@ -1,17 +1,22 @@
 #pragma once
-// Figures of the measuring programs, one a line: name value unit target met|missed. Every target is a most, not a least.
+// Figures of the measuring programs, one a line: name value unit target met|missed.
 #include <functional>
 #include <string_view>
 
 namespace stringcourse::benches {
 
-/// Seconds that `work` takes; the least of `times` runs, which is the one least disturbed.
-[[nodiscard]] double seconds_of(int times, const std::function<void()>& work);
+/// Seconds on the clock that `work` takes: the median of `times` runs (the lower one of an even number).
+[[nodiscard]] double median_seconds(int times, const std::function<void()>& work);
 
-/// Prints one figure against its target.
-void print_figure(std::string_view name, double value, std::string_view unit, double target);
+/// Prints one figure that shall be no more than its target.
+void print_at_most(std::string_view name, double value, std::string_view unit, double target);
+/// Prints one figure that shall be no less than its target.
+void print_at_least(std::string_view name, double value, std::string_view unit, double target);
 
-/// Most memory that this process has used so far, MB.
+/// Most memory that this process has used so far, MB (millions of bytes).
 [[nodiscard]] double peak_megabytes();
+
+/// Says what went wrong and ends the program with 1: a figure of a wrong answer is worth nothing.
+[[noreturn]] void give_up(std::string_view why);
 
 }  // namespace stringcourse::benches

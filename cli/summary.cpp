@@ -1,7 +1,9 @@
 #include "cli/summary.hpp"
 
 #include <algorithm>
+#include <ranges>
 
+#include "cli/text_block.hpp"
 #include "job/words.hpp"
 #include "measure/notation.hpp"
 #include "supply/counts.hpp"
@@ -11,8 +13,12 @@ namespace stringcourse::cli {
 namespace {
 
 constexpr std::size_t kShownOffers = 5;
+constexpr std::size_t kShownFindings = 20;  // of one hold point
+constexpr std::size_t kShownSides = 40;
 constexpr HoldPoint kHoldPoints[] = {HoldPoint::Order,   HoldPoint::Pour,  HoldPoint::FirstCourse,
                                      HoldPoint::Lintels, HoldPoint::Grout, HoldPoint::Top};
+
+using enum Table::Align;
 
 struct Page {
   const Answer& answer;
@@ -20,26 +26,28 @@ struct Page {
   std::string text;
 
   void title(std::string_view words) { text += "\n" + heading(words, emphasis) + "\n"; }
-  void line(std::string words) { text += "  " + std::move(words) + "\n"; }
+  void line(std::string_view words) { text += wrapped("  ", words); }
+  void item(std::string_view words) { text += wrapped("  - ", words); }
+  void table(const Table& rows) { text += rows.text(); }
   std::string length(Length value) const { return tape_text(value, answer.building.tape); }
 };
 
-// Width as printed: code points.
-std::string padded(std::string text, std::size_t width) {
-  const std::size_t shown = count_characters(text);
-  return shown < width ? text.append(width - shown, ' ') : text;
-}
+bool has_one_series(const Building& building) { return building.series.size() == 1; }
 
 void add_sides(Page& page) {
   const Building& building = page.answer.building;
-  std::size_t names = 4;
-  for (const Wall& wall : building.walls) names = std::max(names, count_characters(printable(wall.name)));
-  page.title("Sides (nominal, actual outer face)");
-  for (const Wall& wall : building.walls) {
-    page.line(padded(printable(wall.name), names + 2) + padded(page.length(wall.nominal), 14) +
-              padded(page.length(wall.actual), 16) + printable(building.series_of(wall).title) +
-              (wall.interior ? ", inside, clear length" : ""));
+  page.title("Sides");
+  if (has_one_series(building)) page.line(printable(building.series.front().title));
+  Table table({Left, Right, Right, Left});
+  table.add({"", "nominal", "actual", ""});
+  for (const Wall& wall : building.walls | std::views::take(kShownSides)) {
+    std::string note = has_one_series(building) ? "" : printable(building.series_of(wall).title);
+    if (wall.interior) note += std::string(note.empty() ? "" : ", ") + "inside: clear length";
+    table.add({printable(wall.name), page.length(wall.nominal), page.length(wall.actual), note});
   }
+  page.table(table);
+  const std::size_t all = building.walls.size();
+  if (all > kShownSides) page.line("and " + number_text(all - kShownSides) + " more: the answer lists them all");
 }
 
 void add_courses(Page& page) {
@@ -58,37 +66,43 @@ void add_courses(Page& page) {
 }
 
 std::string series_mark(const Building& building, int series) {
-  return building.series.size() == 1 ? "" : " (" + printable(building.series[static_cast<std::size_t>(series)].id) + ")";
+  return has_one_series(building) ? "" : " (" + printable(building.series[static_cast<std::size_t>(series)].id) + ")";
+}
+
+std::string lintel_text(const Page& page, const supply::LintelCount& lintel) {
+  const std::string depth = lintel.courses == 1 ? "1 course deep" : number_text(lintel.courses) + " courses deep";
+  return "lintel " + page.length(lintel.length) + ", " + depth;
 }
 
 void add_units(Page& page) {
   const Building& building = page.answer.building;
-  page.title("Units (laid whole, to buy, without an allowance for breakage)");
+  page.title("Units, without an allowance for breakage");
+  Table table({Left, Right, Right, Left});
+  table.add({"", "laid whole", "to buy", ""});
   for (const supply::Purchase& unit : supply::units_to_buy(building, page.answer.layout)) {
-    std::string text = padded(std::string(kind_name(unit.kind)) + series_mark(building, unit.series), 18) +
-                       padded(number_text(unit.whole), 8) + padded(number_text(unit.to_buy()), 8);
-    if (unit.for_saw > 0) text += number_text(unit.for_saw) + " of them for the saw";
-    while (text.ends_with(' ')) text.pop_back();
-    page.line(text);
+    table.add({std::string(kind_name(unit.kind)) + series_mark(building, unit.series), number_text(unit.whole),
+               number_text(unit.to_buy()), unit.for_saw > 0 ? number_text(unit.for_saw) + " of them for the saw" : ""});
   }
   for (const supply::PartCount& part : supply::corner_set_parts(building, page.answer.layout)) {
-    page.line(padded(printable(part.part), 26) + number_text(part.count));
+    table.add({printable(part.part), "", number_text(part.count), "of the corner sets"});
   }
   for (const supply::LintelCount& lintel : supply::one_piece_lintels(building, page.answer.layout)) {
-    page.line("lintel " + page.length(lintel.length) + ", courses deep " + number_text(lintel.courses) + ": " +
-              number_text(lintel.count));
+    table.add({lintel_text(page, lintel), "", number_text(lintel.count), "in one piece"});
   }
+  page.table(table);
 }
 
 void add_cuts(Page& page) {
   const Cost& cost = page.answer.layout.cost;
-  page.title("Saw cuts, laps, joints");
-  page.line("saw cuts " + number_text(cost.cuts) + ", shorter than a half " + number_text(cost.short_pieces) +
-            ", short laps " + number_text(cost.short_laps));
+  page.title("Saw cuts and laps");
+  page.line("saw cuts " + number_text(cost.cuts) + ", of these shorter than a half " + number_text(cost.short_pieces) +
+            "; short laps " + number_text(cost.short_laps));
+  Table table({Right, Right, Left});
   for (const supply::CutCount& cut : supply::count_units(page.answer.building, page.answer.layout).cuts) {
-    page.line(padded(page.length(cut.length), 12) + number_text(cut.pieces) + " from " + std::string(kind_name(cut.from)) +
-              series_mark(page.answer.building, cut.series));
+    table.add({number_text(cut.pieces), page.length(cut.length),
+               "from " + std::string(kind_name(cut.from)) + series_mark(page.answer.building, cut.series)});
   }
+  page.table(table);
 }
 
 void add_bars(Page& page) {
@@ -124,18 +138,37 @@ void add_proof(Page& page) {
   if (layout.relaxed_piece) page.line("pieces below the job's least piece had to be allowed: see the findings");
 }
 
-void add_findings(Page& page) {
-  const std::vector<Finding>& findings = page.answer.findings;
-  page.title("Findings: " + number_text(findings.size()));
-  for (const HoldPoint point : kHoldPoints) {
-    if (std::ranges::find(findings, point, &Finding::hold_point) == findings.end()) continue;
-    page.line("before " + std::string(hold_point_name(point)) + ":");
-    for (const Finding& finding : findings) {
-      if (finding.hold_point != point) continue;
-      page.line("- " + (finding.place.empty() ? "" : printable(finding.place) + ": ") + printable(finding.text));
-      if (!finding.rule.empty()) page.line("  " + printable(finding.rule));
-    }
+// "before the pour": what the finding is to be settled before.
+std::string_view before_text(HoldPoint point) {
+  switch (point) {
+    case HoldPoint::Order: return "before the order:";
+    case HoldPoint::Pour: return "before the pour:";
+    case HoldPoint::FirstCourse: return "before the first course:";
+    case HoldPoint::Lintels: return "before the lintels close:";
+    case HoldPoint::Grout: return "before the grout lift:";
+    case HoldPoint::Top: break;
   }
+  return "before the bolts and the plate:";
+}
+
+void add_finding(Page& page, const Finding& finding) {
+  page.item(printable(finding.text) + (finding.place.empty() ? "" : " [" + printable(finding.place) + "]"));
+  if (!finding.rule.empty()) page.text += wrapped("    ", "Rule: " + printable(finding.rule));
+}
+
+void add_findings_before(Page& page, HoldPoint point) {
+  std::size_t seen = 0;
+  for (const Finding& finding : page.answer.findings) {
+    if (finding.hold_point != point) continue;
+    if (seen == 0) page.line(before_text(point));
+    if (++seen <= kShownFindings) add_finding(page, finding);
+  }
+  if (seen > kShownFindings) page.item("and " + number_text(seen - kShownFindings) + " more: the answer lists them all");
+}
+
+void add_findings(Page& page) {
+  page.title(page.answer.findings.empty() ? "Findings: none" : "Findings: " + number_text(page.answer.findings.size()));
+  for (const HoldPoint point : kHoldPoints) add_findings_before(page, point);
 }
 
 void add_offers(Page& page) {
@@ -143,8 +176,8 @@ void add_offers(Page& page) {
   if (offers.empty()) return;
   page.title("What a change would save");
   const std::size_t shown = std::min(offers.size(), kShownOffers);
-  for (std::size_t index = 0; index < shown; ++index) page.line("- " + printable(offers[index].text));
-  if (offers.size() > shown) page.line(number_text(offers.size() - shown) + " more in answer.json");
+  for (std::size_t index = 0; index < shown; ++index) page.item(printable(offers[index].text));
+  if (offers.size() > shown) page.item("and " + number_text(offers.size() - shown) + " more: the answer lists them all");
 }
 
 }  // namespace
@@ -172,7 +205,7 @@ std::string stops_text(const Answer& answer) {
     const Tape tape = answer.building.tape;
     text += "stopped: " + printable(wall.name) + ", from " + tape_text(stop.start, tape) + " to " +
             tape_text(stop.end, tape) + ", courses " + number_text(stop.first_course) + " to " +
-            number_text(stop.last_course) + "\n  " + printable(stop.rule) + "\n  " + printable(stop.remedy) + "\n";
+            number_text(stop.last_course) + "\n" + wrapped("  ", printable(stop.rule)) + wrapped("  ", printable(stop.remedy));
   }
   return text;
 }
