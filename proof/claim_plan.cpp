@@ -80,6 +80,12 @@ OnLine on_line(const Wall& wall, const PlanPoint& point) {
   return {};
 }
 
+/// At a re-entrant corner a wall's inner face goes on through the corner, by the thickness of the other wall.
+Length square_beyond(const Building& b, const WallEnd& end, int Corner::* other) {
+  if (end.kind != EndKind::Corner || at(b.corners, end.corner).convex) return Length();
+  return b.series_of(at(b.walls, at(b.corners, end.corner).*other)).thickness;
+}
+
 /// In plan: the abutting wall ends on a face of its main wall, square to it, and its two faces are from and to.
 bool junction_touches(const Building& b, const Junction& junction) {
   const Wall& main = at(b.walls, junction.main);
@@ -89,7 +95,8 @@ bool junction_touches(const Building& b, const Junction& junction) {
   const OnLine a = on_line(main, left), c = on_line(main, right);
   const Length from = std::min(a.along, c.along), to = std::max(a.along, c.along);
   const bool on_face = a.across == c.across && (a.across == Length() || a.across == b.series_of(main).thickness);
-  return on_face && from == junction.from.distance_from_start() && to == junction.to.distance_from_start() && from >= Length() && to <= main.actual;
+  return on_face && from == junction.from.distance_from_start() && to == junction.to.distance_from_start() &&
+         from >= -square_beyond(b, main.start, &Corner::arriving) && to <= main.actual + square_beyond(b, main.end, &Corner::leaving);
 }
 
 const Junction* junction_at(const Building& b, int wall, bool start) {

@@ -22,7 +22,8 @@ Violations check_bearings(const Building& b, const ResolvedOpening& o, const Pla
   const Length start = placed.start_bearing, end = placed.end_bearing;
   if (start < least || end < least)
     found.push_back(violation(kLintels, where, "bears " + in_millimetres(std::min(start, end)) + ", less than " + in_millimetres(least)));
-  else if (start != least && start != least + pitch && end != least && end != least + pitch)
+  if (!is_one_piece(o)) return found;
+  if (start != least && start != least + pitch && end != least && end != least + pitch)
     found.push_back(violation(kLintels, where, "neither end bears what is asked, or a half unit more"));
   if (!(o.width() + start + end + series.joint).is_multiple_of(pitch))
     found.push_back(violation(kLintels, where, "its length is not a whole number of half units less a joint"));
@@ -34,34 +35,51 @@ bool overlaps(const Piece& piece, Length from, Length to) {
   return before < piece.start && piece.start < ExactPosition{to.in_nanometres(), 1};
 }
 
-/// Under from..to in the course below a lintel stands one run, of uncut units (or, relaxed, cuts that keep a cell).
+/// What stands under from..to is uncut (or, relaxed, a cut that keeps a cell).
+Violations check_uncut(const Building& b, const Layout& layout, const RunFacts& run, const ResolvedOpening& o, Length from, Length to) {
+  for (const Piece* piece : run.pieces) {
+    if (piece->cut == CutEnd::None || !overlaps(*piece, from, to)) continue;
+    const bool keeps_cell = !whole_cells(b.series_of(at(b.walls, o.wall)), *piece).empty();
+    if (!layout.relaxed_bearing || !keeps_cell) return {violation(kLintels, name_of_lintel(b, o), "a cut piece stands under its bearing")};
+  }
+  return {};
+}
+
+/// A lintel of units is laid in bond with what it bears on, round the corner and over the next opening too: only the
+/// pieces of its own wall are looked at.
+Violations check_under_units(const Building& b, const Layout& layout, const Facts& facts, const ResolvedOpening& o, Length from, Length to) {
+  const int below = o.lintel->first_course - 1;
+  Violations found;
+  for (const RunFacts& run : at(at(facts.walls, o.wall).courses, below - 1).runs) found = joined(std::move(found), check_uncut(b, layout, run, o, from, to));
+  return found;
+}
+
+/// Under from..to in the course below a one-piece lintel stands one run of its own wall.
 Violations check_under(const Building& b, const Layout& layout, const Facts& facts, const ResolvedOpening& o, Length from, Length to) {
   const std::string where = name_of_lintel(b, o);
   const int below = o.lintel->first_course - 1;
-  if (below < 1 || below > static_cast<int>(b.courses.size())) return {violation(kLintels, where, "no course bears it")};
   const auto& runs = at(at(facts.walls, o.wall).courses, below - 1).runs;
   const auto bearing = std::ranges::find_if(runs, [&](const RunFacts& f) { return f.run->start <= from && to <= f.run->end; });
   if (bearing == runs.end()) return {violation(kLintels, where, "its bearing stands over no masonry")};
-  for (const Piece* piece : bearing->pieces) {
-    if (piece->cut == CutEnd::None || !overlaps(*piece, from, to)) continue;
-    const bool keeps_cell = !whole_cells(b.series_of(at(b.walls, o.wall)), *piece).empty();
-    if (!layout.relaxed_bearing || !keeps_cell) return {violation(kLintels, where, "a cut piece stands under its bearing")};
-  }
-  return {};
+  return check_uncut(b, layout, *bearing, o, from, to);
 }
 
 Violations check_lintel(const Building& b, const Layout& layout, const Facts& facts, int index) {
   const ResolvedOpening& o = at(b.openings, index);
   const auto count = std::ranges::count_if(layout.lintels, [&](const PlacedLintel& l) { return l.opening == index; });
-  if (count != (is_one_piece(o) ? 1 : 0))
-    return {violation(kLintels, name_of_lintel(b, o), std::to_string(count) + " one-piece lintels are placed")};
+  const bool placeable = !at(facts.walls, o.wall).stopped;
+  if (count > (o.lintel ? 1 : 0) || (placeable && o.lintel && count != 1))
+    return {violation(kLintels, name_of_lintel(b, o), std::to_string(count) + " lintels are placed")};
   if (count == 0) return {};
   const PlacedLintel& placed = *placed_lintel(layout, index);
+  const int below = o.lintel->first_course - 1;
+  if (below < 1 || below > static_cast<int>(b.courses.size())) return {violation(kLintels, name_of_lintel(b, o), "no course bears it")};
   const Length from = o.from.distance_from_start(), to = o.to.distance_from_start();
   Violations found = check_bearings(b, o, placed);
-  if (at(facts.walls, o.wall).stopped) return found;
-  found = joined(std::move(found), check_under(b, layout, facts, o, from - placed.start_bearing, from));
-  return joined(std::move(found), check_under(b, layout, facts, o, to, to + placed.end_bearing));
+  if (!placeable) return found;
+  const auto under = is_one_piece(o) ? check_under : check_under_units;
+  found = joined(std::move(found), under(b, layout, facts, o, from - placed.start_bearing, from));
+  return joined(std::move(found), under(b, layout, facts, o, to, to + placed.end_bearing));
 }
 
 /// The stretch that the lintel of an opening takes up, bearings and all.

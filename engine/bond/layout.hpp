@@ -54,6 +54,7 @@ struct Run {
   std::uint32_t first_piece = 0, piece_count = 0;  // into Layout::pieces
 };
 
+/// One for every opening with a lintel, of either make. A lintel built of units bears the least that is asked.
 struct PlacedLintel {
   std::int32_t opening = 0;
   Length start_bearing, end_bearing;  // towards the wall's start, towards its end

@@ -104,7 +104,9 @@ std::vector<RowRun> runs_of(const Building& building, const PanelSite& site, int
     run.at_end = kind;
     run.end_lintel = lintel;
     const int joints = (has_joint(run.at_start) ? 1 : 0) + (has_joint(run.at_end) ? 1 : 0);
-    const bool nothing = run.end == run.start && joints < 2;  // the other wall is the jamb
+    const bool corner_taken = (run.at_start == RunEnd::ThroughCorner || run.at_end == RunEnd::ThroughCorner) &&
+                              (run.at_start == RunEnd::LintelEnd || run.at_end == RunEnd::LintelEnd);  // it must have its unit
+    const bool nothing = run.end == run.start && joints < 2 && !corner_taken;  // the other wall is the jamb
     if (!nothing) runs.push_back(run);
   };
   for (const Gap& gap : gaps_of(building, site, course, choices, bearings)) {
@@ -124,7 +126,10 @@ CourseClass class_of(const Course& course) {
   return course.bond_beam ? CourseClass::BondBeam : CourseClass::Ordinary;
 }
 
-bool stocks(const Building& building, Kind kind) { return std::ranges::find(building.stocked, kind) != building.stocked.end(); }
+bool stocks(const Building& building, const Series& series, Kind kind) {
+  return std::ranges::find(building.stocked, kind) != building.stocked.end() &&
+         std::ranges::find(series.made, kind) != series.made.end();
+}
 
 std::vector<Cell> cells_of(const std::vector<CellSpan>& spans, std::int64_t shorter_than) {
   std::vector<Cell> cells;
@@ -136,7 +141,7 @@ std::vector<Cell> cells_of(const std::vector<CellSpan>& spans, std::int64_t shor
 
 /// The lengths that a course of this class is laid with, longest first.
 std::vector<PieceChoice> choices_of(const Building& building, const Series& series, CourseClass kind, std::int64_t least) {
-  const bool halves = kind == CourseClass::HalfHigh ? stocks(building, Kind::HalfHighHalf) : stocks(building, Kind::Half);
+  const bool halves = kind == CourseClass::HalfHigh ? stocks(building, series, Kind::HalfHighHalf) : stocks(building, series, Kind::Half);
   std::vector<PieceChoice> choices;
   PieceChoice full;
   full.length = nm(series.full);
@@ -181,6 +186,32 @@ void add_zones(const Building& building, const PanelSite& site, const std::vecto
     const std::int64_t from = nm(opening.from) - site.from, to = nm(opening.to) - site.from;
     below.uncut_zones.push_back({from - nm(here.start), from, rule});
     below.uncut_zones.push_back({to, to + nm(here.end), rule});
+  }
+}
+
+/// Whether a control joint stands clear of a lintel that goes from..to: a half unit where the engine chose the joint.
+bool joints_stand_clear(const Building& building, const PanelSite& site, std::int64_t from, std::int64_t to) {
+  const Series& series = building.series_of(at(building.walls, site.wall));
+  return std::ranges::none_of(building.control_joints, [&](const ControlJoint& joint) {
+    const std::int64_t clear = joint.by_rule ? nm(series.half) : 0;
+    return joint.wall == site.wall && nm(joint.from) < to + clear && from < nm(joint.to) + clear;
+  });
+}
+
+/// Each end of a one-piece lintel bears on one run of its own wall. Where it cannot, the row under it is left without
+/// anything to lay it of, so that no layout exists.
+void forbid_floating_bearings(const Building& building, const PanelSite& site, const std::vector<Bearings>& bearings, Panel& panel) {
+  for (std::size_t i = 0; i < site.one_piece.size(); ++i) {
+    const ResolvedOpening& opening = at(building.openings, site.one_piece[i]);
+    const std::int64_t from = nm(opening.from) - nm(bearings[i].start), to = nm(opening.to) + nm(bearings[i].end);
+    const std::size_t below = static_cast<std::size_t>(std::max(opening.lintel->first_course - 2, 0));
+    Row& row = panel.rows[static_cast<std::size_t>(panel.course_rows[below])];
+    const auto carried = [&](std::int64_t a, std::int64_t b) {
+      return std::ranges::any_of(row.runs, [&](const RowRun& run) { return run.start <= a - site.from && b - site.from <= run.end; });
+    };
+    if (carried(from, nm(opening.from)) && carried(nm(opening.to), to) && joints_stand_clear(building, site, from, to)) continue;
+    row.choices.clear();
+    row.make_up_from = 0;
   }
 }
 
@@ -338,6 +369,7 @@ Panel panel_of(const Building& building, const PanelSite& site, const std::vecto
     first = last + 1;
   }
   add_zones(building, site, bearings, strictness, panel);
+  forbid_floating_bearings(building, site, bearings, panel);
   add_bars(building, site, panel);
   return panel;
 }

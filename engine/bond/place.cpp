@@ -10,13 +10,21 @@ const auto& at(const List& list, std::int32_t index) {
   return list[static_cast<std::size_t>(index)];
 }
 
-bool stocks(const Building& building, Kind kind) { return std::ranges::find(building.stocked, kind) != building.stocked.end(); }
+/// What the yard has of one series.
+struct Stock {
+  const Building* building;
+  const Series* series;
 
-/// `whole` or `half` by the piece's length, if the yard has it; else `otherwise`.
-Kind of_pair(const Building& building, Kind whole, Kind half, bool is_half, Kind otherwise) {
-  const Kind wanted = is_half ? half : whole;
-  return stocks(building, wanted) ? wanted : otherwise;
-}
+  [[nodiscard]] bool has(Kind kind) const {
+    return std::ranges::find(building->stocked, kind) != building->stocked.end() &&
+           std::ranges::find(series->made, kind) != series->made.end();
+  }
+  /// `whole` or `half` by the piece's length, if the yard has it; else `otherwise`.
+  [[nodiscard]] Kind of_pair(Kind whole, Kind half, bool is_half, Kind otherwise) const {
+    const Kind wanted = is_half ? half : whole;
+    return has(wanted) ? wanted : otherwise;
+  }
+};
 
 /// Over an opening, or on a bearing, of a lintel built of units.
 bool over_built_lintel(const Building& building, const Run& run, Length from, Length to) {
@@ -38,22 +46,23 @@ struct Standing {
 Kind kind_of(const Building& building, const Standing& here) {
   const Series& series = building.series_of(at(building.walls, here.run->wall));
   const Course& course = at(building.courses, here.run->course - 1);
+  const Stock stock{&building, &series};
   const bool is_half = here.piece->cut == CutEnd::None && here.piece->length == series.half;
   const Kind plain = is_half ? Kind::Half : Kind::Full;
   const bool through = (here.first && here.run->at_start == RunEnd::ThroughCorner) || (here.last && here.run->at_end == RunEnd::ThroughCorner);
-  if (course.half_high) return of_pair(building, Kind::HalfHigh, Kind::HalfHighHalf, is_half, plain);
-  if (course.bond_beam) return of_pair(building, Kind::BondBeam, Kind::BondBeamHalf, is_half, plain);
+  if (course.half_high) return stock.of_pair(Kind::HalfHigh, Kind::HalfHighHalf, is_half, plain);
+  if (course.bond_beam) return stock.of_pair(Kind::BondBeam, Kind::BondBeamHalf, is_half, plain);
   if (through && !is_half) {
     if (series.corner_set && building.corner_sets_stocked) return Kind::CornerSet;
-    return stocks(building, Kind::Corner) ? Kind::Corner : plain;
+    return stock.has(Kind::Corner) ? Kind::Corner : plain;
   }
   const Length from = here.piece->start.nearest_nanometre();
   if (over_built_lintel(building, *here.run, from, from + here.piece->length)) {
-    return of_pair(building, Kind::Lintel, Kind::LintelHalf, is_half,
-                   of_pair(building, Kind::BondBeam, Kind::BondBeamHalf, is_half, plain));
+    return stock.of_pair(Kind::Lintel, Kind::LintelHalf, is_half,
+                   stock.of_pair(Kind::BondBeam, Kind::BondBeamHalf, is_half, plain));
   }
   const bool beside_joint = (here.first && here.run->at_start == RunEnd::ControlJoint) || (here.last && here.run->at_end == RunEnd::ControlJoint);
-  if (beside_joint) return of_pair(building, Kind::Sash, Kind::SashHalf, is_half, plain);
+  if (beside_joint) return stock.of_pair(Kind::Sash, Kind::SashHalf, is_half, plain);
   return plain;
 }
 

@@ -274,8 +274,11 @@ std::int64_t place_bars(const Building& building, Layout& layout) {
 }
 
 void name_bar_units(const Building& building, Layout& layout) {
-  const auto stocks = [&](Kind kind) { return std::ranges::find(building.stocked, kind) != building.stocked.end(); };
   for (const PlacedBar& bar : layout.bars) {
+    const std::vector<Kind>& made = building.series_of(at(building.walls, bar.wall)).made;
+    const auto stocks = [&](Kind kind) {
+      return std::ranges::find(building.stocked, kind) != building.stocked.end() && std::ranges::find(made, kind) != made.end();
+    };
     auto run = std::ranges::lower_bound(layout.runs, bar.wall, {}, &Run::wall);
     for (; run != layout.runs.end() && run->wall == bar.wall; ++run) {
       if (bar.centre <= run->start || bar.centre >= run->end) continue;

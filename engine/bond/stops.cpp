@@ -1,5 +1,6 @@
 #include "bond/stops.hpp"
 
+#include <algorithm>
 #include <optional>
 #include <string>
 
@@ -53,6 +54,11 @@ Stopped stop_of(const Building& building, const PanelSite& site, const Panel& pa
   if (!stop.proven) {
     stopped.rule = "the search ran out of its budget before any layout was found";
     stopped.remedy = "move an opening to a half-unit line, or split the wall with a control joint";
+    return stopped;
+  }
+  if (std::ranges::any_of(panel.rows, [](const Row& row) { return row.choices.empty(); })) {
+    stopped.rule = "a one-piece lintel finds no masonry of this wall to bear on, clear of corners and control joints";
+    stopped.remedy = "move the opening from the corner or joint by half a unit, ask for a shorter bearing, or build the lintel of units";
     return stopped;
   }
   if (stop.row < 0 || stop.run < 0) {

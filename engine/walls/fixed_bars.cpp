@@ -26,14 +26,16 @@ void add_bar(Draft& draft, BarSet& bars, const FixedBar& bar) {
   if (bars.taken.emplace(bar.wall, bar.centre).second) draft.building.fixed_bars.push_back(bar);
 }
 
-/// The corner's bar on the arriving wall's line: half a cell inside the end face of the unit that runs through.
+/// The corner's bar on the arriving wall's line: in the middle of what the corner unit of the leaving wall, seen across,
+/// shares with the end cell of the arriving wall's.
 FixedBar corner_bar(const Draft& draft, int index) {
   const Corner& corner = draft.building.corners[static_cast<std::size_t>(index)];
   const Wall& arriving = wall_at(draft, corner.arriving);
   const Length end_face = arriving.actual + (corner.convex ? Length() : thickness_of(draft, corner.leaving));
+  const Length across = std::min(draft.building.series.front().half, thickness_of(draft, corner.leaving));
   FixedBar bar;
   bar.wall = corner.arriving;
-  bar.centre = Position::from_start(end_face - half_cell(draft));
+  bar.centre = Position::from_start(end_face - across.half_down());
   bar.reason = BarReason::Corner;
   bar.corner = index;
   bar.place = joined({wall_at(draft, corner.arriving).place});

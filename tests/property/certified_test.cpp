@@ -1,0 +1,49 @@
+// Every layout of thousands of random jobs is certified by the checker, which shares no code with the solver.
+#include <gtest/gtest.h>
+
+#include <cstdio>
+#include <cstdlib>
+
+#include "certify.hpp"
+#include "job/write.hpp"
+#include "random_jobs.hpp"
+
+namespace stringcourse::property {
+namespace {
+
+/// STRINGCOURSE_FIRST_SEED and STRINGCOURSE_JOBS look elsewhere and longer.
+std::uint64_t number_from(const char* name, std::uint64_t otherwise) {
+  const char* text = std::getenv(name);
+  return text != nullptr ? std::strtoull(text, nullptr, 10) : otherwise;
+}
+
+constexpr std::int64_t kBudget = 20'000;
+
+struct Tally {
+  int solved = 0, stopped = 0, refused = 0, proven = 0;
+  void count(const Verdict& verdict) {
+    (verdict.outcome == Outcome::Solved ? solved : verdict.outcome == Outcome::Stopped ? stopped : refused) += 1;
+    if (verdict.proven) ++proven;
+  }
+  void print(std::uint64_t first, std::uint64_t count) const {
+    std::printf("seeds %llu + %llu: %d solved (%d proven), %d stopped, %d refused\n", static_cast<unsigned long long>(first),
+                static_cast<unsigned long long>(count), solved, proven, stopped, refused);
+  }
+};
+
+TEST(Certified, EveryLayoutOfRandomSmallJobs) {
+  const std::uint64_t first = number_from("STRINGCOURSE_FIRST_SEED", 1), count = number_from("STRINGCOURSE_JOBS", 3000);
+  Tally tally;
+  for (std::uint64_t seed = first; seed < first + count; ++seed) {
+    const Job job = random_job(seed);
+    const Verdict verdict = certify(job, kBudget);
+    tally.count(verdict);
+    if (!verdict.faults.empty()) ADD_FAILURE() << "seed " << seed << "\n" << verdict.faults;
+  }
+  tally.print(first, count);
+  EXPECT_GE(static_cast<std::uint64_t>(tally.solved) * 10, count * 6);  // or the jobs test nothing
+  EXPECT_GE(tally.proven * 10, tally.solved * 9);
+}
+
+}  // namespace
+}  // namespace stringcourse::property

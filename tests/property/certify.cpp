@@ -1,0 +1,50 @@
+#include "certify.hpp"
+
+#include "proof/check.hpp"
+
+namespace stringcourse::property {
+namespace {
+
+constexpr std::size_t kShownViolations = 6;
+
+std::string faults_of_refusals(const Refusals& refusals) {
+  std::string faults;
+  if (refusals.empty()) faults += "refused without a refusal\n";
+  for (const Refusal& refusal : refusals.shown) {
+    if (refusal.code.empty() || refusal.place.empty() || refusal.reason.empty() || refusal.remedy.empty()) faults += "a refusal says too little: " + refusal.code + "\n";
+  }
+  return faults;
+}
+
+}  // namespace
+
+std::string faults_of(const Answer& answer) {
+  std::string faults;
+  const Layout& layout = answer.layout;
+  const proof::Certificate certificate = proof::check(answer.job, answer.building, layout);
+  std::size_t shown = 0;
+  for (const proof::Violation& v : certificate.violations) {
+    if (++shown <= kShownViolations) faults += v.rule + " | " + v.where + " | " + v.text + "\n";
+  }
+  if (shown > kShownViolations) faults += "and " + std::to_string(shown - kShownViolations) + " more\n";
+  if (layout.stopped.empty() && !(certificate.cost == layout.cost)) faults += "cost differs\n";
+  if (layout.proven && !(layout.least_possible == layout.cost)) faults += "proven, but the bound is not the cost\n";
+  if (layout.proven && !layout.stopped.empty()) faults += "proven, but a stretch is stopped\n";
+  for (const Stopped& stopped : layout.stopped) {
+    if (stopped.rule.empty() || stopped.remedy.empty()) faults += "a stopped stretch says no rule or no remedy\n";
+  }
+  for (std::size_t i = 1; i < answer.findings.size(); ++i) {
+    if (answer.findings[i].hold_point < answer.findings[i - 1].hold_point) faults += "findings out of order\n";
+  }
+  return faults;
+}
+
+Verdict certify(const Job& job, std::int64_t search_budget) {
+  Wishes wishes;
+  wishes.search_budget = search_budget;
+  const auto answer = solve(job, wishes);
+  if (!answer) return {Outcome::Refused, faults_of_refusals(answer.error()), false};
+  return {answer->layout.stopped.empty() ? Outcome::Solved : Outcome::Stopped, faults_of(*answer), answer->layout.proven};
+}
+
+}  // namespace stringcourse::property
