@@ -11,14 +11,21 @@ class IndexMap {
 
   [[nodiscard]] std::int32_t find(std::uint64_t high, std::uint64_t low) const {
     if (slots_.empty()) return kAbsent;
-    return slots_[slot_of(high, low)].value;
+    const Slot& slot = slots_[slot_of(high, low)];
+    return slot.round == round_ ? slot.value : kAbsent;
   }
 
   /// Puts `value` (>= 0) at a key that is not in the map.
   void insert(std::uint64_t high, std::uint64_t low, std::int32_t value) {
     if (slots_.empty() || (count_ + 1) * 2 > slots_.size()) grow();
-    slots_[slot_of(high, low)] = Slot{high, low, value};
+    slots_[slot_of(high, low)] = Slot{high, low, value, round_};
     ++count_;
+  }
+
+  /// Forgets all keys and keeps the room.
+  void clear() {
+    ++round_;
+    count_ = 0;
   }
 
   [[nodiscard]] std::size_t size() const { return count_; }
@@ -27,6 +34,7 @@ class IndexMap {
   struct Slot {
     std::uint64_t high = 0, low = 0;
     std::int32_t value = kAbsent;
+    std::uint32_t round = 0;
   };
 
   static std::uint64_t mixed(std::uint64_t high, std::uint64_t low) {
@@ -40,7 +48,7 @@ class IndexMap {
   [[nodiscard]] std::size_t slot_of(std::uint64_t high, std::uint64_t low) const {
     const std::size_t mask = slots_.size() - 1;
     std::size_t slot = static_cast<std::size_t>(mixed(high, low)) & mask;
-    while (slots_[slot].value != kAbsent && (slots_[slot].high != high || slots_[slot].low != low)) {
+    while (slots_[slot].round == round_ && (slots_[slot].high != high || slots_[slot].low != low)) {
       slot = (slot + 1) & mask;
     }
     return slot;
@@ -50,12 +58,13 @@ class IndexMap {
     std::vector<Slot> old(slots_.empty() ? 64 : slots_.size() * 2);
     old.swap(slots_);
     for (const Slot& slot : old) {
-      if (slot.value != kAbsent) slots_[slot_of(slot.high, slot.low)] = slot;
+      if (slot.round == round_) slots_[slot_of(slot.high, slot.low)] = slot;
     }
   }
 
   std::vector<Slot> slots_;
   std::size_t count_ = 0;
+  std::uint32_t round_ = 1;  // slots of earlier rounds are free
 };
 
 }  // namespace stringcourse::bond

@@ -154,33 +154,36 @@ std::int32_t PairBound::find(PairPlace place) {
 }
 
 /// Notes a way to this place; it is spread from when its turn comes.
-std::int32_t PairBound::reach(PairPlace place, std::uint64_t first_term) {
+std::int32_t PairBound::reach(PairPlace place, std::uint32_t first_term) {
   forget(place);
   const std::uint64_t fronts = packed(place.first, place.second);
   const std::uint64_t behind = packed(place.behind_first, place.behind_second);
-  std::int32_t entry = index_.find(behind, fronts);
-  if (entry == IndexMap::kAbsent) {
-    entry = static_cast<std::int32_t>(entries_.size());
-    const bool finished = first_->node(place.first).finished && second_->node(place.second).finished;
-    entries_.push_back(Entry{place, finished ? Key{} : Key::impossible(), first_term, false, finished});
-    index_.insert(behind, fronts, entry);
+  std::int32_t index = index_.find(behind, fronts);
+  if (index == IndexMap::kAbsent) {
+    index = static_cast<std::int32_t>(entries_.size());
+    Entry entry;
+    entry.place = place;
+    entry.first_term = first_term;
+    entry.finished = first_->node(place.first).finished && second_->node(place.second).finished;
+    entries_.push_back(entry);
+    index_.insert(behind, fronts, index);
   } else {
-    Entry& known = entries_[static_cast<std::size_t>(entry)];
-    if (known.first_term <= first_term) return entry;
+    Entry& known = entries_[static_cast<std::size_t>(index)];
+    if (known.first_term <= first_term) return index;
     known.first_term = first_term;
   }
-  waiting_[std::max(level_, first_term + laps_to_come(place))].push_back(entry);
-  return entry;
+  waiting_[std::max(level_, first_term + laps_to_come(place))].push_back(index);
+  return index;
 }
 
 void PairBound::spread(std::int32_t index) {
   Entry& entry = entries_[static_cast<std::size_t>(index)];
   if (entry.opened) return spread_again(index);
   entry.opened = true;
-  const std::uint64_t so_far = entry.first_term;
+  const std::uint32_t so_far = entry.first_term;
   const PairPlace at = entry.place;
-  if (entry.settled) {
-    goal_term_ = goal_reached_ ? std::min(goal_term_, so_far) : so_far;
+  if (entry.finished) {
+    goal_term_ = goal_reached_ ? std::min<std::uint64_t>(goal_term_, so_far) : so_far;
     goal_reached_ = true;
     return;
   }
@@ -195,48 +198,59 @@ void PairBound::spread(std::int32_t index) {
     if (!graph.is_open(graph.node(arc.target).family)) continue;
     const Key cost = step(at, arc, of_first);
     if (cost.is_impossible()) continue;
-    const std::uint64_t first_term = order_ == Order::Weighted ? 0 : cost.words[0] >> 32;
-    ways_.push_back(Way{reach(moved(at, arc.target, of_first), so_far + first_term), cost});
+    ways_.push_back(Way{reach(moved(at, arc.target, of_first), so_far + first_term_of(cost)), a});
   }
   Entry& spread_entry = entries_[static_cast<std::size_t>(index)];
   spread_entry.first_way = first_way;
-  spread_entry.way_count = static_cast<std::int32_t>(ways_.size()) - first_way;
+  spread_entry.way_count = static_cast<std::int16_t>(static_cast<std::int32_t>(ways_.size()) - first_way);
 }
 
 /// A cheaper way to an entry was found after it was spread: its ways are there, only their first terms fall.
 void PairBound::spread_again(std::int32_t index) {
   const Entry entry = entries_[static_cast<std::size_t>(index)];
-  if (first_->node(entry.place.first).finished && second_->node(entry.place.second).finished) {
-    goal_term_ = std::min(goal_term_, entry.first_term);
-  }
+  if (entry.finished) goal_term_ = std::min<std::uint64_t>(goal_term_, entry.first_term);
   for (std::int32_t w = entry.first_way; w < entry.first_way + entry.way_count; ++w) {
     const Way way = ways_[static_cast<std::size_t>(w)];
-    const std::uint64_t first_term = order_ == Order::Weighted ? 0 : way.cost.words[0] >> 32;
-    static_cast<void>(reach(entries_[static_cast<std::size_t>(way.entry)].place, entry.first_term + first_term));
+    const Key cost = cost_of_way(entry.place, way);
+    static_cast<void>(reach(entries_[static_cast<std::size_t>(way.entry)].place, entry.first_term + first_term_of(cost)));
   }
+}
+
+Key PairBound::cost_of_way(const PairPlace& place, const Way& way) const {
+  const bool of_first = first_lags(place);
+  return step(place, (of_first ? *first_ : *second_).arc(way.arc), of_first);
 }
 
 void PairBound::spread_level() {
   const auto level = waiting_.begin();
   level_ = level->first;
-  for (std::size_t i = 0; i < level->second.size(); ++i) spread(level->second[i]);  // a level may grow while spread
+  for (std::size_t i = 0; i < level->second.size() && !ran_out_; ++i) {  // a level may grow while it is spread
+    spread(level->second[i]);
+    if (room_ != nullptr && --*room_ < 0) ran_out_ = true;
+  }
   waiting_.erase(level);
 }
 
 bool PairBound::find_least(std::uint64_t allowance) {
-  index_ = IndexMap{};
+  index_.clear();
   entries_.clear();
   ways_.clear();
+  costs_.clear();
   waiting_.clear();
-  goal_reached_ = false;
+  goal_reached_ = ran_out_ = false;
   level_ = 0;
   static_cast<void>(reach(PairPlace{first_->root(), second_->root(), kNothing, kNothing}, 0));
-  while (!goal_reached_ && !waiting_.empty() && waiting_.begin()->first <= allowance) spread_level();
+  return find_further(allowance);
+}
+
+bool PairBound::find_further(std::uint64_t allowance) {
+  while (!goal_reached_ && !ran_out_ && !waiting_.empty() && waiting_.begin()->first <= allowance) spread_level();
   return goal_reached_;
 }
 
 void PairBound::extend(std::uint64_t allowance) {
-  while (!waiting_.empty() && waiting_.begin()->first <= allowance) spread_level();
+  costs_.clear();
+  while (!ran_out_ && !waiting_.empty() && waiting_.begin()->first <= allowance) spread_level();
 }
 
 std::optional<std::uint64_t> PairBound::next_allowance() const {
@@ -329,26 +343,30 @@ bool PairBound::first_lags(const PairPlace& place) const {
 Key PairBound::from(PairPlace place) {
   const std::int32_t root = find(place);
   if (root == IndexMap::kAbsent || !entries_[static_cast<std::size_t>(root)].opened) return Key::impossible();
-  if (entries_[static_cast<std::size_t>(root)].settled) return entries_[static_cast<std::size_t>(root)].cost;
+  if (costs_.size() != entries_.size()) costs_.resize(entries_.size());
+  if (costs_[static_cast<std::size_t>(root)].settled) return costs_[static_cast<std::size_t>(root)].cost;
   stack_.assign(1, Frame{root, 0});  // depth first with an own stack
   while (!stack_.empty()) {
     Frame& frame = stack_.back();
-    Entry& entry = entries_[static_cast<std::size_t>(frame.entry)];
+    const Entry& entry = entries_[static_cast<std::size_t>(frame.entry)];
+    CostToGo& own = costs_[static_cast<std::size_t>(frame.entry)];
+    if (entry.finished) own.cost = Key{};
     if (frame.next_way == entry.way_count) {
-      entry.settled = true;
+      own.settled = true;
       stack_.pop_back();
       continue;
     }
     const Way& way = ways_[static_cast<std::size_t>(entry.first_way + frame.next_way)];
-    const Entry& next = entries_[static_cast<std::size_t>(way.entry)];
-    if (next.opened && !next.settled) {
+    const CostToGo& rest = costs_[static_cast<std::size_t>(way.entry)];
+    const bool opened = entries_[static_cast<std::size_t>(way.entry)].opened;
+    if (opened && !rest.settled) {
       stack_.push_back(Frame{way.entry, 0});  // comes back to this very way once it is settled
       continue;
     }
     ++frame.next_way;
-    if (next.opened && !next.cost.is_impossible()) entry.cost = std::min(entry.cost, way.cost + next.cost);
+    if (opened && !rest.cost.is_impossible()) own.cost = std::min(own.cost, cost_of_way(entry.place, way) + rest.cost);
   }
-  return entries_[static_cast<std::size_t>(root)].cost;
+  return costs_[static_cast<std::size_t>(root)].cost;
 }
 
 }  // namespace stringcourse::bond

@@ -49,6 +49,11 @@ class PairBound {
   /// Starts afresh, through the families that are open, and looks no farther than the least first term of any complete
   /// pair of walks, or than `allowance`. False: none within it.
   [[nodiscard]] bool find_least(std::uint64_t allowance);
+  /// Goes on where find_least stopped.
+  [[nodiscard]] bool find_further(std::uint64_t allowance);
+  /// Bounds the places looked at, over all pairs that share the counter; beyond it the pair is no use (ran_out).
+  void share_room(std::int64_t* room) { room_ = room; }
+  [[nodiscard]] bool ran_out() const { return ran_out_; }
   /// Looks at all walks within this allowance.
   void extend(std::uint64_t allowance);
   /// The least first term of a pair of complete walks; after find_least found one.
@@ -61,29 +66,37 @@ class PairBound {
   [[nodiscard]] Key from(PairPlace place);
 
  private:
+  // Kept small: a wall off the module makes tens of thousands of them.
   struct Entry {
     PairPlace place;
-    Key cost;
-    std::uint64_t first_term;  // least, from the rows' starts to here
-    bool opened, settled;
-    std::int32_t first_way = 0, way_count = 0;  // into ways_
+    std::uint32_t first_term = 0;  // least, from the rows' starts to here
+    std::int32_t first_way = 0;    // into ways_
+    std::int16_t way_count = 0;
+    bool opened = false, finished = false;
   };
   struct Way {
-    std::int32_t entry;
-    Key cost;
+    std::int32_t entry, arc;
+  };
+  struct CostToGo {
+    Key cost = Key::impossible();
+    bool settled = false;
   };
   struct Frame {
     std::int32_t entry, next_way;
   };
 
   [[nodiscard]] std::int32_t find(PairPlace place);
-  std::int32_t reach(PairPlace place, std::uint64_t first_term);
+  std::int32_t reach(PairPlace place, std::uint32_t first_term);
   [[nodiscard]] std::uint64_t laps_to_come(const PairPlace& place) const;
   [[nodiscard]] std::vector<std::int32_t> spared_pieces(const Row& row, const Row& beside) const;
   void spread_again(std::int32_t entry);
+  [[nodiscard]] Key cost_of_way(const PairPlace& place, const Way& way) const;
   void spread_level();
   void spread(std::int32_t entry);
   void forget(PairPlace& place);
+  [[nodiscard]] std::uint32_t first_term_of(const Key& cost) const {
+    return order_ == Order::Weighted ? 0 : static_cast<std::uint32_t>(cost.words[0] >> 32);
+  }
   [[nodiscard]] bool first_lags(const PairPlace& place) const;
   [[nodiscard]] PairPlace moved(const PairPlace& place, std::int32_t target, bool first_moves) const;
   /// Cost of the arc with what it costs the pair, or impossible() where rule 3 is broken.
@@ -96,12 +109,14 @@ class PairBound {
   RowGraph* second_;
   PairTerms terms_;
   Order order_;
-  bool goal_reached_ = false;
+  bool goal_reached_ = false, ran_out_ = false;
+  std::int64_t* room_ = nullptr;
   std::uint64_t goal_term_ = 0, level_ = 0;
   std::vector<std::int32_t> spared_first_, spared_second_;  // by run: short pieces that may cost no short lap
   IndexMap index_;
   std::vector<Entry> entries_;
   std::vector<Way> ways_;
+  std::vector<CostToGo> costs_;  // by entry, once asked for
   std::map<std::uint64_t, std::vector<std::int32_t>> waiting_;  // entries to spread from, by first term
   std::vector<Frame> stack_;
 };

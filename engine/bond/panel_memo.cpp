@@ -93,7 +93,7 @@ void PanelMemo::refine(PanelCase& which) {
   };
   switch (which.known) {
     case PanelCase::Known::Nothing: {
-      which.solver = std::make_unique<PanelSolver>(which.panel, budget_);
+      which.solver = std::make_unique<PanelSolver>(which.panel, budget_, out_of_room_);
       if (which.solver->try_whole()) return finish(which.solver->solve());
       which.known = PanelCase::Known::NotWhole;
       which.bound = which.solver->bound_without_whole();

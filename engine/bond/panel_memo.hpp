@@ -42,10 +42,16 @@ class PanelMemo {
   PanelCase& case_of(Panel panel);
   /// One step: Nothing -> Final where whole pieces are surely best, else NotWhole -> Bounded -> Final.
   void refine(PanelCase& which);
+  /// From now on: cases already final stay as they are.
+  void set_budget(std::int64_t budget, OutOfRoom out_of_room) {
+    budget_ = budget;
+    out_of_room_ = out_of_room;
+  }
   [[nodiscard]] std::size_t size() const { return known_.size(); }
 
  private:
   std::int64_t budget_;
+  OutOfRoom out_of_room_ = OutOfRoom::LayRoughly;
   std::map<std::string, std::unique_ptr<PanelCase>> known_;
 };
 

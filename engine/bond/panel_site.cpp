@@ -345,12 +345,9 @@ Panel panel_of(const Building& building, const PanelSite& site, const std::vecto
   };
   std::int32_t band = 0;
   for (std::size_t first = 0; first < count; ++band) {
-    // A band goes on while each course is as the one two below it, and all are of one class.
+    // A band goes on while each course is as the one two below it.
     std::size_t last = first;
-    while (last + 1 < count && class_of(building.courses[last + 1]) == class_of(building.courses[first]) &&
-           (last + 1 < first + 2 || same(last + 1, last - 1))) {
-      ++last;
-    }
+    while (last + 1 < count && (last + 1 < first + 2 || same(last + 1, last - 1))) ++last;
     const auto first_row = static_cast<std::int32_t>(panel.rows.size());
     for (std::size_t c = first; c <= last; ++c) {
       if (c < first + 2) {

@@ -51,7 +51,8 @@ Kind kind_of(const Building& building, const Standing& here) {
   const Kind plain = is_half ? Kind::Half : Kind::Full;
   const bool through = (here.first && here.run->at_start == RunEnd::ThroughCorner) || (here.last && here.run->at_end == RunEnd::ThroughCorner);
   if (course.half_high) return stock.of_pair(Kind::HalfHigh, Kind::HalfHighHalf, is_half, plain);
-  if (course.bond_beam) return stock.of_pair(Kind::BondBeam, Kind::BondBeamHalf, is_half, plain);
+  const Kind beam = is_half ? Kind::BondBeamHalf : Kind::BondBeam;
+  if (course.bond_beam && stock.has(beam)) return beam;
   if (through && !is_half) {
     if (series.corner_set && building.corner_sets_stocked) return Kind::CornerSet;
     return stock.has(Kind::Corner) ? Kind::Corner : plain;

@@ -8,7 +8,8 @@
 namespace stringcourse::bond {
 
 /// Whole: uncut pieces, and joints of exactly j wherever a run closes with them. Everything: all that is lawful.
-enum class Stage { Whole, Everything };
+/// Rough: all pieces, but where joints share a leftover only the fewest pieces that do: for layouts that are not proven.
+enum class Stage { Whole, Everything, Rough };
 
 /// The choices of one row, as the search may use them at one stage.
 struct Menu {

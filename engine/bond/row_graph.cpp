@@ -8,6 +8,7 @@ namespace {
 constexpr std::int64_t kBeyond = std::int64_t{1} << 60;  // past every wall
 constexpr std::int32_t kMakeUp = -1;
 constexpr std::int32_t kNoPiece = -2;
+constexpr int kRoughCounts = 2;
 
 std::int64_t rounded_to_step(std::int64_t length, std::int64_t step) {
   return rounded_to(Length::nanometres(length), Length::nanometres(step)).in_nanometres();
@@ -98,11 +99,13 @@ bool RowGraph::in_joint_range(std::int64_t leftover, std::int64_t joints) const 
 /// One family for each number of pieces whose joints are in range.
 void RowGraph::add_counted(Family family, std::int32_t least, std::int32_t most) {
   const std::int32_t ends = joint_ends(row_->runs[static_cast<std::size_t>(family.run)]);
+  int taken = 0;
   for (std::int32_t pieces = least; pieces <= most; ++pieces) {
     family.joints = pieces - 1 + ends;
     if (family.joints < 1 || !in_joint_range(family.leftover, family.joints)) continue;
     family.pieces = pieces;
     families_.push_back(family);
+    if (menu_->stage == Stage::Rough && ++taken == kRoughCounts) return;
   }
 }
 

@@ -6,7 +6,8 @@
 namespace stringcourse::bond {
 namespace {
 
-constexpr std::size_t kBeamWidth = 400;
+constexpr std::size_t kBeamWidth = 24;
+constexpr std::int64_t kBoundRoom = 200'000;
 
 PanelAnswer answer_of(const SweepResult& result, Order order, const Key& bound) {
   PanelAnswer answer;
@@ -20,15 +21,15 @@ PanelAnswer answer_of(const SweepResult& result, Order order, const Key& bound) 
 
 }  // namespace
 
-PanelSolver::PanelSolver(const Panel& panel, std::int64_t budget)
-    : panel_(&panel), budget_(budget), order_(order_of(panel)) {}
+PanelSolver::PanelSolver(const Panel& panel, std::int64_t budget, OutOfRoom out_of_room)
+    : panel_(&panel), budget_(budget), out_of_room_(out_of_room), order_(order_of(panel)) {}
 
 /// With no short lap, no shifted joint and no more deviation than the runs need by themselves, every other layout has a
 /// cut, or deviates more.
 bool PanelSolver::try_whole() {
   whole_tried_ = true;
   if (order_ == Order::Weighted) return false;
-  Sweep whole(*panel_, Stage::Whole);
+  Sweep whole(*panel_, Stage::Whole, room());
   best_ = whole.run(key_of(Charge{.short_laps = 1}, order_), budget_);  // only layouts without a short lap
   least_deviation_ = whole.least_deviation();
   if (best_.outcome != SweepResult::Outcome::Best) {
@@ -47,7 +48,7 @@ Key PanelSolver::bound_without_whole() const {
 }
 
 Sweep& PanelSolver::everything() {
-  if (!everything_) everything_ = std::make_unique<Sweep>(*panel_, Stage::Everything);
+  if (!everything_) everything_ = std::make_unique<Sweep>(*panel_, Stage::Everything, room());
   return *everything_;
 }
 
@@ -64,7 +65,7 @@ PanelStop PanelSolver::stop() {
     alone.rows.assign(1, row);
     alone.rows[0].runs.assign(1, row.runs[run]);
     alone.rows[0].courses = {1};
-    Sweep single(alone, Stage::Everything);
+    Sweep single(alone, Stage::Everything, room());
     if (single.root_bound().is_impossible()) found.run = static_cast<std::int32_t>(run);
   }
   return found;
@@ -81,7 +82,11 @@ std::expected<PanelAnswer, PanelStop> PanelSolver::solve() {
   if (all.outcome == SweepResult::Outcome::OutOfBudget) {
     bound = std::min(all.bound, best_.cost);
     const std::int64_t searched = all.expansions;
-    all = everything().run_beam(best_.cost, kBeamWidth);
+    if (!everything().ran_out()) all = everything().run_beam(best_.cost, kBeamWidth);
+    if (all.outcome != SweepResult::Outcome::Best && out_of_room_ == OutOfRoom::LayRoughly) {
+      Sweep rough(*panel_, Stage::Rough, room());
+      all = rough.run_beam(best_.cost, kBeamWidth);
+    }
     all.expansions = searched;
     if (all.outcome != SweepResult::Outcome::Best && !have_whole) return std::unexpected(PanelStop{false, -1, -1});
   } else if (all.outcome == SweepResult::Outcome::Best) {
@@ -95,11 +100,11 @@ std::expected<PanelAnswer, PanelStop> PanelSolver::solve() {
 }
 
 std::expected<PanelAnswer, PanelStop> solve_panel(const Panel& panel, std::int64_t budget) {
-  return PanelSolver(panel, budget).solve();
+  return PanelSolver(panel, budget, OutOfRoom::LayRoughly).solve();
 }
 
 std::optional<Cost> bound_panel(const Panel& panel) {
-  Sweep sweep(panel, Stage::Everything);
+  Sweep sweep(panel, Stage::Everything, kBoundRoom);
   const Key bound = sweep.root_bound();
   if (bound.is_impossible()) return std::nullopt;
   return cost_of(bound, order_of(panel));

@@ -11,17 +11,21 @@
 
 namespace stringcourse::bond {
 
-/// The best layout of a panel. `budget` bounds the sweep's expansions: when it runs out the answer is the best layout
+/// The best layout of a panel. `budget` bounds the sweep's expansions and, by half of it, the
+/// places that its bounds look at: when it runs out the answer is the best layout
 /// found and `least_possible` a proven bound (proven = false). Errors: PanelStop, proven when no lawful layout exists.
 [[nodiscard]] std::expected<PanelAnswer, PanelStop> solve_panel(const Panel& panel, std::int64_t budget);
 
 /// A proven bound on the cost of a panel, from pairs of rows alone: cheap. Empty: no lawful layout exists.
 [[nodiscard]] std::optional<Cost> bound_panel(const Panel& panel);
 
+/// What to do when the room for a proof runs out: lay roughly, or say that no layout was found.
+enum class OutOfRoom { LayRoughly, Stop };
+
 /// The same in steps, for who may not need the whole answer. The panel must outlive it.
 class PanelSolver {
  public:
-  PanelSolver(const Panel& panel, std::int64_t budget);
+  PanelSolver(const Panel& panel, std::int64_t budget, OutOfRoom out_of_room);
   /// Whether whole pieces alone lay it so well that nothing else can be better: then solve() is at hand. Cheap.
   [[nodiscard]] bool try_whole();
   /// What follows from try_whole() having said no: no layout is without short laps, cuts, shifts and deviation.
@@ -32,10 +36,13 @@ class PanelSolver {
 
  private:
   Sweep& everything();
+  /// Places that pair bounds may look at: in proportion to the budget.
+  [[nodiscard]] std::int64_t room() const { return budget_ / 2; }
   [[nodiscard]] PanelStop stop();
 
   const Panel* panel_;
   std::int64_t budget_;
+  OutOfRoom out_of_room_;
   Order order_;
   bool whole_tried_ = false, whole_is_best_ = false;
   std::uint64_t least_deviation_ = 0;

@@ -43,6 +43,12 @@ std::string remedy_of(const Building& building, const Panel& panel, const Row& r
   return "move the opening or the corner beside it by half a unit";
 }
 
+/// The run can be filled, were it not for bars in it and bearings on it.
+bool by_itself_fills(const Panel& panel, const PanelStop& stop) {
+  const Row& row = panel.rows[static_cast<std::size_t>(stop.row)];
+  return fills(panel, row, row.runs[static_cast<std::size_t>(stop.run)], 0);
+}
+
 }  // namespace
 
 Stopped stop_of(const Building& building, const PanelSite& site, const Panel& panel, const PanelStop& stop) {
@@ -61,7 +67,8 @@ Stopped stop_of(const Building& building, const PanelSite& site, const Panel& pa
     stopped.remedy = "move the opening from the corner or joint by half a unit, ask for a shorter bearing, or build the lintel of units";
     return stopped;
   }
-  if (stop.row < 0 || stop.run < 0) {
+  const bool run_is_known = stop.row >= 0 && stop.run >= 0;
+  if (!run_is_known || by_itself_fills(panel, stop)) {
     stopped.rule = stop.row < 0 ? "each course can be filled, but no two rows keep a lap of a quarter unit with the bars in their cells"
                                 : "no row keeps the fixed bars in whole cells and uncut units under the bearings";
     stopped.remedy = "move an opening or a bar to a half-unit line, or ask for another lintel bearing";
@@ -73,6 +80,12 @@ Stopped stop_of(const Building& building, const PanelSite& site, const Panel& pa
   stopped.last_course = row.courses.back();
   stopped.start = Length::nanometres(run.start + site.from);
   stopped.end = Length::nanometres(run.end + site.from);
+  if (run.end < run.start) {
+    stopped.rule = "the ends of this stretch overlap by " + tape_text(stopped.start - stopped.end, building.tape) +
+                   ": the corner units or the lintel beside it take more room than there is";
+    stopped.remedy = remedy_of(building, panel, row, run);
+    return stopped;
+  }
   stopped.rule = "no pieces of at least " + tape_text(Length::nanometres(panel.least_piece), building.tape) + " with joints from " +
                  tape_text(Length::nanometres(panel.joint_least), building.tape) + " to " +
                  tape_text(Length::nanometres(panel.joint_most), building.tape) + " fill " +

@@ -10,6 +10,7 @@ namespace stringcourse::bond {
 namespace {
 
 constexpr std::int32_t kNothing = -1;
+constexpr std::uint64_t kFartherLook = 64;  // of the first term, beyond an allowance that was too small
 
 std::uint64_t hash_words(const std::int32_t* words, std::size_t count) {
   std::uint64_t hash = 0x2545f4914f6cdd1dULL;
@@ -34,7 +35,8 @@ std::int64_t longest_target(const Panel& panel) {
 
 // ---- set-up --------------------------------------------------------------------------------------------------------
 
-Sweep::Sweep(const Panel& panel, Stage stage) : panel_(&panel), order_(order_of(panel)) {
+Sweep::Sweep(const Panel& panel, Stage stage, std::int64_t room)
+    : panel_(&panel), order_(order_of(panel)), room_(room) {
   const std::int64_t longest = longest_target(panel);
   std::int64_t least_module = std::int64_t{1} << 60;
   menus_.reserve(panel.rows.size());
@@ -86,6 +88,10 @@ void Sweep::find_neighbours() {
 /// Several ways to share out the costs; the best bound counts. Whole pieces are tried only for layouts without a short
 /// lap, where the costs between rows that are not paired add nothing.
 void Sweep::make_sharings(Stage stage) {
+  if (stage == Stage::Rough) {
+    add_sharing({}, {});
+    return;
+  }
   const auto same_band = [&](const Edge& edge) {
     return panel_->rows[static_cast<std::size_t>(edge.first)].band == panel_->rows[static_cast<std::size_t>(edge.second)].band;
   };
@@ -112,7 +118,12 @@ std::int32_t Sweep::pair_of(const Edge& edge) {
     }
   }
   pairs_.push_back(Pair{edge, std::make_unique<PairBound>(*panel_, graph(edge.first), graph(edge.second), edge.terms)});
+  pairs_.back().bound->share_room(&room_);
   return static_cast<std::int32_t>(pairs_.size()) - 1;
+}
+
+bool Sweep::ran_out() const {
+  return std::ranges::any_of(pairs_, [](const Pair& pair) { return pair.bound->ran_out(); });
 }
 
 /// Pairs rows along `edges`, greedily, each row once; then adds what the remaining edges of `rest` cost, pieces free.
@@ -179,11 +190,13 @@ Key Sweep::bound_at_root() {
 }
 
 Key Sweep::root_bound() {
-  for (std::uint64_t allowance = 0;;) {
+  for (std::uint64_t allowance = least_allowance_;;) {
     const Allowed allowed = allow(allowance);
+    if (ran_out()) return Key{};
     if (allowed.possible) return bound_at_root();
     if (!allowed.next) return Key::impossible();
-    allowance = *allowed.next;
+    allowance = std::max(allowance + 1, *allowed.next);
+    least_allowance_ = allowance;
   }
 }
 
@@ -191,14 +204,17 @@ Key Sweep::root_bound() {
 /// it can't use within that is closed to the pairs built after it.
 bool Sweep::build_sharing(const Sharing& sharing, std::uint64_t allowance, Allowed& allowed, std::vector<char>& built) {
   std::uint64_t taken = 0;
-  const auto missing = [&](std::uint64_t needed) { allowed.next = std::min(allowed.next.value_or(needed), needed); };
+  const auto missing = [&](std::uint64_t needed) { allowed.next = std::max(allowed.next.value_or(0), needed); };
   for (const std::int32_t index : sharing.pairs) {
     const auto p = static_cast<std::size_t>(index);
     PairBound& pair = *pairs_[p].bound;
-    if (!built[p] && (taken > allowance || !pair.find_least(allowance - taken))) {
-      if (taken > allowance) missing(taken);
-      if (taken <= allowance && pair.next_allowance()) missing(*pair.next_allowance() + taken);
-      return false;
+    if (room_ < 0) return false;
+    if (!built[p] && !pair.find_least(allowance > taken ? allowance - taken : 0)) {
+      // How much it would take: a start for the next allowance, which may be more than is needed and costs only time.
+      if (!pair.find_further(allowance + kFartherLook)) {
+        if (pair.next_allowance()) missing(taken + *pair.next_allowance());
+        return false;
+      }
     }
     taken += pair.least_first_term();
   }
@@ -219,6 +235,15 @@ bool Sweep::build_sharing(const Sharing& sharing, std::uint64_t allowance, Allow
 }
 
 Sweep::Allowed Sweep::allow(std::uint64_t allowance) {
+  if (built_for_ == allowance) return built_;
+  built_for_.reset();
+  Allowed allowed = build_all(allowance);
+  built_for_ = allowance;
+  built_ = allowed;
+  return allowed;
+}
+
+Sweep::Allowed Sweep::build_all(std::uint64_t allowance) {
   allowance_ = allowance;
   Allowed allowed;
   for (std::size_t row = 0; row < graphs_.size(); ++row) {
@@ -242,6 +267,7 @@ Sweep::Allowed Sweep::allow(std::uint64_t allowance) {
 
 std::int32_t Sweep::impossible_row() {
   for (std::size_t row = 0; row < graphs_.size(); ++row) {
+    built_for_.reset();
     graphs_[row].open_all_families();
     row_bounds_[row] = RowBound(graphs_[row]);
     if (row_bounds_[row].from(graphs_[row].root()).is_impossible()) return static_cast<std::int32_t>(row);
@@ -478,11 +504,16 @@ void Sweep::restart() {
 SweepResult Sweep::run(const Key& cutoff, std::int64_t budget) {
   SweepResult result;
   const bool weighted = order_ == Order::Weighted;
-  std::uint64_t allowance = cutoff.is_impossible() || weighted ? 0 : cutoff.words[0] >> 32;
+  std::uint64_t allowance = cutoff.is_impossible() || weighted ? least_allowance_ : cutoff.words[0] >> 32;
   for (;;) {
     const Key beyond{{(allowance + 1) << 32, 0, 0, 0}};
     const bool last = weighted || !(beyond < cutoff);
     const Allowed allowed = allow(allowance);
+    if (ran_out()) {
+      result.outcome = SweepResult::Outcome::OutOfBudget;
+      result.bound = Key{};
+      return result;
+    }
     if (allowed.possible) {
       SweepResult within = run_within(last ? cutoff : beyond, budget - result.expansions);
       within.expansions += result.expansions;
@@ -527,9 +558,10 @@ SweepResult Sweep::run_within(const Key& cutoff, std::int64_t budget) {
 
 SweepResult Sweep::run_beam(const Key& cutoff, std::size_t width) {
   SweepResult result;
-  for (int widening = 0; widening < 6 && result.outcome != SweepResult::Outcome::Best; ++widening) {
-    result = run_beam_within(cutoff, width);
-    if (result.outcome != SweepResult::Outcome::Best) static_cast<void>(allow(allowance_ * 2 + 4));
+  const int widenings = pairs_.empty() ? 1 : 6;
+  for (int widening = 0; widening < widenings && result.outcome != SweepResult::Outcome::Best && !ran_out(); ++widening) {
+    static_cast<void>(allow(widening == 0 ? allowance_ : allowance_ * 2 + 4));
+    if (!ran_out()) result = run_beam_within(cutoff, width);
   }
   return result;
 }

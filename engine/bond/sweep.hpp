@@ -26,7 +26,8 @@ struct SweepResult {
 
 class Sweep {
  public:
-  Sweep(const Panel& panel, Stage stage);
+  /// `room` bounds the places that its pair bounds may look at.
+  Sweep(const Panel& panel, Stage stage, std::int64_t room);
   /// Least cost of any layout at this stage, from bounds alone; impossible() if some pair of rows has none.
   [[nodiscard]] Key root_bound();
   /// The best layout that costs less than `cutoff`, within `budget` expansions. Layouts are looked for within a growing
@@ -35,6 +36,8 @@ class Sweep {
   /// A good layout, not proven: only the `width` most promising states of each step are followed. For jobs whose
   /// proof runs out of budget.
   [[nodiscard]] SweepResult run_beam(const Key& cutoff, std::size_t width);
+  /// Whether the pair bounds ran out of room: nothing is proven then, and only run_beam of a Rough sweep helps.
+  [[nodiscard]] bool ran_out() const;
   /// A row that no walk completes by itself, or -1.
   [[nodiscard]] std::int32_t impossible_row();
   /// Least total deviation that the runs need by themselves.
@@ -79,6 +82,7 @@ class Sweep {
     std::optional<std::uint64_t> next;    // the next allowance worth trying; nullopt: it would change nothing
   };
   [[nodiscard]] Allowed allow(std::uint64_t allowance);
+  [[nodiscard]] Allowed build_all(std::uint64_t allowance);
   [[nodiscard]] bool build_sharing(const Sharing& sharing, std::uint64_t allowance, Allowed& allowed, std::vector<char>& built);
   [[nodiscard]] SweepResult run_within(const Key& cutoff, std::int64_t budget);
   [[nodiscard]] Key bound_at_root();
@@ -130,8 +134,12 @@ class Sweep {
   std::vector<std::int32_t> slots_;
   std::vector<std::int32_t> child_;
   std::vector<Waiting> heap_;
+  std::int64_t room_ = 0;
   bool cut_off_ = false;  // something was dropped for costing no less than the cutoff
   std::uint64_t allowance_ = 0;
+  std::uint64_t least_allowance_ = 0;            // where to begin: less was tried, or is surely too little
+  std::optional<std::uint64_t> built_for_;       // what the pairs stand built for
+  Allowed built_;
 };
 
 }  // namespace stringcourse::bond

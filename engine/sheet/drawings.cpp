@@ -29,7 +29,7 @@ Area inside(const Sheet& sheet) { return {kRim, kRim, sheet.width - kRim, sheet.
 Sheet plan_drawing(const Context& context, SheetName name, int course) {
   const PlanExtent extent = extent_of_plan(context.building);
   const Length wide = extent.high.x - extent.low.x, high = extent.high.y - extent.low.y;
-  const Scale scale = fitting_scale(wide, high, kLargest, kLargest, kSmallestNumbered);
+  const Scale scale = fitting_scale(wide, high, kLargest, kLargest, {50});
   Sheet sheet = sheet_for(std::move(name), scale.paper(wide) + 2 * (kPlanBorder + kRim),
                           scale.paper(high) + 2 * (kPlanBorder + kRim));
   sheet.groups.push_back(draw_plan(context, course, PlanDetail::Units, inside(sheet), scale));

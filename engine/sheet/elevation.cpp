@@ -143,15 +143,8 @@ void draw_running_dimensions(Pad& pad, const Elevation& elevation) {
   if (elevation.part.first()) pad.dot({elevation.view.at(Length()), line}, 900, Fill::None);
   std::vector<Micrometres> wanted;
   for (const Length edge : edges) wanted.push_back(elevation.view.at(edge));
-  const auto text_of = [&](Length edge, bool both) { return both ? both_forms(edge, context.tape()) : height_text(context, edge); };
-  const auto widest_of = [&](bool both) {
-    Micrometres widest = 0;
-    for (const Length edge : edges) widest = std::max(widest, text_width(text_of(edge, both), kText, Weight::Regular));
-    return widest;
-  };
-  const Micrometres room = elevation.room.width();
-  const bool both = (widest_of(true) + 2'500) * static_cast<Micrometres>(edges.size()) <= room;
-  const Micrometres widest = widest_of(both);
+  Micrometres widest = 0;
+  for (const Length edge : edges) widest = std::max(widest, text_width(height_text(context, edge), kText, Weight::Regular));
   const Micrometres half = widest / 2;
   const auto places = spread(wanted, widest + 2'500, elevation.room.left + half, elevation.room.right - half);
   for (std::size_t index = 0; index < edges.size(); ++index) {
@@ -159,7 +152,12 @@ void draw_running_dimensions(Pad& pad, const Elevation& elevation) {
     pad.line({x, elevation.ground - 1'500}, {x, line - 1'500});
     pad.line({x - 1'200, line - 1'200}, {x + 1'200, line + 1'200}, {Pen::Medium});
     pad.line({x, line - 1'500}, {places[index], line - 4'000});
-    pad.write({places[index], line - 4'600 - kText}, text_of(edges[index], both), {kText, Weight::Regular, Anchor::Middle});
+    const Lettering lettering{kText, Weight::Regular, Anchor::Middle, Ink::Black, 0};
+    const std::string text = height_text(context, edges[index]), inches = total_inches(edges[index]);
+    pad.write({places[index], line - 4'600 - kText}, text, lettering);
+    if (context.tape() == Tape::Inches && inches != text) {
+      pad.write({places[index], line - 4'600 - kText - line_pitch(kText)}, inches, lettering);
+    }
   }
 }
 
@@ -190,7 +188,10 @@ void write_notes(Pad& pad, const Elevation& elevation) {
   const Wall& wall = context.wall(elevation.wall);
   std::string text = fill_in(wall.interior ? context.words.seen_from_inside : context.words.seen_from, {wall.start_name});
   text += " " + std::string(context.words.datum_note);
-  text += " " + std::string(context.words.elevation_note) + " " + joined(legend_of(context, {elevation.wall, 0}), "; ");
+  const auto& courses = context.building.courses;
+  if (std::any_of(courses.begin(), courses.end(), [](const Course& course) { return course.wire; })) text += " " + std::string(context.words.wire_mark_note);
+  if (!setout::bars_on_wall(context.building, context.layout, elevation.wall).empty()) text += " " + std::string(context.words.elevation_note);
+  text += " " + joined(legend_of(context, {elevation.wall, 0}), "; ");
   const Lettering lettering{kSmallText};
   Micrometres y = elevation.room.bottom + 4'500;
   for (const std::string& line : wrapped(text, elevation.room.width(), lettering)) {

@@ -74,7 +74,7 @@ std::string rod_text(const Context& context, const setout::RodMark& mark) {
   return {};
 }
 
-void add_saw_group(Table& table, const Context& context, const setout::SawGroup& group) {
+void add_saw_group(Table& table, const Context& context, const setout::SawGroup& group, std::size_t number) {
   const Words& words = context.words;
   for (std::size_t first = 0; first < group.places.size(); first += kPlacesInARow) {
     std::string places;
@@ -89,27 +89,19 @@ void add_saw_group(Table& table, const Context& context, const setout::SawGroup&
       places += ')';
     }
     if (first > 0) {
-      table.add_row({"", "", "", "", "", places});
+      table.add_row({"", "", "", "", "", "", places});
       continue;
     }
-    const std::string from = std::string(words.kinds[static_cast<std::size_t>(group.from)]) + ", " +
-                             tape_text(group.from_length, context.tape());
-    table.add_row({"", tape_text(group.length, context.tape()), number_text(static_cast<long long>(group.places.size())), from,
-                   tape_text(group.offcut, context.tape()), places});
+    const std::string from = std::string(words.kinds[static_cast<std::size_t>(group.from)]) + " " + saw_text(context, group.from_length);
+    table.add_row({"", "C" + number_text(static_cast<long long>(number)), both_forms(group.length, context.tape()),
+                   number_text(static_cast<long long>(group.places.size())), from, saw_text(context, group.offcut), places});
   }
-}
-
-std::string lead_row_text(const setout::Lead& lead) {
-  std::string text;
-  for (const setout::LeadCourse& course : lead.courses) {
-    if (!text.empty()) text += ",  ";
-    text += number_text(course.course) + ": " + number_text(course.arriving_units) + " / " + number_text(course.leaving_units);
-  }
-  return text;
 }
 
 std::string known_text(const Words& words, const Source& source) {
-  return fill_in(words.how_known, {source.text, std::string(knowledge_name(source.knowledge))});
+  const std::string known(knowledge_name(source.knowledge));
+  if (source.text.find(known) != std::string::npos) return source.text;
+  return fill_in(words.how_known, {source.text, known});
 }
 
 void add_findings(Table& table, const Context& context) {
@@ -125,6 +117,12 @@ void add_findings(Table& table, const Context& context) {
   }
 }
 
+// "least-piece" as words.
+std::string spaced(std::string id) {
+  std::replace(id.begin(), id.end(), '-', ' ');
+  return id;
+}
+
 // Rules of things that this building has none of are left out.
 bool rule_applies(const Context& context, std::string_view id) {
   const bool steel = context.building.bars.has_value() || !context.layout.bars.empty();
@@ -134,37 +132,53 @@ bool rule_applies(const Context& context, std::string_view id) {
   return true;
 }
 
+// Filler to be packed where the hole is larger than what was asked.
+std::string packed_text(const Context& context, const ResolvedOpening& opening) {
+  if (opening.filler_each_side <= Length() && opening.filler_head <= Length()) return {};
+  return "\n" + fill_in(context.words.packed, {height_text(context, opening.filler_each_side), height_text(context, opening.filler_head)});
+}
+
+void add_opening(Table& table, const Context& context, std::size_t index) {
+  const Words& words = context.words;
+  const Tape tape = context.tape();
+  const ResolvedOpening& opening = context.building.openings[index];
+  const Wall& wall = context.wall(opening.wall);
+  const bool floor = opening.first_course <= 1 && opening.use != OpeningUse::Window;
+  const std::string size = fill_in(words.wide, {both_forms(opening.width(), tape)}) + "\n" +
+                           fill_in(words.high, {both_forms(opening.height(), tape)});
+  const std::string jambs = fill_in(words.from_named, {wall.start_name}) + "\n" + both_forms(opening.from.distance_from_start(), tape) +
+                            "\n" + both_forms(opening.to.distance_from_start(), tape);
+  const std::string heights = fill_in(floor ? words.floor : words.sill, {both_forms(opening.underside, tape)}) + "\n" +
+                              fill_in(words.head, {both_forms(opening.soffit, tape)});
+  const std::string asked = opening.asked_width > Length() ? size_text(context, opening.asked_width, opening.asked_height) : "";
+  std::string lintel = lintel_text(context, index);
+  if (!opening.note.empty()) lintel += "\n" + opening.note;
+  table.add_row({opening.name + "\n" + use_text(words, opening.use) + ", " + wall.name, size, jambs, heights,
+                 asked + packed_text(context, opening), lintel});
+}
+
 }  // namespace
 
 Table opening_schedule(const Context& context) {
   const Words& words = context.words;
   Table table = new_table(context, words.title_openings,
-                          {column(words.opening, 9), column(words.on_side, 6), column(words.masonry_opening, 16),
-                           column(words.from_corner, 14), column(words.underside, 8), column(words.head_height, 8),
-                           column(words.asked, 13), column(words.lintel, 16), column(words.note, 10)},
+                          {column(words.opening, 12), column(words.masonry_opening, 19), column(words.from_corner, 17),
+                           column(words.underside, 19), column(words.asked, 15), column(words.lintel, 18)},
                           kText);
-  for (std::size_t index = 0; index < context.building.openings.size(); ++index) {
-    const ResolvedOpening& opening = context.building.openings[index];
-    const Wall& wall = context.wall(opening.wall);
-    const std::string places = wall.start_name + ": " + height_text(context, opening.from.distance_from_start()) + ", " +
-                               height_text(context, opening.to.distance_from_start());
-    const std::string asked = opening.asked_width > Length() ? size_text(context, opening.asked_width, opening.asked_height) : "";
-    table.add_row({opening.name + "\n" + use_text(words, opening.use), wall.name,
-                   size_text(context, opening.width(), opening.height()), places, height_text(context, opening.underside),
-                   height_text(context, opening.soffit), asked, lintel_text(context, index), opening.note});
-  }
+  for (std::size_t index = 0; index < context.building.openings.size(); ++index) add_opening(table, context, index);
   return table;
 }
 
 Table saw_table(const Context& context) {
   const Words& words = context.words;
   Table table = new_table(context, words.title_saw,
-                          {column("", 3), column(words.piece_length, 11), column(words.pieces, 8, Anchor::End),
-                           column(words.cut_from, 20), column(words.offcut, 9), column(words.places, 49)},
+                          {column("", 3), column(words.cut_key, 6), column(words.piece_length, 18), column(words.pieces, 8, Anchor::End),
+                           column(words.cut_from, 16), column(words.offcut, 10), column(words.places, 39)},
                           kText);
   table.pencil_boxes = true;
+  std::size_t number = 0;
   for (const setout::SawGroup& group : setout::saw_list(context.building, context.layout).groups) {
-    add_saw_group(table, context, group);
+    add_saw_group(table, context, group, ++number);
   }
   return table;
 }
@@ -208,20 +222,26 @@ Table gauge_rod_table(const Context& context) {
 
 Table lead_table(const Context& context) {
   const Words& words = context.words;
-  Table table = new_table(context, words.title_lead_table,
-                          {column(words.corner, 12), column(words.lead_units_heading, 24), column(words.lead_courses, 64)},
-                          kText);
+  std::vector<Column> columns{column(words.corner, 13), column(words.lead_units_heading, 27)};
+  const int high = std::min(setout::kLeadCourses, static_cast<int>(context.building.courses.size()));
+  for (int course = 1; course <= high; ++course) {
+    columns.push_back({fill_in(words.lead_course, {number_text(course)}), 12, Anchor::Start});
+  }
+  Table table = new_table(context, words.title_lead_table, std::move(columns), kText);
   for (const setout::Lead& lead : setout::leads(context.building, context.layout)) {
     const Corner& corner = context.building.corners[static_cast<std::size_t>(lead.corner)];
-    table.add_row({corner.name, context.wall(corner.arriving).name + " / " + context.wall(corner.leaving).name,
-                   lead_row_text(lead)});
+    std::vector<std::string> cells{corner.name, context.wall(corner.arriving).name + " + " + context.wall(corner.leaving).name};
+    for (const setout::LeadCourse& course : lead.courses) {
+      cells.push_back(number_text(course.arriving_units) + " + " + number_text(course.leaving_units));
+    }
+    table.add_row(cells);
   }
   return table;
 }
 
 Table notes_table(const Context& context) {
   const Words& words = context.words;
-  Table table = new_table(context, words.title_notes, {column("", 14), column("", 50), column("", 36)}, kSmallText);
+  Table table = new_table(context, words.title_notes, {column("", 13), column("", 51), column("", 36)}, kSmallText);
   if (!context.job.notes.empty()) {
     table.add_heading(std::string(words.notes));
     table.add_row({"", context.job.notes, ""});
@@ -233,7 +253,7 @@ Table notes_table(const Context& context) {
     table.add_row({series.id, series.title, known_text(words, series.source)});
   }
   for (const Rule& rule : catalogue_rules()) {
-    if (rule_applies(context, rule.id)) table.add_row({rule.id, rule.text, known_text(words, rule.source)});
+    if (rule_applies(context, rule.id)) table.add_row({spaced(rule.id), rule.text, known_text(words, rule.source)});
   }
   return table;
 }

@@ -39,7 +39,9 @@ std::vector<std::string> words_of(const std::string& line) {
     const std::size_t end = std::min(line.find(' ', at), line.size());
     if (end > at) {
       std::string word = line.substr(at, end - at);
-      if (!words.empty() && is_digit(words.back().back()) && is_fraction(word)) words.back() += " " + word;
+      const bool second_form = !words.empty() && words.back() == "=";  // "= 175 5/16\"" stays together
+      const bool fraction = !words.empty() && is_digit(words.back().back()) && is_fraction(word);
+      if (second_form || fraction) words.back() += " " + word;
       else words.push_back(std::move(word));
     }
     at = end + 1;

@@ -85,6 +85,23 @@ std::optional<Area> room_for_number(const PlanView& view, const Wall& wall, Leng
   return view.box(wall, from, to, Length(), thick);
 }
 
+// Number and letter, on white where the unit is hatched; at least the letter of an exception.
+void write_unit(Pad& pad, const Area& room, const Piece& piece, const std::string& letter) {
+  const std::string number = number_text(piece.number);
+  const Lettering lettering{kSmallText};
+  const Micrometres along = std::max(room.width(), room.height()) - 400;
+  const std::string whole = letter.empty() ? number : number + " " + letter;
+  const std::string text = fits(whole, along, lettering) || letter.empty() ? whole : letter;
+  if (setout::is_saw_cut(piece) && fits(text, along, lettering)) {
+    const Micrometres half = text_width(text, kSmallText, Weight::Regular) / 2 + 300, high = kSmallText / 2 + 250;
+    const bool level = room.width() >= room.height();
+    const Point middle = room.centre();
+    const Micrometres x = level ? half : high, y = level ? high : half;
+    pad.box(clipped_box({middle.x - x, middle.y - y, middle.x + x, middle.y + y}, room), {Pen::None}, Fill::White);
+  }
+  write_inside(pad, room, text, lettering);
+}
+
 void draw_unit(Pad& pad, const Context& context, const PlanView& view, const Run& run, const Piece& piece,
                const std::vector<setout::WallBar>& bars) {
   const Wall& wall = context.wall(run.wall);
@@ -96,9 +113,7 @@ void draw_unit(Pad& pad, const Context& context, const PlanView& view, const Run
   Pad unit(Role::Figure, setout::piece_name(context.building, run, piece));
   unit.box(box, {Pen::Thin}, exception.fill == Fill::None ? Fill::White : exception.fill);
   const auto room = room_for_number(view, wall, thick, piece, bars);
-  if (room && view.scale.denominator <= kSmallestNumbered.denominator && piece.length > Length::inches(8)) {
-    write_inside(unit, *room, number_text(piece.number), {kSmallText});
-  }
+  if (room && view.scale.denominator <= kSmallestNumbered.denominator) write_unit(unit, *room, piece, exception.letter);
   pad.add(std::move(unit).take());
   draw_corner_part(pad, context, view, run, piece);
 }

@@ -16,7 +16,7 @@ struct PlanExtent {
 /// Room that lettering and dimensions take round the plan, on each side.
 inline constexpr Micrometres kPlanBorder = 18'500;
 /// At this scale and larger ones unit numbers are legible in a plan.
-inline constexpr Scale kSmallestNumbered{50};
+inline constexpr Scale kSmallestNumbered{60};
 /// Plans are drawn no larger.
 inline constexpr Scale kLargestPlan{30};
 

@@ -60,16 +60,28 @@ std::string name_part(const std::string& text) {
   return part.empty() ? "side" : part;
 }
 
+// Where a sheet of a table ends: rows stay whole unless one is longer than a sheet.
+std::size_t end_of_sheet(const Table& table, std::size_t first, std::size_t fit) {
+  const std::size_t most = std::min(table.lines.size(), first + fit);
+  if (most == table.lines.size()) return most;
+  for (std::size_t end = most; end > first; --end) {
+    if (table.lines[end].starts_row && !table.lines[end - 1].heading) return end;
+  }
+  return most;
+}
+
 void list_table(std::vector<Entry>& entries, const Context& context, const Table& table, Sort sort,
                 const std::string& name) {
   if (table.lines.empty()) return;
-  const std::size_t fit =
-      std::max<std::size_t>(1, lines_that_fit(table, context.page.drawing.height() - kTableHead - kTableFoot));
-  const auto of = static_cast<int>((table.lines.size() + fit - 1) / fit);
-  for (int index = 1; index <= of; ++index) {
-    Entry entry{.sort = sort, .name = name, .title = part_title(context.words, table.name, index, of)};
-    entry.first_line = static_cast<std::size_t>(index - 1) * fit;
-    entry.last_line = std::min(table.lines.size(), entry.first_line + fit);
+  const Micrometres foot = sort == Sort::Notes || sort == Sort::Sides ? 0 : kTableFoot;
+  const std::size_t fit = std::max<std::size_t>(1, lines_that_fit(table, context.page.drawing.height() - kTableHead - foot));
+  std::vector<std::size_t> ends;
+  while (ends.empty() || ends.back() < table.lines.size()) ends.push_back(end_of_sheet(table, ends.empty() ? 0 : ends.back(), fit));
+  for (std::size_t index = 0; index < ends.size(); ++index) {
+    const std::string title = part_title(context.words, table.name, static_cast<int>(index) + 1, static_cast<int>(ends.size()));
+    Entry entry{.sort = sort, .name = name, .title = title};
+    entry.first_line = index == 0 ? 0 : ends[index - 1];
+    entry.last_line = ends[index];
     entries.push_back(std::move(entry));
   }
 }
@@ -118,6 +130,14 @@ Lists lists_of(const Context& context) {
           lead_table(context), saw_note(context)};
 }
 
+constexpr Micrometres kBetweenTables = 9'000;
+
+// Few corners' leads stand on the gauge rod's sheet.
+bool leads_fit_under_rod(const Context& context, const Lists& lists) {
+  const Micrometres taken = table_height(lists.rod, lists.rod.lines.size()) + kBetweenTables + table_height(lists.leads, lists.leads.lines.size());
+  return taken <= context.page.drawing.height() - kTableHead - kTableFoot;
+}
+
 std::vector<Entry> list_sheets(const Context& context, const Lists& lists) {
   std::vector<Entry> entries{{.sort = Sort::Summary, .name = "summary", .title = std::string(context.words.title_summary),
                               .scale = scale_of_summary(context)}};
@@ -129,15 +149,20 @@ std::vector<Entry> list_sheets(const Context& context, const Lists& lists) {
   list_table(entries, context, lists.openings, Sort::Openings, "openings");
   list_table(entries, context, lists.saw, Sort::Saw, "saw-list");
   list_table(entries, context, lists.rod, Sort::GaugeRod, "gauge-rod");
-  list_table(entries, context, lists.leads, Sort::Leads, "leads");
+  if (!leads_fit_under_rod(context, lists)) list_table(entries, context, lists.leads, Sort::Leads, "leads");
   number_names(entries);
   return entries;
 }
 
-Group draw_list(const Context& context, const Table& table, const Entry& entry, const std::string& note) {
+// A part of a table with its note at the foot; `under`, a second table below it, or none.
+Group draw_list(const Context& context, const Table& table, const Entry& entry, const std::string& note, const Table* under) {
   const Area room = context.page.drawing;
   Pad pad(Role::Table, entry.title);
   pad.add(draw_table(table, {room.left, room.top - kTableHead}, entry.first_line, entry.last_line));
+  if (under) {
+    const Micrometres top = room.top - kTableHead - table_height(table, entry.last_line - entry.first_line) - kBetweenTables;
+    pad.add(draw_table(*under, {room.left, top}, 0, under->lines.size()));
+  }
   const Lettering lettering{kSmallText};
   Micrometres y = room.bottom + kTableFoot - 4'500;
   for (const std::string& line : wrapped(note, room.width(), lettering)) {
@@ -151,6 +176,7 @@ Group draw_list(const Context& context, const Table& table, const Entry& entry, 
 std::string note_of(const Context& context, const Lists& lists, Sort sort) {
   if (sort == Sort::Saw) return lists.saw_note;
   if (sort == Sort::GaugeRod) return std::string(context.words.rod_note);
+  if (sort == Sort::Leads) return std::string(context.words.lead_note);
   if (sort == Sort::Openings) return std::string(context.words.schedule_note);
   return {};
 }
@@ -169,7 +195,10 @@ Group draw_entry(const Context& context, const Lists& lists, const Entry& entry)
     case Sort::GaugeRod:
     case Sort::Leads: break;
   }
-  return draw_list(context, *lists.of(entry.sort), entry, note_of(context, lists, entry.sort));
+  const bool with_leads = entry.sort == Sort::GaugeRod && leads_fit_under_rod(context, lists) && !lists.leads.lines.empty();
+  std::string note = note_of(context, lists, entry.sort);
+  if (with_leads) note += " " + std::string(context.words.lead_note);
+  return draw_list(context, *lists.of(entry.sort), entry, note, with_leads ? &lists.leads : nullptr);
 }
 
 // Each sort of sheet carries the caution that belongs to its work; the catalogue's words first, our own without.

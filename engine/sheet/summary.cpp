@@ -261,7 +261,7 @@ Group draw_course_plan(const Context& context, int course) {
   Stack stack(pad, right_of(context, kPlanShare), std::string(context.words.more_follow));
   if (course == 1) write_first_course_notes(stack, context);
   else write_second_course_notes(stack, context);
-  stack.write(joined(legend_of(context, {-1, course}), "; "), Weight::Regular);
+  if (scale.denominator <= kSmallestNumbered.denominator) stack.write(joined(legend_of(context, {-1, course}), "; "), Weight::Regular);
   return std::move(pad).take();
 }
 

@@ -193,6 +193,11 @@ class OfferFinder {
 
 }  // namespace
 
-void find_offers(Answer& answer, bond::PanelMemo& memo, const Wishes& wishes) { OfferFinder(answer, memo, wishes).run(); }
+/// Changes whose layouts can't be proven quickly are not offered.
+void find_offers(Answer& answer, bond::PanelMemo& memo, const Wishes& wishes) {
+  memo.set_budget(wishes.search_budget / 20, bond::OutOfRoom::Stop);
+  OfferFinder(answer, memo, wishes).run();
+  memo.set_budget(wishes.search_budget, bond::OutOfRoom::LayRoughly);
+}
 
 }  // namespace stringcourse

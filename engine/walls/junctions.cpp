@@ -239,6 +239,20 @@ Works placeholders(Draft& draft) {
   return works;
 }
 
+/// A lapped wall needs a slot in its main wall: the square of a re-entrant corner is no place for one.
+void check_slot(Draft& draft, const Works& works, const Junction& junction) {
+  const Wall& main = wall_at(draft, junction.main);
+  const Length before = Position() - junction.from, beyond = junction.to - Position::from_start(main.actual);
+  if (junction.kind != JunctionKind::Lapped || (before <= Length() && beyond <= Length())) return;
+  const bool at_start = before > Length();
+  const auto index = static_cast<std::size_t>(junction.abutting - works.first);
+  refuse(draft, "junction-in-corner", pointer(kInner, index, junction.at_abutting_start ? "start_junction" : "end_junction"),
+         joined({asked(draft, index).name, " is to lap into ", main.name, " ", say(draft, at_start ? before : beyond),
+                 " inside the corner at ", at_start ? main.start_name : main.end_name, ", where no unit can give way to it."}),
+         joined({"Butt it with ties, or move it at least ", say_at_least(draft, at_start ? before : beyond), " toward ",
+                 at_start ? main.end_name : main.start_name, "."}));
+}
+
 /// Once all walls stand: names for what comes after, and starts from interior walls against their final faces.
 void settle(Draft& draft, const Works& works) {
   for (std::size_t i = 0; i < works.progress.size(); ++i) {
@@ -257,6 +271,7 @@ void settle(Draft& draft, const Works& works) {
   }
   const std::vector<Junction> junctions = draft.building.junctions;
   for (const Junction& junction : junctions) {
+    if (progress_of(works, junction.main) == Progress::Ended) check_slot(draft, works, junction);
     if (!junction.at_abutting_start || !wall_at(draft, junction.main).interior) continue;
     if (progress_of(works, junction.main) != Progress::Ended) continue;
     (void)check_start(draft, static_cast<std::size_t>(junction.abutting - works.first), junction.main,
