@@ -1,6 +1,7 @@
 #include "random_jobs.hpp"
 
 #include <algorithm>
+#include <optional>
 #include <string>
 #include <utility>
 
@@ -48,7 +49,8 @@ class JobMaker {
   void choose_series() {
     const auto catalogue = catalogue_series();
     Series base = catalogue[static_cast<std::size_t>(dice_.below(static_cast<std::int64_t>(catalogue.size())))];
-    if (dice_.one_in(4)) base = *find_series("us-8");
+    const std::vector<std::string> common{"us-8", "us-8", "au-190", "uk-215"};  // half a unit thick: most plans lay
+    if (dice_.one_in(2)) base = *find_series(dice_.pick(common));
     job_.tape = dice_.one_in(8) ? (base.tape == Tape::Inches ? Tape::Millimetres : Tape::Inches) : base.tape;
     job_.units.series = base.id;
     if (dice_.one_in(8)) own_like(base);
@@ -131,10 +133,12 @@ class JobMaker {
 
   void choose_outline() {
     std::vector<Leg> legs;
+    // A corner that turns in keeps no grid unless the wall is half a unit thick.
+    const bool square = thickness_ == half_ || dice_.one_in(4);
     const std::int64_t shape = dice_.below(10);
     job_.outline.closed = shape < 7;
     if (!job_.outline.closed) legs = open_plan();
-    else if (shape < 3) legs = rectangle();
+    else if (shape < 3 || !square) legs = rectangle();
     else if (shape < 6) legs = l_plan();
     else legs = u_plan();
     if (job_.outline.closed) std::rotate(legs.begin(), legs.begin() + dice_.below(static_cast<std::int64_t>(legs.size())), legs.end());
@@ -168,6 +172,7 @@ class JobMaker {
       if (!last || job_.outline.closed) side.turn = legs[i].turn;
       halves_.push_back(legs[i].halves);
       walls_.push_back(side.from + side.to);
+      taken_.push_back({});
       ends_.push_back({side.from, side.to});
       job_.outline.sides.push_back(side);
     }
@@ -186,18 +191,50 @@ class JobMaker {
     if (half_high && dice_.one_in(12)) job_.heights.half_high_courses = {static_cast<int>(dice_.between(1, courses_))};
   }
 
+  // --- what stands where along a wall, in half units from its first corner ---
+  struct Taken {
+    std::int64_t from, to;
+  };
+
+  /// A stretch `width` wide with `clear` half units to its neighbours and the wall's ends; from the wall's first corner.
+  /// Now and then anything goes, so that refusals come up too.
+  std::optional<std::int64_t> free_stretch(std::size_t wall, std::int64_t width, std::int64_t clear) {
+    const std::int64_t room = halves_[wall] - width;
+    if (room < 2 * clear) return std::nullopt;
+    for (int tries = 0; tries < 6; ++tries) {
+      const std::int64_t from = dice_.between(clear, room - clear);
+      const bool free = std::ranges::none_of(taken_[wall], [&](const Taken& t) { return from < t.to + clear && t.from - clear < from + width; });
+      if (!free && !dice_.one_in(40)) continue;
+      taken_[wall].push_back({from, from + width});
+      return from;
+    }
+    return std::nullopt;
+  }
+
+  /// Says a place from one end of the wall or the other, to the near face or edge.
+  Place place_of(std::size_t wall, std::int64_t from, std::int64_t width) {
+    Place place;
+    const bool from_start = dice_.one_in(2);
+    place.from = from_start ? ends_[wall].first : ends_[wall].second;
+    place.at = halves(from_start ? from : halves_[wall] - from - width);
+    return place;
+  }
+
+  std::size_t some_wall() { return static_cast<std::size_t>(dice_.below(static_cast<std::int64_t>(walls_.size()))); }
+
   // --- interior walls ---
   void choose_interior_walls() {
     if (!dice_.one_in(3)) return;
     for (std::int64_t i = dice_.between(1, 2); i > 0; --i) {
-      const std::size_t off = static_cast<std::size_t>(dice_.below(static_cast<std::int64_t>(walls_.size())));
+      const std::size_t off = some_wall();
+      const auto from = free_stretch(off, 1, 2);
+      if (!from) continue;
       InteriorWall wall;
       wall.name = "P" + std::to_string(i);
       wall.off = walls_[off];
-      wall.place.from = dice_.one_in(2) ? ends_[off].first : ends_[off].second;
-      wall.place.at = halves(dice_.between(2, std::max<std::int64_t>(halves_[off] - 2, 2)));
+      wall.place = place_of(off, *from, 1);
       if (dice_.one_in(3)) wall.place.to = dice_.one_in(2) ? Face::Far : Face::Near;
-      if (!job_.outline.closed || dice_.one_in(4)) wall.length = halves(dice_.between(2, 6));
+      if (!job_.outline.closed || dice_.one_in(3)) wall.length = halves(dice_.between(2, 5));
       const auto kind = [&] { return static_cast<JunctionKind>(dice_.below(3)); };
       if (dice_.one_in(2)) wall.start_junction = kind();
       if (dice_.one_in(2)) wall.end_junction = kind();
@@ -221,31 +258,31 @@ class JobMaker {
 
   void choose_opening(std::int64_t number) {
     Opening opening;
-    std::string from, to;
-    std::int64_t room = 8;
-    if (!job_.interior_walls.empty() && dice_.one_in(6)) {
-      opening.on = job_.interior_walls.front().name;
-      from = "start", to = "end";
-    } else {
-      const auto wall = static_cast<std::size_t>(dice_.below(static_cast<std::int64_t>(walls_.size())));
-      opening.on = walls_[wall];
-      from = ends_[wall].first, to = ends_[wall].second;
-      room = halves_[wall];
-    }
     opening.name = "O" + std::to_string(number);
-    const std::int64_t width = dice_.between(2, std::clamp<std::int64_t>(room - 5, 2, 6));
-    opening.place.from = dice_.one_in(2) ? from : to;
-    opening.place.at = halves(dice_.between(2, std::max<std::int64_t>(room - width - 2, 2)));
+    std::int64_t width = 2;
+    if (!job_.interior_walls.empty() && dice_.one_in(8)) {
+      opening.on = job_.interior_walls.front().name;
+      opening.place.from = dice_.one_in(2) ? "start" : "end";
+      opening.place.at = halves(dice_.between(1, 4));
+    } else {
+      const std::size_t wall = some_wall();
+      width = dice_.between(2, std::clamp<std::int64_t>(halves_[wall] - 6, 2, 6));
+      const auto from = free_stretch(wall, width, dice_.one_in(4) ? 1 : 2);
+      if (!from) return;
+      opening.on = walls_[wall];
+      opening.place = place_of(wall, *from, width);
+    }
     if (dice_.one_in(6)) opening.place.to = Face::Near;
     if (dice_.one_in(12)) opening.place.at.basis = Basis::Actual;
-    choose_size(opening, width, dice_.between(1, std::max(courses_ - 2, 1)));
     if (dice_.one_in(3)) opening.lintel = lintel();
+    const int deep = opening.lintel ? opening.lintel->courses.value_or(1) : 1;
+    choose_size(opening, width, dice_.between(1, std::max(courses_ - 1 - deep, 1)), deep);
     job_.openings.push_back(std::move(opening));
   }
 
-  void choose_size(Opening& opening, std::int64_t width, std::int64_t high) {
+  void choose_size(Opening& opening, std::int64_t width, std::int64_t high, std::int64_t deep) {
     const Length wide = pitch_ * width, tall = course_ * high;
-    const std::int64_t sill = dice_.between(1, std::max<std::int64_t>(courses_ - high - 1, 1));
+    const std::int64_t sill = dice_.between(1, std::max<std::int64_t>(courses_ - high - deep, 1));
     switch (dice_.below(6)) {
       case 0:
         opening.door = DoorSize{wide - step_ * 6, tall - step_ * 2, step_ * 2, step_ * 2, std::nullopt, step_};
@@ -269,7 +306,7 @@ class JobMaker {
     Lintel made;
     made.make = dice_.one_in(2) ? LintelMake::OnePiece : LintelMake::BuiltUp;
     if (dice_.one_in(2)) made.courses = static_cast<int>(dice_.between(1, 2));
-    switch (dice_.below(4)) {
+    switch (dice_.below(6)) {
       case 0: made.bearing = full_; break;
       case 1: made.bearing = tape_of_series_ == Tape::Inches ? Length::inches(dice_.between(4, 12)) : Length::millimetres(dice_.between(10, 30) * 10); break;
       default: break;
@@ -281,11 +318,12 @@ class JobMaker {
   void choose_control_joints() {
     if (dice_.one_in(8)) job_.control_joints.rule = dice_.one_in(2) ? JointRule::Us : JointRule::Uk;
     if (!dice_.one_in(6)) return;
-    const auto wall = static_cast<std::size_t>(dice_.below(static_cast<std::int64_t>(walls_.size())));
+    const std::size_t wall = some_wall();
+    const auto from = free_stretch(wall, 0, 2);
+    if (!from) return;
     PlacedControlJoint joint;
     joint.on = walls_[wall];
-    joint.place.from = dice_.one_in(2) ? ends_[wall].first : ends_[wall].second;
-    joint.place.at = halves(dice_.between(2, std::max<std::int64_t>(halves_[wall] - 2, 2)));
+    joint.place = place_of(wall, *from, 0);
     job_.control_joints.placed = {std::move(joint)};
   }
 
@@ -297,7 +335,7 @@ class JobMaker {
     if (dice_.one_in(8)) steel.wire_every = static_cast<int>(dice_.between(1, 3));
     if (dice_.one_in(10)) steel.beam_steel_in_joints = true;
     if (dice_.one_in(8)) steel.pour_tops = {std::max(courses_ / 2, 1), courses_};
-    if (dice_.one_in(12) || (grouts_ && dice_.one_in(3))) choose_bars();
+    if (dice_.one_in(60) || (grouts_ && dice_.one_in(3))) choose_bars();
   }
 
   void choose_bars() {
@@ -310,7 +348,7 @@ class JobMaker {
     bars.control_joints = dice_.one_in(2);
     if (!dice_.one_in(3)) bars.spacing = pitch_ * dice_.between(2, 8) + (dice_.one_in(4) ? step_ * dice_.between(-20, 20) : Length{});
     if (dice_.one_in(4)) {
-      const auto wall = static_cast<std::size_t>(dice_.below(static_cast<std::int64_t>(walls_.size())));
+      const std::size_t wall = some_wall();
       DimensionedBar bar;
       bar.on = walls_[wall];
       bar.place.from = ends_[wall].first;
@@ -329,6 +367,7 @@ class JobMaker {
   std::vector<Kind> made_;
   int courses_ = 8;
   std::vector<std::int64_t> halves_;                          // by side: nominal length
+  std::vector<std::vector<Taken>> taken_;                     // by side
   std::vector<std::string> walls_;                            // by side: name
   std::vector<std::pair<std::string, std::string>> ends_;     // by side: corner names
 };
