@@ -1,10 +1,11 @@
 # A job that can be read but has a run that no lawful layout fills.
-# An open wall of one side, 12 in nominal, 11 5/8 in actual: both its ends show, so a single uncut piece must fill it (a
-# cut end meets a joint), and a half is 7 5/8 in, a full 15 5/8 in; two halves and a joint are longer too.
+# An open wall of one side, 6 in nominal, 5 5/8 in actual. Both its ends show, so one piece alone must be uncut, and a half
+# is 7 5/8 in already. Of two pieces one may be a make-up piece and the other a cut of the list, the shortest 3 5/8 in:
+# with a joint of 1/4 to 1/2 in, 1 1/2 to 1 3/4 in are left, less than the 2 in that may be allowed at most.
 . "$(dirname "$0")/tools.sh"
 cat >stub.json <<'END'
 {"stringcourse": 1, "name": "Stub", "tape": "inches", "units": {"series": "us-8"},
- "outline": {"closed": false, "sides": [{"from": "A", "to": "B", "length": "1'-0\""}]},
+ "outline": {"closed": false, "sides": [{"from": "A", "to": "B", "length": "6\""}]},
  "heights": {"courses": 3}}
 END
 
