@@ -117,7 +117,7 @@ void draw_pour_stops(Pad& pad, const Elevation& elevation) {
   for (const int stop : elevation.context.building.pour_tops) {
     if (stop < 1 || stop > static_cast<int>(elevation.context.building.courses.size())) continue;
     const Micrometres y = elevation.level(elevation.context.building.courses[static_cast<std::size_t>(stop - 1)].top);
-    pad.line({elevation.frame.left - 6'000, y}, {elevation.frame.right + 6'000, y}, {Pen::Medium, Dash::DashDot, Ink::Black});
+    pad.line({elevation.frame.left, y}, {elevation.frame.right, y}, {Pen::Medium, Dash::DashDot, Ink::Black});
   }
 }
 
@@ -191,6 +191,7 @@ void write_notes(Pad& pad, const Elevation& elevation) {
   const auto& courses = context.building.courses;
   if (std::any_of(courses.begin(), courses.end(), [](const Course& course) { return course.wire; })) text += " " + std::string(context.words.wire_mark_note);
   if (!setout::bars_on_wall(context.building, context.layout, elevation.wall).empty()) text += " " + std::string(context.words.elevation_note);
+  if (!context.building.pour_tops.empty()) text += " " + std::string(context.words.pour_mark_note);
   text += " " + joined(legend_of(context, {elevation.wall, 0}), "; ");
   const Lettering lettering{kSmallText};
   Micrometres y = elevation.room.bottom + 4'500;

@@ -134,8 +134,13 @@ bool rule_applies(const Context& context, std::string_view id) {
 
 // Filler to be packed where the hole is larger than what was asked.
 std::string packed_text(const Context& context, const ResolvedOpening& opening) {
-  if (opening.filler_each_side <= Length() && opening.filler_head <= Length()) return {};
-  return "\n" + fill_in(context.words.packed, {height_text(context, opening.filler_each_side), height_text(context, opening.filler_head)});
+  std::vector<std::string> parts;
+  const auto add = [&](std::string_view words, Length filler) {
+    if (filler > Length()) parts.push_back(fill_in(words, {height_text(context, filler)}));
+  };
+  add(context.words.packed_each_side, opening.filler_each_side);
+  add(context.words.packed_head, opening.filler_head);
+  return parts.empty() ? std::string() : "\n" + std::string(context.words.packed) + " " + joined(parts, ", ");
 }
 
 void add_opening(Table& table, const Context& context, std::size_t index) {

@@ -32,7 +32,8 @@ void write_label(Pad& pad, const RunningLabel& label, const LabelText& text, Poi
   if (!text.second.empty()) pad.write({first_x + columns, at.y}, text.second, turned(weight, kLargeText, anchor));
   if (label.what.empty()) return;
   const Micrometres taken = text_width(text.first, kLargeText, weight) + 2'000;
-  const Lettering what = turned(Weight::Regular, kText, anchor);
+  const Micrometres height = fits(label.what, room - taken, {kText}) ? kText : kSmallText;
+  const Lettering what = turned(Weight::Regular, height, anchor);
   const Micrometres y = side == LabelSide::Above ? at.y + taken : at.y - taken;
   pad.write({first_x, y}, clipped(label.what, room - taken, what), what);
 }

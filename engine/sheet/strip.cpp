@@ -11,7 +11,7 @@ namespace stringcourse::sheet {
 namespace {
 
 constexpr Micrometres kEndRoom = 14'000;    // at each end: what the end is
-constexpr Micrometres kAbove = 55'000;      // numbers, leaders and labels over the strip
+constexpr Micrometres kAboveInches = 55'000, kAboveMillimetres = 48'000;  // numbers, leaders and labels over the strip
 constexpr Micrometres kNumbers = 6'000;     // of that: unit numbers, between leaders that run plumb
 constexpr Micrometres kLeader = 11'500;
 constexpr Micrometres kLowLeader = 13'000;  // under the strip, room for arrows and the closure's words
@@ -43,7 +43,8 @@ Strip strip_of(const Context& context, int wall, int course, const Part& part, S
   Strip strip{context, wall, course, part, scale, {scale, 0, part.from}, 0, 0, {}, setout::bars_on_wall(context.building, context.layout, wall)};
   strip.view.right = room.centre().x + wide / 2;
   strip.thick = scale.paper(context.building.series_of(context.wall(wall)).thickness);
-  strip.face = room.top - kAbove - strip.thick;
+  const Micrometres above = context.tape() == Tape::Inches ? kAboveInches : kAboveMillimetres;
+  strip.face = room.top - above - strip.thick;
   strip.frame = {strip.view.right - wide, room.bottom, strip.view.right, room.top};
   return strip;
 }
@@ -157,7 +158,7 @@ void draw_openings(Pad& pad, const Strip& strip) {
     const Lettering name{box.height() >= 9'000 ? kText : kSmallText, Weight::Bold, Anchor::Middle, Ink::Black, 0};
     const Micrometres room = box.width() - 2'000;
     pad.write({box.centre().x, box.centre().y + 600}, clipped(opening.name, room, name), name);
-    pad.write({box.centre().x, box.centre().y - 700 - kSmallText}, clipped(size, room, kSmall), kSmall);
+    pad.write({box.centre().x, box.centre().y - 900 - kSmallText}, clipped(size, room, kSmall), kSmall);
   }
 }
 

@@ -256,7 +256,7 @@ Scale scale_of_course_plan(const Context& context) {
 Group draw_course_plan(const Context& context, int course) {
   Pad pad(Role::Figure, fill_in(context.words.title_plan, {number_text(course)}));
   const Scale scale = scale_of_course_plan(context);
-  const PlanDetail detail = scale.denominator <= 100 ? PlanDetail::Units : PlanDetail::Walls;
+  const PlanDetail detail = scale.denominator <= 200 ? PlanDetail::Units : PlanDetail::Walls;
   pad.add(draw_plan(context, course, detail, left_of(context, kPlanShare), scale));
   Stack stack(pad, right_of(context, kPlanShare), std::string(context.words.more_follow));
   if (course == 1) write_first_course_notes(stack, context);

@@ -25,7 +25,7 @@ struct Words {
       leads_note, second_note, whole_plan_note, bar_note, opening_size, mortar_note, leads_explained, arrow_note, face_of;
   // Elevation
   std::string_view seen_from, seen_from_inside, lintel_bearing, lintel_one_piece, lintel_built_up, control_joint,
-      course, height, sill, head, floor, pour_stop, wire, datum_note, elevation_note, wire_mark_note;
+      course, height, sill, head, floor, pour_stop, wire, datum_note, elevation_note, wire_mark_note, pour_mark_note;
   // Legend of exceptions
   std::string_view legend_half, legend_cut, legend_bond_beam, legend_lintel, legend_sash, legend_open_end,
       legend_cleanout, legend_corner_set, legend_half_high, legend_solid;
@@ -33,7 +33,7 @@ struct Words {
   std::string_view opening, masonry_opening, from_corner, underside, asked, lintel, note, none,
       cut_key, piece_length, cut_from, offcut, pieces, places, saw_rule, factory_start, factory_end, pairs_with, rod_event,
       rod_top, rod_lintel, rod_bond_beam, rod_course, rod_note, use_door, use_overhead, use_window, use_plain,
-      lead_units_heading, lead_course, lead_note, corner, schedule_note, wide, high, from_named, packed;
+      lead_units_heading, lead_course, lead_note, corner, schedule_note, wide, high, from_named, packed, packed_each_side, packed_head;
   // Names of kinds, in the order of Kind; names of the hold points, in their order; how a figure is known
   std::string_view kinds[17];
   std::string_view hold_points[6];

@@ -114,6 +114,7 @@ const Words kEnglish{
     .datum_note = "Heights at the left: course tops from the datum, the top of course 1 = 0.",
     .elevation_note = "Dashed: bars and bond beams inside.",
     .wire_mark_note = "w: wire on this course.",
+    .pour_mark_note = "Dash-dot level: pour stop.",
 
     .legend_half = "H half",
     .legend_cut = "C saw cut, by its mark in the saw list",
@@ -166,7 +167,9 @@ const Words kEnglish{
     .wide = "wide {0}",
     .high = "high {0}",
     .from_named = "from {0}:",
-    .packed = "to pack: {0} each side, {1} at the head",
+    .packed = "to pack:",
+    .packed_each_side = "{0} each side",
+    .packed_head = "{0} at the head",
 
     .kinds = {"full", "half", "corner", "corner set", "open end", "open both ends", "bond beam", "bond beam half",
               "lintel", "lintel half", "sash", "sash half", "cleanout", "cleanout half", "half-high", "half-high half",
