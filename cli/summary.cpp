@@ -54,8 +54,8 @@ void add_courses(Page& page) {
   const std::vector<Course>& courses = page.answer.building.courses;
   if (courses.empty()) return;
   const auto half_high = std::ranges::count_if(courses, &Course::half_high);
-  std::string text = number_text(courses.size()) + ", from the top of the first to the top of the last " +
-                     page.length(courses.back().top - courses.front().top);
+  std::string text = number_text(courses.size()) + "; the top of the last stands " +
+                     page.length(courses.back().top - courses.front().top) + " above the top of the first";
   if (half_high > 0) text += "; half-high: " + number_text(half_high);
   std::string beams;
   for (const Course& course : courses) {

@@ -144,7 +144,7 @@ std::string JobReader::described(Node node) const {
     case JsonKind::Whole: return "the number " + number_text(value.whole);
     case JsonKind::OtherNumber: return "the number " + quoted(tree_.text(node));
     case JsonKind::Text: return "the text " + quoted(tree_.text(node));
-    case JsonKind::List: return "a list with " + number_text(value.count) + " entries";
+    case JsonKind::List: return "a list with " + number_text(value.count) + (value.count == 1 ? " entry" : " entries");
     case JsonKind::Object: return "an object with " + number_text(value.count) + " fields";
   }
   return "nothing";

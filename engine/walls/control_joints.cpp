@@ -105,7 +105,7 @@ void find_near_opening(Draft& draft, int wall, Position from, const std::string&
     const Length clear = to <= reach.from ? reach.from - to : from - reach.to;
     if (!opening.lintel && clear > Length() && clear < least) {
       refuse(draft, "pier-short", joined({at, "/at"}),
-             joined({"Between the control joint and ", opening.name, " stay ", say(draft, clear), ", less than the least piece ",
+             joined({"Between the control joint and ", opening.name, " only ", say(draft, clear), " is left, less than the least piece ",
                      say(draft, least), "."}),
              joined({"Move it at least ", say_at_least(draft, least - clear), " away, or to the jamb."}));
     }

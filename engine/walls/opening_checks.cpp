@@ -31,10 +31,10 @@ bool check_end(Draft& draft, const ResolvedOpening& opening, const EndView& end)
   if (end.room >= least || (end.room == Length() && end.wall_is_jamb)) return true;
   const bool leaves = end.room < Length();
   const std::string reason =
-      leaves ? joined({opening.name, " goes ", say(draft, -end.room), " past the masonry's face at ", end.name, " (",
-                       wall_at(draft, opening.wall).name, ")."})
-             : joined({"Between ", opening.name, " and the end of the wall at ", end.name, " stay ", say(draft, end.room),
-                       ", less than the least piece ", say(draft, least), "."});
+      leaves ? joined({opening.name, " reaches ", say(draft, -end.room), " too far toward ", end.name, ": no masonry is left of ",
+                       wall_at(draft, opening.wall).name, " at that corner or end."})
+             : joined({"Between ", opening.name, " and the end of the wall at ", end.name, " only ", say(draft, end.room),
+                       " is left, less than the least piece ", say(draft, least), "."});
   std::string remedy = move_toward(draft, opening, (leaves && end.wall_is_jamb ? Length() : least) - end.room, end.other_name);
   if (end.wall_is_jamb && !leaves) {
     remedy += joined({" Or ", say(draft, end.room), " toward ", end.name, ": then the other wall is its jamb."});
@@ -155,7 +155,7 @@ void check_junction(Draft& draft, const Junction& junction, const ResolvedOpenin
 void find_short_room(Draft& draft, const ResolvedOpening& opening, Length room, Length needed, const std::string& toward) {
   if (room >= needed) return;
   find(draft, "side-room", joined({opening.place, "/overhead/side_room"}),
-       joined({"Beside ", opening.name, " toward ", toward, " stand ", say(draft, room), " of wall; its door asks for ",
+       joined({"Beside ", opening.name, " toward ", toward, " there is ", say(draft, room), " of wall; its door asks for ",
                say(draft, needed), "."}));
 }
 
@@ -175,7 +175,7 @@ void check_door_room(Draft& draft, const ResolvedOpening& opening, const Overhea
   const Length above = draft.building.courses.back().top - opening.soffit;
   if (above >= head) return;
   find(draft, "head-room", joined({opening.place, "/overhead/head_room"}),
-       joined({"Above ", opening.name, " stand ", say(draft, above), " of wall; its door asks for ", say(draft, head),
+       joined({"Above ", opening.name, " there is ", say(draft, above), " of wall; its door asks for ", say(draft, head),
                " of head room."}));
 }
 
