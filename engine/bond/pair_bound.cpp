@@ -167,6 +167,7 @@ std::int32_t PairBound::reach(PairPlace place, std::uint32_t first_term) {
     entry.finished = first_->node(place.first).finished && second_->node(place.second).finished;
     entries_.push_back(entry);
     index_.insert(behind, fronts, index);
+    if (room_ != nullptr && --*room_ < 0) ran_out_ = true;
   } else {
     Entry& known = entries_[static_cast<std::size_t>(index)];
     if (known.first_term <= first_term) return index;
@@ -226,7 +227,6 @@ void PairBound::spread_level() {
   level_ = level->first;
   for (std::size_t i = 0; i < level->second.size() && !ran_out_; ++i) {  // a level may grow while it is spread
     spread(level->second[i]);
-    if (room_ != nullptr && --*room_ < 0) ran_out_ = true;
   }
   waiting_.erase(level);
 }

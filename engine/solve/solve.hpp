@@ -41,7 +41,7 @@ struct Answer {
 struct Wishes {
   bool offers = false;
   std::int64_t search_budget = 400'000;        // expansions for each panel before a proven gap is accepted
-  std::function<bool(double share)> progress;  // called now and then; false cancels the offers; may be empty
+  std::function<bool(double share)> progress = {};  // called now and then; false cancels the offers; may be empty
 };
 
 /// Solves a job that was read without refusals. A job whose building cannot be resolved is refused, all refusals at once.
