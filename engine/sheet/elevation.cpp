@@ -194,11 +194,11 @@ void write_notes(Pad& pad, const Elevation& elevation) {
   if (!context.building.pour_tops.empty()) text += " " + std::string(context.words.pour_mark_note);
   text += " " + joined(legend_of(context, {elevation.wall, 0}), "; ");
   const Lettering lettering{kSmallText};
-  Micrometres y = elevation.room.bottom + 4'500;
+  Micrometres y = elevation.room.bottom + 5'000;
   for (const std::string& line : wrapped(text, elevation.room.width(), lettering)) {
-    if (y < elevation.room.bottom - 1'000) break;
+    if (y < elevation.room.bottom) break;
     pad.write({elevation.room.left, y}, line, lettering);
-    y -= 4'500;
+    y -= 4'400;
   }
 }
 

@@ -157,7 +157,7 @@ void draw_openings(Pad& pad, const Strip& strip) {
                                                                         height_text(strip.context, opening.height())});
     const Lettering name{box.height() >= 9'000 ? kText : kSmallText, Weight::Bold, Anchor::Middle, Ink::Black, 0};
     const Micrometres room = box.width() - 2'000;
-    pad.write({box.centre().x, box.centre().y + 600}, clipped(opening.name, room, name), name);
+    pad.write({box.centre().x, box.centre().y + (name.height == kText ? 1'000 : 600)}, clipped(opening.name, room, name), name);
     pad.write({box.centre().x, box.centre().y - 900 - kSmallText}, clipped(size, room, kSmall), kSmall);
   }
 }

@@ -1,0 +1,73 @@
+#include "print/solved_examples.hpp"
+
+#include <algorithm>
+#include <cstdlib>
+#include <fstream>
+#include <iterator>
+
+#include "job/read.hpp"
+
+namespace stringcourse::print_test {
+namespace {
+
+std::string contents_of(const std::filesystem::path& path) {
+  std::ifstream file(path, std::ios::binary);
+  return {std::istreambuf_iterator<char>(file), {}};
+}
+
+std::vector<Solved> solve_examples() {
+  std::vector<std::filesystem::path> files;
+  for (const auto& entry : std::filesystem::directory_iterator(STRINGCOURSE_ROOT "/examples")) {
+    if (entry.path().extension() == ".json") files.push_back(entry.path());
+  }
+  std::sort(files.begin(), files.end());
+  std::vector<Solved> all;
+  for (const auto& file : files) all.push_back(solved_job(file.stem().string(), contents_of(file)));
+  return all;
+}
+
+}  // namespace
+
+Solved solved_job(const std::string& name, const std::string& json) {
+  const auto job = read_job(json);
+  if (!job) std::abort();
+  auto answer = solve(*job, {});
+  if (!answer) std::abort();
+  sheet::SheetWords words{.name = job->name, .notes = job->notes, .issued = job->issued, .drawn_by = job->drawn_by,
+                          .findings = answer->findings};
+  return {name, std::move(*answer), std::move(words)};
+}
+
+const std::vector<Solved>& solved_examples() {
+  static const std::vector<Solved> all = solve_examples();
+  return all;
+}
+
+const Solved& solved_example(const std::string& name) {
+  for (const Solved& solved : solved_examples()) {
+    if (solved.name == name) return solved;
+  }
+  std::abort();
+}
+
+void visit_groups(const std::vector<sheet::Group>& groups, const std::function<void(const sheet::Group&)>& take) {
+  for (const sheet::Group& group : groups) {
+    take(group);
+    visit_groups(group.groups, take);
+  }
+}
+
+std::vector<std::string> texts_of(const sheet::Sheet& sheet) {
+  std::vector<std::string> texts;
+  visit_groups(sheet.groups, [&](const sheet::Group& group) {
+    for (const sheet::Text& text : group.texts) texts.push_back(text.text);
+  });
+  return texts;
+}
+
+bool has_text(const sheet::Sheet& sheet, const std::string& part) {
+  const auto texts = texts_of(sheet);
+  return std::any_of(texts.begin(), texts.end(), [&](const std::string& text) { return text.find(part) != std::string::npos; });
+}
+
+}  // namespace stringcourse::print_test

@@ -1,0 +1,34 @@
+#pragma once
+// The example jobs, solved once for all tests of this program.
+#include <filesystem>
+#include <functional>
+#include <string>
+#include <vector>
+
+#include "sheet/sheets.hpp"
+#include "solve/solve.hpp"
+
+namespace stringcourse::print_test {
+
+struct Solved {
+  std::string name;  // "kiln-house"
+  Answer answer;
+  sheet::SheetWords words;
+
+  [[nodiscard]] std::vector<sheet::Sheet> sheets(sheet::Paper paper) const {
+    return sheet::make_sheets(answer.building, answer.layout, words, paper);
+  }
+};
+
+/// All jobs of examples/, in the order of their names.
+[[nodiscard]] const std::vector<Solved>& solved_examples();
+/// The one of that name; the program ends if there is none.
+[[nodiscard]] const Solved& solved_example(const std::string& name);
+[[nodiscard]] Solved solved_job(const std::string& name, const std::string& json);
+
+/// Every group of a sheet, outermost first.
+void visit_groups(const std::vector<sheet::Group>& groups, const std::function<void(const sheet::Group&)>& take);
+[[nodiscard]] std::vector<std::string> texts_of(const sheet::Sheet& sheet);
+[[nodiscard]] bool has_text(const sheet::Sheet& sheet, const std::string& part);
+
+}  // namespace stringcourse::print_test
