@@ -40,9 +40,8 @@ std::vector<std::string> opening_lines(const Context& context, std::size_t index
   lines.push_back(fill_in(floor ? words.floor : words.sill, {height_text(context, opening.underside)}));
   const PlacedLintel* placed = lintel_over(context.layout, index);
   if (!placed || !opening.lintel) return lines;
-  const Length whole = opening.width() + placed->start_bearing + placed->end_bearing;
-  lines.push_back(opening.lintel->make == LintelMake::BuiltUp ? std::string(words.lintel_built_up)
-                                                              : fill_in(words.lintel_one_piece, {height_text(context, whole)}));
+  // A one-piece lintel carries its own length.
+  if (opening.lintel->make == LintelMake::BuiltUp) lines.push_back(std::string(words.lintel_built_up));
   lines.push_back(fill_in(words.lintel_bearing, {height_text(context, placed->start_bearing), height_text(context, placed->end_bearing)}));
   return lines;
 }

@@ -10,7 +10,7 @@ constexpr Micrometres kBlockHigh = 12'500, kRulerHigh = 17'000, kTitleHigh = 9'0
 constexpr Micrometres kCautionPitch = 3'750;  // 1.5 of the height: four lines, our own words without capital accents
 constexpr Micrometres kSixInches = 152'400, kMetricRuler = 150'000;
 
-constexpr Lettering kCaption{kSmallText, Weight::Regular, Anchor::Start, Ink::Grey, 0};
+constexpr Lettering kCaption{kSmallText, Weight::Regular, Anchor::Start, Ink::Black, 0};
 constexpr Lettering kValue{kText, Weight::Regular, Anchor::Start, Ink::Black, 0};
 
 struct Field {

@@ -20,7 +20,6 @@ constexpr Micrometres kArrow = 11'000;
 constexpr Micrometres kNotes = 17'000;      // at the foot of the sheet
 
 constexpr Lettering kSmall{kSmallText, Weight::Regular, Anchor::Middle, Ink::Black, 0};
-constexpr Lettering kBlueSmall{kSmallText, Weight::Regular, Anchor::Middle, Ink::Blue, 0};
 
 struct Strip {
   const Context& context;
@@ -177,8 +176,8 @@ void draw_closures(Pad& pad, const Strip& strip) {
     const Micrometres top = strip.face - 1'200 - kSmallText;
     const Micrometres room = 9'000;  // half of the words' width: they stay off the match lines
     const Micrometres x = std::clamp(strip.view.at(middle), strip.frame.left + room, strip.frame.right - room);
-    pad.write({x, top}, std::string(strip.context.words.butter), kBlueSmall);
-    pad.write({x, top - 3'400}, std::string(strip.context.words.both_ends), kBlueSmall);
+    pad.write({x, top}, std::string(strip.context.words.butter), kSmall);
+    pad.write({x, top - 3'400}, std::string(strip.context.words.both_ends), kSmall);
   }
 }
 
