@@ -158,6 +158,7 @@ Plan garden_wall() {
 // The third and fourth units of course 3 (32 to 47 5/8, 48 to 63 5/8) stand over the opening and its bearings.
 Plan built_up_wall() {
   Plan plan = wall_with_opening(LintelMake::BuiltUp);
+  plan.layout.lintels.push_back({0, in(7, 5), in(7, 5)});
   for (Kind kind : {Kind::Lintel, Kind::LintelHalf}) {
     plan.job.units.stocked->push_back(kind);
     plan.building.stocked.push_back(kind);
