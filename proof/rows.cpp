@@ -66,7 +66,8 @@ bool in_list(const std::vector<Length>& list, Length length) { return std::range
 bool cut_is_lawful(const Case& c, const Piece& piece) {
   if (unit_length(c.series, piece.kind) <= piece.length) return false;
   if (piece.make_up) return piece.length.is_multiple_of(c.series.cut_step);
-  const bool half_by_saw = piece.length == c.series.half && !is_stocked(c.building, c.series, Kind::Half);
+  const bool half_high = c.building.courses[static_cast<std::size_t>(c.run().course - 1)].half_high;
+  const bool half_by_saw = piece.length == c.series.half && !is_stocked(c.building, c.series, half_high ? Kind::HalfHighHalf : Kind::Half);
   return in_list(c.building.cuts, piece.length) || half_by_saw;
 }
 

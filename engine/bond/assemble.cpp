@@ -75,12 +75,23 @@ class Assembly {
     }
   }
 
-  /// What does not lay by the full rules may by the relaxed ones.
+  /// That none of the bearings lays by these rules is proven, not only not found in time.
+  static bool all_proven_stops(const Option& option) {
+    return std::ranges::all_of(option.cases, [](const PanelCase* each) { return each->stop ? each->stop->proven : each->bound.is_impossible(); });
+  }
+
+  /// What does not lay by the full rules may by the relaxed ones. Where the full rules were only searched until the room
+  /// ran out, the answer is proven no more.
   bool relax_stopped(const Assignment& chosen) {
     bool again = false;
     for (std::size_t s = 0; s < sites_.size(); ++s) {
       const Option& used = option(s, chosen);
-      if (used.cases[best_of(used)]->answer || strictness_[s] == Strictness::ShortestPieces) continue;
+      const PanelCase& best = *used.cases[best_of(used)];
+      if (best.answer || strictness_[s] == Strictness::ShortestPieces) continue;
+      if (!all_proven_stops(used)) {
+        if (memo_->when_out_of_room() == OutOfRoom::Stop) continue;
+        relaxed_unproven_ = true;
+      }
       strictness_[s] = static_cast<Strictness>(static_cast<int>(strictness_[s]) + 1);
       open_site(s);
       again = true;
@@ -183,7 +194,7 @@ class Assembly {
   void prove(Layout& layout, const Assignment& chosen, const Key& total) const {
     const Assignment least = best_assignment(factors(&Assembly::bound_of), bits_.size());
     layout.least_possible = least.exact ? cost_of(least.cost, order_) : Cost{};
-    layout.proven = layout.stopped.empty() && chosen.exact && least.exact && !(least.cost < total) && layout.cost.extra_bars == 0;
+    layout.proven = layout.stopped.empty() && !relaxed_unproven_ && chosen.exact && least.exact && !(least.cost < total) && layout.cost.extra_bars == 0;
     std::set<Length> lengths;
     for (const Piece& piece : layout.pieces) {
       if (piece.cut != CutEnd::None) lengths.insert(piece.length);
@@ -198,6 +209,7 @@ class Assembly {
   std::vector<PanelSite> sites_;
   Order order_ = Order::HalfBond;
   std::vector<Strictness> strictness_;
+  bool relaxed_unproven_ = false;
   std::vector<std::vector<Option>> options_;  // by site, by values
 };
 

@@ -85,7 +85,7 @@ void PanelMemo::refine(PanelCase& which) {
     which.solver.reset();
     if (!result) {
       which.stop = result.error();
-      which.bound = Key::impossible();
+      if (which.stop->proven) which.bound = Key::impossible();  // else what was proven before the room ran out still stands
       return;
     }
     which.answer = std::move(*result);

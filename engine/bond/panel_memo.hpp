@@ -28,9 +28,10 @@ struct PanelCase {
   std::optional<PanelStop> stop;     // Final without an answer
   std::unique_ptr<PanelSolver> solver;  // between Bounded and Final
 
-  /// What to choose by: the cost once it is final, else the bound.
+  /// What to choose by: the cost once it is final, else the bound. A stop is no choice, proven or not.
   [[nodiscard]] Key value(Order order) const {
-    return answer ? key_of(answer->cost, order) : bound;
+    if (answer) return key_of(answer->cost, order);
+    return stop ? Key::impossible() : bound;
   }
 };
 
@@ -47,6 +48,7 @@ class PanelMemo {
     budget_ = budget;
     out_of_room_ = out_of_room;
   }
+  [[nodiscard]] OutOfRoom when_out_of_room() const { return out_of_room_; }
   [[nodiscard]] std::size_t size() const { return known_.size(); }
 
  private:

@@ -104,9 +104,7 @@ std::vector<RowRun> runs_of(const Building& building, const PanelSite& site, int
     run.at_end = kind;
     run.end_lintel = lintel;
     const int joints = (has_joint(run.at_start) ? 1 : 0) + (has_joint(run.at_end) ? 1 : 0);
-    const bool corner_taken = (run.at_start == RunEnd::ThroughCorner || run.at_end == RunEnd::ThroughCorner) &&
-                              (run.at_start == RunEnd::LintelEnd || run.at_end == RunEnd::LintelEnd);  // it must have its unit
-    const bool nothing = run.end == run.start && joints < 2 && !corner_taken;  // the other wall is the jamb
+    const bool nothing = run.end == run.start && joints < 2;  // the other wall is the jamb
     if (!nothing) runs.push_back(run);
   };
   for (const Gap& gap : gaps_of(building, site, course, choices, bearings)) {
@@ -198,8 +196,15 @@ bool joints_stand_clear(const Building& building, const PanelSite& site, std::in
   });
 }
 
-/// Each end of a one-piece lintel bears on one run of its own wall. Where it cannot, the row under it is left without
-/// anything to lay it of, so that no layout exists.
+/// Leaves a row that nothing lays.
+void leave_without_units(Row& row) {
+  row.choices.clear();
+  row.make_up_from = 0;
+  if (row.runs.empty()) row.runs.push_back(RowRun{0, 1, RunEnd::FreeEnd, RunEnd::FreeEnd, -1, -1});
+}
+
+/// Each end of a one-piece lintel bears on one run of its own wall (and so leaves a corner its unit). Where it cannot, no
+/// layout exists.
 void forbid_floating_bearings(const Building& building, const PanelSite& site, const std::vector<Bearings>& bearings, Panel& panel) {
   for (std::size_t i = 0; i < site.one_piece.size(); ++i) {
     const ResolvedOpening& opening = at(building.openings, site.one_piece[i]);
@@ -210,8 +215,7 @@ void forbid_floating_bearings(const Building& building, const PanelSite& site, c
       return std::ranges::any_of(row.runs, [&](const RowRun& run) { return run.start <= a - site.from && b - site.from <= run.end; });
     };
     if (carried(from, nm(opening.from)) && carried(nm(opening.to), to) && joints_stand_clear(building, site, from, to)) continue;
-    row.choices.clear();
-    row.make_up_from = 0;
+    leave_without_units(row);
   }
 }
 

@@ -56,6 +56,8 @@ class OfferFinder {
     if (!building) return std::nullopt;
     const Layout layout = bond::lay_out(*building, *memo_);
     if (!layout.stopped.empty()) return std::nullopt;
+    const Layout& now = answer_->layout;  // no saving at the price of a rule
+    if ((layout.relaxed_piece && !now.relaxed_piece) || (layout.relaxed_bearing && !now.relaxed_bearing)) return std::nullopt;
     return Tried{layout.cost, static_cast<std::int64_t>(layout.bars.size())};
   }
 

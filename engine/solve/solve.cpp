@@ -23,7 +23,7 @@ std::vector<Finding> findings_of(const Building& building, const Layout& layout)
   std::vector<Finding> found;
   if (layout.relaxed_piece) {
     found.push_back(finding("piece-relaxed", "a piece shorter than " + tape_text(building.least_piece, building.tape) +
-                                                 " stands in the wall: nothing longer closes it", "least piece of the job",
+                                                 " stands in the wall: nothing longer " + (layout.proven ? "closes it" : "was found that closes it"), "least piece of the job",
                             HoldPoint::Order));
   }
   if (layout.relaxed_bearing) {

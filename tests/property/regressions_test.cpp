@@ -1,0 +1,130 @@
+// Jobs on which a random search once found the layout and the checker at odds, made small and given a name.
+#include <gtest/gtest.h>
+
+#include "certify.hpp"
+#include "unit/walls/made_jobs.hpp"
+
+namespace stringcourse::property {
+namespace {
+
+using tests::at;
+using tests::in;
+using tests::in16;
+using tests::outline_of;
+using tests::job_with;
+
+void expect_certified(const Job& job) {
+  const Verdict verdict = certify(job);
+  EXPECT_EQ(verdict.outcome, Outcome::Solved);
+  EXPECT_EQ(verdict.faults, "");
+}
+
+Answer answer_of(const Job& job) {
+  auto answer = solve(job, {});
+  EXPECT_TRUE(answer.has_value());
+  return answer ? std::move(*answer) : Answer{};
+}
+
+Job box(int courses = 6) { return job_with(outline_of({{96}, {80}, {96}, {80}}), courses); }
+
+TEST(Regression, ALintelOfUnitsIsListedWithTheBearingAskedFor) {
+  Job job = box();
+  job.openings = {tests::window_hole("W1", "AB", at("A", in(32)), in(32), in(16), 2)};
+  const Answer answer = answer_of(job);
+  EXPECT_EQ(faults_of(answer), "");
+  ASSERT_EQ(answer.layout.lintels.size(), 1u);
+  EXPECT_EQ(answer.layout.lintels.front().start_bearing, in16(7, 10));
+}
+
+// The pier beside the window is 15 5/8 in: a bearing of 15 5/8 in would take the corner unit's place.
+TEST(Regression, AOnePieceLintelNeverTakesTheCornersPlace) {
+  Job job = box();
+  job.openings = {tests::window_hole("W1", "AB", at("A", in(16)), in(16), in(16), 2)};
+  job.openings.front().lintel = Lintel{LintelMake::OnePiece, 1, std::nullopt};
+  expect_certified(job);
+  job.openings.front().lintel->bearing = in16(15, 10);
+  const Answer answer = answer_of(job);
+  ASSERT_FALSE(answer.layout.stopped.empty());
+  EXPECT_NE(answer.layout.stopped.front().rule.find("lintel"), std::string::npos) << answer.layout.stopped.front().rule;
+  EXPECT_FALSE(answer.layout.stopped.front().remedy.empty());
+}
+
+TEST(Regression, AWallOfASeriesWithoutBondBeamUnitsRunsPlainThroughABeamCourse) {
+  Job job = box();
+  job.interior_walls = {tests::inner_wall("P", "AB", at("A", in(40)))};
+  job.interior_walls.front().series = "us-4";
+  job.steel.bond_beams = {6};
+  expect_certified(job);
+}
+
+TEST(Regression, OverAnOpeningInABeamCourseWithoutWholeBeamUnitsStandLintelUnits) {
+  Job job = box();
+  job.units.stocked = {{Kind::Full, Kind::Half, Kind::Corner, Kind::BondBeamHalf, Kind::Lintel, Kind::LintelHalf}};
+  job.openings = {tests::window_hole("W1", "AB", at("A", in(32)), in(32), in(16), 3)};
+  job.steel.bond_beams = {6};
+  expect_certified(job);
+}
+
+// Walls of 140 mm with N16 bars: the corner unit is clear from shell to shell only, less than half a cell from its end.
+TEST(Regression, ACornerBarInAThinWallStandsInWhatBothCornerUnitsShare) {
+  for (const std::string series : {"au-140", "us-6"}) {
+    Job job;
+    job.name = "thin";
+    const bool metric = series == "au-140";
+    const Length half = metric ? Length::millimetres(200) : in(8);
+    job.tape = metric ? Tape::Millimetres : Tape::Inches;
+    job.units.series = series;
+    job.outline = outline_of({{96}, {80}, {96}, {80}});
+    for (Side& side : job.outline.sides) side.length.length = half * (side.from == "A" || side.from == "C" ? 12 : 10);
+    job.heights.courses = 6;
+    job.steel.bars = Bars{};
+    job.steel.bars->size = metric ? "N16" : "#5";
+    job.steel.bars->corners = true;
+    expect_certified(job);
+  }
+}
+
+/// An L-plan: E is its re-entrant corner, side EF goes on behind it.
+Job l_plan() { return job_with(outline_of({{160}, {128}, {80}, {48, Turn::Left}, {80}, {80}}), 4); }
+
+TEST(Regression, AnInteriorWallMayButtTheSquareOfAReentrantCorner) {
+  Job job = l_plan();
+  job.interior_walls = {tests::inner_wall("P", "EF", at("E", in(-8), Face::Near))};
+  job.interior_walls.front().length = StatedLength{in(24), Basis::Nominal};
+  expect_certified(job);
+}
+
+TEST(Regression, AnInteriorWallMayNotLapIntoTheSquareOfAReentrantCorner) {
+  Job job = l_plan();
+  job.interior_walls = {tests::inner_wall("P", "EF", at("E", in(-8), Face::Near))};
+  job.interior_walls.front().length = StatedLength{in(24), Basis::Nominal};
+  job.interior_walls.front().start_junction = JunctionKind::Lapped;
+  const auto answer = solve(job, {});
+  ASSERT_FALSE(answer.has_value());
+  ASSERT_NE(tests::refusal(answer.error(), "junction-in-corner"), nullptr) << tests::codes(answer.error());
+  EXPECT_EQ(tests::refusal(answer.error(), "junction-in-corner")->place, "/interior_walls/0/start_junction");
+}
+
+// Courses of one parity are alike from the bearing up, whatever the kind of those between: a beam in course 1 parts courses
+// 1 and 3, not 2 and 4.
+TEST(Regression, ABeamInTheFirstCourseEndsNoBandOfTheEvenCourses) {
+  Job job = box();
+  job.steel.bond_beams = {1};
+  job.openings = {tests::plain_hole("D1", "CD", at("C", in(24)), in(27), in(24)),
+                  tests::window_hole("W1", "AB", at("B", in(19)), in(16), in(16), 2)};
+  const Answer answer = answer_of(job);
+  EXPECT_EQ(faults_of(answer), "");
+}
+
+// A jog of 4 in: the corner units take 7 5/8 in at one end. No negative length may be shown.
+TEST(Regression, AStretchThatItsEndsOverfillSaysByHowMuch) {
+  const Answer answer = answer_of(job_with(outline_of({{96}, {80}, {48}, {4, Turn::Left}, {48}, {76}}), 4));
+  ASSERT_FALSE(answer.layout.stopped.empty());
+  for (const Stopped& stopped : answer.layout.stopped) {
+    EXPECT_EQ(stopped.rule.find("-"), std::string::npos) << stopped.rule;
+    EXPECT_FALSE(stopped.remedy.empty());
+  }
+}
+
+}  // namespace
+}  // namespace stringcourse::property
