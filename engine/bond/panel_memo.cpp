@@ -102,6 +102,7 @@ void PanelMemo::refine(PanelCase& which) {
     case PanelCase::Known::NotWhole:
       which.bound = std::max(which.bound, which.solver->pair_bound());
       which.known = PanelCase::Known::Bounded;
+      which.solver->let_go_of_large_tables();
       if (which.bound.is_impossible()) finish(which.solver->solve());
       return;
     case PanelCase::Known::Bounded: return finish(which.solver->solve());

@@ -8,6 +8,7 @@ namespace {
 
 constexpr std::size_t kBeamWidth = 24;
 constexpr std::int64_t kBoundRoom = 200'000;
+constexpr std::int64_t kLargeTables = 50'000;  // places looked at
 
 PanelAnswer answer_of(const SweepResult& result, Order order, const Key& bound) {
   PanelAnswer answer;
@@ -50,6 +51,10 @@ Key PanelSolver::bound_without_whole() const {
 Sweep& PanelSolver::everything() {
   if (!everything_) everything_ = std::make_unique<Sweep>(*panel_, Stage::Everything, room());
   return *everything_;
+}
+
+void PanelSolver::let_go_of_large_tables() {
+  if (everything_ && room() - everything_->room_left() > kLargeTables) everything_.reset();
 }
 
 Key PanelSolver::pair_bound() { return everything().root_bound(); }

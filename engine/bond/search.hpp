@@ -33,6 +33,8 @@ class PanelSolver {
   /// The bound from pairs of rows; impossible() where no lawful layout exists.
   [[nodiscard]] Key pair_bound();
   [[nodiscard]] std::expected<PanelAnswer, PanelStop> solve();
+  /// Lets go of large tables between pair_bound() and solve(), which makes them again if it is ever asked for.
+  void let_go_of_large_tables();
 
  private:
   Sweep& everything();

@@ -38,6 +38,7 @@ class Sweep {
   [[nodiscard]] SweepResult run_beam(const Key& cutoff, std::size_t width);
   /// Whether the pair bounds ran out of room: nothing is proven then, and only run_beam of a Rough sweep helps.
   [[nodiscard]] bool ran_out() const;
+  [[nodiscard]] std::int64_t room_left() const { return room_; }
   /// A row that no walk completes by itself, or -1.
   [[nodiscard]] std::int32_t impossible_row();
   /// Least total deviation that the runs need by themselves.
