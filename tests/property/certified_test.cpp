@@ -5,6 +5,7 @@
 #include <cstdlib>
 
 #include "certify.hpp"
+#include "job/read.hpp"
 #include "job/write.hpp"
 #include "random_jobs.hpp"
 
@@ -43,6 +44,23 @@ TEST(Certified, EveryLayoutOfRandomSmallJobs) {
   tally.print(first, count);
   EXPECT_GE(static_cast<std::uint64_t>(tally.solved) * 10, count * 6);  // or the jobs test nothing
   EXPECT_GE(tally.proven * 10, tally.solved * 9);
+}
+
+TEST(RandomJobs, AreDocumentsThatReadBackEqual) {
+  for (const Size size : {Size::Small, Size::Large})
+    for (std::uint64_t seed = 1; seed <= 1500; ++seed) {
+      const Job job = random_job(seed, size);
+      const auto read = read_job(write_job(job));
+      ASSERT_TRUE(read.has_value()) << "seed " << seed << " " << read.error().shown.front().place << " " << read.error().shown.front().reason;
+      ASSERT_EQ(*read, job) << "seed " << seed;
+    }
+}
+
+TEST(RandomJobs, OfOneSeedAreAlikeAndOfTwoSeedsDiffer) {
+  EXPECT_EQ(random_job(7), random_job(7));
+  int alike = 0;
+  for (std::uint64_t seed = 1; seed < 200; ++seed) alike += random_job(seed) == random_job(seed + 1) ? 1 : 0;
+  EXPECT_LT(alike, 3);
 }
 
 }  // namespace

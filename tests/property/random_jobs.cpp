@@ -106,7 +106,10 @@ class JobMaker {
     if (dice_.one_in(12)) units.least_piece = step_ * dice_.between(30, 80);
     if (dice_.one_in(10)) {
       std::vector<Length> cuts;
-      for (std::int64_t i = dice_.below(4); i > 0; --i) cuts.push_back(step_ * (full_.whole_multiples(step_) * dice_.between(2, 9) / 10));
+      for (std::int64_t i = dice_.below(4); i > 0; --i) {
+        const Length cut = step_ * (full_.whole_multiples(step_) * dice_.between(3, 9) / 10);
+        if (std::ranges::find(cuts, cut) == cuts.end()) cuts.push_back(cut);
+      }
       units.cuts = std::move(cuts);
     }
   }

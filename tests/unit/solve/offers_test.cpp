@@ -1,0 +1,158 @@
+// Offers are promises: each is built into a job of its own here, which is solved afresh and compared.
+#include <gtest/gtest.h>
+
+#include <algorithm>
+
+#include "solve/solve.hpp"
+#include "unit/walls/made_jobs.hpp"
+
+namespace stringcourse {
+namespace {
+
+using tests::at;
+using tests::in;
+
+/// A door 5 in off the half-unit line, measured from either end of its side, and a window that stands well.
+Job off_by_five(bool from_far_end) {
+  Job job = tests::shed();
+  const Opening door = from_far_end ? tests::plain_hole("D1", "AB", at("B", in(61)), in(40), in(80))
+                                    : tests::plain_hole("D1", "AB", at("A", in(61)), in(40), in(80));
+  job.openings = {door, tests::window_hole("W1", "CD", at("C", in(96)), in(48), in(40), 5)};
+  return job;
+}
+
+std::size_t index_of(const std::string& pointer) { return static_cast<std::size_t>(std::stoi(pointer.substr(pointer.rfind('/') + 1))); }
+
+/// The job with the offer's change made, from the words of Offer alone. Rectangles only: the side over against changes too.
+Job changed(const Job& job, const Offer& offer) {
+  Job other = job;
+  const std::size_t index = index_of(offer.place);
+  if (offer.what == Offer::What::ChangeSide) {
+    other.outline.sides[index].length.length += offer.change;
+    other.outline.sides[(index + 2) % 4].length.length += offer.change;
+    return other;
+  }
+  Opening& opening = other.openings[index];
+  const bool from_end = opening.on.substr(1) == opening.place.from;  // "AB" ends at "B"
+  opening.place.at.length += from_end ? -offer.change : offer.change;
+  return other;
+}
+
+void expect_honest(const Job& job) {
+  const auto answer = solve(job, Wishes{.offers = true});
+  ASSERT_TRUE(answer.has_value());
+  ASSERT_FALSE(answer->offers.empty());
+  for (const Offer& offer : answer->offers) {
+    const auto again = solve(changed(job, offer), {});
+    ASSERT_TRUE(again.has_value()) << offer.text;
+    EXPECT_TRUE(again->layout.stopped.empty()) << offer.text;
+    EXPECT_EQ(answer->layout.cost.cuts - again->layout.cost.cuts, offer.cuts) << offer.text;
+    EXPECT_EQ(answer->layout.cost.short_laps - again->layout.cost.short_laps, offer.short_laps) << offer.text;
+    EXPECT_EQ(static_cast<std::int64_t>(answer->layout.bars.size()) - static_cast<std::int64_t>(again->layout.bars.size()), offer.bars) << offer.text;
+    EXPECT_TRUE(offer.text.find(offer.name) == 0 && offer.text.find(':') != std::string::npos) << offer.text;
+  }
+}
+
+TEST(Offers, SaveWhatTheySay) {
+  expect_honest(off_by_five(false));
+  expect_honest(off_by_five(true));
+}
+
+TEST(Offers, OfBarsSaveWhatTheySay) {
+  Job job = off_by_five(false);
+  job.steel.bars = Bars{};
+  job.steel.bars->size = "#5";
+  job.steel.bars->corners = true;
+  job.steel.bars->spacing = in(48);
+  expect_honest(job);
+}
+
+// A side of 24'-3": nothing lays without a cut until it is 3 in shorter or 5 in longer; half units do not help, so that only
+// what they do save is offered.
+TEST(Offers, OfSidesSaveWhatTheySay) {
+  Job job = tests::shed();
+  job.units.series = "us-12";
+  job.units.stocked = {{Kind::Full, Kind::Half, Kind::Corner}};
+  job.units.bond = BondWish::Quarter;
+  job.heights.courses = 4;
+  job.outline.sides[0].length.length += in(4);
+  job.outline.sides[2].length.length += in(4);
+  const auto answer = solve(job, Wishes{.offers = true});
+  ASSERT_TRUE(answer.has_value());
+  for (const Offer& offer : answer->offers) {
+    const auto again = solve(changed(job, offer), {});
+    ASSERT_TRUE(again.has_value()) << offer.text;
+    EXPECT_EQ(answer->layout.cost.cuts - again->layout.cost.cuts, offer.cuts) << offer.text;
+    EXPECT_EQ(answer->layout.cost.short_laps - again->layout.cost.short_laps, offer.short_laps) << offer.text;
+  }
+}
+
+TEST(Offers, ComeWithTheLargestSavingFirst) {
+  const auto answer = solve(off_by_five(false), Wishes{.offers = true});
+  ASSERT_TRUE(answer.has_value());
+  ASSERT_GE(answer->offers.size(), 2u);
+  for (std::size_t i = 1; i < answer->offers.size(); ++i) {
+    const Offer &a = answer->offers[i - 1], &b = answer->offers[i];
+    EXPECT_GE(std::tuple(a.short_laps, a.cuts, a.bars), std::tuple(b.short_laps, b.cuts, b.bars)) << a.text << " before " << b.text;
+  }
+}
+
+TEST(Offers, FreePlacesLayWithoutACut) {
+  const Job job = off_by_five(false);
+  const auto answer = solve(job, Wishes{.offers = true});
+  ASSERT_TRUE(answer.has_value());
+  ASSERT_EQ(answer->free_places.size(), 2u);
+  int places = 0;
+  for (const FreePlaces& free : answer->free_places) {
+    const ResolvedOpening& opening = answer->building.openings[static_cast<std::size_t>(free.opening)];
+    EXPECT_TRUE(std::ranges::is_sorted(free.from));
+    EXPECT_EQ(std::ranges::adjacent_find(free.from), free.from.end());
+    for (const Length from : free.from) {
+      const Length move = from - opening.from.distance_from_start();
+      EXPECT_LE(move, in(16));
+      EXPECT_GE(move, -in(16));
+      Job moved = job;
+      moved.openings[index_of(opening.place)].place.at.length += move;
+      const auto again = solve(moved, {});
+      ASSERT_TRUE(again.has_value());
+      EXPECT_TRUE(again->layout.stopped.empty());
+      // The other opening may cost cuts of its own: with D1 off its line W1's places are none, with D1 moved all is whole.
+      EXPECT_EQ(again->layout.cost.cuts, 0);
+      EXPECT_EQ(again->building.openings[static_cast<std::size_t>(free.opening)].from.distance_from_start(), from);
+      ++places;
+    }
+  }
+  EXPECT_GE(places, 3);
+}
+
+TEST(Offers, AreNotLookedForUnlessWished) {
+  const auto answer = solve(off_by_five(false), {});
+  ASSERT_TRUE(answer.has_value());
+  EXPECT_TRUE(answer->offers.empty());
+  EXPECT_TRUE(answer->free_places.empty());
+}
+
+TEST(Offers, ProgressRisesToTheWholeAndMayCancel) {
+  std::vector<double> shares;
+  Wishes wishes{.offers = true};
+  wishes.progress = [&](double share) {
+    shares.push_back(share);
+    return true;
+  };
+  const auto whole = solve(off_by_five(false), wishes);
+  ASSERT_TRUE(whole.has_value());
+  ASSERT_GE(shares.size(), 8u);
+  EXPECT_TRUE(std::ranges::is_sorted(shares));
+  EXPECT_GT(shares.front(), 0.0);
+  EXPECT_LE(shares.back(), 1.0);
+  int asked = 0;
+  wishes.progress = [&](double) { return ++asked < 3; };
+  const auto cancelled = solve(off_by_five(false), wishes);
+  ASSERT_TRUE(cancelled.has_value());
+  EXPECT_EQ(asked, 3);
+  EXPECT_LT(cancelled->offers.size(), whole->offers.size());
+  EXPECT_EQ(cancelled->layout.cost, whole->layout.cost);
+}
+
+}  // namespace
+}  // namespace stringcourse
