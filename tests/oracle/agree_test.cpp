@@ -29,17 +29,6 @@ MilpLimits limits(Program program) {
   return {.seconds_a_stage = long_run ? 3600.0 : 120.0, .most_columns = long_run && program == Program::Cbc ? 3'000U : 2'500U};
 }
 
-constexpr std::size_t kMostRows = 300;
-
-bool long_run = false, each_wall = false;
-std::uint64_t first_seed = 1;
-
-/// A wall whose model has more columns is passed over and counted: its size depends on the wall alone, not on time. The
-/// seconds are by the clock, which runs on while a busy machine does other work: in the long run they only end a hang.
-MilpLimits limits(Program program) {
-  return {.seconds_a_stage = 300, .most_columns = long_run && program == Program::Cbc ? 4'000U : 2'500U};
-}
-
 struct Tally {
   int compared = 0, too_large = 0, lawful = 0, two_bands = 0, with_bars = 0, quarter_bond = 0, weighted = 0;
   std::size_t columns = 0;
