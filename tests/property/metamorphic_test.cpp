@@ -17,7 +17,7 @@ namespace stringcourse::property {
 namespace {
 
 constexpr std::int64_t kBudget = 20'000;
-constexpr std::uint64_t kJobs = 150;
+constexpr std::uint64_t kJobs = 80;
 
 std::optional<Answer> solved(const Job& job) {
   auto answer = solve(job, Wishes{.search_budget = kBudget});
@@ -83,7 +83,7 @@ TEST(Metamorphic, MirroredPlansCostTheSame) {
     job.outline.building_on = std::nullopt;
     compared += expect_equal_cost(job, mirrored(job), seed) ? 1 : 0;
   }
-  EXPECT_GT(compared, 40);
+  EXPECT_GT(compared, 20);
 }
 
 TEST(Metamorphic, TheFirstCornerOfAClosedPlanDoesNotMatter) {
@@ -92,7 +92,7 @@ TEST(Metamorphic, TheFirstCornerOfAClosedPlanDoesNotMatter) {
     const Job job = random_job(seed);
     if (job.outline.closed) compared += expect_equal_cost(job, with_other_first_corner(job), seed) ? 1 : 0;
   }
-  EXPECT_GT(compared, 30);
+  EXPECT_GT(compared, 20);
 }
 
 TEST(Metamorphic, TheOrderOfOpeningsInTheDocumentMovesNoPiece) {
@@ -112,7 +112,7 @@ TEST(Metamorphic, TheOrderOfOpeningsInTheDocumentMovesNoPiece) {
     EXPECT_EQ(a->layout.cost, b->layout.cost) << "seed " << seed;
     ++compared;
   }
-  EXPECT_GT(compared, 40);
+  EXPECT_GT(compared, 20);
 }
 
 TEST(Metamorphic, InchesWrittenInMillimetresGiveTheSameLayout) {
@@ -133,7 +133,7 @@ TEST(Metamorphic, InchesWrittenInMillimetresGiveTheSameLayout) {
     EXPECT_EQ(a->layout.cost, b->layout.cost) << "seed " << seed;
     ++compared;
   }
-  EXPECT_GT(compared, 60);
+  EXPECT_GT(compared, 30);
 }
 
 /// One long wall between free ends, a control joint in its middle: 20 ft on either side of it.
@@ -178,7 +178,7 @@ TEST(Metamorphic, AnOpeningBeyondAControlJointMovesNoPieceOnThisSide) {
 
 TEST(Metamorphic, TheSameJobGivesTheSameBytesWithAFreshAndWithAWarmMemory) {
   const Building other_building = *resolve(tests::shed());
-  for (std::uint64_t seed = 1; seed <= 60; ++seed) {
+  for (std::uint64_t seed = 1; seed <= 40; ++seed) {
     const Job job = random_job(seed);
     auto first = solved(job), second = solved(job);
     if (!first) continue;
