@@ -26,10 +26,14 @@ struct Stock {
   }
 };
 
+/// The openings of one panel: only they can have a lintel over its pieces.
+using Openings = std::vector<std::int32_t>;
+
 /// Over an opening, or on a bearing, of a lintel built of units.
-bool over_built_lintel(const Building& building, const Run& run, Length from, Length to) {
-  return std::ranges::any_of(building.openings, [&](const ResolvedOpening& opening) {
-    if (opening.wall != run.wall || !opening.lintel || opening.lintel->make != LintelMake::BuiltUp) return false;
+bool over_built_lintel(const Building& building, const Openings& openings, const Run& run, Length from, Length to) {
+  return std::ranges::any_of(openings, [&](std::int32_t index) {
+    const ResolvedOpening& opening = at(building.openings, index);
+    if (!opening.lintel || opening.lintel->make != LintelMake::BuiltUp) return false;
     const ResolvedLintel& lintel = *opening.lintel;
     if (run.course < lintel.first_course || run.course >= lintel.first_course + lintel.courses) return false;
     return from < opening.to.distance_from_start() + lintel.least_bearing &&
@@ -38,6 +42,7 @@ bool over_built_lintel(const Building& building, const Run& run, Length from, Le
 }
 
 struct Standing {
+  const Openings* openings;
   const Run* run;
   const Piece* piece;
   bool first, last;
@@ -58,7 +63,7 @@ Kind kind_of(const Building& building, const Standing& here) {
     return stock.has(Kind::Corner) ? Kind::Corner : plain;
   }
   const Length from = here.piece->start.nearest_nanometre();
-  if (over_built_lintel(building, *here.run, from, from + here.piece->length)) {
+  if (over_built_lintel(building, *here.openings, *here.run, from, from + here.piece->length)) {
     return stock.of_pair(Kind::Lintel, Kind::LintelHalf, is_half,
                    stock.of_pair(Kind::BondBeam, Kind::BondBeamHalf, is_half, plain));
   }
@@ -94,10 +99,21 @@ void place_run(const Building& building, const PlacedPanel& placed, const RowRun
     const std::int64_t joints_before = starts + static_cast<std::int64_t>(k);
     piece.start = ExactPosition{(run.start.in_nanometres() + before) * m + joints_before * run.slack.in_nanometres(), m};
     before += chosen[k].length;
-    piece.kind = kind_of(building, Standing{&run, &piece, k == 0, k + 1 == chosen.size()});
+    piece.kind = kind_of(building, Standing{&placed.site->openings, &run, &piece, k == 0, k + 1 == chosen.size()});
     layout.pieces.push_back(piece);
   }
   layout.runs.push_back(run);
+}
+
+std::size_t piece_count(const std::vector<PlacedPanel>& panels) {
+  std::size_t count = 0;
+  for (const PlacedPanel& placed : panels) {
+    if (placed.answer == nullptr) continue;
+    for (const std::int32_t row : placed.panel.course_rows) {
+      for (const auto& run : placed.answer->rows[static_cast<std::size_t>(row)]) count += run.size();
+    }
+  }
+  return count;
 }
 
 }  // namespace
@@ -105,6 +121,7 @@ void place_run(const Building& building, const PlacedPanel& placed, const RowRun
 void place_pieces(const Building& building, const std::vector<PlacedPanel>& panels, Layout& layout) {
   std::vector<std::vector<const PlacedPanel*>> by_wall(building.walls.size());
   for (const PlacedPanel& panel : panels) by_wall[static_cast<std::size_t>(panel.site->wall)].push_back(&panel);
+  layout.pieces.reserve(piece_count(panels));
   for (const auto& on_wall : by_wall) {
     for (std::size_t c = 0; c < building.courses.size(); ++c) {
       std::int32_t number = 0;

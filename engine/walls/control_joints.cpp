@@ -135,23 +135,41 @@ void add_placed(Draft& draft, std::size_t index) {
   draft.building.control_joints.push_back({*wall, from, from + draft.building.joint, false});
 }
 
-/// May a joint by rule stand on this line? Half a unit clear of bearings, a further half unit where a one-piece
-/// lintel may bear that much longer, and a piece clear of junctions and ends.
-bool has_room(const Draft& draft, int wall, const std::vector<int>& openings, Position from) {
-  const Position to = from + draft.building.joint;
+/// Where the near edge of a joint by rule may not stand on one wall: open intervals, by their start; `reach` is the
+/// farthest end of any so far, so that one look back is enough.
+struct Barred {
+  Position from, to, reach;
+};
+
+/// Half a unit clear of bearings, a further half unit where a one-piece lintel may bear that much longer, and half a
+/// unit clear of junctions.
+std::vector<Barred> barred_on(const Draft& draft, const std::vector<int>& openings, const std::vector<int>& junctions) {
   const Series& own = draft.building.series.front();
-  if (from - first_face(draft, wall) < own.half || last_face(draft, wall) - to < own.half) return false;
+  const Length joint = draft.building.joint;
+  std::vector<Barred> barred;
   for (const int index : openings) {
     const ResolvedOpening& opening = draft.building.openings[static_cast<std::size_t>(index)];
     const Reach reach = lintel_reach(opening);
     const bool longer = opening.lintel && opening.lintel->make == LintelMake::OnePiece;
     const Length clear = longer ? own.half + own.pitch() : own.half;
-    if (to + clear > reach.from && from < reach.to + clear) return false;
+    barred.push_back({reach.from - clear - joint, reach.to + clear, {}});
   }
-  for (const Junction& junction : draft.building.junctions) {
-    if (junction.main == wall && to + own.half > junction.from && from < junction.to + own.half) return false;
+  for (const int index : junctions) {
+    const Junction& junction = draft.building.junctions[static_cast<std::size_t>(index)];
+    barred.push_back({junction.from - own.half - joint, junction.to + own.half, {}});
   }
-  return true;
+  std::ranges::sort(barred, {}, &Barred::from);
+  for (std::size_t i = 0; i < barred.size(); ++i) barred[i].reach = i == 0 ? barred[i].to : std::max(barred[i - 1].reach, barred[i].to);
+  return barred;
+}
+
+/// May a joint by rule stand on this line? Clear of what is barred, and half a unit from the wall's ends.
+bool has_room(const Draft& draft, int wall, const std::vector<Barred>& barred, Position from) {
+  const Position to = from + draft.building.joint;
+  const Length half = draft.building.series.front().half;
+  if (from - first_face(draft, wall) < half || last_face(draft, wall) - to < half) return false;
+  const auto after = std::ranges::lower_bound(barred, from, {}, &Barred::from);
+  return after == barred.begin() || std::prev(after)->reach <= from;
 }
 
 PanelEnd panel_end(const Draft& draft, const WallEnd& end) {
@@ -177,10 +195,10 @@ void find_no_place(Draft& draft, int wall, const Asked& asked, Length longest) {
 }
 
 /// Fills one stretch of a wall, between ends or placed joints, with joints by rule. Places are nominal from the wall's start.
-Length fill_stretch(Draft& draft, int wall, const Asked& asked, PanelSearch search, const std::vector<int>& openings) {
+Length fill_stretch(Draft& draft, int wall, const Asked& asked, PanelSearch search, const std::vector<Barred>& barred) {
   const Length pitch = draft.building.series.front().pitch();
   for (std::int64_t line = search.start.whole_multiples(pitch) + 1; pitch * line < search.end; ++line) {
-    if (has_room(draft, wall, openings, joint_at_line(draft, wall, line))) search.lines.push_back(pitch * line);
+    if (has_room(draft, wall, barred, joint_at_line(draft, wall, line))) search.lines.push_back(pitch * line);
   }
   search.greatest = asked.panel;
   const PanelAnswer answer = best_joint_lines(search);
@@ -191,14 +209,12 @@ Length fill_stretch(Draft& draft, int wall, const Asked& asked, PanelSearch sear
   return answer.too_long > Length() ? answer.longest : Length();
 }
 
-void add_by_rule(Draft& draft, int wall, const Asked& asked, const std::vector<int>& openings) {
+void add_by_rule(Draft& draft, int wall, const Asked& asked, const std::vector<Barred>& barred, const std::vector<Position>& placed) {
   const Wall line = wall_at(draft, wall);
   if (line.nominal <= asked.panel) return;
   const Position grid = joint_at_line(draft, wall, 0);
   std::vector<Length> bounds{Length()};
-  for (const ControlJoint& joint : draft.building.control_joints) {
-    if (joint.wall == wall) bounds.push_back(joint.from - grid);
-  }
+  for (const Position joint : placed) bounds.push_back(joint - grid);
   std::ranges::sort(bounds);
   bounds.push_back(line.nominal);
   Length longest;
@@ -208,7 +224,7 @@ void add_by_rule(Draft& draft, int wall, const Asked& asked, const std::vector<i
     search.end = bounds[i + 1];
     search.at_start = i == 0 ? panel_end(draft, line.start) : PanelEnd::Open;
     search.at_end = i + 2 == bounds.size() ? panel_end(draft, line.end) : PanelEnd::Open;
-    longest = std::max(longest, fill_stretch(draft, wall, asked, search, openings));
+    longest = std::max(longest, fill_stretch(draft, wall, asked, search, barred));
   }
   if (longest > Length()) find_no_place(draft, wall, asked, longest);
 }
@@ -227,7 +243,15 @@ void add_all_by_rule(Draft& draft, JointRule rule) {
   const Asked asked{std::max(pitch * limit.whole_multiples(pitch), pitch), rule == JointRule::Us ? "control-joint-us" : "control-joint-uk"};
   find_rule(draft, asked, height);
   const auto openings = openings_by_wall(draft.building);
-  for (std::size_t i = 0; i < draft.building.walls.size(); ++i) add_by_rule(draft, static_cast<int>(i), asked, openings[i]);
+  std::vector<std::vector<int>> junctions(draft.building.walls.size());
+  for (std::size_t i = 0; i < draft.building.junctions.size(); ++i) {
+    junctions[static_cast<std::size_t>(draft.building.junctions[i].main)].push_back(static_cast<int>(i));
+  }
+  std::vector<std::vector<Position>> placed(draft.building.walls.size());
+  for (const ControlJoint& joint : draft.building.control_joints) placed[static_cast<std::size_t>(joint.wall)].push_back(joint.from);
+  for (std::size_t i = 0; i < draft.building.walls.size(); ++i) {
+    add_by_rule(draft, static_cast<int>(i), asked, barred_on(draft, openings[i], junctions[i]), placed[i]);
+  }
 }
 
 }  // namespace
