@@ -1,6 +1,6 @@
 #!/bin/sh
 # The long comparison of the bond solver with its oracles: 300 walls by CBC, 150 by GLPK, 1,000 tiny ones by brute force.
-# Writes docs/oracle-results.md. Takes some tens of minutes on one core. Usage: scripts/long_oracles.sh [build directory]
+# Writes docs/oracle-results.md. Took 5 minutes on an idle core, 35 on a busy one. Usage: scripts/long_oracles.sh [build directory]
 set -eu
 cd "$(dirname "$0")/.."
 build=${1:-build/release}
@@ -18,6 +18,7 @@ status=0
   echo "Every wall's least cost is compared term by term, and whether it can be laid at all; the solver's layout is"
   echo "judged from its pieces. What the walls are: tests/oracle/random_panels.hpp. The seed of each wall is in the log"
   echo "of a failure; a wall is passed over when its model is too large, which depends on the wall alone."
+  echo "The largest model counts those too that were seen to have no layout while they were built, whatever their size."
   echo
   if [ "$status" -eq 0 ]; then echo "Result: all agree."; else echo "Result: THE RUN FAILED; see below."; fi
   echo
