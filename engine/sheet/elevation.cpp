@@ -243,6 +243,10 @@ ElevationPlan plan_elevation(const Context& context, int wall) {
   return {scale, parts_of(reach.from, reach.to, scale.shown(wide), grid)};
 }
 
+Area elevation_box(const Context& context, int wall, const Part& part, Scale scale, const Area& room, const Stretch& stretch) {
+  return elevation_of(context, wall, part, scale, room).box(stretch.from, stretch.to, stretch.low, stretch.high);
+}
+
 Group draw_elevation(const Context& context, int wall, const Part& part, Scale scale, const Area& room) {
   const Elevation elevation = elevation_of(context, wall, part, scale, room);
   Pad pad(Role::Figure, fill_in(context.words.title_elevation, {context.wall(wall).name}));

@@ -6,6 +6,11 @@
 
 namespace stringcourse::sheet {
 
+/// A rectangle on a wall: along it, and in heights from the datum.
+struct Stretch {
+  Length from, to, low, high;
+};
+
 struct ElevationPlan {
   Scale scale;
   std::vector<Part> parts;
@@ -15,6 +20,10 @@ struct ElevationPlan {
 [[nodiscard]] ElevationPlan plan_elevation(const Context& context, int wall);
 /// Drawn into `room`, which is at least as wide and high as plan_elevation() counts on.
 [[nodiscard]] Group draw_elevation(const Context& context, int wall, const Part& part, Scale scale, const Area& room);
+
+/// Where draw_elevation() puts what stands from `from` to `to` along the wall and from `low` to `high` over the datum.
+[[nodiscard]] Area elevation_box(const Context& context, int wall, const Part& part, Scale scale, const Area& room,
+                                 const Stretch& stretch);
 
 /// Paper that the courses of the whole height take, and what letters and dimensions take besides.
 [[nodiscard]] Length height_of_courses(const Building& building);

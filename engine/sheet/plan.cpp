@@ -303,6 +303,15 @@ Scale scale_of_plan(const Building& building, const Area& room) {
                        room.height() - 2 * kPlanBorder, kLargestPlan);
 }
 
+Area plan_box(const Building& building, const Area& room, Scale scale, const Wall& wall, Length from, Length to) {
+  return view_of(building, room, scale).box(wall, from, to, Length(), building.series_of(wall).thickness);
+}
+
+Point step_along(const Wall& wall) {
+  const Way way = way_of(wall.heading);
+  return {way.x, way.y};
+}
+
 Group draw_plan(const Context& context, int course, PlanDetail detail, const Area& room, Scale scale) {
   const PlanView view = view_of(context.building, room, scale);
   Pad pad(Role::Figure, fill_in(context.words.title_plan, {number_text(course)}));

@@ -22,6 +22,10 @@ inline constexpr Scale kLargestPlan{30};
 
 /// The largest scale, 1:30 or smaller, at which the plan and its lettering fit into `room`.
 [[nodiscard]] Scale scale_of_plan(const Building& building, const Area& room);
+/// Where draw_plan() puts a stretch of a wall, in its whole thickness.
+[[nodiscard]] Area plan_box(const Building& building, const Area& room, Scale scale, const Wall& wall, Length from, Length to);
+/// The step on paper, x and y, along a wall.
+[[nodiscard]] Point step_along(const Wall& wall);
 [[nodiscard]] Group draw_plan(const Context& context, int course, PlanDetail detail, const Area& room, Scale scale);
 
 }  // namespace stringcourse::sheet

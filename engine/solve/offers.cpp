@@ -7,6 +7,7 @@
 
 #include "bond/assemble.hpp"
 #include "bond/key.hpp"
+#include "solve/edit.hpp"
 #include "walls/resolve.hpp"
 
 namespace stringcourse {
@@ -117,7 +118,7 @@ class OfferFinder {
       if (cancelled_) break;
       Job changed = answer_->job;
       Place& place = changed.openings[in_job].place;
-      const bool from_end = measured_from_end(opening, place);
+      const bool from_end = stated_from_end(answer_->building, opening, place);
       place.at.length += from_end ? -move : move;
       const std::optional<Tried> tried = solve_changed(changed);
       if (!tried) continue;
@@ -137,7 +138,7 @@ class OfferFinder {
     for (const std::int64_t k : {-2, -1, 1, 2}) {
       step();
       if (cancelled_) return;
-      const std::optional<Job> changed = with_side(job, index, pitch * k);
+      const std::optional<Job> changed = with_longer_side(job, index, pitch * k);
       if (!changed) continue;
       const std::optional<Tried> tried = solve_changed(*changed);
       if (!tried) continue;
@@ -147,31 +148,6 @@ class OfferFinder {
       offer(Offer::What::ChangeSide, "/outline/sides/" + std::to_string(index), name, pitch * k,
             tape_text(size, answer_->building.tape) + (k < 0 ? " shorter" : " longer"), *tried);
     }
-  }
-
-  /// The job with one side changed; in a closed outline the first side that runs the other way changes with it.
-  static std::optional<Job> with_side(const Job& job, std::size_t index, Length change) {
-    Job changed = job;
-    changed.outline.sides[index].length.length += change;
-    if (!job.outline.closed) return changed;
-    std::vector<int> heading(job.outline.sides.size(), 0);
-    for (std::size_t i = 1; i < heading.size(); ++i) {
-      const bool right = job.outline.sides[i - 1].turn.value_or(Turn::Right) == Turn::Right;
-      heading[i] = (heading[i - 1] + (right ? 1 : 3)) % 4;
-    }
-    for (std::size_t i = 1; i < heading.size(); ++i) {
-      const std::size_t other = (index + i) % heading.size();
-      if (heading[other] != (heading[index] + 2) % 4) continue;
-      if (other < index) return std::nullopt;  // offered once, with the side that comes first
-      changed.outline.sides[other].length.length += change;
-      return changed;
-    }
-    return std::nullopt;
-  }
-
-  [[nodiscard]] bool measured_from_end(const ResolvedOpening& opening, const Place& place) const {
-    const Wall& wall = answer_->building.walls[static_cast<std::size_t>(opening.wall)];
-    return place.from == wall.end_name || (wall.interior && place.from == "end");
   }
 
   static std::size_t job_index(const std::string& pointer) {

@@ -1,0 +1,36 @@
+#pragma once
+// A drawing without a frame, with what can be taken hold of in it: for a page that shows it and lets things be dragged.
+#include <optional>
+#include <string_view>
+#include <vector>
+
+#include "bond/layout.hpp"
+#include "sheet/pad.hpp"
+#include "sheet/scale.hpp"
+#include "sheet/sheets.hpp"
+#include "walls/building.hpp"
+
+namespace stringcourse::sheet {
+
+/// An opening or a side, where it stands on the drawing. Paper coordinates, y up.
+struct Handle {
+  enum class What { Opening, Side } what = What::Opening;
+  int index = 0;  // into Building::openings or Building::walls
+  Area box;
+  int along_x = 0, along_y = 0;  // one step on paper as the distance from the wall's start grows
+  bool shown = true;             // an opening of a plan whose course it does not interrupt is not
+};
+
+struct Drawing {
+  Sheet sheet;
+  Scale scale;
+  int course = 0;  // plans: the course shown
+  int wall = -1;   // elevations: the wall shown
+  std::vector<Handle> handles;
+};
+
+/// "plan-course-3" of any course, "elevation-2" of any wall; nothing for other names.
+[[nodiscard]] std::optional<Drawing> make_named_drawing(const Building& building, const Layout& layout,
+                                                        const SheetWords& words, std::string_view name);
+
+}  // namespace stringcourse::sheet

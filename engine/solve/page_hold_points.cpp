@@ -1,0 +1,111 @@
+#include <algorithm>
+#include <array>
+
+#include "catalogue/series.hpp"
+#include "job/words.hpp"
+#include "sheet/words.hpp"
+#include "solve/page_parts.hpp"
+
+namespace stringcourse {
+namespace {
+
+constexpr int kHoldPoints = 6;
+
+// What is asked the day before, at each hold point.
+constexpr std::array<std::array<std::string_view, 3>, kHoldPoints> kAsks{{
+    {"Does every side close with whole units?", "Do heads and sills fall on course lines?", "Will the yard have the units?"},
+    {"Where must each dowel stand so that it comes up inside a cell?", "Are the lines square and level?", ""},
+    {"Is what was poured square, level and the right size?", "Where do the walls sit on it?", "Does every dowel come up in a cell?"},
+    {"Do jambs, head course and bearing agree?", "What holds the lintel up meanwhile?", ""},
+    {"Is the right steel in the right cells?", "How high is each pour, and in what order?", "Are the cleanouts open and the cells clean?"},
+    {"Are bolts in grouted cells, clear of trusses and splices?", "What size and level did the wall come to?", ""},
+}};
+
+std::string opening_name(const Opening& opening, std::size_t index) {
+  return opening.name.empty() ? "opening " + number_text(index + 1) : opening.name;
+}
+
+void add_order(const Answer& answer, std::vector<Lack>& lacks) {
+  if (answer.job.name.empty()) lacks.push_back({HoldPoint::Order, "The job has no name; sheets are told apart by it.", "/name"});
+  if (!answer.job.units.stocked) {
+    lacks.push_back({HoldPoint::Order, "What the yard stocks is not said: every kind that the series is made in is counted on.", "/units"});
+  }
+  for (const Series& series : answer.building.series) {
+    if (!series.cells_assumed) continue;
+    lacks.push_back({HoldPoint::Order, "The cells of the " + series.title + " are assumed: measure a block of the yard's.", "/units"});
+  }
+}
+
+void add_pour(const Answer& answer, std::vector<Lack>& lacks) {
+  if (!answer.job.steel.bars) {
+    lacks.push_back({HoldPoint::Pour, "No upright bars are asked for: size and spacing come from your drawings, the local code or an engineer.", "/steel"});
+  }
+  lacks.push_back({HoldPoint::Pour, "Lines and boards: no readings of diagonals and levels yet.", ""});
+}
+
+void add_lintels(const Answer& answer, std::vector<Lack>& lacks) {
+  for (std::size_t index = 0; index < answer.job.openings.size(); ++index) {
+    if (answer.job.openings[index].lintel || index >= answer.building.openings.size()) continue;
+    if (!answer.building.openings[index].lintel) continue;
+    lacks.push_back({HoldPoint::Lintels,
+                     "The lintel of " + opening_name(answer.job.openings[index], index) +
+                         " is not said: one built of units, one course deep, is drawn. Its steel comes from an engineer or the local code.",
+                     "/openings/" + number_text(index)});
+  }
+}
+
+void add_grout(const Answer& answer, std::vector<Lack>& lacks) {
+  if (answer.job.steel.bars && answer.job.steel.pour_tops.empty()) {
+    lacks.push_back({HoldPoint::Grout, "Where grout pours stop is not said, so whether cleanouts are needed is not known.", "/steel"});
+  }
+}
+
+void add_top(const Answer& answer, std::vector<Lack>& lacks) {
+  const int top = static_cast<int>(answer.building.courses.size());
+  if (std::ranges::find(answer.job.steel.bond_beams, top) == answer.job.steel.bond_beams.end()) {
+    lacks.push_back({HoldPoint::Top, "The top course is no bond beam: what the plate bolts into is not said.", "/steel"});
+  }
+  lacks.push_back({HoldPoint::Top, "The wall's size and level as laid: no readings yet.", ""});
+}
+
+}  // namespace
+
+std::vector<Lack> lacks_of(const Answer& answer) {
+  std::vector<Lack> lacks;
+  add_order(answer, lacks);
+  add_pour(answer, lacks);
+  lacks.push_back({HoldPoint::FirstCourse, "What was poured: no readings of sides, diagonals, levels and dowels yet.", ""});
+  add_lintels(answer, lacks);
+  add_grout(answer, lacks);
+  add_top(answer, lacks);
+  return lacks;
+}
+
+void write_hold_points(JsonOut& out, const Answer& answer) {
+  const std::vector<Lack> lacks = lacks_of(answer);
+  out.list([&] {
+    for (int point = 1; point <= kHoldPoints; ++point) {
+      const HoldPoint hold_point = static_cast<HoldPoint>(point);
+      out.object([&] {
+        out.field("code", hold_point_name(hold_point));
+        out.field("title", sheet::kEnglish.hold_points[point - 1]);
+        out.list("asks", [&] {
+          for (const std::string_view question : kAsks[static_cast<std::size_t>(point - 1)]) {
+            if (!question.empty()) out.text(question);
+          }
+        });
+        out.list("lacks", [&] {
+          for (const Lack& lack : lacks) {
+            if (lack.hold_point != hold_point) continue;
+            out.object([&] {
+              out.field("text", lack.text);
+              out.field("place", lack.place);
+            });
+          }
+        });
+      });
+    }
+  });
+}
+
+}  // namespace stringcourse

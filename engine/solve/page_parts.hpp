@@ -1,0 +1,36 @@
+#pragma once
+// What a page shows beside the answer document: a drawing's handles, the hold points and what each still lacks, one
+// unit's card, boxes for a view in space. Each writes one JSON value.
+#include <string_view>
+
+#include "sheet/drawing.hpp"
+#include "solve/json_out.hpp"
+#include "solve/solve.hpp"
+
+namespace stringcourse {
+
+/// {"name", "title", "width", "height", "scale", "course", "side", "handles": [...]}. Micrometres on paper, y downwards
+/// from the drawing's upper edge, as in its SVG. One micrometre stands for `scale` x 1000 nanometres of the building.
+void write_drawing_head(JsonOut& out, const Building& building, const sheet::Drawing& drawing);
+
+/// One thing that a hold point still lacks.
+struct Lack {
+  HoldPoint hold_point = HoldPoint::Order;
+  std::string text;   // one sentence
+  std::string place;  // JSON pointer into the job, or "" for the whole
+};
+/// What the job does not say yet and a hold point asks. Sorted by hold point.
+[[nodiscard]] std::vector<Lack> lacks_of(const Answer& answer);
+
+/// [{"code", "title", "asks": [questions], "lacks": [{"text", "place"}]}] of the six hold points.
+void write_hold_points(JsonOut& out, const Answer& answer);
+
+/// What a tapped unit is: {"name", "side", "course", "number", "kind", ..., "above", "below"}. False, and nothing is
+/// written, if no unit has this name.
+bool write_piece_card(JsonOut& out, const Answer& answer, std::string_view name);
+
+/// {"names", "courses", "kinds", "cut", "boxes", "bars"}: every unit as a box [x, y, z, dx, dy, dz] in micrometres,
+/// x to the east, y to the north, z up from the datum; every bar as [x, y, z from, z to, diameter].
+void write_solids(JsonOut& out, const Answer& answer);
+
+}  // namespace stringcourse

@@ -1,0 +1,142 @@
+// Edits are judged by the building that the changed job resolves to: where jambs and corners then stand.
+#include <gtest/gtest.h>
+
+#include "solve/edit.hpp"
+#include "solve/page_parts.hpp"
+#include "unit/walls/made_jobs.hpp"
+#include "walls/resolve.hpp"
+
+namespace stringcourse {
+namespace {
+
+using tests::at;
+using tests::in;
+
+Building built(const Job& job) {
+  const auto building = resolve(job);
+  EXPECT_TRUE(building.has_value());
+  return building.value_or(Building{});
+}
+
+Building after(const Job& job, const Edit& edit) {
+  const auto changed = edited(job, built(job), edit);
+  EXPECT_TRUE(changed.has_value()) << changed.error_or("");
+  return built(changed.value_or(job));
+}
+
+/// One door on AB, stated from either end of it and to either of its jambs.
+Job with_door(const char* from, std::optional<Face> to) {
+  Job job = tests::shed();
+  job.openings = {tests::plain_hole("D1", "AB", at(from, in(64)), in(40), in(80))};
+  job.openings.front().place.to = to;
+  return job;
+}
+
+const std::pair<const char*, std::optional<Face>> kStated[] = {
+    {"A", std::nullopt}, {"A", Face::Near}, {"A", Face::Far}, {"B", Face::Near}, {"B", Face::Far}};
+
+TEST(Edit, AnOpeningComesWhereItIsMovedHoweverItIsStated) {
+  for (const auto& [from, to] : kStated) {
+    const Job job = with_door(from, to);
+    const ResolvedOpening before = built(job).openings.front();
+    const Length wanted = before.from.distance_from_start() + in(5);
+    const ResolvedOpening moved = after(job, MoveOpening{0, wanted}).openings.front();
+    EXPECT_EQ(moved.from.distance_from_start(), wanted) << from;
+    EXPECT_EQ(moved.width(), before.width()) << from;
+  }
+}
+
+TEST(Edit, AResizedOpeningKeepsItsOtherJambHoweverItIsStated) {
+  for (const auto& [from, to] : kStated) {
+    const Job job = with_door(from, to);
+    const ResolvedOpening before = built(job).openings.front();
+    const ResolvedOpening near = after(job, ResizeOpening{0, Jamb::From, before.from.distance_from_start() - in(8)}).openings.front();
+    EXPECT_EQ(near.from, before.from - in(8)) << from;
+    EXPECT_EQ(near.to, before.to) << from;
+    const ResolvedOpening far = after(job, ResizeOpening{0, Jamb::To, before.to.distance_from_start() + in(8)}).openings.front();
+    EXPECT_EQ(far.from, before.from) << from;
+    EXPECT_EQ(far.to, before.to + in(8)) << from;
+  }
+}
+
+TEST(Edit, AFreeDragIsRoundedToTheTapeAndAPlaceOnItIsKept) {
+  const Job job = with_door("A", std::nullopt);
+  const Length from = built(job).openings.front().from.distance_from_start();
+  // 3.000001 in is rounded to 3 in; 3 1/64 in stands on the tape's finest line and is kept.
+  EXPECT_EQ(after(job, MoveOpening{0, from + in(3) + Length::nanometres(25)}).openings.front().from.distance_from_start(), from + in(3));
+  const Length fine = Length::sixty_fourths(3 * 64 + 1);
+  EXPECT_EQ(after(job, MoveOpening{0, from + fine}).openings.front().from.distance_from_start(), from + fine);
+}
+
+TEST(Edit, ASideOfARectangleMovesOutwardAndItsNeighboursGrow) {
+  const Job job = tests::shed();
+  for (std::size_t side = 0; side < 4; ++side) {
+    const Building before = built(job), moved = after(job, MoveSide{side, in(16)});
+    for (std::size_t other = 0; other < 4; ++other) {
+      const Length grown = moved.walls[other].actual - before.walls[other].actual;
+      EXPECT_EQ(grown, other % 2 == side % 2 ? Length() : in(16)) << side << " " << other;
+    }
+  }
+}
+
+TEST(Edit, ASideAtAReentrantCornerShortensOneNeighbourAndLengthensTheOther) {
+  // An L: the turn at D is to the left.
+  const Job job = tests::job_with(tests::outline_of({{320}, {240}, {160, Turn::Left}, {80}, {160}, {160}}));
+  const Building before = built(job), moved = after(job, MoveSide{3, in(16)});  // DE outward: towards the notch
+  EXPECT_EQ(moved.walls[2].actual - before.walls[2].actual, in(16));
+  EXPECT_EQ(moved.walls[4].actual - before.walls[4].actual, in(-16));
+  EXPECT_EQ(moved.walls[0].actual, before.walls[0].actual);
+}
+
+TEST(Edit, WhatIsNotThereIsSaid) {
+  const Job job = tests::shed();
+  const Building building = built(job);
+  EXPECT_FALSE(edited(job, building, MoveOpening{99, in(0)}).has_value());
+  EXPECT_FALSE(edited(job, building, MoveSide{99, in(8)}).has_value());
+  EXPECT_FALSE(edited(job, building, TakeOffer{"/openings/0x", in(8)}).has_value());
+  EXPECT_FALSE(edited(job, building, TakeOffer{"/outline/sides/", in(8)}).has_value());
+}
+
+TEST(PageParts, AHandleStandsWhereTheOpeningIs) {
+  const Job job = with_door("A", std::nullopt);
+  const auto answer = solve(job, {});
+  ASSERT_TRUE(answer.has_value());
+  for (const char* name : {"plan-course-1", "plan-course-3", "elevation-1"}) {
+    const auto drawing = sheet::make_named_drawing(answer->building, answer->layout, {}, name);
+    ASSERT_TRUE(drawing.has_value()) << name;
+    const sheet::Handle& handle = drawing->handles.back();
+    ASSERT_EQ(handle.what, sheet::Handle::What::Opening);
+    // Nominal 40 in is 40 3/8 in between jambs; at 1:N that is 40.375 * 25,400 / N micrometres, each edge rounded to one.
+    EXPECT_NEAR(handle.box.width(), 40.375 * 25'400 / drawing->scale.denominator, 1.0) << name;
+    EXPECT_TRUE(handle.shown);
+    EXPECT_EQ(handle.along_x, -1);  // the first side starts at the right
+  }
+  for (const char* name : {"plan-course-0", "plan-course-99", "plan-course-", "plan-course-01", "elevation-9", "plan"}) {
+    EXPECT_FALSE(sheet::make_named_drawing(answer->building, answer->layout, {}, name).has_value()) << name;
+  }
+}
+
+std::string card_of(const Answer& answer, std::string_view name) {
+  std::string text;
+  JsonOut out([&](std::string_view bytes) { text += bytes; return true; });
+  if (!write_piece_card(out, answer, name)) return "none";
+  EXPECT_TRUE(out.finish());
+  return text;
+}
+
+TEST(PageParts, ACardSaysWhereAUnitStands) {
+  Job job = tests::shed();
+  job.openings.clear();
+  const auto answer = solve(job, {});
+  ASSERT_TRUE(answer.has_value());
+  // The first two units of a side that runs through end at 15 5/8 and 31 5/8 in; of one that butts (8 in wall), after
+  // the corner's 7 5/8 and a joint, at 23 5/8 in.
+  const bool through = answer->layout.arriving_through[0] == 0;
+  const std::string card = card_of(*answer, "AB-1-1");
+  EXPECT_NE(card.find(through ? "\"to\":{\"text\":\"1'-3 5/8\\\"\"" : "\"to\":{\"text\":\"1'-11 5/8\\\"\""), std::string::npos) << card;
+  EXPECT_NE(card.find("\"left\":\"AB-1-2\""), std::string::npos) << card;
+  EXPECT_EQ(card_of(*answer, "AB-1-999"), "none");
+}
+
+}  // namespace
+}  // namespace stringcourse
