@@ -81,10 +81,10 @@ TEST(Edit, ASideOfARectangleMovesOutwardAndItsNeighboursGrow) {
 
 TEST(Edit, ASideAtAReentrantCornerShortensOneNeighbourAndLengthensTheOther) {
   // An L: the turn at D is to the left.
-  const Job job = tests::job_with(tests::outline_of({{320}, {240}, {160, Turn::Left}, {80}, {160}, {160}}));
-  const Building before = built(job), moved = after(job, MoveSide{3, in(16)});  // DE outward: towards the notch
-  EXPECT_EQ(moved.walls[2].actual - before.walls[2].actual, in(16));
-  EXPECT_EQ(moved.walls[4].actual - before.walls[4].actual, in(-16));
+  const Job job = tests::job_with(tests::outline_of({{320}, {240}, {160, Turn::Left}, {80}, {160}, {320}}));
+  const Building before = built(job), moved = after(job, MoveSide{3, in(16)});  // DE outward, to the west: CD ends sooner
+  EXPECT_EQ(moved.walls[2].actual - before.walls[2].actual, in(-16));
+  EXPECT_EQ(moved.walls[4].actual - before.walls[4].actual, in(16));
   EXPECT_EQ(moved.walls[0].actual, before.walls[0].actual);
 }
 
