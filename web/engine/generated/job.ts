@@ -1,0 +1,638 @@
+// Made by tools/contract_types.mjs from docs/schema/job.schema.json. Not to be changed by hand.
+
+/**
+ * How high the walls are.
+ */
+export type Heights = {
+  /**
+   * Number of courses.
+   */
+  readonly courses?: number;
+  /**
+   * Height from the underside of the first bed joint, a length.
+   */
+  readonly height?: string;
+  /**
+   * Where a half-high course goes, if the height asks for one.
+   */
+  readonly half_high?: "first" | "under-head" | "top";
+  /**
+   * Courses that are half-high.
+   *
+   * @maxItems 200
+   */
+  readonly half_high_courses?: number[];
+} & {
+  [k: string]: unknown;
+};
+/**
+ * An opening in a wall: exactly one of masonry, door, overhead, window.
+ */
+export type Opening = {
+  /**
+   * Name of the opening, such as D1.
+   */
+  readonly name: string;
+  /**
+   * The wall that it is in.
+   */
+  readonly on: string;
+  readonly place: Place1;
+  readonly masonry?: Masonry;
+  readonly door?: Door;
+  readonly overhead?: Overhead;
+  readonly window?: Window;
+  /**
+   * Doors: height of the floor from the top of course 1, a length, minus below it; absent: one joint under course 1.
+   */
+  readonly floor?: string;
+  /**
+   * Windows: height of the sill from the top of course 1, a length, minus below it.
+   */
+  readonly sill?: string;
+  /**
+   * Windows: the course whose top is the sill.
+   */
+  readonly sill_course?: number;
+  readonly lintel?: Lintel;
+  /**
+   * A note for the sheets.
+   */
+  readonly note?: string;
+} & Opening1;
+export type Opening1 = {
+  [k: string]: unknown;
+};
+
+/**
+ * A job: a small building of reinforced concrete block, as wanted. A length is a text such as 24'-0", 7 5/8" or 4451 mm; a number without a unit is inches or millimetres as the tape says. Where both can be meant a length is nominal, unless the word actual follows it.
+ */
+export interface StringcourseJob {
+  /**
+   * Version of this form of document.
+   */
+  readonly stringcourse: number;
+  /**
+   * Name of the job.
+   */
+  readonly name?: string;
+  /**
+   * Notes.
+   */
+  readonly notes?: string;
+  /**
+   * Who made the job, for the sheets.
+   */
+  readonly drawn_by?: string;
+  /**
+   * Your own text for the sheets, such as a date or an issue.
+   */
+  readonly issued?: string;
+  /**
+   * The tape that the job is worked with.
+   */
+  readonly tape: "inches" | "millimetres";
+  readonly units: Units;
+  readonly outline: Outline;
+  /**
+   * Interior walls.
+   *
+   * @maxItems 10000
+   */
+  readonly interior_walls?: InteriorWall[];
+  readonly heights: Heights;
+  /**
+   * Doors, windows and other openings.
+   *
+   * @maxItems 10000
+   */
+  readonly openings?: Opening[];
+  readonly control_joints?: ControlJoints;
+  readonly steel?: Steel;
+}
+/**
+ * The units.
+ */
+export interface Units {
+  /**
+   * The job's series: an id of the catalogue or of own_series.
+   */
+  readonly series: string;
+  /**
+   * Series of your own.
+   *
+   * @maxItems 50
+   */
+  readonly own_series?: OwnSeries[];
+  /**
+   * Kinds of units that the yard stocks; absent: every kind that the series is made in.
+   *
+   * @maxItems 17
+   */
+  readonly stocked?: (
+    | "full"
+    | "half"
+    | "corner"
+    | "corner-set"
+    | "open-end"
+    | "open-both"
+    | "bond-beam"
+    | "bond-beam-half"
+    | "lintel"
+    | "lintel-half"
+    | "sash"
+    | "sash-half"
+    | "cleanout"
+    | "cleanout-half"
+    | "half-high"
+    | "half-high-half"
+    | "solid"
+  )[];
+  /**
+   * Least width of a head joint, a length.
+   */
+  readonly joint_least?: string;
+  /**
+   * Greatest width of a head joint, a length.
+   */
+  readonly joint_most?: string;
+  /**
+   * Least length of a cut piece, a length.
+   */
+  readonly least_piece?: string;
+  /**
+   * Lengths that the saw cuts, actual; absent: a quarter and three quarters of a unit.
+   *
+   * @maxItems 100
+   */
+  readonly cuts?: string[];
+  /**
+   * Bond wished for; absent: half.
+   */
+  readonly bond?: "half" | "quarter";
+}
+/**
+ * A series of units of your own, as measured on one unit. All lengths are actual.
+ */
+export interface OwnSeries {
+  /**
+   * Short name by which the job calls this series.
+   */
+  readonly id: string;
+  /**
+   * Title for the sheets.
+   */
+  readonly title?: string;
+  /**
+   * Face length of a whole unit, a length.
+   */
+  readonly full: string;
+  /**
+   * Face length of a half unit, a length: full + joint must be 2 (half + joint).
+   */
+  readonly half: string;
+  /**
+   * Thickness through the wall, a length.
+   */
+  readonly thickness: string;
+  /**
+   * Height of a unit, a length.
+   */
+  readonly height: string;
+  /**
+   * Height of a half-high unit, a length.
+   */
+  readonly half_high?: string;
+  /**
+   * Width of the mortar joint, a length.
+   */
+  readonly joint: string;
+  /**
+   * How far a joint may differ from its width, a length.
+   */
+  readonly joint_tolerance?: string;
+  /**
+   * Least length of a cut piece, a length.
+   */
+  readonly least_piece?: string;
+  /**
+   * How much less than half a unit and a joint a lap may be before it counts as short, a length.
+   */
+  readonly short_lap_margin?: string;
+  /**
+   * Step to which a make-up piece is cut, a length.
+   */
+  readonly cut_step?: string;
+  /**
+   * Thickness of a face shell, a length.
+   */
+  readonly face_shell?: string;
+  /**
+   * Cells of a whole unit, from its left end; none: no bars stand in it.
+   *
+   * @maxItems 8
+   */
+  readonly full_cells?: Cell[];
+  /**
+   * Cells of a half unit, from its left end; none: no bars stand in it.
+   *
+   * @maxItems 8
+   */
+  readonly half_cells?: Cell[];
+  /**
+   * Short leg of a corner set, a length; absent: plain units make the corner.
+   */
+  readonly corner_leg?: string;
+  /**
+   * Kinds that this series is made in; none: full, half, corner.
+   *
+   * @maxItems 17
+   */
+  readonly made?: (
+    | "full"
+    | "half"
+    | "corner"
+    | "corner-set"
+    | "open-end"
+    | "open-both"
+    | "bond-beam"
+    | "bond-beam-half"
+    | "lintel"
+    | "lintel-half"
+    | "sash"
+    | "sash-half"
+    | "cleanout"
+    | "cleanout-half"
+    | "half-high"
+    | "half-high-half"
+    | "solid"
+  )[];
+}
+/**
+ * One cell of a unit: the clear interval between two webs.
+ */
+export interface Cell {
+  /**
+   * Length from the unit's left end to the cell's near web face.
+   */
+  readonly from: string;
+  /**
+   * Length from the unit's left end to the cell's far web face.
+   */
+  readonly to: string;
+}
+/**
+ * The outer walls.
+ */
+export interface Outline {
+  /**
+   * True when the last side ends where the first starts.
+   */
+  readonly closed?: boolean;
+  /**
+   * Open outlines: the hand that the building lies on; absent: right.
+   */
+  readonly building_on?: "right" | "left";
+  /**
+   * The sides, in the order in which they are walked.
+   *
+   * @maxItems 2000
+   */
+  readonly sides: Side[];
+}
+/**
+ * One straight side of the outline, from corner to corner along its outer face.
+ */
+export interface Side {
+  /**
+   * Name of the side; absent: its two corners' names in one, as AB.
+   */
+  readonly name?: string;
+  /**
+   * Corner that it starts at.
+   */
+  readonly from: string;
+  /**
+   * Corner that it ends at.
+   */
+  readonly to: string;
+  /**
+   * Length from corner to corner, a length.
+   */
+  readonly length: string;
+  /**
+   * Turn at its far corner; absent on the last side of an open outline.
+   */
+  readonly turn?: "right" | "left";
+  /**
+   * Series of this wall; absent: the job's.
+   */
+  readonly series?: string;
+}
+/**
+ * An interior wall, square off one wall, to the next that it meets.
+ */
+export interface InteriorWall {
+  /**
+   * Name of the wall.
+   */
+  readonly name: string;
+  /**
+   * The wall that it starts from.
+   */
+  readonly off: string;
+  readonly place: Place;
+  /**
+   * Clear length, a length; absent: to the first wall that it meets.
+   */
+  readonly length?: string;
+  /**
+   * How its start joins the wall that it starts from; absent: tied.
+   */
+  readonly start_junction?: "tied" | "control-joint" | "lapped";
+  /**
+   * How its end joins the wall that it meets; absent: tied.
+   */
+  readonly end_junction?: "tied" | "control-joint" | "lapped";
+  /**
+   * Series of this wall; absent: the job's.
+   */
+  readonly series?: string;
+}
+/**
+ * Where on that wall it starts.
+ */
+export interface Place {
+  /**
+   * The corner measured from; on an interior wall "start" or "end".
+   */
+  readonly from: string;
+  /**
+   * Distance from that corner, a length.
+   */
+  readonly at: string;
+  /**
+   * The edge measured to: the one nearer to that corner or farther from it; absent: near.
+   */
+  readonly to?: "near" | "far";
+}
+/**
+ * Where on that wall, to which edge of the masonry opening.
+ */
+export interface Place1 {
+  /**
+   * The corner measured from; on an interior wall "start" or "end".
+   */
+  readonly from: string;
+  /**
+   * Distance from that corner, a length.
+   */
+  readonly at: string;
+  /**
+   * The edge measured to: the one nearer to that corner or farther from it; absent: near.
+   */
+  readonly to?: "near" | "far";
+}
+/**
+ * The size of the hole in the masonry.
+ */
+export interface Masonry {
+  /**
+   * Width of the hole, a length.
+   */
+  readonly width: string;
+  /**
+   * Height of the hole, a length.
+   */
+  readonly height: string;
+}
+/**
+ * A door.
+ */
+export interface Door {
+  /**
+   * Width of the leaf, a length.
+   */
+  readonly leaf_width: string;
+  /**
+   * Height of the leaf, a length.
+   */
+  readonly leaf_height: string;
+  /**
+   * Face of the frame at a jamb, a length; absent: 0.
+   */
+  readonly frame_jamb?: string;
+  /**
+   * Face of the frame at the head, a length; absent: 0.
+   */
+  readonly frame_head?: string;
+  /**
+   * Thickness of the buck, a length; absent: 0.
+   */
+  readonly buck?: string;
+  /**
+   * Room for shims at each side, a length; absent: 0.
+   */
+  readonly shim?: string;
+}
+/**
+ * An overhead door.
+ */
+export interface Overhead {
+  /**
+   * Width of the leaf, a length.
+   */
+  readonly leaf_width: string;
+  /**
+   * Height of the leaf, a length.
+   */
+  readonly leaf_height: string;
+  /**
+   * Thickness of the buck at each jamb, a length; absent: 0.
+   */
+  readonly jamb_buck?: string;
+  /**
+   * Thickness of the buck at the head, a length; absent: 0.
+   */
+  readonly head_buck?: string;
+  /**
+   * Room needed beside the opening inside, a length; absent: not checked.
+   */
+  readonly side_room?: string;
+  /**
+   * Room needed above the opening inside, a length; absent: not checked.
+   */
+  readonly head_room?: string;
+}
+/**
+ * A window.
+ */
+export interface Window {
+  /**
+   * Width of the window unit, a length.
+   */
+  readonly width: string;
+  /**
+   * Height of the window unit, a length.
+   */
+  readonly height: string;
+  /**
+   * Room at each side, a length; absent: 0.
+   */
+  readonly each_side?: string;
+  /**
+   * Room above, a length; absent: 0.
+   */
+  readonly above?: string;
+  /**
+   * Room below, for the sill, a length; absent: 0.
+   */
+  readonly below?: string;
+}
+/**
+ * The lintel.
+ */
+export interface Lintel {
+  /**
+   * One piece, or built up of lintel or bond-beam units.
+   */
+  readonly make?: "one-piece" | "built-up";
+  /**
+   * How many courses it is deep; absent: 1.
+   */
+  readonly courses?: number;
+  /**
+   * Least bearing at each end, actual, a length; absent: one half unit.
+   */
+  readonly bearing?: string;
+}
+/**
+ * Control joints.
+ */
+export interface ControlJoints {
+  /**
+   * The rule that places them; absent: none.
+   */
+  readonly rule?: "none" | "us" | "uk";
+  /**
+   * Control joints with places of their own.
+   *
+   * @maxItems 10000
+   */
+  readonly placed?: PlacedControlJoint[];
+}
+/**
+ * A control joint with a place of its own.
+ */
+export interface PlacedControlJoint {
+  /**
+   * The wall that it is in.
+   */
+  readonly on: string;
+  readonly place: Place2;
+}
+/**
+ * Where on that wall, to which edge of the joint.
+ */
+export interface Place2 {
+  /**
+   * The corner measured from; on an interior wall "start" or "end".
+   */
+  readonly from: string;
+  /**
+   * Distance from that corner, a length.
+   */
+  readonly at: string;
+  /**
+   * The edge measured to: the one nearer to that corner or farther from it; absent: near.
+   */
+  readonly to?: "near" | "far";
+}
+/**
+ * Steel.
+ */
+export interface Steel {
+  readonly bars?: Bars;
+  /**
+   * Courses that are bond beams.
+   *
+   * @maxItems 200
+   */
+  readonly bond_beams?: number[];
+  /**
+   * Joint reinforcement in the bed of every so many courses; absent: none.
+   */
+  readonly wire_every?: number;
+  /**
+   * Horizontal steel of at least 0.002 of the net area runs through, so that no control joints are needed.
+   */
+  readonly beam_steel_in_joints?: boolean;
+  /**
+   * Courses at whose top a grout pour stops, rising; none: not said.
+   *
+   * @maxItems 200
+   */
+  readonly pour_tops?: number[];
+}
+/**
+ * Upright bars; absent: none.
+ */
+export interface Bars {
+  /**
+   * Size of the bars as the catalogue names it, such as #5 or N12.
+   */
+  readonly size: string;
+  /**
+   * Grout of the cells; absent: coarse.
+   */
+  readonly grout?: "fine" | "coarse";
+  /**
+   * A bar in every corner; absent: false.
+   */
+  readonly corners?: boolean;
+  /**
+   * A bar at every jamb; absent: false.
+   */
+  readonly jambs?: boolean;
+  /**
+   * A bar at each side of every control joint; absent: false.
+   */
+  readonly control_joints?: boolean;
+  /**
+   * Greatest spacing of the other bars, centre to centre, a length; absent: no others.
+   */
+  readonly spacing?: string;
+  /**
+   * Bars with places of their own.
+   *
+   * @maxItems 20000
+   */
+  readonly dimensioned?: DimensionedBar[];
+}
+/**
+ * An upright bar with a place of its own.
+ */
+export interface DimensionedBar {
+  /**
+   * The wall that it stands in.
+   */
+  readonly on: string;
+  readonly place: Place3;
+}
+/**
+ * Where on that wall, to the bar's centre.
+ */
+export interface Place3 {
+  /**
+   * The corner measured from; on an interior wall "start" or "end".
+   */
+  readonly from: string;
+  /**
+   * Distance from that corner, a length.
+   */
+  readonly at: string;
+  /**
+   * The edge measured to: the one nearer to that corner or farther from it; absent: near.
+   */
+  readonly to?: "near" | "far";
+}
