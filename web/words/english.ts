@@ -228,6 +228,8 @@ export const english = {
     from: "near end",
     to: "far end",
     mark: "running mark",
+    measuredFrom: "from corner",
+    joint: "head joint",
     cut: "saw cut",
     cuts: {
       none: "none",
@@ -317,6 +319,9 @@ export const english = {
     takeOver: "Try to write here",
     storageFull: "The browser's store is full: your last changes are in this page only. Save them to a file.",
     storageTrouble: "The browser's store does not work: this job is in this page only. Save it to a file.",
+    filed: (name: string): string => `Saved to ${name}.`,
+    changedElsewhere: "Something else changed this job. Your text is in this page only: save it to a file.",
+    offline: "works without a network",
     askKeep: "Ask the browser to keep it",
   },
 
@@ -331,10 +336,13 @@ export const english = {
     newer: "This job comes from a newer version and was not opened. It is kept as it is.",
     noEngine: "The engine could not be started.",
     place: "Show",
+    fileFailed: "The file could not be read or written.",
+    notFound: "This job is no longer on this device.",
     fileTooLarge: "This file is too large to be a job.",
     svgRefused: "The drawing was not shown because it holds more than a drawing.",
     update: "A newer version of this page is ready.",
     useUpdate: "Use it now",
+    later: "Later",
   },
 
   look: {
@@ -356,6 +364,7 @@ export const english = {
     long: (length: string): string => `${length} long`,
   },
 
+  cautionWord: "Caution",
   caution:
     "Unbraced walls fall in wind: brace every wall until grout and roof hold it. Bar sizes, laps, footings and bracing come from your drawings, the local code or an engineer.",
   licence: "The lettering is B612, under the SIL Open Font License 1.1.",

@@ -1,0 +1,113 @@
+// The table: a head, the building's sheet, and further sheets below it.
+import type { Offline } from "../offline";
+import { chooseLook, look } from "../look/theme";
+import { redoable, undoable } from "../job/history";
+import { Solid } from "../solid/Solid";
+import { words } from "../words/words";
+import { redo, undo } from "./actions";
+import { Begin } from "./Begin";
+import { Cautions, Counts } from "./Counts";
+import { InHand } from "./InHand";
+import { Jobs } from "./Jobs";
+import { Notices } from "./Notices";
+import { Offers } from "./Offers";
+import { PieceCard } from "./PieceCard";
+import { Sheets } from "./Sheets";
+import { history, readOnly, said } from "./state";
+import { StateLine } from "./StateLine";
+import { Strip } from "./Strip";
+import { TitleBlock } from "./TitleBlock";
+import { ElevationView, PlanView } from "./Views";
+
+function UndoRedo() {
+  const back = undoable(history.value);
+  const forth = redoable(history.value);
+  return (
+    <>
+      <button type="button" disabled={back === undefined || readOnly.value} title={back === undefined ? words.undo.nothing : words.undo.undoWhat(back)} onClick={undo}>
+        {words.undo.undo}
+      </button>
+      <button type="button" disabled={forth === undefined || readOnly.value} title={forth === undefined ? words.undo.nothingRedo : words.undo.redoWhat(forth)} onClick={redo}>
+        {words.undo.redo}
+      </button>
+    </>
+  );
+}
+
+function LookChoice() {
+  const dark = look.value === "dark";
+  return (
+    <button type="button" aria-label={dark ? words.look.toLight : words.look.toDark} onClick={() => chooseLook(dark ? "light" : "dark")}>
+      {dark ? words.look.light : words.look.dark}
+    </button>
+  );
+}
+
+function Head() {
+  return (
+    <header class="head">
+      <a class="button skip" href="#building">
+        {words.contents.skip}
+      </a>
+      <h1>{words.product}</h1>
+      <div class="head-tools">
+        <UndoRedo />
+        <LookChoice />
+      </div>
+      <nav class="contents" aria-label={words.contents.label}>
+        {(["building", "units", "sheets", "jobs"] as const).map((id) => (
+          <a class="button" key={id} href={`#${id}`}>
+            {words.contents[id]}
+          </a>
+        ))}
+      </nav>
+    </header>
+  );
+}
+
+function Building() {
+  return (
+    <section class="sheet" id="building" aria-label={words.contents.building}>
+      <div class="frame">
+        <Begin />
+        <Strip />
+        <div class="body">
+          <PlanView />
+          <div class="margin">
+            <TitleBlock />
+            <Offers />
+            <InHand />
+            <PieceCard />
+            <Counts />
+            <Cautions />
+          </div>
+          <ElevationView />
+        </div>
+      </div>
+    </section>
+  );
+}
+
+export function App(props: { readonly offline: Offline | undefined }) {
+  return (
+    <>
+      <Head />
+      <main class="page">
+        <Notices offline={props.offline} />
+        <Building />
+        <Solid />
+        <Sheets />
+        <Jobs />
+      </main>
+      <footer class="foot">
+        <p>
+          {words.cautionWord}: {words.caution}
+        </p>
+      </footer>
+      <StateLine />
+      <p class="hidden-words" aria-live="polite">
+        {said.value}
+      </p>
+    </>
+  );
+}

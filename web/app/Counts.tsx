@@ -1,0 +1,50 @@
+// What to buy, and the cautions that belong to it.
+import { words } from "../words/words";
+import { shown } from "./state";
+
+export function Counts() {
+  const answer = shown.value?.answer;
+  if (answer === undefined) return null;
+  return (
+    <section class="block" aria-label={words.tallies.byKind}>
+      <table>
+        <caption class="hidden-words">{words.tallies.byKind}</caption>
+        <thead>
+          <tr>
+            <th scope="col">{words.tallies.byKind}</th>
+            <th scope="col">{words.tallies.buy}</th>
+          </tr>
+        </thead>
+        <tbody>
+          {answer.counts.to_buy.map((unit) => (
+            <tr key={unit.series + unit.kind}>
+              <th scope="row">{words.kinds[unit.kind] ?? unit.kind}</th>
+              <td>{unit.total}</td>
+            </tr>
+          ))}
+          {answer.counts.bars.count === 0 ? null : (
+            <tr>
+              <th scope="row">
+                {words.tallies.bars} {answer.counts.bars.size}
+              </th>
+              <td>{answer.counts.bars.total.text}</td>
+            </tr>
+          )}
+        </tbody>
+      </table>
+    </section>
+  );
+}
+
+export function Cautions() {
+  const answer = shown.value?.answer;
+  return (
+    <section class="block caution">
+      <p>
+        <strong>{words.cautionWord}.</strong> {words.caution}
+      </p>
+      {(answer?.cost.cuts ?? 0) > 0 ? <p>{words.tallies.sawCaution}</p> : null}
+      {(answer?.lintels.length ?? 0) > 0 ? <p>{words.tallies.lintelCaution}</p> : null}
+    </section>
+  );
+}

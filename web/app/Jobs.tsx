@@ -1,0 +1,99 @@
+// The jobs on this device: opened, doubled, renamed, deleted (and brought back), from files and into files.
+import { useSignal } from "@preact/signals";
+import type { JobHead } from "../keep";
+import { words } from "../words/words";
+import { bringBack, duplicateJob, keep, openExample, openFile, openJob, openKept, removed, removeJob, renameJob, toFile } from "./keeping";
+import { rename } from "./actions";
+
+const kWhen = new Intl.DateTimeFormat(words.language, { dateStyle: "medium", timeStyle: "short" });
+
+function Row(props: { readonly head: JobHead }) {
+  const { head } = props;
+  const renaming = useSignal(false);
+  const open = openJob.value?.id === head.id;
+  const name = head.name === "" ? words.untitled : head.name;
+  const send = (event: SubmitEvent): void => {
+    event.preventDefault();
+    const typed = new FormData(event.currentTarget as HTMLFormElement).get("name");
+    renaming.value = false;
+    if (typeof typed !== "string" || typed === head.name) return;
+    void (open ? rename(typed) : renameJob(head.id, typed));
+  };
+  return (
+    <li>
+      {renaming.value ? (
+        <form class="job-name row" onSubmit={(event) => send(event as unknown as SubmitEvent)}>
+          <label class="field">
+            <span>{words.jobs.newName}</span>
+            <input name="name" defaultValue={head.name} maxLength={200} autocomplete="off" />
+          </label>
+          <button type="submit" class="framed">
+            {words.jobs.rename}
+          </button>
+        </form>
+      ) : (
+        <p class="job-name">
+          <strong>{name}</strong>
+          <small class="soft">
+            {[open ? words.jobs.opened : "", words.jobs.changed(kWhen.format(head.changedAt)), head.unfiled > 0 ? words.state.notInFile(head.unfiled) : "", head.newer ? words.trouble.newer : ""]
+              .filter((text) => text !== "")
+              .join(" · ")}
+          </small>
+        </p>
+      )}
+      <button type="button" aria-label={`${words.jobs.open}: ${name}`} disabled={open || head.newer} onClick={() => void openKept(head.id)}>
+        {words.jobs.open}
+      </button>
+      <button type="button" aria-label={`${words.jobs.duplicate}: ${name}`} onClick={() => void duplicateJob(head.id, name)}>
+        {words.jobs.duplicate}
+      </button>
+      <button type="button" aria-label={`${words.jobs.rename}: ${name}`} disabled={head.newer} onClick={() => (renaming.value = !renaming.value)}>
+        {words.jobs.rename}
+      </button>
+      <button type="button" class="danger" aria-label={`${words.jobs.remove}: ${name}`} onClick={() => void removeJob(head.id, name)}>
+        {words.jobs.remove}
+      </button>
+    </li>
+  );
+}
+
+export function Jobs() {
+  const heads = keep.value?.jobs.value ?? [];
+  const gone = removed.value;
+  return (
+    <section class="sheet" id="jobs" aria-labelledby="jobs-title">
+      <div class="frame inner">
+        <h2 id="jobs-title">{words.jobs.label}</h2>
+        <p class="lead small soft">{words.jobs.lead}</p>
+        <div class="row">
+          <button type="button" class="framed" onClick={() => void openFile()}>
+            {words.jobs.openFile}
+          </button>
+          <button type="button" class="framed" onClick={() => void toFile()}>
+            {words.jobs.toFile}
+          </button>
+          <button type="button" onClick={() => void openExample()}>
+            {words.jobs.example}
+          </button>
+          <span class="small soft">{words.jobs.drop}</span>
+        </div>
+        <div role="status">
+          {gone === undefined ? null : (
+            <p class="row">
+              {words.jobs.removed(gone.name)}
+              <button type="button" onClick={() => void bringBack()}>
+                {words.jobs.bringBack}
+              </button>
+            </p>
+          )}
+        </div>
+        {heads.length === 0 ? <p class="small soft">{words.jobs.none}</p> : null}
+        <ul class="jobs">
+          {heads.map((head) => (
+            <Row key={head.id} head={head} />
+          ))}
+        </ul>
+      </div>
+    </section>
+  );
+}

@@ -1,0 +1,36 @@
+// Offers in the margin: small changes that save something, each taken with one tap.
+import { signal } from "@preact/signals";
+import { words } from "../words/words";
+import { takeOffer } from "./actions";
+import { offersNow, readOnly } from "./state";
+
+const kFirst = 4;
+const all = signal(false);
+
+export function Offers() {
+  const offers = offersNow.value;
+  const listed = offers === undefined ? [] : all.value ? offers : offers.slice(0, kFirst);
+  const more = (offers?.length ?? 0) - kFirst;
+  return (
+    <section class="block offers" aria-label={words.offers.label} aria-busy={offers === undefined}>
+      <h3>{words.offers.label}</h3>
+      {offers === undefined ? <p class="small soft">{words.offers.waiting}</p> : null}
+      {offers?.length === 0 ? <p class="small">{words.offers.none}</p> : null}
+      <ul>
+        {listed.map((offer) => (
+          <li key={offer.text}>
+            <span>{offer.text}</span>
+            <button type="button" disabled={readOnly.value} aria-label={words.offers.acceptLong(offer.text)} onClick={() => void takeOffer(offer)}>
+              {words.offers.accept}
+            </button>
+          </li>
+        ))}
+      </ul>
+      {more > 0 ? (
+        <button type="button" class="small" aria-expanded={all.value} onClick={() => (all.value = !all.value)}>
+          {all.value ? words.offers.fewer : words.offers.more(more)}
+        </button>
+      ) : null}
+    </section>
+  );
+}

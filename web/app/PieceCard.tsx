@@ -1,0 +1,93 @@
+// The card of one unit: what was tapped, and its neighbours to walk on to.
+import { useSignal } from "@preact/signals";
+import { words } from "../words/words";
+import { showPiece } from "./actions";
+import { piece, shown, unknownPiece } from "./state";
+
+function Fact(props: { readonly name: string; readonly children: string }) {
+  return (
+    <>
+      <dt>{props.name}</dt>
+      <dd>{props.children}</dd>
+    </>
+  );
+}
+
+function Neighbour(props: { readonly way: string; readonly names: readonly string[] }) {
+  const names = props.names.filter((name) => name !== "");
+  return (
+    <>
+      {names.length === 0 ? (
+        <button type="button" disabled>
+          <small>{props.way}</small>
+          {words.piece.edge}
+        </button>
+      ) : (
+        names.map((name) => (
+          <button type="button" key={name} onClick={() => void showPiece(name)}>
+            <small>{props.way}</small>
+            {name}
+          </button>
+        ))
+      )}
+    </>
+  );
+}
+
+function Card() {
+  const card = piece.value;
+  if (card === undefined) return <p class="small soft">{words.piece.nothing}</p>;
+  const cells = card.cells.map((cell) => `${cell.from.text} – ${cell.to.text}: ${cell.bar === "" ? words.piece.cellEmpty : words.piece.cellBar(cell.bar)}`);
+  return (
+    <div aria-live="polite">
+      <h2>{card.name}</h2>
+      <p class="small soft">{card.series}</p>
+      <dl class="facts">
+        <Fact name={words.piece.kind}>{card.kind_words}</Fact>
+        <Fact name={words.piece.course}>{String(card.course)}</Fact>
+        <Fact name={words.piece.length}>{card.length.text}</Fact>
+        <Fact name={words.piece.measuredFrom}>{card.measured_from}</Fact>
+        <Fact name={words.piece.from}>{card.from.text}</Fact>
+        <Fact name={words.piece.mark}>{card.to.text}</Fact>
+        <Fact name={words.piece.joint}>{card.joint.text}</Fact>
+        <Fact name={words.piece.cut}>{words.piece.cuts[card.cut] ?? card.cut}</Fact>
+        <Fact name={words.piece.cells}>{cells.length === 0 ? words.piece.noCells : cells.join("; ")}</Fact>
+      </dl>
+      <div class="neighbours">
+        <Neighbour way={words.piece.left} names={[card.left]} />
+        <Neighbour way={words.piece.right} names={[card.right]} />
+        <Neighbour way={words.piece.above} names={card.above} />
+        <Neighbour way={words.piece.below} names={card.below} />
+      </div>
+    </div>
+  );
+}
+
+function firstName(): string {
+  const name = shown.value?.answer.runs[0]?.pieces[0]?.[0];
+  return typeof name === "string" ? name : words.piece.findExample;
+}
+
+export function PieceCard() {
+  const name = useSignal("");
+  const look = (event: Event): void => {
+    event.preventDefault();
+    void showPiece(name.value.trim() === "" ? firstName() : name.value.trim());
+  };
+  return (
+    <section class="block hand unit-card" id="unit" aria-label={words.piece.label}>
+      <h3>{words.piece.label}</h3>
+      <Card />
+      <form onSubmit={look}>
+        <label class="field">
+          <span>{words.piece.find}</span>
+          <input value={name.value} placeholder={firstName()} autocomplete="off" spellcheck={false} maxLength={220} onInput={(event) => (name.value = event.currentTarget.value)} />
+        </label>
+        <button type="submit">{words.piece.look}</button>
+      </form>
+      <p class="small danger" role="status">
+        {unknownPiece.value === "" ? "" : words.piece.unknown(unknownPiece.value)}
+      </p>
+    </section>
+  );
+}

@@ -1,0 +1,92 @@
+// The six hold points along the sheet's upper edge, and what the chosen one asks and still lacks.
+import { signal } from "@preact/signals";
+import type { HoldPoint } from "../engine/contract";
+import { words } from "../words/words";
+import { showPlace } from "./actions";
+import type { Finding } from "./answer";
+import { shown } from "./state";
+
+const opened = signal("");
+
+function findingsOf(point: HoldPoint): readonly Finding[] {
+  return shown.value?.answer.findings.filter((finding) => finding.hold_point === point.code) ?? [];
+}
+
+function Cell(props: { readonly point: HoldPoint; readonly number: number }) {
+  const { point } = props;
+  const count = point.lacks.length + findingsOf(point).length;
+  const open = opened.value === point.code;
+  return (
+    <li class={count > 0 ? "open" : "clear"}>
+      <button type="button" aria-expanded={open} aria-controls="hold-point" onClick={() => (opened.value = open ? "" : point.code)}>
+        <span class="number">{props.number}</span>
+        <span>
+          <span class="title">{words.holdPoints.short[point.code] ?? point.title}</span>
+          <span class="count">{words.holdPoints.lacking(count)}</span>
+        </span>
+      </button>
+    </li>
+  );
+}
+
+function Entry(props: { readonly text: string; readonly rule: string; readonly place: string }) {
+  return (
+    <li>
+      <span>
+        {props.text}
+        {props.rule === "" ? null : <small class="rule soft">{props.rule}</small>}
+      </span>
+      {props.place === "" ? null : (
+        <button type="button" aria-label={`${words.holdPoints.show}: ${props.text}`} onClick={() => showPlace(props.place)}>
+          {words.holdPoints.show}
+        </button>
+      )}
+    </li>
+  );
+}
+
+function Panel(props: { readonly point: HoldPoint }) {
+  const { point } = props;
+  const findings = findingsOf(point);
+  return (
+    <div class="hold" id="hold-point" role="region" aria-label={point.title}>
+      <div>
+        <h3>{words.holdPoints.asks}</h3>
+        <ul>
+          {point.asks.map((ask) => (
+            <li key={ask}>
+              <span>{ask}</span>
+            </li>
+          ))}
+        </ul>
+      </div>
+      <div>
+        <h3>{findings.length > 0 ? `${words.holdPoints.lacks} · ${words.holdPoints.findings}` : words.holdPoints.lacks}</h3>
+        {findings.length + point.lacks.length === 0 ? <p>{words.holdPoints.none}</p> : null}
+        <ul>
+          {findings.map((finding) => (
+            <Entry key={finding.code + finding.place} text={finding.text} rule={finding.rule} place={finding.place} />
+          ))}
+          {point.lacks.map((lack) => (
+            <Entry key={lack.text} text={lack.text} rule="" place={lack.place} />
+          ))}
+        </ul>
+      </div>
+    </div>
+  );
+}
+
+export function Strip() {
+  const points = shown.value?.holdPoints ?? [];
+  const open = points.find((point) => point.code === opened.value);
+  return (
+    <section aria-label={words.holdPoints.label}>
+      <ol class="strip">
+        {points.map((point, index) => (
+          <Cell key={point.code} point={point} number={index + 1} />
+        ))}
+      </ol>
+      {open === undefined ? null : <Panel point={open} />}
+    </section>
+  );
+}

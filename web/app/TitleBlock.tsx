@@ -1,0 +1,95 @@
+// The sheet's title block: what is drawn, how large, and the tallies that move with the hand.
+import { textAt } from "../job/pointer";
+import { words } from "../words/words";
+import { takeInHand } from "./actions";
+import type { Answer } from "./answer";
+import { job, refusals, shown } from "./state";
+
+function Tally(props: { readonly name: string; readonly count: number; readonly matters?: boolean }) {
+  return (
+    <div class={props.matters && props.count > 0 ? "worse" : ""}>
+      <dt>{props.name}</dt>
+      <dd>{props.count}</dd>
+    </div>
+  );
+}
+
+function sizesOf(answer: Answer): string {
+  const outer = answer.sides.filter((side) => !side.interior);
+  return outer
+    .slice(0, outer.length === 4 ? 2 : outer.length)
+    .map((side) => `${side.name} ${side.nominal.text}`)
+    .join(" · ");
+}
+
+function Proof(props: { readonly answer: Answer; readonly draft: boolean }) {
+  const { proof } = props.answer;
+  if (props.draft) return <p class="proof soft">{words.tallies.looking}</p>;
+  if (proof.proven) return <p class="proof">{words.tallies.proven}</p>;
+  return <p class="proof">{words.tallies.notProven(proof.least_possible.short_laps, proof.least_possible.cuts)}</p>;
+}
+
+function Stops(props: { readonly answer: Answer }) {
+  return (
+    <div role="status">
+      {props.answer.stopped.map((stop) => (
+        <div class="trouble" key={`${stop.side} ${stop.first_course} ${stop.from.nm}`}>
+          <p>
+            <strong>{words.tallies.stopped}</strong> {stop.side}, {words.tallies.courses} {stop.first_course}–{stop.last_course},{" "}
+            {stop.from.text} – {stop.to.text}. {stop.rule}
+          </p>
+          <p class="remedy">{stop.remedy}</p>
+        </div>
+      ))}
+    </div>
+  );
+}
+
+export function RefusalList() {
+  const list = refusals.value;
+  return (
+    <div role="alert">
+      {list === undefined ? null : (
+        <div class="trouble">
+          <strong>{words.trouble.refused}</strong>
+          {list.refusals.slice(0, 4).map((refusal) => (
+            <div key={refusal.code + refusal.place}>
+              <p>{refusal.reason}</p>
+              <p class="remedy">{refusal.remedy}</p>
+            </div>
+          ))}
+          <p class="small">{words.drawing.refusedView}</p>
+        </div>
+      )}
+    </div>
+  );
+}
+
+export function TitleBlock() {
+  const now = shown.value;
+  if (now === undefined) return null;
+  const { answer } = now;
+  const { cost, counts } = answer;
+  const name = textAt(job.value, "/name");
+  return (
+    <section class="block title-block" aria-label={words.tallies.label}>
+      <h2 class="name">{name === "" ? words.untitled : name}</h2>
+      <p class="small">{sizesOf(answer)}</p>
+      <p class="small soft">{answer.series.map((series) => series.title).join("; ")}</p>
+      <button type="button" class="small" style={{ marginLeft: "-12px" }} onClick={() => takeInHand("")}>
+        {words.inHand.building}
+      </button>
+      <dl class="tallies" data-draft={now.draft}>
+        <Tally name={words.tallies.cuts} count={cost.cuts} matters />
+        <Tally name={words.tallies.shortLaps} count={cost.short_laps} matters />
+        <Tally name={words.tallies.shortPieces} count={cost.short_pieces} matters />
+        <Tally name={words.tallies.units} count={counts.pieces} />
+        <Tally name={words.tallies.bars} count={counts.bars.count} />
+        <Tally name={words.tallies.courses} count={answer.courses.length} />
+      </dl>
+      <Proof answer={answer} draft={now.draft} />
+      <RefusalList />
+      <Stops answer={answer} />
+    </section>
+  );
+}

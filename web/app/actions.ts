@@ -1,0 +1,195 @@
+// What the user does to the job: each is one step of undo, or nothing.
+import { batch } from "@preact/signals";
+import type { Edit } from "../engine/contract";
+import { type Field, type NewOpening, withOpening, withTyped } from "../job/fields";
+import { begun, done, redoable, redone, undoable, undone } from "../job/history";
+import { type Json, jobText, textAt, withValue, without } from "../job/pointer";
+import { words } from "../words/words";
+import type { Offer, Side } from "./answer";
+import { course, fieldTrouble, history, inHand, isExample, job, lit, offered, piece, readOnly, refusals, said, shown, sideIndex, trouble, unknownPiece } from "./state";
+import { ask, forgetFieldTrouble, redraw, solveNow, trial } from "./solving";
+
+/// Makes `text` the job. The engine has shown it already unless it was refused.
+function step(text: string, what: string): void {
+  batch(() => {
+    history.value = done(history.value, text, what);
+    isExample.value = false;
+    refusals.value = undefined;
+    forgetFieldTrouble();
+  });
+}
+
+/// A job takes the place of the one on the table.
+export function putOnTable(text: string, example: boolean): Promise<void> {
+  batch(() => {
+    history.value = begun(text);
+    isExample.value = example;
+    offered.value = undefined;
+    refusals.value = undefined;
+    trouble.value = undefined;
+    inHand.value = "";
+    lit.value = "";
+    piece.value = undefined;
+    unknownPiece.value = "";
+    course.value = 1;
+    sideIndex.value = 0;
+    forgetFieldTrouble();
+  });
+  return solveNow();
+}
+
+export function undo(): void {
+  const what = undoable(history.value);
+  if (what === undefined || readOnly.value) return;
+  batch(() => {
+    history.value = undone(history.value);
+    forgetFieldTrouble();
+    said.value = words.say.undone(what);
+  });
+  void solveNow();
+}
+
+export function redo(): void {
+  const what = redoable(history.value);
+  if (what === undefined || readOnly.value) return;
+  batch(() => {
+    history.value = redone(history.value);
+    forgetFieldTrouble();
+    said.value = words.say.redone(what);
+  });
+  void solveNow();
+}
+
+/// The end of a drag or of a run of keys: the engine's changed job becomes the job. Refused, the job stays as it was.
+export async function settle(base: string, edit: Edit, what: string): Promise<void> {
+  const outcome = await trial({ job: base, edits: [edit] });
+  if (history.value.now.text !== base) return;
+  if (outcome.kind === "shown" && outcome.job !== undefined) step(outcome.job, what);
+  else if (outcome.kind === "refused") refusals.value = outcome.refusals;
+  await solveNow();
+}
+
+export async function takeOffer(offer: Offer): Promise<void> {
+  if (readOnly.value) return;
+  const base = history.value.now.text;
+  const edit: Edit = { do: "accept", place: offer.place, by_nm: offer.change.nm };
+  await settle(base, edit, words.steps.offer(offer.text));
+}
+
+async function changeTo(changed: Json, what: string): Promise<boolean> {
+  const base = history.value.now.text;
+  const text = jobText(changed);
+  if (text === base) return true;
+  const outcome = await trial({ job: text });
+  if (history.value.now.text !== base) return false;
+  if (outcome.kind === "shown") {
+    step(text, what);
+    void solveNow();
+    return true;
+  }
+  if (outcome.kind === "refused") refusals.value = outcome.refusals;
+  return false;
+}
+
+/// A size typed: taken, or refused beside its field while the last good drawing stays.
+export async function typed(field: Field, text: string): Promise<void> {
+  if (readOnly.value) return;
+  forgetFieldTrouble();
+  const taken = await changeTo(withTyped(job.value, field, text), words.steps.typed(words.inHand.fields[field.name as keyof typeof words.inHand.fields] as string));
+  if (taken || refusals.value === undefined) return;
+  batch(() => {
+    fieldTrouble.value = { pointer: field.pointer, typed: text, refusals: refusals.value ?? { stringcourse_refusals: 1, refusals: [], beyond: 0 } };
+    refusals.value = undefined;
+  });
+}
+
+export async function chooseSeries(id: string): Promise<void> {
+  if (!readOnly.value) await changeTo(withValue(job.value, "/units/series", id), words.steps.typed(words.inHand.fields.series));
+}
+
+export async function putIn(side: Side, kind: NewOpening): Promise<void> {
+  if (readOnly.value) return;
+  const made = withOpening(job.value, side.name, side.start, kind);
+  if (await changeTo(made.job, words.steps.added(made.name))) inHand.value = made.place;
+}
+
+export async function takeOut(place: string): Promise<void> {
+  if (readOnly.value) return;
+  const name = textAt(job.value, `${place}/name`);
+  if (await changeTo(without(job.value, place), words.steps.removed(name))) inHand.value = "";
+}
+
+export async function rename(name: string): Promise<void> {
+  if (!readOnly.value) await changeTo(withValue(job.value, "/name", name), words.steps.renamed);
+}
+
+export interface Sizes {
+  readonly length: string;
+  readonly width: string;
+  readonly height: string;
+  readonly series: string;
+}
+
+/// A building of one's own from four sizes. Hands back what was refused.
+export async function begin(sizes: Sizes): Promise<string | undefined> {
+  const solved = await ask({ begin: { name: words.begin.name, ...sizes } });
+  if (solved === undefined) {
+    const text = trouble.value?.kind === "message" ? trouble.value.text : words.trouble.fault;
+    trouble.value = undefined;
+    return text;
+  }
+  const first = solved.refusals?.refusals[0];
+  if (solved.job === undefined || solved.answer === undefined) return `${first?.reason ?? ""} ${first?.remedy ?? ""}`.trim();
+  await kOpening.begun(solved.job);
+  return undefined;
+}
+
+/// What keeps jobs hears of new ones here (app/keeping.ts).
+export const kOpening: { begun: (text: string) => Promise<void> } = { begun: (text) => putOnTable(text, false) };
+
+export function stepCourse(by: number): void {
+  const highest = shown.value?.answer.courses.length ?? 1;
+  const next = Math.max(1, Math.min(highest, course.value + by));
+  if (next === course.value) return;
+  course.value = next;
+  said.value = words.say.course(next);
+  void redraw();
+}
+
+export function seeSide(index: number): void {
+  if (index === sideIndex.value) return;
+  sideIndex.value = index;
+  void redraw();
+}
+
+/// Takes a place in hand and shows the side that it is on.
+export function takeInHand(place: string): void {
+  inHand.value = place;
+  const answer = shown.value?.answer;
+  const opening = answer?.openings.find((one) => one.place === place);
+  const index = answer?.sides.findIndex((side) => side.place === place || side.name === opening?.side) ?? -1;
+  if (index >= 0) seeSide(index);
+}
+
+/// Shows a place of the job on the drawing. Places inside an opening or a side mean that opening or side.
+export function showPlace(place: string): void {
+  const match = /^(\/openings\/\d+|\/outline\/sides\/\d+|\/interior_walls\/\d+)/.exec(place);
+  lit.value = match?.[1] ?? "";
+  if (match?.[1] !== undefined) takeInHand(match[1]);
+  else inHand.value = "";
+  document.getElementById("plan")?.scrollIntoView({ block: "nearest" });
+}
+
+export async function showPiece(name: string): Promise<void> {
+  const solved = await ask({ job: history.value.now.text, piece: name });
+  const card = solved?.head.piece;
+  batch(() => {
+    if (card !== undefined) piece.value = card;
+    unknownPiece.value = card === undefined ? name : "";
+  });
+}
+
+export async function tryAgain(): Promise<void> {
+  trouble.value = undefined;
+  await solveNow();
+}

@@ -1,0 +1,183 @@
+// The job on the table and the device's store: every change is kept, and whatever cannot be kept is said.
+import { effect, signal, untracked } from "@preact/signals";
+import { type Keep, type OpenJob, openKeep, pickFile, readFile, saveBytes, type Trouble as KeepTrouble } from "../keep";
+import { readJson, textAt } from "../job/pointer";
+import { words } from "../words/words";
+import { kOpening, putOnTable } from "./actions";
+import { history, isExample, readOnly, said, trouble } from "./state";
+
+export const keep = signal<Keep | undefined>(undefined);
+export const openJob = signal<OpenJob | undefined>(undefined);
+/// What the store said last about this job; undefined: all is kept.
+export const keepTrouble = signal<KeepTrouble | undefined>(undefined);
+/// Changes that are on their way into the store.
+export const keeping = signal(0);
+/// A job just deleted, to be brought back.
+export const removed = signal<{ readonly id: string; readonly name: string } | undefined>(undefined);
+
+let stop: (() => void) | undefined;
+/// Texts go to the store one after another, also while the job's first entry is still being made.
+let queue: Promise<void> = Promise.resolve();
+let exampleText = "";
+
+function say(kept: KeepTrouble): void {
+  if (kept.kind === "cancelled") return;
+  if (kept.kind === "newer") trouble.value = { kind: "message", lead: words.trouble.newer, text: "" };
+  else if (kept.kind === "not-a-job" || kept.kind === "damaged") trouble.value = { kind: "message", lead: words.trouble.notAJob, text: "" };
+  else if (kept.kind === "too-large") trouble.value = { kind: "message", lead: words.trouble.fileTooLarge, text: "" };
+  else if (kept.kind === "file-failed") trouble.value = { kind: "message", lead: words.trouble.fileFailed, text: "" };
+  else if (kept.kind === "not-found") trouble.value = { kind: "message", lead: words.trouble.notFound, text: "" };
+  else keepTrouble.value = kept;
+}
+
+async function storeText(text: string): Promise<void> {
+  const store = keep.value;
+  if (store === undefined) return;
+  const open = openJob.value;
+  if (open === undefined) {
+    const made = await store.create(text);
+    if (made.ok) follow(made.value);
+    keepTrouble.value = made.ok ? undefined : made.trouble;
+    if (made.ok) void store.askPersistence();
+    return;
+  }
+  if (open.access.value === "reader" || open.text.value === text) return;
+  const stored = await open.store(text);
+  keepTrouble.value = stored.ok ? undefined : stored.trouble;
+}
+
+function keepText(text: string): void {
+  keeping.value += 1;
+  queue = queue
+    .then(() => storeText(text))
+    .finally(() => {
+      keeping.value -= 1;
+    });
+}
+
+/// The open job's own news: another tab's changes are shown while this one only looks on.
+function follow(open: OpenJob): void {
+  stop?.();
+  openJob.value = open;
+  stop = effect(() => {
+    const reader = open.access.value === "reader";
+    const text = open.text.value;
+    const was = untracked(() => readOnly.value);
+    readOnly.value = reader;
+    if ((reader || was) && text !== untracked(() => history.value.now.text)) void putOnTable(text, false);
+  });
+}
+
+async function leave(): Promise<void> {
+  await queue;
+  stop?.();
+  stop = undefined;
+  const open = openJob.value;
+  openJob.value = undefined;
+  keepTrouble.value = undefined;
+  readOnly.value = false;
+  await open?.close();
+}
+
+async function lay(open: OpenJob): Promise<void> {
+  follow(open);
+  await putOnTable(open.text.value, false);
+}
+
+export async function openKept(id: string): Promise<void> {
+  await leave();
+  const opened = await keep.value?.open(id);
+  if (opened === undefined) return;
+  if (opened.ok) await lay(opened.value);
+  else {
+    say(opened.trouble);
+    if (history.value.now.text === "") await openExample();
+  }
+}
+
+export async function openExample(): Promise<void> {
+  await leave();
+  await putOnTable(exampleText, true);
+}
+
+async function takeIn(text: string, name: string): Promise<void> {
+  await leave();
+  const taken = await keep.value?.takeIn(text, name);
+  if (taken?.ok) await lay(taken.value);
+  else if (taken !== undefined) say(taken.trouble);
+}
+
+export async function openFile(): Promise<void> {
+  const picked = await pickFile();
+  if (picked.ok) await takeIn(picked.value.text, picked.value.name);
+  else say(picked.trouble);
+}
+
+export async function dropFile(file: File): Promise<void> {
+  const read = await readFile(file);
+  if (read.ok) await takeIn(read.value.text, read.value.name);
+  else say(read.trouble);
+}
+
+function fileName(): string {
+  const name = textAt(readJson(history.value.now.text) ?? {}, "/name").replaceAll(/[^\p{L}\p{N} _-]+/gu, " ").trim();
+  return `${name === "" ? "job" : name}.json`;
+}
+
+/// To a file: through the store, which then counts anew; or straight from the page when the store cannot hold it.
+export async function toFile(): Promise<void> {
+  await queue;
+  const open = openJob.value;
+  const whole = open !== undefined && open.text.value === history.value.now.text;
+  const done = whole ? await open.saveToFile() : await saveBytes(history.value.now.text, fileName(), "application/json");
+  if (!done.ok) return say(done.trouble);
+  said.value = words.state.filed(done.value.name);
+}
+
+export async function removeJob(id: string, name: string): Promise<void> {
+  if (openJob.value?.id === id) await openExample();
+  const gone = await keep.value?.remove(id);
+  if (gone?.ok) removed.value = { id, name };
+  else if (gone !== undefined) say(gone.trouble);
+}
+
+export async function bringBack(): Promise<void> {
+  const { value } = removed;
+  removed.value = undefined;
+  if (value === undefined) return;
+  const back = await keep.value?.restore(value.id);
+  if (back !== undefined && !back.ok) say(back.trouble);
+}
+
+export async function duplicateJob(id: string, name: string): Promise<void> {
+  const made = await keep.value?.duplicate(id, words.jobs.copyOf(name));
+  if (made !== undefined && !made.ok) say(made.trouble);
+}
+
+export async function renameJob(id: string, name: string): Promise<void> {
+  const done = await keep.value?.rename(id, name);
+  if (done !== undefined && !done.ok) say(done.trouble);
+}
+
+async function beginKept(text: string): Promise<void> {
+  await leave();
+  await putOnTable(text, false);
+  keepText(text);
+}
+
+/// Opens the store, then the job that was open last, else the example.
+export async function startKeeping(example: string): Promise<void> {
+  exampleText = example;
+  kOpening.begun = beginKept;
+  const store = await openKeep();
+  keep.value = store;
+  const last = await store.lastOpened();
+  const known = store.jobs.value.some((head) => head.id === last && !head.newer);
+  if (last !== undefined && known) await openKept(last);
+  else await putOnTable(example, true);
+  effect(() => {
+    const { text } = history.value.now;
+    if (text !== "" && !isExample.value) untracked(() => keepText(text));
+  });
+}
+

@@ -1,0 +1,69 @@
+// What the page knows, as signals. Only actions and solving write here; components read.
+import { computed, signal } from "@preact/signals";
+import type { Answer, FreePlaces, Offer, Refusals } from "./answer";
+import type { DrawingHead, HoldPoint, PieceCard } from "../engine/contract";
+import { begun, type History } from "../job/history";
+import { type Json, readJson } from "../job/pointer";
+
+export interface Picture {
+  readonly head: DrawingHead;
+  readonly svg: string;
+}
+
+/// The last building that could be drawn.
+export interface Shown {
+  readonly answer: Answer;
+  readonly plan: Picture | undefined;
+  readonly elevation: Picture | undefined;
+  readonly holdPoints: readonly HoldPoint[];
+  /// From a hand that is still moving: a small search, no offers.
+  readonly draft: boolean;
+}
+
+export interface Offered {
+  readonly job: string;
+  readonly offers: readonly Offer[];
+  readonly freePlaces: FreePlaces;
+}
+
+/// A field whose text was refused: what was typed, and why.
+export interface FieldTrouble {
+  readonly pointer: string;
+  readonly typed: string;
+  readonly refusals: Refusals;
+}
+
+export type Trouble =
+  | { readonly kind: "fault" }
+  | { readonly kind: "message"; readonly lead: string; readonly text: string };
+
+export const history = signal<History>(begun(""));
+export const shown = signal<Shown | undefined>(undefined);
+export const offered = signal<Offered | undefined>(undefined);
+export const refusals = signal<Refusals | undefined>(undefined);
+export const fieldTrouble = signal<FieldTrouble | undefined>(undefined);
+export const trouble = signal<Trouble | undefined>(undefined);
+export const busy = signal(false);
+
+export const course = signal(1);
+export const sideIndex = signal(0);
+/// Place in hand: "" is the whole building.
+export const inHand = signal("");
+/// Place to be found on the drawing, from the strip.
+export const lit = signal("");
+export const piece = signal<PieceCard | undefined>(undefined);
+export const unknownPiece = signal("");
+export const freeHand = signal(false);
+export const isExample = signal(true);
+export const readOnly = signal(false);
+/// Read out by screen readers.
+export const said = signal("");
+
+export const job = computed<Json>(() => readJson(history.value.now.text) ?? {});
+export const courses = computed(() => shown.value?.answer.courses.length ?? 1);
+export const sides = computed(() => shown.value?.answer.sides ?? []);
+/// Offers belong to the job they were worked out for, and to no other.
+export const offersNow = computed(() => {
+  const found = offered.value;
+  return found !== undefined && found.job === history.value.now.text && shown.value?.draft !== true ? found.offers : undefined;
+});

@@ -1,0 +1,191 @@
+// The blue grips over a drawing: dragged by pointer, moved by arrow keys, read out as sliders.
+import { useRef } from "preact/hooks";
+import { takeInHand } from "../app/actions";
+import { history, inHand, job, lit, readOnly, shown } from "../app/state";
+import type { DrawingHead, Handle } from "../engine/contract";
+import { textAt } from "../job/pointer";
+import { words } from "../words/words";
+import type { Grip } from "./drag";
+import { type GripPlace, openingGrips, sideGrip } from "./grip_place";
+import { giveUp, held, heldPlace, letGo, pull, push, takeHold } from "./holding";
+
+interface Props {
+  readonly head: DrawingHead;
+  readonly drawing: "plan" | "elevation";
+  readonly pixels: number;
+}
+
+/// A tap that trembles by so much is still a tap.
+const kTapPixels = 4;
+const kSixteenth = 1_587_500;
+const kMillimetre = 1_000_000;
+/// After so long without a key the place is taken.
+const kKeyRest = 700;
+
+function labelOf(handle: Handle, grip: Grip): string {
+  if (handle.kind === "side") return words.drawing.sideHandle(handle.name);
+  if (grip === "from") return words.drawing.fromEdge(handle.name);
+  return grip === "to" ? words.drawing.toEdge(handle.name) : words.drawing.openingHandle(handle.name);
+}
+
+function valueOf(handle: Handle, grip: Grip): number {
+  if (handle.kind === "side") return handle.length_nm;
+  return grip === "to" ? handle.to_nm : handle.from_nm;
+}
+
+/// The sign in which a key moves the grip; 0: not at all. Arrows go where they point on the drawing; Page Up goes on
+/// from the wall's start (or outward), Page Down back.
+function signOf(key: string, handle: Handle): 1 | -1 | 0 {
+  if (key === "PageUp") return 1;
+  if (key === "PageDown") return -1;
+  const [x, y] = handle.kind === "side" ? handle.outward : handle.along;
+  const forward = x !== 0 ? "ArrowRight" : "ArrowDown";
+  const backward = x !== 0 ? "ArrowLeft" : "ArrowUp";
+  if (key === forward) return x + y > 0 ? 1 : -1;
+  if (key === backward) return x + y > 0 ? -1 : 1;
+  return 0;
+}
+
+function OneGrip(props: Props & { readonly handle: Handle; readonly place: GripPlace }) {
+  const { handle, place, head, drawing, pixels } = props;
+  const start = useRef<{ x: number; y: number; id: number; moved: boolean } | undefined>(undefined);
+  const rest = useRef<ReturnType<typeof setTimeout> | undefined>(undefined);
+  const now = held.value;
+  const mine = now !== undefined && now.drawing === drawing && now.hold.grip === place.grip && now.hold.handle.place === handle.place;
+
+  const down = (event: PointerEvent): void => {
+    if (event.button !== 0 || !(event.currentTarget instanceof HTMLElement)) return;
+    event.currentTarget.setPointerCapture(event.pointerId);
+    start.current = { x: event.clientX, y: event.clientY, id: event.pointerId, moved: false };
+  };
+  const move = (event: PointerEvent): void => {
+    const from = start.current;
+    if (from === undefined || from.id !== event.pointerId) return;
+    const dx = event.clientX - from.x;
+    const dy = event.clientY - from.y;
+    if (!from.moved && Math.hypot(dx, dy) < kTapPixels) return;
+    if (!from.moved) {
+      from.moved = true;
+      takeHold(drawing, head, handle, place.grip, pixels, "pointer");
+    }
+    pull(dx, dy, event.shiftKey);
+  };
+  const up = (): void => {
+    const from = start.current;
+    start.current = undefined;
+    if (from === undefined) return;
+    takeInHand(handle.place);
+    if (from.moved) void letGo();
+    else showField();
+  };
+  const cancel = (): void => {
+    start.current = undefined;
+    void giveUp();
+  };
+
+  const key = (event: KeyboardEvent): void => {
+    if (event.key === "Escape") return void giveUp();
+    if (event.key === "Enter" || event.key === " ") {
+      event.preventDefault();
+      clearTimeout(rest.current);
+      void letGo().then((moved) => {
+        takeInHand(handle.place);
+        if (!moved) showField();
+      });
+      return;
+    }
+    const sign = signOf(event.key, handle);
+    if (sign === 0 || readOnly.value) return;
+    event.preventDefault();
+    if (!mine) takeHold(drawing, head, handle, place.grip, pixels, "keys");
+    const step = textAt(job.value, "/tape") === "millimetres" ? kMillimetre : kSixteenth;
+    push(sign, event.shiftKey || event.key.startsWith("Page"), step);
+    clearTimeout(rest.current);
+    rest.current = setTimeout(() => void letGo(), kKeyRest);
+  };
+  const blur = (): void => {
+    clearTimeout(rest.current);
+    if (held.value?.by === "keys") void letGo();
+  };
+
+  const classes = ["grip", place.grip === "body" || place.grip === "side" ? place.grip : "edge", place.lies, place.side];
+  if (inHand.value === handle.place) classes.push("chosen");
+  if (lit.value === handle.place) classes.push("lit");
+  if (mine) classes.push("held");
+  if (handle.kind === "opening" && !handle.shown) classes.push("elsewhere");
+  return (
+    <div
+      class={classes.join(" ")}
+      role="slider"
+      tabIndex={0}
+      aria-label={labelOf(handle, place.grip)}
+      aria-valuenow={valueOf(handle, place.grip)}
+      aria-valuetext={handle.label}
+      aria-readonly={readOnly.value}
+      aria-orientation={place.lies === "lying" ? "horizontal" : "vertical"}
+      data-place={handle.place}
+      data-grip={place.grip}
+      style={{
+        left: `${place.left}px`,
+        top: `${place.top}px`,
+        width: `${place.width}px`,
+        height: `${place.height}px`,
+        "--inset-x": `${place.insetX}px`,
+        "--inset-y": `${place.insetY}px`,
+      }}
+      onPointerDown={down}
+      onPointerMove={move}
+      onPointerUp={up}
+      onPointerCancel={cancel}
+      onKeyDown={key}
+      onBlur={blur}
+      onClick={(event) => event.stopPropagation()}
+    />
+  );
+}
+
+/// Brings the field of what is in hand into view, ready for typing where there is a keyboard.
+function showField(): void {
+  requestAnimationFrame(() => {
+    const field = document.querySelector<HTMLInputElement>("#in-hand input[data-length]");
+    if (field === null) return;
+    field.scrollIntoView({ block: "nearest" });
+    if (matchMedia("(pointer: fine)").matches) field.select();
+    if (matchMedia("(pointer: fine)").matches) field.focus({ preventScroll: true });
+  });
+}
+
+function Tag(props: { readonly places: readonly GripPlace[] }) {
+  const now = held.value;
+  const place = props.places.find((one) => one.grip === now?.hold.grip);
+  if (now === undefined || place === undefined) return null;
+  const below = { left: `${place.left + place.width / 2}px`, top: `${Math.max(0, place.top - 30)}px`, transform: "translateX(-50%)" };
+  return (
+    <div class={now.snapped ? "tag" : "tag free"} aria-hidden="true" style={below}>
+      {heldPlace()}
+    </div>
+  );
+}
+
+export function Grips(props: Props) {
+  const all = props.head.handles.map((handle) => {
+    if (handle.kind === "side") return { handle, places: [sideGrip(handle, props.pixels)] as readonly GripPlace[] };
+    const [body, from, to] = openingGrips(handle, props.pixels);
+    const chosen = inHand.value === handle.place;
+    return { handle, places: chosen ? [body, from, to] : [body] };
+  });
+  const now = held.value;
+  // The places of a hand's building are drawn again with each answer; this reads the signals that bring it.
+  void shown.value;
+  void history.value;
+  return (
+    <div class="grips">
+      {all.map(({ handle, places }) =>
+        places.map((place) => <OneGrip key={`${handle.place} ${place.grip}`} {...props} handle={handle} place={place} />),
+      )}
+      {all.map(({ handle, places }) =>
+        now !== undefined && now.drawing === props.drawing && now.hold.handle.place === handle.place ? <Tag key="tag" places={places} /> : null,
+      )}
+    </div>
+  );
+}
