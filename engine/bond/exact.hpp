@@ -14,9 +14,10 @@ struct Exact {
   std::int64_t whole = 0;
 
   static constexpr Exact make(int128 numerator, std::int64_t denominator) {
-    int128 quotient = numerator / denominator;
-    if (numerator % denominator != 0 && numerator < 0) --quotient;
-    return Exact{static_cast<std::int64_t>(numerator), denominator, static_cast<std::int64_t>(quotient)};
+    const auto narrow = static_cast<std::int64_t>(numerator);  // fits: places lie within 10 km, denominators within 2^20
+    std::int64_t quotient = narrow / denominator;
+    if (narrow % denominator != 0 && narrow < 0) --quotient;
+    return Exact{narrow, denominator, quotient};
   }
   static constexpr Exact at(std::int64_t nanometres) { return Exact{nanometres, 1, nanometres}; }
   /// This place moved by whole nanometres.

@@ -55,7 +55,7 @@ class IndexMap {
   }
 
   void grow() {
-    std::vector<Slot> old(slots_.empty() ? 64 : slots_.size() * 2);
+    std::vector<Slot> old(slots_.empty() ? 64 : slots_.size() * 4);
     old.swap(slots_);
     for (const Slot& slot : old) {
       if (slot.round == round_) slots_[slot_of(slot.high, slot.low)] = slot;

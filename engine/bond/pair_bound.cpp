@@ -258,6 +258,12 @@ std::optional<std::uint64_t> PairBound::next_allowance() const {
   return waiting_.begin()->first;
 }
 
+std::uint64_t PairBound::surely_at_least() const {
+  if (ran_out_) return goal_reached_ ? std::min(goal_term_, level_) : level_;  // this level was not looked through
+  if (goal_reached_) return goal_term_;
+  return waiting_.empty() ? level_ : waiting_.begin()->first;
+}
+
 void PairBound::close_unused() {
   std::vector<char> alive_first(first_->family_count(), 0), alive_second(second_->family_count(), 0);
   const auto note = [](const RowGraph& graph, std::int32_t index, std::vector<char>& alive) {

@@ -60,6 +60,8 @@ class PairBound {
   [[nodiscard]] std::uint64_t least_first_term() const { return goal_term_; }
   /// The next allowance at which there would be more to look at; nullopt: nothing was left out for its first term.
   [[nodiscard]] std::optional<std::uint64_t> next_allowance() const;
+  /// No pair of complete walks through open families has a lesser first term; known even after the room ran out.
+  [[nodiscard]] std::uint64_t surely_at_least() const;
   /// Closes the families of both rows that no walk within the allowance completes.
   void close_unused();
   /// Least cost from this place; impossible() where no pair of walks within the allowance ends.

@@ -95,6 +95,7 @@ void PanelMemo::refine(PanelCase& which) {
     case PanelCase::Known::Nothing: {
       which.solver = std::make_unique<PanelSolver>(which.panel, budget_, out_of_room_);
       if (which.solver->try_whole()) return finish(which.solver->solve());
+      if (is_quick()) return finish(which.solver->solve_quickly());
       which.known = PanelCase::Known::NotWhole;
       which.bound = which.solver->bound_without_whole();
       return;

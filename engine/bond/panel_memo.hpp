@@ -35,10 +35,13 @@ struct PanelCase {
   }
 };
 
+/// Less than this is no search at all: panels are laid as they are easily found, for what is being dragged.
+inline constexpr std::int64_t kLeastSearch = 1'000;
+
 class PanelMemo {
  public:
-  /// `budget` bounds the search of each panel (see solve_panel).
-  explicit PanelMemo(std::int64_t budget) : budget_(budget) {}
+  /// `budget` bounds the search of each panel (see solve_panel, kLeastSearch).
+  explicit PanelMemo(std::int64_t budget) { set_budget(budget, OutOfRoom::LayRoughly); }
   /// The case of this panel. The reference lives as long as the memo.
   PanelCase& case_of(Panel panel);
   /// One step: Nothing -> Final where whole pieces are surely best, else NotWhole -> Bounded -> Final.
@@ -46,13 +49,14 @@ class PanelMemo {
   /// From now on: cases already final stay as they are.
   void set_budget(std::int64_t budget, OutOfRoom out_of_room) {
     budget_ = budget;
-    out_of_room_ = out_of_room;
+    out_of_room_ = is_quick() ? OutOfRoom::Stop : out_of_room;
   }
+  [[nodiscard]] bool is_quick() const { return budget_ < kLeastSearch; }
   [[nodiscard]] OutOfRoom when_out_of_room() const { return out_of_room_; }
   [[nodiscard]] std::size_t size() const { return known_.size(); }
 
  private:
-  std::int64_t budget_;
+  std::int64_t budget_ = 0;
   OutOfRoom out_of_room_ = OutOfRoom::LayRoughly;
   std::map<std::string, std::unique_ptr<PanelCase>> known_;
 };

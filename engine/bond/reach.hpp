@@ -8,8 +8,11 @@
 namespace stringcourse::bond {
 
 /// Whole: uncut pieces, and joints of exactly j wherever a run closes with them. Everything: all that is lawful.
-/// Rough: all pieces, but where joints share a leftover only the fewest pieces that do: for layouts that are not proven.
-enum class Stage { Whole, Everything, Rough };
+/// For layouts that are not proven: Rough, all pieces, but where joints share a leftover only the fewest pieces that do;
+/// Bare, the same, without bounds from pairs of rows; Few, where joints share a leftover whole pieces alone, and a
+/// make-up cut off the saw's step only where nothing closes without.
+enum class Stage { Whole, Everything, Rough, Bare, Few };
+[[nodiscard]] constexpr bool is_rough(Stage stage) { return stage != Stage::Whole && stage != Stage::Everything; }
 
 /// The choices of one row, as the search may use them at one stage.
 struct Menu {

@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "measure/fault.hpp"
+
 namespace stringcourse::bond {
 namespace {
 
@@ -9,6 +11,7 @@ constexpr std::int64_t kBeyond = std::int64_t{1} << 60;  // past every wall
 constexpr std::int32_t kMakeUp = -1;
 constexpr std::int32_t kNoPiece = -2;
 constexpr int kRoughCounts = 2;
+constexpr std::size_t kMostMarks = std::size_t{1} << 20;  // the bits that a node's key has for them
 
 std::int64_t rounded_to_step(std::int64_t length, std::int64_t step) {
   return rounded_to(Length::nanometres(length), Length::nanometres(step)).in_nanometres();
@@ -23,6 +26,14 @@ std::vector<Cell> cells_as_laid(const PieceChoice& choice, CutEnd cut) {
 }
 
 }  // namespace
+
+std::int64_t longest_target(const Panel& panel) {
+  std::int64_t longest = 0;
+  for (const Row& row : panel.rows) {
+    for (const RowRun& run : row.runs) longest = std::max(longest, run.end - run.start + 2 * panel.joint);
+  }
+  return longest + longest / 8 + 4 * panel.joint;
+}
 
 Order order_of(const Panel& panel) {
   if (panel.weighted) return Order::Weighted;
@@ -48,6 +59,7 @@ RowGraph::RowGraph(const Panel& panel, const Row& row, const Menu& menu, const R
   before.low = before.high = before.next = before.place.whole;
   before.run_done = true;
   nodes_.push_back(before);
+  if (menu.stage == Stage::Few) uncut_ = Reach(menu_of(row, Stage::Whole), panel.joint, longest_target(panel));
   measure_modules();
   make_families();
   open_all_families();
@@ -77,6 +89,7 @@ void RowGraph::make_families() {
     const bool closes_even = families_.size() > before;
     if (menu_->stage == Stage::Whole && closes_even) continue;
     add_shared(run, target);
+    if (menu_->stage == Stage::Few && closes_even) continue;
     if (menu_->make_up_from > 0) add_odd(run, target);
   }
   first_family_.push_back(static_cast<std::int32_t>(families_.size()));
@@ -105,26 +118,34 @@ void RowGraph::add_counted(Family family, std::int32_t least, std::int32_t most)
     if (family.joints < 1 || !in_joint_range(family.leftover, family.joints)) continue;
     family.pieces = pieces;
     families_.push_back(family);
-    if (menu_->stage == Stage::Rough && ++taken == kRoughCounts) return;
+    if (is_rough(menu_->stage) && ++taken == kRoughCounts) return;
   }
 }
 
+/// What the pieces of a family of this kind may be: in stage Few joints share a leftover between whole pieces alone.
+const Reach& RowGraph::reach_of(Family::Kind kind) const {
+  return menu_->stage == Stage::Few && kind == Family::Kind::Shared ? uncut_ : *reach_;
+}
+
 void RowGraph::add_shared(std::int32_t run, std::int64_t target) {
+  const Reach& reach = reach_of(Family::Kind::Shared);
   std::int64_t least_module = std::max<std::int64_t>(target, 1);
-  for (const PieceChoice& choice : menu_->choices) least_module = std::min(least_module, choice.length + panel_->joint);
+  for (const PieceChoice& choice : menu_->choices) {
+    if (may_lay(Family::Kind::Shared, choice)) least_module = std::min(least_module, choice.length + panel_->joint);
+  }
   const std::int64_t most_joints = std::max<std::int64_t>(target, 0) / least_module + 2;
   const std::int64_t wider = (panel_->joint_most - panel_->joint) * most_joints;
   const std::int64_t tighter = (panel_->joint - panel_->joint_least) * most_joints;
-  const std::int64_t grain = reach_->grain();
+  const std::int64_t grain = reach.grain();
   const std::int64_t first = std::max<std::int64_t>(0, (target - wider) / grain * grain);
   for (std::int64_t sum = first; sum <= target + tighter; sum += grain) {
-    if (sum == target || !reach_->can_fill(sum)) continue;
+    if (sum == target || !reach.can_fill(sum)) continue;
     Family family;
     family.kind = Family::Kind::Shared;
     family.run = run;
     family.target = sum;
     family.leftover = target - sum;
-    add_counted(family, reach_->least_count(sum), reach_->most_count(sum));
+    add_counted(family, reach.least_count(sum), reach.most_count(sum));
   }
 }
 
@@ -165,10 +186,11 @@ bool RowGraph::can_make_up(std::int64_t rest, std::int32_t) const {
 bool RowGraph::can_finish(const Family& family, std::int64_t sum, std::int32_t count, bool made_up) const {
   const bool owes_make_up = family.kind == Family::Kind::Odd && !made_up;
   const std::int64_t rest = family.target - sum - (owes_make_up ? family.make_up + panel_->joint : 0);
-  if (reach_->can_fill(rest)) {
+  const Reach& reach = reach_of(family.kind);
+  if (reach.can_fill(rest)) {
     if (family.leftover == 0) return true;
     const std::int32_t left = family.pieces - count - (owes_make_up ? 1 : 0);
-    return reach_->least_count(rest) <= left && left <= reach_->most_count(rest);
+    return reach.least_count(rest) <= left && left <= reach.most_count(rest);
   }
   return family.kind == Family::Kind::Even && !made_up && menu_->make_up_from > 0 && can_make_up(rest, 0);
 }
@@ -254,10 +276,8 @@ std::int32_t RowGraph::node_at(std::int32_t family_index, std::int64_t sum, std:
   const std::int32_t kept_count = family.leftover == 0 ? 0 : count;
   const std::uint64_t high = (static_cast<std::uint64_t>(family_index) << 44) ^ (static_cast<std::uint64_t>(mark) << 24) ^
                              (static_cast<std::uint64_t>(kept_count) << 1) ^ (made_up ? 1U : 0U);
-  if (mark == 0) {
-    const std::int32_t known = index_.find(high, static_cast<std::uint64_t>(sum));
-    if (known != IndexMap::kAbsent) return known;
-  }
+  const std::int32_t known = index_.find(high, static_cast<std::uint64_t>(sum));
+  if (known != IndexMap::kAbsent) return known;
   Node node;
   node.run = family.run;
   node.family = family_index;
@@ -268,9 +288,8 @@ std::int32_t RowGraph::node_at(std::int32_t family_index, std::int64_t sum, std:
   place_node(node, family);
   node.next = node.low;
   const auto index = static_cast<std::int32_t>(nodes_.size());
-  if (mark == 0) {
-    index_.insert(high, static_cast<std::uint64_t>(sum), index);
-  } else {
+  index_.insert(high, static_cast<std::uint64_t>(sum), index);
+  if (mark != 0) {
     node.first_held = static_cast<std::int32_t>(held_.size());
     node.held_count = static_cast<std::int32_t>(holding_.size());
     held_.insert(held_.end(), holding_.begin(), holding_.end());
@@ -326,7 +345,10 @@ void RowGraph::enter_run(std::int32_t run) {
 }
 
 void RowGraph::grow_pieces(std::int32_t from) {
-  for (std::size_t i = 0; i < menu_->choices.size(); ++i) try_piece(from, menu_->choices[i], menu_->original[i]);
+  const Family::Kind kind = families_[static_cast<std::size_t>(node(from).family)].kind;
+  for (std::size_t i = 0; i < menu_->choices.size(); ++i) {
+    if (may_lay(kind, menu_->choices[i])) try_piece(from, menu_->choices[i], menu_->original[i]);
+  }
   if (menu_->make_up_from > 0 && !node(from).made_up) try_make_ups(from);
   // Longer pieces first: the order in which ties are broken.
   std::ranges::stable_sort(fresh_, [](const Arc& a, const Arc& b) { return a.length > b.length; });
@@ -447,6 +469,19 @@ void RowGraph::try_piece(std::int32_t from, const PieceChoice& choice, std::int3
   if (end_shows || (either_way && covers_bar(faces_of(node, choice.length)))) lay(from, choice, original, CutEnd::Start);
 }
 
+/// Tells apart pieces that end at the same place: with it the cells that hold bars are known.
+std::uint32_t RowGraph::mark_of(const PieceChoice& choice, std::int32_t original, CutEnd cut) {
+  std::size_t which = static_cast<std::size_t>(original);
+  if (original == kMakeUp) {
+    const auto found = std::ranges::find(make_ups_, choice.length);
+    which = row_->choices.size() + static_cast<std::size_t>(found - make_ups_.begin());
+    if (found == make_ups_.end()) make_ups_.push_back(choice.length);
+  }
+  const std::size_t mark = which * 4 + static_cast<std::size_t>(cut) + 1;
+  ensure(mark < kMostMarks, "a row has more different pieces than its nodes can tell apart");
+  return static_cast<std::uint32_t>(mark);
+}
+
 void RowGraph::lay(std::int32_t from, const PieceChoice& choice, std::int32_t original, CutEnd cut) {
   const Node node = nodes_[static_cast<std::size_t>(from)];
   const Family family = families_[static_cast<std::size_t>(node.family)];
@@ -458,8 +493,7 @@ void RowGraph::lay(std::int32_t from, const PieceChoice& choice, std::int32_t or
     if (choice.is_cut && barred_by_zone(choice, faces)) return;
     if (!hold_bars(run, choice, cut, faces, sum == family.target)) return;
   }
-  const std::uint32_t mark =
-      holding_.empty() ? 0 : static_cast<std::uint32_t>((original + 2) * 4 + static_cast<int>(cut) + 1);
+  const std::uint32_t mark = holding_.empty() ? 0 : mark_of(choice, original, cut);
   const std::int32_t target = node_at(node.family, sum, node.count + 1, node.made_up || original == kMakeUp, mark);
   fresh_.push_back(Arc{target, original, choice.length, cut, charge(choice)});
 }

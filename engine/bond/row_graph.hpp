@@ -93,6 +93,10 @@ class RowGraph {
   void add_even(std::int32_t run, std::int64_t target);
   void add_shared(std::int32_t run, std::int64_t target);
   void add_odd(std::int32_t run, std::int64_t target);
+  [[nodiscard]] const Reach& reach_of(Family::Kind kind) const;
+  [[nodiscard]] bool may_lay(Family::Kind kind, const PieceChoice& choice) const {
+    return menu_->stage != Stage::Few || kind != Family::Kind::Shared || !choice.is_cut;
+  }
   void add_counted(Family family, std::int32_t least, std::int32_t most);
   [[nodiscard]] bool in_joint_range(std::int64_t leftover, std::int64_t joints) const;
   void enter_run(std::int32_t run);
@@ -109,6 +113,7 @@ class RowGraph {
   [[nodiscard]] bool hold_bars(const RowRun& run, const PieceChoice& choice, CutEnd cut, const Faces& faces, bool last);
   [[nodiscard]] bool barred_by_zone(const PieceChoice& cut, const Faces& faces) const;
   [[nodiscard]] Exact joint_place(const Family& family, std::int64_t sum, std::int32_t count) const;
+  [[nodiscard]] std::uint32_t mark_of(const PieceChoice& choice, std::int32_t original, CutEnd cut);
   /// `mark` tells apart nodes whose last piece holds a bar in different cells; 0 where no bar is held.
   std::int32_t node_at(std::int32_t family, std::int64_t sum, std::int32_t count, bool made_up, std::uint32_t mark);
   void place_node(Node& node, const Family& family) const;
@@ -121,6 +126,7 @@ class RowGraph {
   const Row* row_;
   const Menu* menu_;
   const Reach* reach_;
+  Reach uncut_;  // stage Few
   Order order_;
   std::int32_t finished_ = -1;
   std::int64_t longest_module_ = 0, least_module_ = 0, long_deficit_ = 0;  // see least_short_to_come
@@ -130,10 +136,13 @@ class RowGraph {
   std::vector<Node> nodes_;
   std::vector<Arc> arcs_, fresh_;
   std::vector<HeldCell> held_, holding_;
+  std::vector<std::int64_t> make_ups_;  // lengths of make-up pieces that hold bars
   IndexMap index_;
 };
 
 [[nodiscard]] Order order_of(const Panel& panel);
+/// The longest module sum that a run of this panel may ask for: tight joints let it hold more than its length.
+[[nodiscard]] std::int64_t longest_target(const Panel& panel);
 /// What a row may be laid with at one stage.
 [[nodiscard]] Menu menu_of(const Row& row, Stage stage);
 

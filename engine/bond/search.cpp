@@ -3,11 +3,14 @@
 #include <algorithm>
 #include <utility>
 
+#include "bond/row_by_row.hpp"
+
 namespace stringcourse::bond {
 namespace {
 
 constexpr std::size_t kBeamWidth = 24;
 constexpr std::int64_t kBoundRoom = 200'000;
+constexpr std::int64_t kLeastRoughRoom = 20'000;
 constexpr std::int64_t kLargeTables = 50'000;  // places looked at
 
 PanelAnswer answer_of(const SweepResult& result, Order order, const Key& bound) {
@@ -57,7 +60,12 @@ void PanelSolver::let_go_of_large_tables() {
   if (everything_ && room() - everything_->room_left() > kLargeTables) everything_.reset();
 }
 
-Key PanelSolver::pair_bound() { return everything().root_bound(); }
+Key PanelSolver::pair_bound() {
+  lay_quickly();
+  bound_ = everything().root_bound_within(best_.cost);
+  ran_out_ = everything().ran_out();
+  return bound_;
+}
 
 /// Which row stops the panel, and which of its runs.
 PanelStop PanelSolver::stop() {
@@ -76,24 +84,54 @@ PanelStop PanelSolver::stop() {
   return found;
 }
 
+/// A good layout, not proven: the best of the rough families if that is found soon, else whatever a beam finds.
+SweepResult PanelSolver::lay_roughly() {
+  everything_.reset();
+  for (const Stage stage : {Stage::Rough, Stage::Bare}) {
+    Sweep rough(*panel_, stage, std::max(room() / 4, kLeastRoughRoom));
+    SweepResult found;
+    if (stage == Stage::Rough) found = rough.run(best_.cost, budget_ / 16);
+    if (found.outcome == SweepResult::Outcome::OutOfBudget || stage == Stage::Bare) found = rough.run_beam(best_.cost, kBeamWidth);
+    if (found.outcome == SweepResult::Outcome::Best) return found;
+  }
+  return {};
+}
+
+/// A layout that is easily found: what the search must beat.
+void PanelSolver::lay_quickly() {
+  if (quickly_tried_) return;
+  quickly_tried_ = true;
+  std::optional<RoughLayout> found = lay_row_by_row(*panel_);
+  if (!found || !(found->cost < best_.cost)) return;
+  best_.outcome = SweepResult::Outcome::Best;
+  best_.cost = found->cost;
+  best_.rows = std::move(found->rows);
+}
+
+std::expected<PanelAnswer, PanelStop> PanelSolver::solve_quickly() {
+  if (!whole_tried_) static_cast<void>(try_whole());
+  if (whole_is_best_) return answer_of(best_, order_, best_.cost);
+  lay_quickly();
+  if (best_.cost.is_impossible()) return std::unexpected(PanelStop{false, -1, -1});
+  return answer_of(best_, order_, Key{});
+}
+
 std::expected<PanelAnswer, PanelStop> PanelSolver::solve() {
   if (!whole_tried_) static_cast<void>(try_whole());
   if (whole_is_best_) return answer_of(best_, order_, best_.cost);
+  lay_quickly();
   const std::int64_t spent = best_.expansions;
   SweepResult all = everything().run(best_.cost, budget_);
-  const bool have_whole = !best_.cost.is_impossible();
-  if (all.outcome == SweepResult::Outcome::NoneBetter && !have_whole) return std::unexpected(stop());
+  const bool have_layout = !best_.cost.is_impossible();
+  if (all.outcome == SweepResult::Outcome::NoneBetter && !have_layout) return std::unexpected(stop());
   Key bound = best_.cost;
   if (all.outcome == SweepResult::Outcome::OutOfBudget) {
     bound = std::min(all.bound, best_.cost);
     const std::int64_t searched = all.expansions;
-    if (!everything().ran_out()) all = everything().run_beam(best_.cost, kBeamWidth);
-    if (all.outcome != SweepResult::Outcome::Best && out_of_room_ == OutOfRoom::LayRoughly) {
-      Sweep rough(*panel_, Stage::Rough, room());
-      all = rough.run_beam(best_.cost, kBeamWidth);
-    }
+    if (!have_layout && !everything().ran_out()) all = everything().run_beam(best_.cost, kBeamWidth);
+    if (!have_layout && all.outcome != SweepResult::Outcome::Best && out_of_room_ == OutOfRoom::LayRoughly) all = lay_roughly();
     all.expansions = searched;
-    if (all.outcome != SweepResult::Outcome::Best && !have_whole) return std::unexpected(PanelStop{false, -1, -1});
+    if (all.outcome != SweepResult::Outcome::Best && !have_layout) return std::unexpected(PanelStop{false, -1, -1});
   } else if (all.outcome == SweepResult::Outcome::Best) {
     bound = all.cost;
   }

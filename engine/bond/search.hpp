@@ -33,11 +33,15 @@ class PanelSolver {
   /// The bound from pairs of rows; impossible() where no lawful layout exists.
   [[nodiscard]] Key pair_bound();
   [[nodiscard]] std::expected<PanelAnswer, PanelStop> solve();
+  /// A layout that is easily found, not proven unless whole pieces are surely best; a stop here proves nothing.
+  [[nodiscard]] std::expected<PanelAnswer, PanelStop> solve_quickly();
   /// Lets go of large tables between pair_bound() and solve(), which makes them again if it is ever asked for.
   void let_go_of_large_tables();
 
  private:
   Sweep& everything();
+  [[nodiscard]] SweepResult lay_roughly();
+  void lay_quickly();
   /// Places that pair bounds may look at: in proportion to the budget.
   [[nodiscard]] std::int64_t room() const { return budget_ / 2; }
   [[nodiscard]] PanelStop stop();
@@ -46,9 +50,11 @@ class PanelSolver {
   std::int64_t budget_;
   OutOfRoom out_of_room_;
   Order order_;
-  bool whole_tried_ = false, whole_is_best_ = false;
+  bool whole_tried_ = false, whole_is_best_ = false, quickly_tried_ = false;
   std::uint64_t least_deviation_ = 0;
   SweepResult best_;
+  Key bound_;                 // what pair_bound() said
+  bool ran_out_ = false;      // and that it had no room for more
   std::unique_ptr<Sweep> everything_;
 };
 

@@ -22,15 +22,6 @@ std::uint64_t hash_words(const std::int32_t* words, std::size_t count) {
   return hash;
 }
 
-std::int64_t longest_target(const Panel& panel) {
-  std::int64_t longest = 0;
-  for (const Row& row : panel.rows) {
-    for (const RowRun& run : row.runs) longest = std::max(longest, run.end - run.start + 2 * panel.joint);
-  }
-  // Tight joints let a run hold more than its length in modules.
-  return longest + longest / 8 + 4 * panel.joint;
-}
-
 }  // namespace
 
 // ---- set-up --------------------------------------------------------------------------------------------------------
@@ -88,14 +79,14 @@ void Sweep::find_neighbours() {
 /// Several ways to share out the costs; the best bound counts. Whole pieces are tried only for layouts without a short
 /// lap, where the costs between rows that are not paired add nothing.
 void Sweep::make_sharings(Stage stage) {
-  if (stage == Stage::Rough) {
+  if (stage == Stage::Bare) {
     add_sharing({}, {});
     return;
   }
   const auto same_band = [&](const Edge& edge) {
     return panel_->rows[static_cast<std::size_t>(edge.first)].band == panel_->rows[static_cast<std::size_t>(edge.second)].band;
   };
-  const bool all_terms = stage == Stage::Everything && order_ != Order::Weighted;
+  const bool all_terms = stage != Stage::Whole && order_ != Order::Weighted;
   const std::vector<Edge> nothing;
   std::vector<Edge> within = lying_, across = lying_;
   std::ranges::stable_partition(within, same_band);
@@ -189,16 +180,21 @@ Key Sweep::bound_at_root() {
   return bound_of(child_.data());
 }
 
-Key Sweep::root_bound() {
+Key Sweep::root_bound_within(const Key& cutoff) {
+  const bool weighted = order_ == Order::Weighted;
   for (std::uint64_t allowance = least_allowance_;;) {
+    const bool last = !cutoff.is_impossible() && (weighted || allowance >= cutoff.words[0] >> 32);
     const Allowed allowed = allow(allowance);
-    if (ran_out()) return Key{};
-    if (allowed.possible) return bound_at_root();
-    if (!allowed.next) return Key::impossible();
+    if (ran_out()) return std::min(sure_bound(), cutoff);
+    if (allowed.possible) return std::min(bound_at_root(), cutoff);
+    if (last || !allowed.next) return cutoff;
     allowance = std::max(allowance + 1, *allowed.next);
+    if (!cutoff.is_impossible()) allowance = std::min(allowance, cutoff.words[0] >> 32);
     least_allowance_ = allowance;
   }
 }
+
+Key Sweep::root_bound() { return root_bound_within(Key::impossible()); }
 
 /// Finds what each pair takes at least, then lets each take what the least of all others leaves of the allowance; what
 /// it can't use within that is closed to the pairs built after it.
@@ -212,11 +208,13 @@ bool Sweep::build_sharing(const Sharing& sharing, std::uint64_t allowance, Allow
     if (!built[p] && !pair.find_least(allowance > taken ? allowance - taken : 0)) {
       // How much it would take: a start for the next allowance, which may be more than is needed and costs only time.
       if (!pair.find_further(allowance + kFartherLook)) {
+        note_sure(taken + pair.surely_at_least());
         if (pair.next_allowance()) missing(taken + *pair.next_allowance());
         return false;
       }
     }
     taken += pair.least_first_term();
+    note_sure(taken);
   }
   if (taken > allowance) {
     missing(taken);
@@ -226,12 +224,17 @@ bool Sweep::build_sharing(const Sharing& sharing, std::uint64_t allowance, Allow
     const auto p = static_cast<std::size_t>(index);
     if (built[p]) continue;
     built[p] = 1;
+    all_open_ = false;
     PairBound& pair = *pairs_[p].bound;
     pair.extend(pair.least_first_term() + allowance - taken);
     if (pair.next_allowance()) missing(allowance + 1);
     if (pairs_[p].edge.terms.laps > 0) pair.close_unused();
   }
   return true;
+}
+
+void Sweep::note_sure(std::uint64_t first_term) {
+  if (all_open_ && order_ != Order::Weighted) sure_first_term_ = std::max(sure_first_term_, first_term);
 }
 
 Sweep::Allowed Sweep::allow(std::uint64_t allowance) {
@@ -252,6 +255,7 @@ Sweep::Allowed Sweep::build_all(std::uint64_t allowance) {
     if (graphs_[row].run_without_family() >= 0) return allowed;
   }
   std::vector<char> built(pairs_.size(), 0);
+  all_open_ = true;
   for (const Sharing& sharing : sharings_) {
     // First the pairs that count pieces: what they close need not be looked at by those that count laps alone.
     Sharing counting{{}, sharing.alone};
@@ -504,14 +508,15 @@ void Sweep::restart() {
 SweepResult Sweep::run(const Key& cutoff, std::int64_t budget) {
   SweepResult result;
   const bool weighted = order_ == Order::Weighted;
-  std::uint64_t allowance = cutoff.is_impossible() || weighted ? least_allowance_ : cutoff.words[0] >> 32;
+  std::uint64_t allowance = least_allowance_;
+  if (!cutoff.is_impossible() && !weighted) allowance = std::min(allowance, cutoff.words[0] >> 32);
   for (;;) {
     const Key beyond{{(allowance + 1) << 32, 0, 0, 0}};
     const bool last = weighted || !(beyond < cutoff);
     const Allowed allowed = allow(allowance);
     if (ran_out()) {
       result.outcome = SweepResult::Outcome::OutOfBudget;
-      result.bound = Key{};
+      result.bound = sure_bound();
       return result;
     }
     if (allowed.possible) {

@@ -30,6 +30,8 @@ class Sweep {
   Sweep(const Panel& panel, Stage stage, std::int64_t room);
   /// Least cost of any layout at this stage, from bounds alone; impossible() if some pair of rows has none.
   [[nodiscard]] Key root_bound();
+  /// The same where a layout of cost `cutoff` is known: looked for in one go; the cutoff where nothing can cost less.
+  [[nodiscard]] Key root_bound_within(const Key& cutoff);
   /// The best layout that costs less than `cutoff`, within `budget` expansions. Layouts are looked for within a growing
   /// allowance of the first term, so that rows whose joints would lie badly are never followed far.
   [[nodiscard]] SweepResult run(const Key& cutoff, std::int64_t budget);
@@ -39,6 +41,8 @@ class Sweep {
   /// Whether the pair bounds ran out of room: nothing is proven then, and only run_beam of a Rough sweep helps.
   [[nodiscard]] bool ran_out() const;
   [[nodiscard]] std::int64_t room_left() const { return room_; }
+  /// A bound from the first term alone; it stands even where the pair bounds ran out of room.
+  [[nodiscard]] Key sure_bound() const { return Key{{sure_first_term_ << 32, 0, 0, 0}}; }
   /// A row that no walk completes by itself, or -1.
   [[nodiscard]] std::int32_t impossible_row();
   /// Least total deviation that the runs need by themselves.
@@ -83,6 +87,7 @@ class Sweep {
     std::optional<std::uint64_t> next;    // the next allowance worth trying; nullopt: it would change nothing
   };
   [[nodiscard]] Allowed allow(std::uint64_t allowance);
+  void note_sure(std::uint64_t first_term);
   [[nodiscard]] Allowed build_all(std::uint64_t allowance);
   [[nodiscard]] bool build_sharing(const Sharing& sharing, std::uint64_t allowance, Allowed& allowed, std::vector<char>& built);
   [[nodiscard]] SweepResult run_within(const Key& cutoff, std::int64_t budget);
@@ -138,6 +143,8 @@ class Sweep {
   std::int64_t room_ = 0;
   bool cut_off_ = false;  // something was dropped for costing no less than the cutoff
   std::uint64_t allowance_ = 0;
+  bool all_open_ = false;                        // no family is closed yet: what pairs take at least is sure
+  std::uint64_t sure_first_term_ = 0;            // no layout has less of the first term
   std::uint64_t least_allowance_ = 0;            // where to begin: less was tried, or is surely too little
   std::optional<std::uint64_t> built_for_;       // what the pairs stand built for
   Allowed built_;

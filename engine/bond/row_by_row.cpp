@@ -1,0 +1,329 @@
+#include "bond/row_by_row.hpp"
+
+#include <algorithm>
+#include <map>
+
+namespace stringcourse::bond {
+namespace {
+
+constexpr int kMostRounds = 6;
+constexpr std::size_t kMostStarts = 8;
+constexpr std::uint32_t kUnlawful = 1U << 20;  // of the first term, for a broken rule: more than any panel has joints
+
+/// A row that lies: its joints, and the cells that hold bars.
+struct Laid {
+  std::vector<std::int32_t> nodes;      // along the row
+  std::vector<std::int32_t> arcs;       // arcs[i] leads to nodes[i + 1]
+  std::vector<const Node*> joints;      // head joints, rising
+  std::vector<const Node*> holders;     // nodes that hold bars
+};
+
+/// Another row that this one is compared with.
+struct Beside {
+  std::size_t row;
+  std::uint32_t weight;
+};
+
+class RowByRow {
+ public:
+  explicit RowByRow(const Panel& panel) : panel_(&panel), order_(order_of(panel)) {
+    const std::size_t count = panel.rows.size();
+    menus_.reserve(count);
+    reaches_.reserve(count);
+    graphs_.reserve(count);
+    const std::int64_t longest = longest_target(panel);
+    for (const Row& row : panel.rows) {
+      menus_.push_back(menu_of(row, Stage::Few));
+      reaches_.emplace_back(menus_.back(), panel.joint, longest);
+    }
+    for (std::size_t row = 0; row < count; ++row) graphs_.emplace_back(panel, panel.rows[row], menus_[row], reaches_[row]);
+    orders_.resize(count);
+    find_neighbours();
+  }
+
+  std::optional<RoughLayout> run() {
+    for (std::size_t row = 0; row < graphs_.size(); ++row) {
+      if (graphs_[row].run_without_family() >= 0 || !grow(row)) return std::nullopt;
+    }
+    std::optional<Key> best;
+    std::vector<Laid> kept;
+    for (const std::size_t first : starts()) {
+      const Key cost = lay_from(first);
+      if (best && !(cost < *best)) continue;
+      best = cost;
+      kept = laid_;
+    }
+    if (!best || is_unlawful(*best)) return std::nullopt;
+    laid_ = std::move(kept);
+    return RoughLayout{*best, chosen_rows()};
+  }
+
+ private:
+  [[nodiscard]] bool is_unlawful(const Key& cost) const { return (cost.words[0] >> 32) >= kUnlawful; }
+  void forbid(Charge& charge, std::uint32_t weight) const {
+    (order_ == Order::QuarterBond ? charge.cuts : charge.short_laps) += kUnlawful * weight;
+  }
+
+  void find_neighbours() {
+    beside_.resize(graphs_.size());
+    upper_.resize(graphs_.size());
+    lower_.resize(graphs_.size());
+    std::map<std::pair<std::int32_t, std::int32_t>, std::uint32_t> lying, shifting;
+    const auto& courses = panel_->course_rows;
+    const auto band = [&](std::int32_t row) { return panel_->rows[static_cast<std::size_t>(row)].band; };
+    for (std::size_t c = 0; c + 1 < courses.size(); ++c) {
+      ++lying[std::minmax(courses[c], courses[c + 1])];
+      if (c + 2 < courses.size() && band(courses[c]) != band(courses[c + 2])) ++shifting[{courses[c], courses[c + 2]}];
+    }
+    for (const auto& [rows, weight] : lying) {
+      beside_[static_cast<std::size_t>(rows.first)].push_back({static_cast<std::size_t>(rows.second), weight});
+      beside_[static_cast<std::size_t>(rows.second)].push_back({static_cast<std::size_t>(rows.first), weight});
+    }
+    for (const auto& [rows, weight] : shifting) {
+      upper_[static_cast<std::size_t>(rows.first)].push_back({static_cast<std::size_t>(rows.second), weight});
+      lower_[static_cast<std::size_t>(rows.second)].push_back({static_cast<std::size_t>(rows.first), weight});
+    }
+  }
+
+  /// Grows the whole graph of a row and puts its nodes in an order in which arcs only go forward. False: no walk ends.
+  bool grow(std::size_t row) {
+    RowGraph& graph = graphs_[row];
+    std::vector<std::int32_t>& order = orders_[row];
+    std::vector<char> seen{1};
+    order.push_back(graph.root());
+    bool ends = false;
+    for (std::size_t i = 0; i < order.size(); ++i) {
+      const std::int32_t first = graph.grow_arcs(order[i]);
+      ends = ends || graph.node(order[i]).finished;
+      for (std::int32_t a = first; a < first + graph.node(order[i]).arc_count; ++a) {
+        const auto target = static_cast<std::size_t>(graph.arc(a).target);
+        if (seen.size() <= target) seen.resize(target * 2 + 1, 0);
+        if (!seen[target]) order.push_back(static_cast<std::int32_t>(target));
+        seen[target] = 1;
+      }
+    }
+    std::ranges::sort(order, [&](std::int32_t a, std::int32_t b) {
+      const Node& left = graph.node(a);
+      const Node& right = graph.node(b);
+      if (left.run != right.run) return left.run < right.run;
+      return left.sum != right.sum ? left.sum < right.sum : a < b;
+    });
+    return ends;
+  }
+
+  /// Where to begin: every row of a low wall; of a high one the lowest, the highest and some between.
+  [[nodiscard]] std::vector<std::size_t> starts() const {
+    std::vector<std::size_t> rows;
+    const std::size_t step = (graphs_.size() + kMostStarts - 1) / kMostStarts;
+    for (std::size_t row = 0; row < graphs_.size(); row += step) rows.push_back(row);
+    if (rows.back() + 1 != graphs_.size()) rows.push_back(graphs_.size() - 1);
+    return rows;
+  }
+
+  /// Lays outward from one row, then goes over all rows until none gets better.
+  Key lay_from(std::size_t first) {
+    laid_.assign(graphs_.size(), {});
+    std::vector<std::size_t> sequence{first};
+    for (std::size_t i = 0; i < sequence.size(); ++i) {
+      for (const Beside& beside : beside_[sequence[i]]) {
+        if (std::ranges::find(sequence, beside.row) == sequence.end()) sequence.push_back(beside.row);
+      }
+    }
+    for (std::size_t row = 0; row < graphs_.size(); ++row) {
+      if (std::ranges::find(sequence, row) == sequence.end()) sequence.push_back(row);
+    }
+    for (const std::size_t row : sequence) lay(row);
+    Key cost = total();
+    for (int round = 0; round < kMostRounds; ++round) {
+      for (const std::size_t row : sequence) lay(row);
+      const Key now = total();
+      if (!(now < cost)) break;
+      cost = now;
+    }
+    return cost;
+  }
+
+  /// What a node costs beside the rows that lie: laps, cells that do not meet, its joint's shift from the row above.
+  [[nodiscard]] Charge charge_at(std::size_t row, const Node& node) const {
+    Charge charge;
+    if (node.head_joint) {
+      for (const Beside& beside : beside_[row]) count_laps(node, laid_[beside.row], beside.weight, charge);
+      for (const Beside& above : upper_[row]) {
+        if (laid_[above.row].nodes.empty() || !lies_in_masonry(above.row, node.place)) continue;
+        if (!has_joint_near(laid_[above.row], node.place)) charge.shifted += above.weight;
+      }
+    }
+    if (node.held_count > 0) {
+      for (const Beside& beside : beside_[row]) count_cells(row, node, beside, charge);
+    }
+    return charge;
+  }
+
+  void count_laps(const Node& node, const Laid& other, std::uint32_t weight, Charge& charge) const {
+    const std::int64_t window = std::max(panel_->least_lap, panel_->short_lap_below);
+    auto joint = std::ranges::partition_point(other.joints, [&](const Node* each) { return each->high < node.low - window; });
+    for (; joint != other.joints.end() && (*joint)->low <= node.high + window; ++joint) {
+      if (node.lintel >= 0 && node.lintel == (*joint)->lintel) continue;
+      if (closer_than(node.place, (*joint)->place, panel_->least_lap)) forbid(charge, weight);
+      else if (closer_than(node.place, (*joint)->place, panel_->short_lap_below)) charge.short_laps += weight;
+    }
+  }
+
+  void count_cells(std::size_t row, const Node& node, const Beside& beside, Charge& charge) const {
+    for (const Node* other : laid_[beside.row].holders) {
+      for (std::int32_t i = 0; i < node.held_count; ++i) {
+        const HeldCell& cell = graphs_[row].held(node.first_held + i);
+        for (std::int32_t k = 0; k < other->held_count; ++k) {
+          const HeldCell& met = graphs_[beside.row].held(other->first_held + k);
+          if (met.bar != cell.bar) continue;
+          const Exact& left = compare(cell.from, met.from) > 0 ? cell.from : met.from;
+          const Exact& right = compare(cell.to, met.to) < 0 ? cell.to : met.to;
+          const std::int64_t common = panel_->bars[static_cast<std::size_t>(cell.bar)].common_along;
+          if (compare(right, left, common) < 0) forbid(charge, beside.weight);
+        }
+      }
+    }
+  }
+
+  [[nodiscard]] bool has_joint_near(const Laid& other, const Exact& place) const {
+    const std::int64_t near = panel_->match_within;
+    auto joint = std::ranges::partition_point(other.joints, [&](const Node* each) { return each->high < place.whole - near; });
+    for (; joint != other.joints.end() && (*joint)->low <= place.whole + 1 + near; ++joint) {
+      if (within((*joint)->place, place, near)) return true;
+    }
+    return false;
+  }
+
+  [[nodiscard]] bool lies_in_masonry(std::size_t row, const Exact& place) const {
+    return std::ranges::any_of(panel_->rows[row].runs, [&](const RowRun& run) {
+      return compare(place, Exact::at(run.start)) > 0 && compare(place, Exact::at(run.end)) < 0;
+    });
+  }
+
+  /// Joints of the row two courses down that this row passes without a joint of its own.
+  void count_passed(std::size_t row, const Node& from, const Node& to, Charge& charge) const {
+    const std::int64_t near = panel_->match_within;
+    for (const Beside& below : lower_[row]) {
+      const std::vector<const Node*>& joints = laid_[below.row].joints;
+      auto joint = std::ranges::partition_point(joints, [&](const Node* each) { return compare(each->place, from.place) <= 0; });
+      for (; joint != joints.end() && compare((*joint)->place, to.place) <= 0; ++joint) {
+        const bool matched = (from.head_joint && within(from.place, (*joint)->place, near)) ||
+                             (to.head_joint && within(to.place, (*joint)->place, near));
+        if (!matched && lies_in_masonry(row, (*joint)->place)) charge.shifted += below.weight;
+      }
+    }
+  }
+
+  /// The best way through the row beside those that lie.
+  void lay(std::size_t row) {
+    RowGraph& graph = graphs_[row];
+    const std::vector<std::int32_t>& order = orders_[row];
+    to_go_.assign(order_size(order), Key::impossible());
+    best_arc_.assign(order_size(order), -1);
+    at_node_.assign(order_size(order), Key{});
+    for (const std::int32_t index : order) at_node_[static_cast<std::size_t>(index)] = key_of(charge_at(row, graph.node(index)), order_);
+    const bool passes = !lower_[row].empty();
+    for (std::size_t i = order.size(); i-- > 0;) {
+      const Node& node = graph.node(order[i]);
+      const auto at = static_cast<std::size_t>(order[i]);
+      if (node.finished) {
+        to_go_[at] = Key{};
+        continue;
+      }
+      for (std::int32_t a = node.first_arc; a < node.first_arc + node.arc_count; ++a) {
+        const Arc& arc = graph.arc(a);
+        const auto target = static_cast<std::size_t>(arc.target);
+        if (to_go_[target].is_impossible()) continue;
+        Key cost = to_go_[target] + arc.cost + at_node_[target];
+        if (passes) {
+          Charge charge;
+          count_passed(row, node, graph.node(arc.target), charge);
+          cost = cost + key_of(charge, order_);
+        }
+        if (cost < to_go_[at]) {
+          to_go_[at] = cost;
+          best_arc_[at] = a;
+        }
+      }
+    }
+    keep_walk(row);
+  }
+
+  [[nodiscard]] static std::size_t order_size(const std::vector<std::int32_t>& order) {
+    return static_cast<std::size_t>(*std::ranges::max_element(order)) + 1;
+  }
+
+  void keep_walk(std::size_t row) {
+    Laid& laid = laid_[row];
+    laid = {};
+    const RowGraph& graph = graphs_[row];
+    for (std::int32_t at = graph.root();;) {
+      laid.nodes.push_back(at);
+      const Node& node = graph.node(at);
+      if (node.head_joint) laid.joints.push_back(&node);
+      if (node.held_count > 0) laid.holders.push_back(&node);
+      const std::int32_t arc = best_arc_[static_cast<std::size_t>(at)];
+      if (arc < 0) return;
+      laid.arcs.push_back(arc);
+      at = graph.arc(arc).target;
+    }
+  }
+
+  /// The whole panel's cost: what two rows cost each other is counted with one of them.
+  [[nodiscard]] Key total() const {
+    Key sum;
+    for (std::size_t row = 0; row < graphs_.size(); ++row) {
+      const Laid& laid = laid_[row];
+      for (std::size_t i = 1; i < laid.nodes.size(); ++i) {
+        const Node& node = graphs_[row].node(laid.nodes[i]);
+        Charge charge;
+        for (const Beside& beside : beside_[row]) {
+          if (beside.row < row) continue;
+          if (node.head_joint) count_laps(node, laid_[beside.row], beside.weight, charge);
+          if (node.held_count > 0) count_cells(row, node, beside, charge);
+        }
+        if (node.head_joint) {
+          for (const Beside& above : upper_[row]) {
+            if (lies_in_masonry(above.row, node.place) && !has_joint_near(laid_[above.row], node.place)) charge.shifted += above.weight;
+          }
+        }
+        sum = sum + graphs_[row].arc(laid.arcs[i - 1]).cost + key_of(charge, order_);
+      }
+    }
+    return sum;
+  }
+
+  [[nodiscard]] std::vector<std::vector<std::vector<Chosen>>> chosen_rows() const {
+    std::vector<std::vector<std::vector<Chosen>>> rows(graphs_.size());
+    for (std::size_t row = 0; row < rows.size(); ++row) {
+      rows[row].resize(panel_->rows[row].runs.size());
+      const std::vector<std::int32_t>& nodes = laid_[row].nodes;
+      for (std::size_t i = 1; i < nodes.size(); ++i) {
+        const Arc& arc = graphs_[row].arc(laid_[row].arcs[i - 1]);
+        if (arc.choice == -2) continue;
+        rows[row][static_cast<std::size_t>(graphs_[row].node(nodes[i]).run)].push_back(Chosen{arc.length, arc.choice, arc.cut});
+      }
+    }
+    return rows;
+  }
+
+  const Panel* panel_;
+  Order order_;
+  std::vector<Menu> menus_;
+  std::vector<Reach> reaches_;
+  std::vector<RowGraph> graphs_;
+  std::vector<std::vector<std::int32_t>> orders_;  // by row: nodes, arcs forward
+  std::vector<std::vector<Beside>> beside_, upper_, lower_;
+  std::vector<Laid> laid_;
+  std::vector<Key> to_go_, at_node_;
+  std::vector<std::int32_t> best_arc_;
+};
+
+}  // namespace
+
+std::optional<RoughLayout> lay_row_by_row(const Panel& panel) {
+  if (order_of(panel) == Order::Weighted || panel.course_rows.empty()) return std::nullopt;
+  return RowByRow(panel).run();
+}
+
+}  // namespace stringcourse::bond
