@@ -7,7 +7,6 @@ namespace stringcourse::bond {
 namespace {
 
 constexpr int kMostRounds = 6;
-constexpr std::size_t kMostStarts = 8;
 constexpr std::uint32_t kUnlawful = 1U << 20;  // of the first term, for a broken rule: more than any panel has joints
 
 /// A row that lies: its joints, and the cells that hold bars.
@@ -41,13 +40,13 @@ class RowByRow {
     find_neighbours();
   }
 
-  std::optional<RoughLayout> run() {
+  std::optional<RoughLayout> run(std::size_t most_starts) {
     for (std::size_t row = 0; row < graphs_.size(); ++row) {
       if (graphs_[row].run_without_family() >= 0 || !grow(row)) return std::nullopt;
     }
     std::optional<Key> best;
     std::vector<Laid> kept;
-    for (const std::size_t first : starts()) {
+    for (const std::size_t first : starts(most_starts)) {
       const Key cost = lay_from(first);
       if (best && !(cost < *best)) continue;
       best = cost;
@@ -112,9 +111,9 @@ class RowByRow {
   }
 
   /// Where to begin: every row of a low wall; of a high one the lowest, the highest and some between.
-  [[nodiscard]] std::vector<std::size_t> starts() const {
+  [[nodiscard]] std::vector<std::size_t> starts(std::size_t most) const {
     std::vector<std::size_t> rows;
-    const std::size_t step = (graphs_.size() + kMostStarts - 1) / kMostStarts;
+    const std::size_t step = (graphs_.size() + most - 1) / most;
     for (std::size_t row = 0; row < graphs_.size(); row += step) rows.push_back(row);
     if (rows.back() + 1 != graphs_.size()) rows.push_back(graphs_.size() - 1);
     return rows;
@@ -123,6 +122,9 @@ class RowByRow {
   /// Lays outward from one row, then goes over all rows until none gets better.
   Key lay_from(std::size_t first) {
     laid_.assign(graphs_.size(), {});
+    stamps_.assign(graphs_.size(), 0);
+    looked_.assign(graphs_.size(), 0);
+    now_ = 0;
     std::vector<std::size_t> sequence{first};
     for (std::size_t i = 0; i < sequence.size(); ++i) {
       for (const Beside& beside : beside_[sequence[i]]) {
@@ -135,12 +137,20 @@ class RowByRow {
     for (const std::size_t row : sequence) lay(row);
     Key cost = total();
     for (int round = 0; round < kMostRounds; ++round) {
-      for (const std::size_t row : sequence) lay(row);
+      for (const std::size_t row : sequence) {
+        if (has_news(row)) lay(row);
+      }
       const Key now = total();
       if (!(now < cost)) break;
       cost = now;
     }
     return cost;
+  }
+
+  /// Whether a row that this one is compared with changed since this one was laid.
+  [[nodiscard]] bool has_news(std::size_t row) const {
+    const auto is_newer = [&](const Beside& other) { return stamps_[other.row] > looked_[row]; };
+    return std::ranges::any_of(beside_[row], is_newer) || std::ranges::any_of(upper_[row], is_newer) || std::ranges::any_of(lower_[row], is_newer);
   }
 
   /// What a node costs beside the rows that lie: laps, cells that do not meet, its joint's shift from the row above.
@@ -200,18 +210,34 @@ class RowByRow {
     });
   }
 
-  /// Joints of the row two courses down that this row passes without a joint of its own.
-  void count_passed(std::size_t row, const Node& from, const Node& to, Charge& charge) const {
-    const std::int64_t near = panel_->match_within;
-    for (const Beside& below : lower_[row]) {
-      const std::vector<const Node*>& joints = laid_[below.row].joints;
-      auto joint = std::ranges::partition_point(joints, [&](const Node* each) { return compare(each->place, from.place) <= 0; });
-      for (; joint != joints.end() && compare((*joint)->place, to.place) <= 0; ++joint) {
-        const bool matched = (from.head_joint && within(from.place, (*joint)->place, near)) ||
-                             (to.head_joint && within(to.place, (*joint)->place, near));
-        if (!matched && lies_in_masonry(row, (*joint)->place)) charge.shifted += below.weight;
-      }
+  /// Where a node stands among the joints, in this row's masonry, of a row two courses down; and which of them it meets.
+  struct Rank {
+    std::int32_t up_to = 0;  // joints at or before the node
+    std::int32_t meets = -1;
+  };
+
+  void rank_nodes(std::size_t row, const Beside& below, std::vector<Rank>& ranks) const {
+    std::vector<const Node*> joints;
+    for (const Node* joint : laid_[below.row].joints) {
+      if (lies_in_masonry(row, joint->place)) joints.push_back(joint);
     }
+    const std::int64_t near = panel_->match_within;
+    for (const std::int32_t index : orders_[row]) {
+      const Node& node = graphs_[row].node(index);
+      Rank& rank = ranks[static_cast<std::size_t>(index)];
+      const auto next = std::ranges::partition_point(joints, [&](const Node* each) { return compare(each->place, node.place) <= 0; });
+      rank = {static_cast<std::int32_t>(next - joints.begin()), -1};
+      if (!node.head_joint) continue;
+      if (next != joints.begin() && within((*(next - 1))->place, node.place, near)) rank.meets = rank.up_to - 1;
+      else if (next != joints.end() && within((*next)->place, node.place, near)) rank.meets = rank.up_to;
+    }
+  }
+
+  /// How many joints below this row passes between two of its nodes without one of its own.
+  static std::uint32_t passed(const Rank& from, const Rank& to) {
+    const auto between = [&](std::int32_t joint) { return joint >= from.up_to && joint < to.up_to; };
+    const std::int32_t met = (between(from.meets) ? 1 : 0) + (between(to.meets) && to.meets != from.meets ? 1 : 0);
+    return static_cast<std::uint32_t>(to.up_to - from.up_to - met);
   }
 
   /// The best way through the row beside those that lie.
@@ -222,7 +248,11 @@ class RowByRow {
     best_arc_.assign(order_size(order), -1);
     at_node_.assign(order_size(order), Key{});
     for (const std::int32_t index : order) at_node_[static_cast<std::size_t>(index)] = key_of(charge_at(row, graph.node(index)), order_);
-    const bool passes = !lower_[row].empty();
+    ranks_.resize(lower_[row].size());
+    for (std::size_t i = 0; i < ranks_.size(); ++i) {
+      ranks_[i].resize(order_size(order));
+      rank_nodes(row, lower_[row][i], ranks_[i]);
+    }
     for (std::size_t i = order.size(); i-- > 0;) {
       const Node& node = graph.node(order[i]);
       const auto at = static_cast<std::size_t>(order[i]);
@@ -235,10 +265,9 @@ class RowByRow {
         const auto target = static_cast<std::size_t>(arc.target);
         if (to_go_[target].is_impossible()) continue;
         Key cost = to_go_[target] + arc.cost + at_node_[target];
-        if (passes) {
-          Charge charge;
-          count_passed(row, node, graph.node(arc.target), charge);
-          cost = cost + key_of(charge, order_);
+        for (std::size_t k = 0; k < ranks_.size(); ++k) {
+          const std::uint32_t count = passed(ranks_[k][at], ranks_[k][target]);
+          if (count > 0) cost = cost + key_of(Charge{.shifted = count * lower_[row][k].weight}, order_);
         }
         if (cost < to_go_[at]) {
           to_go_[at] = cost;
@@ -254,19 +283,22 @@ class RowByRow {
   }
 
   void keep_walk(std::size_t row) {
+    const std::vector<std::int32_t> before = std::move(laid_[row].nodes);
     Laid& laid = laid_[row];
     laid = {};
     const RowGraph& graph = graphs_[row];
+    looked_[row] = ++now_;
     for (std::int32_t at = graph.root();;) {
       laid.nodes.push_back(at);
       const Node& node = graph.node(at);
       if (node.head_joint) laid.joints.push_back(&node);
       if (node.held_count > 0) laid.holders.push_back(&node);
       const std::int32_t arc = best_arc_[static_cast<std::size_t>(at)];
-      if (arc < 0) return;
+      if (arc < 0) break;
       laid.arcs.push_back(arc);
       at = graph.arc(arc).target;
     }
+    if (laid.nodes != before) stamps_[row] = now_;
   }
 
   /// The whole panel's cost: what two rows cost each other is counted with one of them.
@@ -315,15 +347,19 @@ class RowByRow {
   std::vector<std::vector<std::int32_t>> orders_;  // by row: nodes, arcs forward
   std::vector<std::vector<Beside>> beside_, upper_, lower_;
   std::vector<Laid> laid_;
+  std::vector<std::vector<Rank>> ranks_;  // by lower neighbour, by node
+  std::vector<std::uint32_t> stamps_;     // by row: when it last changed
+  std::vector<std::uint32_t> looked_;     // by row: when it was last laid
+  std::uint32_t now_ = 0;
   std::vector<Key> to_go_, at_node_;
   std::vector<std::int32_t> best_arc_;
 };
 
 }  // namespace
 
-std::optional<RoughLayout> lay_row_by_row(const Panel& panel) {
+std::optional<RoughLayout> lay_row_by_row(const Panel& panel, std::size_t most_starts) {
   if (order_of(panel) == Order::Weighted || panel.course_rows.empty()) return std::nullopt;
-  return RowByRow(panel).run();
+  return RowByRow(panel).run(most_starts);
 }
 
 }  // namespace stringcourse::bond

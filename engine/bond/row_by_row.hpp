@@ -16,7 +16,8 @@ struct RoughLayout {
   std::vector<std::vector<std::vector<Chosen>>> rows;  // [row][run][piece]
 };
 
-/// A lawful layout; nothing where this way finds none (which proves nothing). Ordered panels only.
-[[nodiscard]] std::optional<RoughLayout> lay_row_by_row(const Panel& panel);
+/// A lawful layout, the best found from so many rows to begin with; nothing where this way finds none (which proves
+/// nothing). Ordered panels only.
+[[nodiscard]] std::optional<RoughLayout> lay_row_by_row(const Panel& panel, std::size_t most_starts);
 
 }  // namespace stringcourse::bond

@@ -11,6 +11,7 @@ namespace {
 constexpr std::size_t kBeamWidth = 24;
 constexpr std::int64_t kBoundRoom = 200'000;
 constexpr std::int64_t kLeastRoughRoom = 20'000;
+constexpr std::size_t kStarts = 8, kQuickStarts = 2;  // rows that a quick layout is begun with
 constexpr std::int64_t kLargeTables = 50'000;  // places looked at
 
 PanelAnswer answer_of(const SweepResult& result, Order order, const Key& bound) {
@@ -61,7 +62,7 @@ void PanelSolver::let_go_of_large_tables() {
 }
 
 Key PanelSolver::pair_bound() {
-  lay_quickly();
+  lay_quickly(kStarts);
   bound_ = everything().root_bound_within(best_.cost);
   ran_out_ = everything().ran_out();
   return bound_;
@@ -98,10 +99,10 @@ SweepResult PanelSolver::lay_roughly() {
 }
 
 /// A layout that is easily found: what the search must beat.
-void PanelSolver::lay_quickly() {
+void PanelSolver::lay_quickly(std::size_t most_starts) {
   if (quickly_tried_) return;
   quickly_tried_ = true;
-  std::optional<RoughLayout> found = lay_row_by_row(*panel_);
+  std::optional<RoughLayout> found = lay_row_by_row(*panel_, most_starts);
   if (!found || !(found->cost < best_.cost)) return;
   best_.outcome = SweepResult::Outcome::Best;
   best_.cost = found->cost;
@@ -111,7 +112,7 @@ void PanelSolver::lay_quickly() {
 std::expected<PanelAnswer, PanelStop> PanelSolver::solve_quickly() {
   if (!whole_tried_) static_cast<void>(try_whole());
   if (whole_is_best_) return answer_of(best_, order_, best_.cost);
-  lay_quickly();
+  lay_quickly(kQuickStarts);
   if (best_.cost.is_impossible()) return std::unexpected(PanelStop{false, -1, -1});
   return answer_of(best_, order_, Key{});
 }
@@ -119,7 +120,7 @@ std::expected<PanelAnswer, PanelStop> PanelSolver::solve_quickly() {
 std::expected<PanelAnswer, PanelStop> PanelSolver::solve() {
   if (!whole_tried_) static_cast<void>(try_whole());
   if (whole_is_best_) return answer_of(best_, order_, best_.cost);
-  lay_quickly();
+  lay_quickly(kStarts);
   const std::int64_t spent = best_.expansions;
   SweepResult all = everything().run(best_.cost, budget_);
   const bool have_layout = !best_.cost.is_impossible();

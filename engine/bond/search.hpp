@@ -41,7 +41,7 @@ class PanelSolver {
  private:
   Sweep& everything();
   [[nodiscard]] SweepResult lay_roughly();
-  void lay_quickly();
+  void lay_quickly(std::size_t most_starts);
   /// Places that pair bounds may look at: in proportion to the budget.
   [[nodiscard]] std::int64_t room() const { return budget_ / 2; }
   [[nodiscard]] PanelStop stop();

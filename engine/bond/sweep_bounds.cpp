@@ -1,0 +1,276 @@
+// The sweep: its set-up, and the bounds that guide it.
+#include "bond/sweep.hpp"
+
+#include <algorithm>
+#include <map>
+
+namespace stringcourse::bond {
+namespace {
+
+constexpr std::int32_t kNothing = -1;
+constexpr std::uint64_t kFartherLook = 64;  // of the first term, beyond an allowance that was too small
+
+}  // namespace
+
+Sweep::Sweep(const Panel& panel, Stage stage, std::int64_t room)
+    : panel_(&panel), order_(order_of(panel)), room_(room) {
+  const std::int64_t longest = longest_target(panel);
+  std::int64_t least_module = std::int64_t{1} << 60;
+  menus_.reserve(panel.rows.size());
+  reaches_.reserve(panel.rows.size());
+  for (const Row& row : panel.rows) {
+    menus_.push_back(menu_of(row, stage));
+    reaches_.emplace_back(menus_.back(), panel.joint, longest);
+    for (const PieceChoice& choice : menus_.back().choices) {
+      least_module = std::min(least_module, choice.length + panel.joint_least);
+    }
+    if (menus_.back().make_up_from > 0) least_module = std::min(least_module, panel.least_piece + panel.joint_least);
+  }
+  graphs_.reserve(panel.rows.size());
+  for (std::size_t r = 0; r < panel.rows.size(); ++r) graphs_.emplace_back(panel, panel.rows[r], menus_[r], reaches_[r]);
+  for (RowGraph& graph : graphs_) row_bounds_.emplace_back(graph);
+  const std::int64_t window = std::max({panel.least_lap, panel.short_lap_below, panel.match_within});
+  memory_ = static_cast<std::size_t>(window / std::max<std::int64_t>(least_module, 1)) + 2;
+  stride_ = panel.rows.size() * (1 + memory_);
+  child_.resize(stride_);
+  find_neighbours();
+  make_sharings(stage);
+}
+
+void Sweep::find_neighbours() {
+  const std::size_t count = panel_->rows.size();
+  neighbours_.resize(count);
+  upper_.resize(count);
+  lower_.resize(count);
+  std::map<std::pair<std::int32_t, std::int32_t>, std::uint32_t> lying, shifting;
+  const auto& courses = panel_->course_rows;
+  const auto band = [&](std::int32_t row) { return panel_->rows[static_cast<std::size_t>(row)].band; };
+  for (std::size_t c = 0; c + 1 < courses.size(); ++c) {
+    ++lying[std::minmax(courses[c], courses[c + 1])];
+    if (c + 2 < courses.size() && band(courses[c]) != band(courses[c + 2])) ++shifting[{courses[c], courses[c + 2]}];
+  }
+  for (const auto& [rows, weight] : lying) {
+    lying_.push_back(Edge{rows.first, rows.second, PairTerms{PairTerms::Pieces::Counted, weight, 0}});
+    neighbours_[static_cast<std::size_t>(rows.first)].push_back({rows.second, weight});
+    neighbours_[static_cast<std::size_t>(rows.second)].push_back({rows.first, weight});
+  }
+  if (order_ == Order::Weighted) return;
+  for (const auto& [rows, weight] : shifting) {
+    upper_[static_cast<std::size_t>(rows.first)].push_back({rows.second, weight});
+    lower_[static_cast<std::size_t>(rows.second)].push_back({rows.first, weight});
+    shifting_.push_back(Edge{rows.first, rows.second, PairTerms{PairTerms::Pieces::Counted, 0, weight}});
+  }
+}
+
+/// Several ways to share out the costs; the best bound counts. Whole pieces are tried only for layouts without a short
+/// lap, where the costs between rows that are not paired add nothing.
+void Sweep::make_sharings(Stage stage) {
+  if (stage == Stage::Bare) {
+    add_sharing({}, {});
+    return;
+  }
+  const auto same_band = [&](const Edge& edge) {
+    return panel_->rows[static_cast<std::size_t>(edge.first)].band == panel_->rows[static_cast<std::size_t>(edge.second)].band;
+  };
+  const bool all_terms = stage != Stage::Whole && order_ != Order::Weighted;
+  const std::vector<Edge> nothing;
+  std::vector<Edge> within = lying_, across = lying_;
+  std::ranges::stable_partition(within, same_band);
+  std::ranges::stable_partition(across, [&](const Edge& edge) { return !same_band(edge); });
+  const std::vector<Edge>& lying = all_terms ? lying_ : nothing;
+  add_sharing(within, lying);
+  if (panel_->rows.size() < 3) return;
+  add_sharing(across, lying);
+  std::reverse(across.begin(), std::ranges::find_if(across, same_band));
+  add_sharing(across, lying);
+  if (all_terms && !shifting_.empty()) add_sharing(shifting_, lying);
+}
+
+std::int32_t Sweep::pair_of(const Edge& edge) {
+  for (std::size_t p = 0; p < pairs_.size(); ++p) {
+    const Edge& known = pairs_[p].edge;
+    if (known.first == edge.first && known.second == edge.second && known.terms.pieces == edge.terms.pieces &&
+        known.terms.laps == edge.terms.laps && known.terms.shifts == edge.terms.shifts) {
+      return static_cast<std::int32_t>(p);
+    }
+  }
+  pairs_.push_back(Pair{edge, std::make_unique<PairBound>(*panel_, graph(edge.first), graph(edge.second), edge.terms)});
+  pairs_.back().bound->share_room(&room_);
+  return static_cast<std::int32_t>(pairs_.size()) - 1;
+}
+
+bool Sweep::ran_out() const {
+  return std::ranges::any_of(pairs_, [](const Pair& pair) { return pair.bound->ran_out(); });
+}
+
+/// Pairs rows along `edges`, greedily, each row once; then adds what the remaining edges of `rest` cost, pieces free.
+void Sweep::add_sharing(const std::vector<Edge>& edges, const std::vector<Edge>& rest) {
+  Sharing sharing;
+  std::vector<char> taken(panel_->rows.size(), 0);
+  std::vector<std::int32_t> used;
+  for (const Edge& edge : edges) {
+    if (taken[static_cast<std::size_t>(edge.first)] || taken[static_cast<std::size_t>(edge.second)]) continue;
+    taken[static_cast<std::size_t>(edge.first)] = taken[static_cast<std::size_t>(edge.second)] = 1;
+    sharing.pairs.push_back(pair_of(edge));
+  }
+  for (std::int32_t row = 0; row < static_cast<std::int32_t>(taken.size()); ++row) {
+    if (!taken[static_cast<std::size_t>(row)]) sharing.alone.push_back(row);
+  }
+  const std::size_t counted = sharing.pairs.size();
+  for (Edge edge : rest) {
+    const bool paired = std::any_of(sharing.pairs.begin(), sharing.pairs.begin() + static_cast<std::ptrdiff_t>(counted), [&](std::int32_t p) {
+      const Edge& known = pairs_[static_cast<std::size_t>(p)].edge;
+      return known.first == edge.first && known.second == edge.second && known.terms.laps > 0;
+    });
+    if (paired) continue;
+    edge.terms.pieces = PairTerms::Pieces::Free;
+    sharing.pairs.push_back(pair_of(edge));
+  }
+  sharings_.push_back(std::move(sharing));
+}
+
+
+
+PairPlace Sweep::place_of(const std::int32_t* words, const Edge& edge) {
+  const std::int32_t* first = words + row_offset(edge.first);
+  const std::int32_t* second = words + row_offset(edge.second);
+  return PairPlace{first[0], second[0], first[1], second[1]};
+}
+
+Key Sweep::bound_of(const std::int32_t* words) {
+  Key best{};
+  for (const Sharing& sharing : sharings_) {
+    Key sum{};
+    for (const std::int32_t row : sharing.alone) {
+      const Key part = row_bounds_[static_cast<std::size_t>(row)].from(words[row_offset(row)]);
+      if (part.is_impossible()) return part;
+      sum = sum + part;
+    }
+    for (const std::int32_t index : sharing.pairs) {
+      Pair& pair = pairs_[static_cast<std::size_t>(index)];
+      const Key part = pair.bound->from(place_of(words, pair.edge));
+      if (part.is_impossible()) return part;
+      sum = sum + part;
+    }
+    best = std::max(best, sum);
+  }
+  return best;
+}
+
+Key Sweep::bound_at_root() {
+  std::ranges::fill(child_, kNothing);
+  for (std::int32_t row = 0; row < static_cast<std::int32_t>(graphs_.size()); ++row) {
+    child_[row_offset(row)] = graph(row).root();
+    static_cast<void>(graph(row).grow_arcs(graph(row).root()));
+  }
+  return bound_of(child_.data());
+}
+
+Key Sweep::root_bound_within(const Key& cutoff) {
+  const bool weighted = order_ == Order::Weighted;
+  for (std::uint64_t allowance = least_allowance_;;) {
+    const bool last = !cutoff.is_impossible() && (weighted || allowance >= cutoff.words[0] >> 32);
+    const Allowed allowed = allow(allowance);
+    if (ran_out()) return std::min(sure_bound(), cutoff);
+    if (allowed.possible) return std::min(bound_at_root(), cutoff);
+    if (last || !allowed.next) return cutoff;
+    allowance = std::max(allowance + 1, *allowed.next);
+    if (!cutoff.is_impossible()) allowance = std::min(allowance, cutoff.words[0] >> 32);
+    least_allowance_ = allowance;
+  }
+}
+
+Key Sweep::root_bound() { return root_bound_within(Key::impossible()); }
+
+/// Finds what each pair takes at least, then lets each take what the least of all others leaves of the allowance; what
+/// it can't use within that is closed to the pairs built after it.
+bool Sweep::build_sharing(const Sharing& sharing, std::uint64_t allowance, Allowed& allowed, std::vector<char>& built) {
+  std::uint64_t taken = 0;
+  const auto missing = [&](std::uint64_t needed) { allowed.next = std::max(allowed.next.value_or(0), needed); };
+  for (const std::int32_t index : sharing.pairs) {
+    const auto p = static_cast<std::size_t>(index);
+    PairBound& pair = *pairs_[p].bound;
+    if (room_ < 0) return false;
+    if (!built[p] && !pair.find_least(allowance > taken ? allowance - taken : 0)) {
+      // How much it would take: a start for the next allowance, which may be more than is needed and costs only time.
+      if (!pair.find_further(allowance + kFartherLook)) {
+        note_sure(taken + pair.surely_at_least());
+        if (pair.next_allowance()) missing(taken + *pair.next_allowance());
+        return false;
+      }
+    }
+    taken += pair.least_first_term();
+    note_sure(taken);
+  }
+  if (taken > allowance) {
+    missing(taken);
+    return false;
+  }
+  for (const std::int32_t index : sharing.pairs) {
+    const auto p = static_cast<std::size_t>(index);
+    if (built[p]) continue;
+    built[p] = 1;
+    all_open_ = false;
+    PairBound& pair = *pairs_[p].bound;
+    pair.extend(pair.least_first_term() + allowance - taken);
+    if (pair.next_allowance()) missing(allowance + 1);
+    if (pairs_[p].edge.terms.laps > 0) pair.close_unused();
+  }
+  return true;
+}
+
+void Sweep::note_sure(std::uint64_t first_term) {
+  if (all_open_ && order_ != Order::Weighted) sure_first_term_ = std::max(sure_first_term_, first_term);
+}
+
+Sweep::Allowed Sweep::allow(std::uint64_t allowance) {
+  if (built_for_ == allowance) return built_;
+  built_for_.reset();
+  Allowed allowed = build_all(allowance);
+  built_for_ = allowance;
+  built_ = allowed;
+  return allowed;
+}
+
+Sweep::Allowed Sweep::build_all(std::uint64_t allowance) {
+  allowance_ = allowance;
+  Allowed allowed;
+  for (std::size_t row = 0; row < graphs_.size(); ++row) {
+    graphs_[row].open_all_families();
+    row_bounds_[row] = RowBound(graphs_[row]);
+    if (graphs_[row].run_without_family() >= 0) return allowed;
+  }
+  std::vector<char> built(pairs_.size(), 0);
+  all_open_ = true;
+  for (const Sharing& sharing : sharings_) {
+    // First the pairs that count pieces: what they close need not be looked at by those that count laps alone.
+    Sharing counting{{}, sharing.alone};
+    for (const std::int32_t pair : sharing.pairs) {
+      if (pairs_[static_cast<std::size_t>(pair)].edge.terms.pieces == PairTerms::Pieces::Counted) counting.pairs.push_back(pair);
+    }
+    if (!build_sharing(counting, allowance, allowed, built)) return allowed;
+    if (!build_sharing(sharing, allowance, allowed, built)) return allowed;
+  }
+  allowed.possible = true;
+  return allowed;
+}
+
+std::int32_t Sweep::impossible_row() {
+  for (std::size_t row = 0; row < graphs_.size(); ++row) {
+    built_for_.reset();
+    graphs_[row].open_all_families();
+    row_bounds_[row] = RowBound(graphs_[row]);
+    if (row_bounds_[row].from(graphs_[row].root()).is_impossible()) return static_cast<std::int32_t>(row);
+  }
+  return kNothing;
+}
+
+std::uint64_t Sweep::least_deviation() {
+  std::uint64_t sum = 0;
+  for (std::size_t row = 0; row < graphs_.size(); ++row) {
+    sum += graphs_[row].least_deviation();
+  }
+  return sum;
+}
+
+}  // namespace stringcourse::bond
