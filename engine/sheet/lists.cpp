@@ -1,6 +1,7 @@
 #include "sheet/lists.hpp"
 
 #include <algorithm>
+#include <span>
 
 #include "setout/gauge_rod.hpp"
 #include "setout/laying_order.hpp"
@@ -56,11 +57,15 @@ std::string lintel_text(const Context& context, std::size_t index) {
   return std::string(context.words.lintel);
 }
 
-std::string rod_text(const Context& context, const setout::RodMark& mark) {
+// Marks of one event at one height: the event once, then whose it is.
+std::string rod_text(const Context& context, std::span<const setout::RodMark> marks) {
   const Words& words = context.words;
-  const std::string name =
-      mark.opening < 0 ? std::string() : context.building.openings[static_cast<std::size_t>(mark.opening)].name;
-  switch (mark.event) {
+  std::string name;
+  for (const setout::RodMark& mark : marks) {
+    if (mark.opening < 0) continue;
+    name += (name.empty() ? "" : ", ") + context.building.openings[static_cast<std::size_t>(mark.opening)].name;
+  }
+  switch (marks.front().event) {
     case setout::RodEvent::Floor: return fill_in(words.floor, {name});
     case setout::RodEvent::Sill: return fill_in(words.sill, {name});
     case setout::RodEvent::CourseTop: return std::string(words.rod_course);
@@ -214,10 +219,13 @@ Table gauge_rod_table(const Context& context) {
   for (std::size_t first = 0; first < rod.size();) {  // one row for all that stands at one height
     std::string course, events;
     std::size_t next = first;
-    for (; next < rod.size() && rod[next].at == rod[first].at; ++next) {
+    while (next < rod.size() && rod[next].at == rod[first].at) {
+      std::size_t end = next;
+      while (end < rod.size() && rod[end].at == rod[first].at && rod[end].event == rod[next].event) ++end;
       if (rod[next].event == setout::RodEvent::CourseTop) course = number_text(rod[next].course);
-      if (!events.empty()) events += ", ";
-      events += rod_text(context, rod[next]);
+      if (!events.empty()) events += "; ";
+      events += rod_text(context, std::span(rod).subspan(next, end - next));
+      next = end;
     }
     table.add_row({"", both_forms(rod[first].at, context.tape()), course, events});
     first = next;

@@ -148,7 +148,7 @@ const Words kEnglish{
     .pairs_with = "{0}: {1} pair with {2}",
     .rod_event = "What",
     .rod_top = "top of wall",
-    .rod_lintel = "lintel course, {0}",
+    .rod_lintel = "lintel course {0}",
     .rod_bond_beam = "bond beam",
     .rod_course = "top of course",
     .rod_note = "One rod, one datum: the top of course 1 is 0. Mark the rod with the course tops on one edge and names on "
