@@ -11,6 +11,10 @@ std::uint64_t packed(std::int32_t high, std::int32_t low) {
   return (static_cast<std::uint64_t>(static_cast<std::uint32_t>(high)) << 32) | static_cast<std::uint32_t>(low);
 }
 
+std::uint64_t hash_of(const PairPlace& place) {
+  return mixed_words(packed(place.behind_first, place.behind_second), packed(place.first, place.second));
+}
+
 /// Farthest and nearest that two places may be apart.
 std::int64_t farthest(const Node& a, const Node& b) { return std::max(a.high - b.low, b.high - a.low); }
 std::int64_t nearest(const Node& a, const Node& b) { return std::max(a.low - b.high, b.low - a.high); }
@@ -150,23 +154,26 @@ void PairBound::forget(PairPlace& place) {
 
 std::int32_t PairBound::find(PairPlace place) {
   forget(place);
-  return index_.find(packed(place.behind_first, place.behind_second), packed(place.first, place.second));
+  return find_at(place, hash_of(place));
+}
+
+std::int32_t PairBound::find_at(const PairPlace& place, std::uint64_t hash) const {
+  return index_.find(hash, [&](std::int32_t index) { return entries_[static_cast<std::size_t>(index)].place == place; });
 }
 
 /// Notes a way to this place; it is spread from when its turn comes.
 std::int32_t PairBound::reach(PairPlace place, std::uint32_t first_term) {
   forget(place);
-  const std::uint64_t fronts = packed(place.first, place.second);
-  const std::uint64_t behind = packed(place.behind_first, place.behind_second);
-  std::int32_t index = index_.find(behind, fronts);
-  if (index == IndexMap::kAbsent) {
+  const std::uint64_t hash = hash_of(place);
+  std::int32_t index = find_at(place, hash);
+  if (index == IndexTable::kAbsent) {
     index = static_cast<std::int32_t>(entries_.size());
     Entry entry;
     entry.place = place;
     entry.first_term = first_term;
     entry.finished = first_->node(place.first).finished && second_->node(place.second).finished;
     entries_.push_back(entry);
-    index_.insert(behind, fronts, index);
+    index_.insert(hash, index);
     if (room_ != nullptr && --*room_ < 0) ran_out_ = true;
   } else {
     Entry& known = entries_[static_cast<std::size_t>(index)];

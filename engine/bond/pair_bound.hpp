@@ -38,6 +38,7 @@ struct PairTerms {
 struct PairPlace {
   std::int32_t first = 0, second = 0;
   std::int32_t behind_first = -1, behind_second = -1;
+  friend bool operator==(const PairPlace&, const PairPlace&) = default;
 };
 
 /// Cost to go of two rows laid together. The row that lags is always taken further first (a tie: the first row).
@@ -88,6 +89,7 @@ class PairBound {
   };
 
   [[nodiscard]] std::int32_t find(PairPlace place);
+  [[nodiscard]] std::int32_t find_at(const PairPlace& place, std::uint64_t hash) const;
   std::int32_t reach(PairPlace place, std::uint32_t first_term);
   [[nodiscard]] std::uint64_t laps_to_come(const PairPlace& place) const;
   [[nodiscard]] std::vector<std::int32_t> spared_pieces(const Row& row, const Row& beside) const;
@@ -115,7 +117,7 @@ class PairBound {
   std::int64_t* room_ = nullptr;
   std::uint64_t goal_term_ = 0, level_ = 0;
   std::vector<std::int32_t> spared_first_, spared_second_;  // by run: short pieces that may cost no short lap
-  IndexMap index_;
+  IndexTable index_;  // of entries_, by place
   std::vector<Entry> entries_;
   std::vector<Way> ways_;
   std::vector<CostToGo> costs_;  // by entry, once asked for

@@ -59,7 +59,8 @@ class Sweep {
   };
   struct Pair {
     Edge edge;
-    std::unique_ptr<PairBound> bound;
+    std::shared_ptr<PairBound> bound;
+    std::size_t same = 0;  // the first pair that has this bound
   };
   /// A way to share out all that rows cost: each row's pieces are counted once, with one pair or by itself; what rows
   /// cost one another is counted in `pairs`, each at most once. The parts' least costs add up to a bound.
@@ -94,11 +95,12 @@ class Sweep {
   [[nodiscard]] Key bound_at_root();
   [[nodiscard]] SweepResult run_beam_within(const Key& cutoff, std::size_t width);
   void restart();
+  void find_alike();
   void find_neighbours();
   void make_sharings(Stage stage);
   void add_sharing(const std::vector<Edge>& edges, const std::vector<Edge>& rest);
   [[nodiscard]] std::int32_t pair_of(const Edge& edge);
-  [[nodiscard]] RowGraph& graph(std::int32_t row) { return graphs_[static_cast<std::size_t>(row)]; }
+  [[nodiscard]] RowGraph& graph(std::int32_t row) { return graphs_[static_cast<std::size_t>(alike_[static_cast<std::size_t>(row)])]; }
   [[nodiscard]] PairPlace place_of(const std::int32_t* words, const Edge& edge);
 
   [[nodiscard]] std::int32_t* words_of(std::int32_t state) { return words_.data() + static_cast<std::size_t>(state) * stride_; }
@@ -128,6 +130,7 @@ class Sweep {
   std::vector<Menu> menus_;
   std::vector<Reach> reaches_;
   std::vector<RowGraph> graphs_;
+  std::vector<std::int32_t> alike_;  // by row: the first row whose graph serves it too (weighted panels; else itself)
   std::vector<RowBound> row_bounds_;
   std::vector<std::vector<Neighbour>> neighbours_, upper_, lower_;
   std::vector<Edge> lying_, shifting_;  // neighbouring courses; courses two apart in different bands

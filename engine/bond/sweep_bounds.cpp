@@ -10,6 +10,22 @@ namespace {
 constexpr std::int32_t kNothing = -1;
 constexpr std::uint64_t kFartherLook = 64;  // of the first term, beyond an allowance that was too small
 
+bool is_alike(const Cell& a, const Cell& b) { return a.from == b.from && a.to == b.to; }
+bool is_alike(const RowRun& a, const RowRun& b) {
+  return a.start == b.start && a.end == b.end && a.at_start == b.at_start && a.at_end == b.at_end &&
+         a.start_lintel == b.start_lintel && a.end_lintel == b.end_lintel;
+}
+bool is_alike(const PieceChoice& a, const PieceChoice& b) {
+  return a.length == b.length && a.is_cut == b.is_cut && a.corner == b.corner && a.half == b.half && a.weight == b.weight &&
+         std::ranges::equal(a.cells, b.cells, [](const Cell& x, const Cell& y) { return is_alike(x, y); });
+}
+bool is_alike(const Row& a, const Row& b) {
+  return a.courses.size() == b.courses.size() && a.make_up_from == b.make_up_from && a.uncut_zones.empty() && b.uncut_zones.empty() &&
+         std::ranges::equal(a.runs, b.runs, [](const RowRun& x, const RowRun& y) { return is_alike(x, y); }) &&
+         std::ranges::equal(a.choices, b.choices, [](const PieceChoice& x, const PieceChoice& y) { return is_alike(x, y); }) &&
+         std::ranges::equal(a.make_up_cells, b.make_up_cells, [](const Cell& x, const Cell& y) { return is_alike(x, y); });
+}
+
 }  // namespace
 
 Sweep::Sweep(const Panel& panel, Stage stage, std::int64_t room)
@@ -28,13 +44,25 @@ Sweep::Sweep(const Panel& panel, Stage stage, std::int64_t room)
   }
   graphs_.reserve(panel.rows.size());
   for (std::size_t r = 0; r < panel.rows.size(); ++r) graphs_.emplace_back(panel, panel.rows[r], menus_[r], reaches_[r]);
-  for (RowGraph& graph : graphs_) row_bounds_.emplace_back(graph);
+  find_alike();
+  for (std::size_t r = 0; r < panel.rows.size(); ++r) row_bounds_.emplace_back(graph(static_cast<std::int32_t>(r)));
   const std::int64_t window = std::max({panel.least_lap, panel.short_lap_below, panel.match_within});
   memory_ = static_cast<std::size_t>(window / std::max<std::int64_t>(least_module, 1)) + 2;
   stride_ = panel.rows.size() * (1 + memory_);
   child_.resize(stride_);
   find_neighbours();
   make_sharings(stage);
+}
+
+/// Rows that are one problem share a graph, and pairs of them a bound. Not where families are closed pair by pair.
+void Sweep::find_alike() {
+  for (std::size_t row = 0; row < panel_->rows.size(); ++row) {
+    std::size_t first = row;
+    for (std::size_t other = 0; order_ == Order::Weighted && other < first; ++other) {
+      if (is_alike(panel_->rows[other], panel_->rows[row])) first = other;
+    }
+    alike_.push_back(static_cast<std::int32_t>(first));
+  }
 }
 
 void Sweep::find_neighbours() {
@@ -87,16 +115,25 @@ void Sweep::make_sharings(Stage stage) {
 }
 
 std::int32_t Sweep::pair_of(const Edge& edge) {
-  for (std::size_t p = 0; p < pairs_.size(); ++p) {
+  const auto same_terms = [&](const PairTerms& terms) {
+    return terms.pieces == edge.terms.pieces && terms.laps == edge.terms.laps && terms.shifts == edge.terms.shifts;
+  };
+  const auto alike = [&](std::int32_t a, std::int32_t b) { return alike_[static_cast<std::size_t>(a)] == alike_[static_cast<std::size_t>(b)]; };
+  const std::size_t added = pairs_.size();
+  std::size_t same = added;
+  for (std::size_t p = 0; p < added; ++p) {
     const Edge& known = pairs_[p].edge;
-    if (known.first == edge.first && known.second == edge.second && known.terms.pieces == edge.terms.pieces &&
-        known.terms.laps == edge.terms.laps && known.terms.shifts == edge.terms.shifts) {
-      return static_cast<std::int32_t>(p);
-    }
+    if (!same_terms(known.terms)) continue;
+    if (known.first == edge.first && known.second == edge.second) return static_cast<std::int32_t>(p);
+    if (same == added && alike(known.first, edge.first) && alike(known.second, edge.second)) same = pairs_[p].same;
   }
-  pairs_.push_back(Pair{edge, std::make_unique<PairBound>(*panel_, graph(edge.first), graph(edge.second), edge.terms)});
-  pairs_.back().bound->share_room(&room_);
-  return static_cast<std::int32_t>(pairs_.size()) - 1;
+  if (same < added) {
+    pairs_.push_back(Pair{edge, pairs_[same].bound, same});
+  } else {
+    pairs_.push_back(Pair{edge, std::make_shared<PairBound>(*panel_, graph(edge.first), graph(edge.second), edge.terms), added});
+    pairs_.back().bound->share_room(&room_);
+  }
+  return static_cast<std::int32_t>(added);
 }
 
 bool Sweep::ran_out() const {
@@ -186,12 +223,15 @@ Key Sweep::root_bound() { return root_bound_within(Key::impossible()); }
 /// it can't use within that is closed to the pairs built after it.
 bool Sweep::build_sharing(const Sharing& sharing, std::uint64_t allowance, Allowed& allowed, std::vector<char>& built) {
   std::uint64_t taken = 0;
+  std::vector<std::size_t> looked_for;
   const auto missing = [&](std::uint64_t needed) { allowed.next = std::max(allowed.next.value_or(0), needed); };
   for (const std::int32_t index : sharing.pairs) {
-    const auto p = static_cast<std::size_t>(index);
+    const std::size_t p = pairs_[static_cast<std::size_t>(index)].same;
     PairBound& pair = *pairs_[p].bound;
     if (room_ < 0) return false;
-    if (!built[p] && !pair.find_least(allowance > taken ? allowance - taken : 0)) {
+    const bool found = std::ranges::find(looked_for, p) != looked_for.end();
+    looked_for.push_back(p);
+    if (!built[p] && !found && !pair.find_least(allowance > taken ? allowance - taken : 0)) {
       // How much it would take: a start for the next allowance, which may be more than is needed and costs only time.
       if (!pair.find_further(allowance + kFartherLook)) {
         note_sure(taken + pair.surely_at_least());
@@ -207,7 +247,7 @@ bool Sweep::build_sharing(const Sharing& sharing, std::uint64_t allowance, Allow
     return false;
   }
   for (const std::int32_t index : sharing.pairs) {
-    const auto p = static_cast<std::size_t>(index);
+    const std::size_t p = pairs_[static_cast<std::size_t>(index)].same;
     if (built[p]) continue;
     built[p] = 1;
     all_open_ = false;
@@ -237,7 +277,7 @@ Sweep::Allowed Sweep::build_all(std::uint64_t allowance) {
   Allowed allowed;
   for (std::size_t row = 0; row < graphs_.size(); ++row) {
     graphs_[row].open_all_families();
-    row_bounds_[row] = RowBound(graphs_[row]);
+    row_bounds_[row] = RowBound(graph(static_cast<std::int32_t>(row)));
     if (graphs_[row].run_without_family() >= 0) return allowed;
   }
   std::vector<char> built(pairs_.size(), 0);
@@ -259,8 +299,8 @@ std::int32_t Sweep::impossible_row() {
   for (std::size_t row = 0; row < graphs_.size(); ++row) {
     built_for_.reset();
     graphs_[row].open_all_families();
-    row_bounds_[row] = RowBound(graphs_[row]);
-    if (row_bounds_[row].from(graphs_[row].root()).is_impossible()) return static_cast<std::int32_t>(row);
+    row_bounds_[row] = RowBound(graph(static_cast<std::int32_t>(row)));
+    if (row_bounds_[row].from(graph(static_cast<std::int32_t>(row)).root()).is_impossible()) return static_cast<std::int32_t>(row);
   }
   return kNothing;
 }
