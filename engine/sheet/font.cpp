@@ -101,10 +101,17 @@ std::optional<Font> Font::read(Bytes file) {
                      face.glyph_count_ > 0 && !face.character_map_.empty() && !face.table("CFF ").empty() &&
                      face.widths_.size() >= 4 * static_cast<std::size_t>(face.width_count_);
   if (!whole) return std::nullopt;
+  for (std::size_t character = 0; character < face.plain_.size(); ++character) {
+    face.plain_[character] = face.glyph_in_map(static_cast<char32_t>(character));
+  }
   return face;
 }
 
 GlyphId Font::glyph(char32_t character) const {
+  return character < plain_.size() ? plain_[character] : glyph_in_map(character);
+}
+
+GlyphId Font::glyph_in_map(char32_t character) const {
   const GlyphId found = read_u16(character_map_, 0) == 12 ? glyph_by_groups(character_map_, character)
                                                           : glyph_by_segments(character_map_, character);
   return found < glyph_count_ ? found : kMissingGlyph;
@@ -137,7 +144,12 @@ std::u32string missing_characters(std::string_view text, Weight weight) {
 Micrometres text_width(const std::string& text, Micrometres height, Weight weight) {
   const Font& face = font(weight);
   std::int64_t units = 0;
-  for (const char32_t character : drawable_characters(text)) units += face.advance(face.glyph(character));
+  const bool plain = std::ranges::all_of(text, [](char byte) { return byte >= ' ' && byte <= '~'; });
+  if (plain) {  // nothing is left out of it
+    for (const char byte : text) units += face.advance(face.glyph(static_cast<unsigned char>(byte)));
+  } else {
+    for (const char32_t character : drawable_characters(text)) units += face.advance(face.glyph(character));
+  }
   const std::int64_t width = (2 * units * height + face.capital_height()) / (2 * face.capital_height());
   return static_cast<Micrometres>(std::min<std::int64_t>(width, INT32_MAX));
 }

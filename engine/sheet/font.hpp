@@ -2,6 +2,7 @@
 // Reader of the sheets' font, B612 Regular and Bold (OpenType with CFF outlines, SIL Open Font License 1.1). Only what
 // drawings need: which glyph draws a character, how wide it is, how tall capitals are, and the raw tables to embed.
 // Table layouts: OpenType specification 1.9 (head, hhea, hmtx, maxp, cmap formats 4 and 12, OS/2).
+#include <array>
 #include <cstdint>
 #include <optional>
 #include <span>
@@ -40,9 +41,11 @@ class Font {
 
  private:
   explicit Font(Bytes file) : file_(file) {}
+  [[nodiscard]] GlyphId glyph_in_map(char32_t character) const;
 
   Bytes file_, character_map_, widths_;
   std::int32_t units_per_em_ = 0, capital_height_ = 0, glyph_count_ = 0, width_count_ = 0;
+  std::array<GlyphId, 128> plain_{};  // those of ASCII, looked up once
 };
 
 /// The embedded OpenType file of a weight.
