@@ -1,7 +1,6 @@
 #include <expected>
-#include <vector>
+#include <string>
 
-#include "catalogue/series.hpp"
 #include "cli/files.hpp"
 #include "cli/solved.hpp"
 #include "cli/summary.hpp"
@@ -9,57 +8,33 @@
 #include "job/read.hpp"
 #include "job/words.hpp"
 #include "job/write.hpp"
-#include "measure/notation.hpp"
+#include "solve/begun.hpp"
 #include "walls/resolve.hpp"
 
 namespace stringcourse::cli {
 
 namespace {
 
-constexpr std::string_view kActual = " actual";
-
-// A measure as a job states it: nominal unless it ends with "actual".
-std::expected<StatedLength, std::string> read_measure(const Command& command, std::string_view option, Tape tape) {
-  const auto typed = command.value(option);
-  if (!typed) return std::unexpected("'begin' wants " + std::string(option) + ".");
-  std::string_view text = *typed;
-  const Basis basis = text.ends_with(kActual) ? Basis::Actual : Basis::Nominal;
-  if (basis == Basis::Actual) text.remove_suffix(kActual.size());
-  const auto length = read_length(text, tape);
-  if (!length) return std::unexpected(std::string(option) + ": " + length.error().reason + " " + length.error().remedy);
-  return StatedLength{*length, basis};
-}
-
-std::expected<const Series*, std::string> chosen_series(const Command& command) {
-  const std::string id = command.value("--series").value_or("us-8");
-  if (const Series* series = find_series(id)) return series;
-  std::vector<std::string_view> known;
-  for (const Series& series : catalogue_series()) known.push_back(series.id);
-  const std::string_view nearest = nearest_name(id, known);
-  return std::unexpected("There is no series " + quoted(id) + ": " + one_of_words(known) + "." +
-                         (nearest.empty() ? "" : " Did you mean '" + std::string(nearest) + "'?"));
+// The measures that were typed, or which one is missing.
+std::expected<Measures, std::string> typed_measures(const Command& command) {
+  for (const std::string_view option : {"--length", "--width", "--height"}) {
+    if (!command.has(option)) return std::unexpected("'begin' wants " + std::string(option) + ".");
+  }
+  return Measures{.name = command.value("--name").value_or(""),
+                  .length = *command.value("--length"),
+                  .width = *command.value("--width"),
+                  .height = *command.value("--height"),
+                  .series = command.value("--series").value_or("us-8")};
 }
 
 std::expected<Job, std::string> rectangle(const Command& command) {
-  const auto series = chosen_series(command);
-  if (!series) return std::unexpected(series.error());
-  const Tape tape = (*series)->tape;
-  const auto length = read_measure(command, "--length", tape);
-  if (!length) return std::unexpected(length.error());
-  const auto width = read_measure(command, "--width", tape);
-  if (!width) return std::unexpected(width.error());
-  const auto height = read_measure(command, "--height", tape);
-  if (!height) return std::unexpected(height.error());
-  Job job;
-  job.name = command.value("--name").value_or("");
-  job.tape = tape;
-  job.units.series = (*series)->id;
-  job.heights.height = *height;
-  job.outline.sides = {{"", "A", "B", *length, Turn::Right, std::nullopt},
-                       {"", "B", "C", *width, Turn::Right, std::nullopt},
-                       {"", "C", "D", *length, Turn::Right, std::nullopt},
-                       {"", "D", "A", *width, Turn::Right, std::nullopt}};
-  return job;
+  const auto measures = typed_measures(command);
+  if (!measures) return std::unexpected(measures.error());
+  auto job = begun_job(*measures);
+  if (job) return *std::move(job);
+  const Refusal& first = job.error().shown.front();
+  const std::string option = "--" + first.place.substr(first.place.rfind('/') + 1);
+  return std::unexpected(option + ": " + first.reason + (first.remedy.empty() ? "" : " " + first.remedy));
 }
 
 ExitCode write_new_file(const std::string& path, std::string_view text) {

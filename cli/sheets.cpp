@@ -1,44 +1,27 @@
 #include "cli/sheets.hpp"
 
-#include "ink/pdf.hpp"
 #include "ink/svg.hpp"
 #include "sheet/sheets.hpp"
+#include "solve/printed_set.hpp"
 
 namespace stringcourse::cli {
 
 namespace {
-
-sheet::SheetWords words_of(const Answer& answer) {
-  sheet::SheetWords words;
-  words.name = answer.job.name;
-  words.notes = answer.job.notes;
-  words.issued = answer.job.issued;
-  words.drawn_by = answer.job.drawn_by;
-  words.findings = answer.findings;
-  return words;
-}
 
 double share_of(std::size_t done, std::size_t all) { return static_cast<double>(done) / static_cast<double>(all + 1); }
 
 }  // namespace
 
 FileResult<void> write_sheets(SetFolder& set, const Answer& answer, sheet::Paper paper, ProgressBar& progress) {
-  auto file = set.create(paper == sheet::Paper::Letter ? "set-letter.pdf" : "set-a4.pdf");
+  auto file = set.create(std::string(set_file_name(paper)));
   if (!file) return std::unexpected(file.error());
-  const sheet::SheetWords words = words_of(answer);
-  const std::size_t all = sheet::sheet_names(answer.building, answer.layout, words, paper).size();
-  std::size_t done = 0;
-  ink::PdfWriter writer([&](std::string_view bytes) { file->write(bytes); }, {.title = answer.job.name});
-  sheet::for_each_sheet(answer.building, answer.layout, words, paper, [&](const sheet::Sheet& sheet) {
-    writer.add(sheet);
-    progress.show("drawing sheets", share_of(++done, all));
-  });
-  writer.finish();
+  write_set(answer, paper, [&](std::string_view bytes) { file->write(bytes); },
+            [&](std::size_t done, std::size_t all) { progress.show("drawing sheets", share_of(done, all)); });
   return file->finish();
 }
 
 FileResult<void> write_drawings(SetFolder& set, const Answer& answer, ProgressBar& progress) {
-  const sheet::SheetWords words = words_of(answer);
+  const sheet::SheetWords words = sheet_words(answer);
   const std::size_t all = sheet::drawing_names(answer.building, words).size();
   for (std::size_t index = 0; index < all; ++index) {
     const sheet::Sheet drawing = sheet::make_drawing(answer.building, answer.layout, words, index);

@@ -6,6 +6,7 @@
 #include "job/refusal_codes.hpp"
 #include "job/words.hpp"
 #include "solve/answer_json.hpp"
+#include "solve/refusals_json.hpp"
 
 namespace stringcourse::cli {
 

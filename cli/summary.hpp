@@ -14,7 +14,5 @@ namespace stringcourse::cli {
 
 /// Why a job is refused, one paragraph for each refusal.
 [[nodiscard]] std::string refusals_text(const Refusals& refusals);
-/// The same as a JSON document (docs/schema/refusals.schema.json).
-[[nodiscard]] std::string refusals_json(const Refusals& refusals);
 
 }  // namespace stringcourse::cli

@@ -50,9 +50,13 @@ std::vector<Finding> findings_of(const Building& building, const Layout& layout)
 }  // namespace
 
 std::expected<Answer, Refusals> solve(const Job& job, const Wishes& wishes) {
+  bond::PanelMemo memo(wishes.search_budget);
+  return solve(job, wishes, memo);
+}
+
+std::expected<Answer, Refusals> solve(const Job& job, const Wishes& wishes, bond::PanelMemo& memo) {
   std::expected<Building, Refusals> building = resolve(job);
   if (!building) return std::unexpected(std::move(building.error()));
-  bond::PanelMemo memo(wishes.search_budget);
   Answer answer;
   answer.job = job;
   answer.building = std::move(*building);

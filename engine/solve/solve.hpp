@@ -13,6 +13,10 @@
 
 namespace stringcourse {
 
+namespace bond {
+class PanelMemo;
+}
+
 /// What a moved opening or a changed side would save. Negative savings are not offered.
 struct Offer {
   enum class What { MoveOpening, ChangeSide } what = What::MoveOpening;
@@ -47,5 +51,9 @@ struct Wishes {
 /// Solves a job that was read without refusals. A job whose building cannot be resolved is refused, all refusals at once.
 /// A job with a run that no layout fills still has an answer: see Layout::stopped.
 [[nodiscard]] std::expected<Answer, Refusals> solve(const Job& job, const Wishes& wishes);
+
+/// The same with what earlier solves left in `memo`, which was made with this wish's search_budget: it changes the time,
+/// never the answer. A memo in which offers were looked for also holds what their smaller searches found: not for reuse.
+[[nodiscard]] std::expected<Answer, Refusals> solve(const Job& job, const Wishes& wishes, bond::PanelMemo& memo);
 
 }  // namespace stringcourse

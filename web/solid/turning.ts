@@ -68,7 +68,9 @@ export function turnedBy(to: Turned) {
     onPointerCancel(event: PointerEvent): void {
       kFingers.delete(event.pointerId);
     },
+    // Only where the view has been taken hold of: else the wheel goes on turning the page.
     onWheel(event: WheelEvent): void {
+      if (document.activeElement !== event.currentTarget) return;
       event.preventDefault();
       to.nearer(event.deltaY < 0 ? 1.1 : 1 / 1.1);
     },

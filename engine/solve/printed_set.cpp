@@ -1,0 +1,36 @@
+#include "solve/printed_set.hpp"
+
+#include <utility>
+
+#include "ink/pdf.hpp"
+
+namespace stringcourse {
+
+sheet::SheetWords sheet_words(const Answer& answer) {
+  sheet::SheetWords words;
+  words.name = answer.job.name;
+  words.notes = answer.job.notes;
+  words.issued = answer.job.issued;
+  words.drawn_by = answer.job.drawn_by;
+  words.findings = answer.findings;
+  return words;
+}
+
+std::string_view set_file_name(sheet::Paper paper) {
+  return paper == sheet::Paper::Letter ? "set-letter.pdf" : "set-a4.pdf";
+}
+
+void write_set(const Answer& answer, sheet::Paper paper, ink::Sink sink,
+               const std::function<void(std::size_t, std::size_t)>& page_done) {
+  const sheet::SheetWords words = sheet_words(answer);
+  const std::size_t all = page_done ? sheet::sheet_names(answer.building, answer.layout, words, paper).size() : 0;
+  std::size_t done = 0;
+  ink::PdfWriter writer(std::move(sink), {.title = answer.job.name});
+  sheet::for_each_sheet(answer.building, answer.layout, words, paper, [&](const sheet::Sheet& sheet) {
+    writer.add(sheet);
+    if (page_done) page_done(++done, all);
+  });
+  writer.finish();
+}
+
+}  // namespace stringcourse

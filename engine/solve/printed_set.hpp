@@ -1,0 +1,21 @@
+#pragma once
+// The printed set of an answer: what its sheets say in the job's words, and the sheets as one PDF.
+#include <string_view>
+
+#include "ink/pdf_objects.hpp"
+#include "sheet/sheets.hpp"
+#include "solve/solve.hpp"
+
+namespace stringcourse {
+
+[[nodiscard]] sheet::SheetWords sheet_words(const Answer& answer);
+
+/// "set-letter.pdf", "set-a4.pdf".
+[[nodiscard]] std::string_view set_file_name(sheet::Paper paper);
+
+/// Writes the set, page by page, with the memory of one page. `page_done` is called after each page with how many are
+/// done and how many there are; it may be empty.
+void write_set(const Answer& answer, sheet::Paper paper, ink::Sink sink,
+               const std::function<void(std::size_t done, std::size_t all)>& page_done = {});
+
+}  // namespace stringcourse

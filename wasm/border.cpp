@@ -1,0 +1,191 @@
+#include "wasm/border.hpp"
+
+#include <algorithm>
+#include <utility>
+
+#include "ink/svg.hpp"
+#include "job/read.hpp"
+#include "job/write.hpp"
+#include "sheet/drawing.hpp"
+#include "solve/answer_json.hpp"
+#include "solve/page_parts.hpp"
+#include "solve/printed_set.hpp"
+#include "solve/refusals_json.hpp"
+#include "walls/resolve.hpp"
+#include "wasm/block.hpp"
+#include "wasm/request.hpp"
+
+namespace stringcourse::border {
+namespace {
+
+constexpr std::size_t kMemosKept = 2;      // one budget while dragging, one when the hand rests
+constexpr std::size_t kPanelsKept = 2000;  // of one memo; then it starts anew
+
+/// A document written into a text.
+template <typename Fill>
+std::string json_text(Fill&& fill) {
+  std::string text;
+  JsonOut out([&](std::string_view bytes) {
+    text += bytes;
+    return true;
+  });
+  fill(out);
+  out.end_line();
+  return out.finish() ? text : std::string();
+}
+
+/// Everything said about one request, until it becomes a block.
+struct Reply {
+  std::string_view state;
+  std::string message;
+  std::vector<Section> sections;  // without reply.json
+  std::vector<sheet::Drawing> drawings;
+  const Answer* answer = nullptr;
+};
+
+void write_sections(JsonOut& out, const Reply& reply) {
+  out.list("sections", [&] {
+    out.text("reply.json");
+    for (const Section& section : reply.sections) out.text(section.name);
+  });
+}
+
+void write_answer_parts(JsonOut& out, const Reply& reply, const Request& request) {
+  out.list("drawings", [&] {
+    for (const sheet::Drawing& drawing : reply.drawings) write_drawing_head(out, reply.answer->building, drawing);
+  });
+  out.name("hold_points");
+  write_hold_points(out, *reply.answer);
+  if (!request.piece) return;
+  const std::string card = json_text([&](JsonOut& inner) { write_piece_card(inner, *reply.answer, *request.piece); });
+  if (card.size() > 1) out.name("piece"), out.raw(std::string_view(card).substr(0, card.size() - 1));
+}
+
+std::string finished(Reply reply, const Request& request) {
+  std::string head = json_text([&](JsonOut& out) {
+    out.object([&] {
+      out.field("border", kBorderVersion);
+      out.field("state", reply.state);
+      if (!reply.message.empty()) out.field("message", reply.message);
+      write_sections(out, reply);
+      if (reply.answer != nullptr) write_answer_parts(out, reply, request);
+    });
+  });
+  reply.sections.insert(reply.sections.begin(), {"reply.json", std::move(head)});
+  return block_of(reply.sections);
+}
+
+std::string bad_request(std::string message) {
+  return finished({.state = "bad-request", .message = std::move(message), .sections = {}, .drawings = {}}, {});
+}
+
+/// With the document of a changed job, if there is one, so that the page can go on from it.
+std::string refused(const Refusals& refusals, const std::string& document) {
+  Reply reply{.state = "refused", .message = {}, .sections = {}, .drawings = {}};
+  reply.sections.push_back({"refusals.json", refusals_json(refusals)});
+  if (!document.empty()) reply.sections.push_back({"job.json", document});
+  return finished(std::move(reply), {});
+}
+
+/// The job that is asked about, and its document if the border made or changed it.
+struct Source {
+  Job job;
+  std::string document;
+};
+/// Why there is none, as a whole reply.
+using Sourced = std::expected<Source, std::string>;
+
+/// A job that was made or changed here keeps the rules of one that is read.
+Sourced read_back(const Job& job) {
+  std::string document = write_job(job);
+  auto again = read_job(document);
+  if (!again) return std::unexpected(refused(again.error(), document));
+  return Source{*std::move(again), std::move(document)};
+}
+
+Sourced start_of(const Request& request) {
+  if (const Measures* measures = std::get_if<Measures>(&request.from)) {
+    const auto job = begun_job(*measures);
+    if (!job) return std::unexpected(refused(job.error(), ""));
+    return read_back(*job);
+  }
+  auto job = read_job(std::get<std::string>(request.from));
+  if (!job) return std::unexpected(refused(job.error(), ""));
+  return Source{*std::move(job), ""};
+}
+
+/// The job with all edits made, one after the other.
+Sourced with_edits(Source source, const std::vector<Edit>& edits) {
+  if (edits.empty()) return source;
+  Job job = std::move(source.job);
+  for (const Edit& edit : edits) {
+    const auto building = resolve(job);
+    if (!building) return std::unexpected(refused(building.error(), write_job(job)));
+    auto changed = edited(job, *building, edit);
+    if (!changed) return std::unexpected(bad_request(changed.error()));
+    job = *std::move(changed);
+  }
+  return read_back(job);
+}
+
+void add_drawings(Reply& reply, const Answer& answer, const std::vector<std::string>& names) {
+  const sheet::SheetWords words = sheet_words(answer);
+  for (const std::string& name : names) {
+    auto drawing = sheet::make_named_drawing(answer.building, answer.layout, words, name);
+    if (!drawing) continue;
+    reply.sections.push_back({name + ".svg", ink::svg_text(drawing->sheet, ink::Classes::Write)});
+    reply.drawings.push_back(*std::move(drawing));
+  }
+}
+
+std::string set_bytes(const Answer& answer, sheet::Paper paper) {
+  std::string bytes;
+  write_set(answer, paper, [&](std::string_view more) { bytes += more; });
+  return bytes;
+}
+
+std::string solved(const Answer& answer, const Request& request, std::string document) {
+  Reply reply{.state = "solved", .message = {}, .sections = {}, .drawings = {}, .answer = &answer};
+  reply.sections.push_back({"answer.json", answer_text(answer)});
+  if (!document.empty()) reply.sections.push_back({"job.json", std::move(document)});
+  add_drawings(reply, answer, request.drawings);
+  if (request.solids) {
+    reply.sections.push_back({"solids.json", json_text([&](JsonOut& out) { write_solids(out, answer); })});
+  }
+  if (request.set && answer.layout.stopped.empty()) {
+    reply.sections.push_back({std::string(set_file_name(*request.set)), set_bytes(answer, *request.set)});
+  }
+  return finished(std::move(reply), request);
+}
+
+}  // namespace
+
+bond::PanelMemo& Border::memo_for(std::int64_t budget) {
+  const auto known = std::ranges::find(kept_, budget, &Kept::budget);
+  if (known != kept_.end()) {
+    std::rotate(known, known + 1, kept_.end());
+  } else {
+    if (kept_.size() == kMemosKept) kept_.erase(kept_.begin());
+    kept_.push_back({budget, nullptr});
+  }
+  std::unique_ptr<bond::PanelMemo>& memo = kept_.back().memo;
+  if (memo == nullptr || memo->size() > kPanelsKept) memo = std::make_unique<bond::PanelMemo>(budget);
+  return *memo;
+}
+
+std::string Border::answer(std::string_view text) {
+  const auto request = read_request(text);
+  if (!request) return bad_request(request.error());
+  auto source = start_of(*request);
+  if (source) source = with_edits(*std::move(source), request->edits);
+  if (!source) return std::move(source.error());
+  Wishes wishes;
+  wishes.offers = request->offers;
+  wishes.search_budget = request->budget.value_or(wishes.search_budget);
+  // A search for offers leaves rough results behind, which no later answer may rest on.
+  const auto answer = request->offers ? solve(source->job, wishes) : solve(source->job, wishes, memo_for(wishes.search_budget));
+  if (!answer) return refused(answer.error(), source->document);
+  return solved(*answer, *request, std::move(source->document));
+}
+
+}  // namespace stringcourse::border

@@ -1,0 +1,37 @@
+#pragma once
+// What the page asks for in one call: read strictly from one JSON object.
+#include <cstdint>
+#include <expected>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <variant>
+#include <vector>
+
+#include "sheet/display.hpp"
+#include "solve/begun.hpp"
+#include "solve/edit.hpp"
+
+namespace stringcourse::border {
+
+inline constexpr std::int64_t kBorderVersion = 1;
+inline constexpr std::size_t kMostEdits = 100;
+inline constexpr std::size_t kMostDrawings = 500;
+inline constexpr std::size_t kLongestName = 200;  // bytes: of a drawing, a unit, a typed measure
+
+struct Request {
+  std::variant<std::string, Measures> from;  // the text of a job document, or the measures of a new one
+  std::vector<Edit> edits;
+  std::vector<std::string> drawings;
+  bool solids = false;
+  std::optional<std::string> piece;
+  std::optional<sheet::Paper> set;
+  bool offers = false;
+  std::optional<std::int64_t> budget;
+};
+
+/// The error is a sentence with the place: an unknown or doubled field, a wrong type, a number or list beyond its
+/// limits, none or both of job and begin. Lengths: at most kLongest either way.
+[[nodiscard]] std::expected<Request, std::string> read_request(std::string_view text);
+
+}  // namespace stringcourse::border
