@@ -6,8 +6,8 @@ import type { Answer, Refusals } from "./answer";
 import { engine } from "./engine_port";
 import { busy, course, fieldTrouble, history, offered, type Picture, refusals, said, shown, sideIndex, trouble } from "./state";
 
-/// Expansions of the search in one frame of a drag: what a phone does within a frame.
-const kDraftBudget = 2_000;
+/// No search in a frame of a drag: the engine lays each wall row by row.
+const kDraftBudget = 0;
 
 const kNothingRefused: Refusals = { stringcourse_refusals: 1, refusals: [], beyond: 0 };
 

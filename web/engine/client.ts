@@ -13,6 +13,8 @@
 // - a trap of the engine or a killed worker rejects with EngineFault; the next request gets a fresh worker; nothing of
 //   the user's is in the worker.
 import type { Reply, Request } from "./contract";
+import { readReply } from "./glue";
+import type { Told } from "./messages";
 
 export type Superseded = "superseded";
 
@@ -32,4 +34,140 @@ export interface EngineClientShape {
   solveAside(request: Request): Promise<Reply | Superseded>;
   abandonAside(): void;
   close(): void;
+}
+
+/// The little of a worker that a client uses; a test gives its own.
+export interface Helper {
+  postMessage(message: unknown): void;
+  terminate(): void;
+  onmessage: ((event: MessageEvent<Told>) => void) | null;
+  onerror: ((event: ErrorEvent) => void) | null;
+}
+
+interface Asked {
+  readonly request: Request;
+  readonly latest: string | undefined;
+  readonly resolve: (reply: Reply | Superseded) => void;
+  readonly reject: (fault: EngineFault) => void;
+}
+
+/// One worker and those who wait for it, one at a time.
+class Line {
+  private worker: Helper | undefined;
+  private running: Asked | undefined;
+  private waiting: Asked[] = [];
+  private id = 0;
+  private readonly make: () => Helper;
+
+  constructor(make: () => Helper) {
+    this.make = make;
+  }
+
+  ask(asked: Asked): void {
+    if (asked.latest !== undefined) this.supersede((other) => other.latest === asked.latest);
+    this.waiting.push(asked);
+    this.next();
+  }
+
+  /// Ends what runs and what waits.
+  abandon(): void {
+    this.supersede(() => true);
+    const { running } = this;
+    if (running === undefined) return;
+    this.stop();
+    running.resolve("superseded");
+  }
+
+  close(): void {
+    this.abandon();
+    this.stop();
+  }
+
+  private supersede(which: (asked: Asked) => boolean): void {
+    const ended = this.waiting.filter(which);
+    this.waiting = this.waiting.filter((asked) => !which(asked));
+    for (const asked of ended) asked.resolve("superseded");
+  }
+
+  private stop(): void {
+    this.worker?.terminate();
+    this.worker = undefined;
+    this.running = undefined;
+  }
+
+  private next(): void {
+    if (this.running !== undefined) return;
+    const asked = this.waiting.shift();
+    if (asked === undefined) return;
+    this.running = asked;
+    this.id += 1;
+    try {
+      this.worker ??= this.started();
+      this.worker.postMessage({ id: this.id, request: JSON.stringify(asked.request) });
+    } catch (error) {
+      this.fail(String(error));
+    }
+  }
+
+  private started(): Helper {
+    const worker = this.make();
+    worker.onmessage = (event) => this.hear(event.data);
+    worker.onerror = (event) => this.fail(event.message);
+    return worker;
+  }
+
+  private hear(told: Told): void {
+    const asked = this.running;
+    if (asked === undefined || told.id !== this.id) return;
+    if ("fault" in told) {
+      this.fail(told.fault);
+      return;
+    }
+    this.running = undefined;
+    asked.resolve(readReply(told.block));
+    this.next();
+  }
+
+  private fail(detail: string): void {
+    const asked = this.running;
+    this.stop();
+    asked?.reject(new EngineFault(detail));
+    this.next();
+  }
+}
+
+export class EngineClient implements EngineClientShape {
+  private readonly line: Line;
+  private readonly aside: Line;
+
+  constructor(make: () => Helper) {
+    this.line = new Line(make);
+    this.aside = new Line(make);
+  }
+
+  static inBrowser(): EngineClient {
+    return new EngineClient(
+      () => new Worker(new URL("./worker.ts", import.meta.url), { type: "module" }) as unknown as Helper,
+    );
+  }
+
+  solve(request: Request): Promise<Reply>;
+  solve(request: Request, how: { readonly latest: string }): Promise<Reply | Superseded>;
+  solve(request: Request, how?: { readonly latest: string }): Promise<Reply | Superseded> {
+    return new Promise((resolve, reject) => this.line.ask({ request, latest: how?.latest, resolve, reject }));
+  }
+
+  solveAside(request: Request): Promise<Reply | Superseded> {
+    this.aside.abandon();
+    return new Promise((resolve, reject) => this.aside.ask({ request, latest: undefined, resolve, reject }));
+  }
+
+  abandonAside(): void {
+    this.aside.abandon();
+  }
+
+  close(): void {
+    this.line.close();
+    this.aside.close();
+  }
 }
