@@ -18,8 +18,7 @@
 namespace stringcourse::border {
 namespace {
 
-constexpr std::size_t kMemosKept = 2;      // one budget while dragging, one when the hand rests
-constexpr std::size_t kPanelsKept = 2000;  // of one memo; then it starts anew
+constexpr std::size_t kPanelsKept = 2000;  // then the memory of panels starts anew
 
 /// A document written into a text.
 template <typename Fill>
@@ -160,30 +159,39 @@ std::string solved(const Answer& answer, const Request& request, std::string doc
 
 }  // namespace
 
-bond::PanelMemo& Border::memo_for(std::int64_t budget) {
-  const auto known = std::ranges::find(kept_, budget, &Kept::budget);
-  if (known != kept_.end()) {
-    std::rotate(known, known + 1, kept_.end());
-  } else {
-    if (kept_.size() == kMemosKept) kept_.erase(kept_.begin());
-    kept_.push_back({budget, nullptr});
+/// Without a search. What edits change keeps the corners of what was before, if that lays: a fourth of the work.
+std::expected<Answer, Refusals> Border::quick_answer_of(const Job& job, Wishes wishes, const Job* before) {
+  if (quick_ == nullptr || quick_->size() > kPanelsKept) quick_ = std::make_unique<bond::PanelMemo>(wishes.search_budget);
+  if (before != nullptr && (!before_ || before_->job != *before)) {
+    before_.reset();
+    if (auto answer = solve(*before, wishes, *quick_)) before_ = *std::move(answer);
   }
-  std::unique_ptr<bond::PanelMemo>& memo = kept_.back().memo;
-  if (memo == nullptr || memo->size() > kPanelsKept) memo = std::make_unique<bond::PanelMemo>(budget);
-  return *memo;
+  if (before != nullptr && before_) wishes.like = &before_->layout;
+  return solve(job, wishes, *quick_);
+}
+
+std::expected<Answer, Refusals> Border::answer_of(const Job& job, const Wishes& wishes) {
+  if (wishes.offers) return solve(job, wishes);
+  if (last_ && last_->budget == wishes.search_budget && last_->answer.job == job) return last_->answer;
+  auto answer = solve(job, wishes);  // with panels of its own: what a search leaves behind depends on what it was for
+  last_.reset();
+  if (answer) last_ = Last{wishes.search_budget, *answer};
+  return answer;
 }
 
 std::string Border::answer(std::string_view text) {
   const auto request = read_request(text);
   if (!request) return bad_request(request.error());
   auto source = start_of(*request);
+  std::optional<Job> before;
+  if (source && !request->edits.empty()) before = source->job;
   if (source) source = with_edits(*std::move(source), request->edits);
   if (!source) return std::move(source.error());
   Wishes wishes;
   wishes.offers = request->offers;
   wishes.search_budget = request->budget.value_or(wishes.search_budget);
-  // A search for offers leaves rough results behind, which no later answer may rest on.
-  const auto answer = request->offers ? solve(source->job, wishes) : solve(source->job, wishes, memo_for(wishes.search_budget));
+  const bool quick = wishes.search_budget < bond::kLeastSearch && !wishes.offers;
+  const auto answer = quick ? quick_answer_of(source->job, wishes, before ? &*before : nullptr) : answer_of(source->job, wishes);
   if (!answer) return refused(answer.error(), source->document);
   return solved(*answer, *request, std::move(source->document));
 }

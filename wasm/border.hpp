@@ -8,31 +8,35 @@
 // Sections, in this order, each if it was asked for and can be made: reply.json (names all the others), answer.json or
 // refusals.json, job.json (if begin or edits were given), NAME.svg for each drawing, solids.json, set-PAPER.pdf.
 #include <cstdint>
+#include <expected>
 #include <memory>
+#include <optional>
 #include <string>
 #include <string_view>
-#include <vector>
 
 #include "bond/panel_memo.hpp"
+#include "solve/solve.hpp"
 
 namespace stringcourse::border {
 
-/// Keeps solved panels between requests, so that a small change of a job costs little. What was asked before changes
-/// the time of an answer, never its bytes.
+/// Keeps what saves time between requests: panels that were laid without a search, for the next frame of a drag, and the
+/// last answer, for another drawing of the same job. What was asked before changes the time of an answer, never its bytes.
 class Border {
  public:
   /// A reply block (wasm/block.hpp). Never empty.
   [[nodiscard]] std::string answer(std::string_view request);
 
  private:
-  /// Panels of searches with one budget.
-  struct Kept {
-    std::int64_t budget;
-    std::unique_ptr<bond::PanelMemo> memo;
-  };
-  bond::PanelMemo& memo_for(std::int64_t budget);
+  [[nodiscard]] std::expected<Answer, Refusals> answer_of(const Job& job, const Wishes& wishes);
+  [[nodiscard]] std::expected<Answer, Refusals> quick_answer_of(const Job& job, Wishes wishes, const Job* before);
 
-  std::vector<Kept> kept_;  // the one used last comes last
+  struct Last {
+    std::int64_t budget;
+    Answer answer;
+  };
+  std::unique_ptr<bond::PanelMemo> quick_;
+  std::optional<Last> last_;
+  std::optional<Answer> before_;  // of the job that is being dragged, as it was before, laid without a search
 };
 
 }  // namespace stringcourse::border

@@ -100,7 +100,7 @@ std::expected<Request, std::string> read_request(std::string_view text) {
   if (fields.has("piece")) request.piece = fields.text("piece", kLongestName);
   request.set = paper_of(fields);
   request.offers = fields.truth("offers");
-  if (fields.has("budget")) request.budget = fields.whole("budget", 1, kMostBudget);
+  if (fields.has("budget")) request.budget = fields.whole("budget", 0, kMostBudget);
   fields.finish();
   if (!troubles.first().empty()) return std::unexpected(troubles.first());
   return request;

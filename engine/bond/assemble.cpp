@@ -30,6 +30,15 @@ class Assembly {
     options_.resize(sites_.size());
   }
 
+  /// Only these values of the bits, from now on.
+  void keep(const Layout& like) {
+    for (const Bit& bit : bits_) {
+      const auto& values = bit.of == Bit::Of::Corner ? like.arriving_through : like.entering_first;
+      kept_.values.push_back(values[static_cast<std::size_t>(bit.index)]);
+    }
+    keeps_ = true;
+  }
+
   Layout run() {
     for (std::size_t s = 0; s < sites_.size(); ++s) open_site(s);
     for (;;) {
@@ -120,6 +129,7 @@ class Assembly {
     const std::vector<std::vector<Bearings>> sets = bearing_sets(site);
     options_[s].assign(std::size_t{1} << site.bits.size(), Option{});
     for (std::uint32_t values = 0; values < options_[s].size(); ++values) {
+      if (keeps_ && values != values_of(s, kept_)) continue;  // no choice
       Option& option = options_[s][values];
       option.bearings = sets;
       for (const auto& set : sets) {
@@ -128,7 +138,7 @@ class Assembly {
     }
   }
 
-  [[nodiscard]] Key value_of(const Option& option) const { return option.cases[best_of(option)]->value(order_); }
+  [[nodiscard]] Key value_of(const Option& option) const { return option.cases.empty() ? Key::impossible() : option.cases[best_of(option)]->value(order_); }
   [[nodiscard]] Key bound_of(const Option& option) const {
     Key least = Key::impossible();
     for (const PanelCase* each : option.cases) least = std::min(least, each->bound);
@@ -141,7 +151,8 @@ class Assembly {
       Factor factor{sites_[s].bits, {}};
       for (const Option& each : options_[s]) {
         const Key value = (this->*cost)(each);
-        factor.costs.push_back(value.is_impossible() ? Key{{kStoppedWeight, 0, 0, 0}} : value);
+        const std::uint64_t stopped = each.cases.empty() ? 2 * kStoppedWeight : kStoppedWeight;
+        factor.costs.push_back(value.is_impossible() ? Key{{stopped, 0, 0, 0}} : value);
       }
       all.push_back(std::move(factor));
     }
@@ -194,7 +205,8 @@ class Assembly {
   void prove(Layout& layout, const Assignment& chosen, const Key& total) const {
     const Assignment least = best_assignment(factors(&Assembly::bound_of), bits_.size());
     layout.least_possible = least.exact ? cost_of(least.cost, order_) : Cost{};
-    layout.proven = layout.stopped.empty() && !relaxed_unproven_ && chosen.exact && least.exact && !(least.cost < total) && layout.cost.extra_bars == 0;
+    if (memo_->is_quick() || keeps_) layout.least_possible = Cost{};  // what is known of other choices depends on what was asked before
+    layout.proven = layout.stopped.empty() && !memo_->is_quick() && !keeps_ && !relaxed_unproven_ && chosen.exact && least.exact && !(least.cost < total) && layout.cost.extra_bars == 0;
     std::set<Length> lengths;
     for (const Piece& piece : layout.pieces) {
       if (piece.cut != CutEnd::None) lengths.insert(piece.length);
@@ -209,12 +221,22 @@ class Assembly {
   std::vector<PanelSite> sites_;
   Order order_ = Order::HalfBond;
   std::vector<Strictness> strictness_;
-  bool relaxed_unproven_ = false;
+  bool relaxed_unproven_ = false, keeps_ = false;
+  Assignment kept_;
   std::vector<std::vector<Option>> options_;  // by site, by values
 };
 
 }  // namespace
 
 Layout lay_out(const Building& building, PanelMemo& memo) { return Assembly(building, memo).run(); }
+
+Layout lay_out_like(const Layout& like, const Building& building, PanelMemo& memo) {
+  const bool alike = like.arriving_through.size() == building.corners.size() && like.entering_first.size() == building.junctions.size();
+  if (!alike) return lay_out(building, memo);
+  Assembly assembly(building, memo);
+  assembly.keep(like);
+  Layout layout = assembly.run();
+  return layout.stopped.empty() ? layout : lay_out(building, memo);
+}
 
 }  // namespace stringcourse::bond

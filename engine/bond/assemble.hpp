@@ -14,4 +14,8 @@ namespace stringcourse::bond {
 /// `memo` may hold panels solved before: it changes the time, never the answer.
 [[nodiscard]] Layout lay_out(const Building& building, PanelMemo& memo);
 
+/// The same with corners and junctions as in `like`, where that lays everything: for a building that was changed a little,
+/// when the time is short. Not proven.
+[[nodiscard]] Layout lay_out_like(const Layout& like, const Building& building, PanelMemo& memo);
+
 }  // namespace stringcourse::bond

@@ -60,7 +60,7 @@ std::expected<Answer, Refusals> solve(const Job& job, const Wishes& wishes, bond
   Answer answer;
   answer.job = job;
   answer.building = std::move(*building);
-  answer.layout = bond::lay_out(answer.building, memo);
+  answer.layout = wishes.like == nullptr ? bond::lay_out(answer.building, memo) : bond::lay_out_like(*wishes.like, answer.building, memo);
   answer.findings = answer.building.findings;
   std::ranges::copy(findings_of(answer.building, answer.layout), std::back_inserter(answer.findings));
   std::ranges::stable_sort(answer.findings, [](const Finding& a, const Finding& b) {

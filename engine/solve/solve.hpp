@@ -45,6 +45,7 @@ struct Answer {
 struct Wishes {
   bool offers = false;
   std::int64_t search_budget = 400'000;        // expansions for each panel before a proven gap is accepted
+  const Layout* like = nullptr;  // corners and junctions as in this layout, where that lays: see bond::lay_out_like
   std::function<bool(double share)> progress = {};  // called now and then; false cancels the offers; may be empty
 };
 
