@@ -11,7 +11,7 @@ import { InHand } from "./InHand";
 import { Jobs } from "./Jobs";
 import { Notices } from "./Notices";
 import { Offers } from "./Offers";
-import { PieceCard } from "./PieceCard";
+import { FindPiece, PieceCard } from "./PieceCard";
 import { Sheets } from "./Sheets";
 import { history, readOnly, said } from "./state";
 import { StateLine } from "./StateLine";
@@ -24,10 +24,20 @@ function UndoRedo() {
   const forth = redoable(history.value);
   return (
     <>
-      <button type="button" disabled={back === undefined || readOnly.value} title={back === undefined ? words.undo.nothing : words.undo.undoWhat(back)} onClick={undo}>
+      <button
+        type="button"
+        disabled={back === undefined || readOnly.value}
+        title={back === undefined ? words.undo.nothing : words.undo.undoWhat(back)}
+        onClick={undo}
+      >
         {words.undo.undo}
       </button>
-      <button type="button" disabled={forth === undefined || readOnly.value} title={forth === undefined ? words.undo.nothingRedo : words.undo.redoWhat(forth)} onClick={redo}>
+      <button
+        type="button"
+        disabled={forth === undefined || readOnly.value}
+        title={forth === undefined ? words.undo.nothingRedo : words.undo.redoWhat(forth)}
+        onClick={redo}
+      >
         {words.undo.redo}
       </button>
     </>
@@ -37,7 +47,11 @@ function UndoRedo() {
 function LookChoice() {
   const dark = look.value === "dark";
   return (
-    <button type="button" aria-label={dark ? words.look.toLight : words.look.toDark} onClick={() => chooseLook(dark ? "light" : "dark")}>
+    <button
+      type="button"
+      aria-label={dark ? words.look.toLight : words.look.toDark}
+      onClick={() => chooseLook(dark ? "light" : "dark")}
+    >
       {dark ? words.look.light : words.look.dark}
     </button>
   );
@@ -75,13 +89,16 @@ function Building() {
           <PlanView />
           <div class="margin">
             <TitleBlock />
+            <PieceCard />
             <Offers />
             <InHand />
-            <PieceCard />
-            <Counts />
-            <Cautions />
           </div>
           <ElevationView />
+        </div>
+        <div class="schedule">
+          <Counts />
+          <FindPiece />
+          <Cautions />
         </div>
       </div>
     </section>

@@ -1,61 +1,101 @@
 // One line to begin a building of one's own: four sizes, in any notation.
-import { useSignal } from "@preact/signals";
+import { signal, useSignal } from "@preact/signals";
 import { words } from "../words/words";
 import { begin } from "./actions";
 import { isExample } from "./state";
+
+/// What the user chose; undefined: the line is open beside the example, where there is room.
+const opened = signal<boolean | undefined>(undefined);
 
 function field(form: FormData, name: string): string {
   const value = form.get(name);
   return typeof value === "string" ? value.trim() : "";
 }
 
-function Size(props: { readonly name: "length" | "width" | "height"; readonly example: string; readonly bad: boolean }) {
+function Size(props: {
+  readonly name: "length" | "width" | "height";
+  readonly example: string;
+  readonly refused: boolean;
+}) {
   return (
     <label class="field">
       <span>{words.begin[props.name]}</span>
-      <input name={props.name} defaultValue={props.example} required autocomplete="off" spellcheck={false} aria-invalid={props.bad} aria-describedby="begin-note" />
+      <input
+        name={props.name}
+        defaultValue={props.example}
+        required
+        maxLength={60}
+        autocomplete="off"
+        spellcheck={false}
+        aria-invalid={props.refused}
+        aria-describedby="begin-note"
+      />
     </label>
   );
 }
 
-export function Begin() {
+function Series(props: { readonly onMetric: (metric: boolean) => void }) {
+  return (
+    <label class="field wide">
+      <span>{words.begin.units}</span>
+      <select name="series" onChange={(event) => props.onMetric(!event.currentTarget.value.startsWith("us-"))}>
+        {Object.entries(words.series).map(([id, title]) => (
+          <option key={id} value={id} selected={id === "us-8"}>
+            {title}
+          </option>
+        ))}
+      </select>
+    </label>
+  );
+}
+
+function Line() {
   const refused = useSignal("");
   const metric = useSignal(false);
   const send = async (event: SubmitEvent): Promise<void> => {
     event.preventDefault();
     const form = new FormData(event.currentTarget as HTMLFormElement);
-    const sizes = { length: field(form, "length"), width: field(form, "width"), height: field(form, "height"), series: field(form, "series") };
+    const sizes = {
+      length: field(form, "length"),
+      width: field(form, "width"),
+      height: field(form, "height"),
+      series: field(form, "series"),
+    };
     refused.value = (await begin(sizes)) ?? "";
-    if (refused.value === "") document.getElementById("plan")?.scrollIntoView({ block: "nearest" });
+    if (refused.value !== "") return;
+    opened.value = undefined;
+    document.getElementById("plan")?.scrollIntoView({ block: "nearest" });
   };
+  const { begin: text } = words;
   const examples = metric.value
-    ? [words.begin.metricLength, words.begin.metricWidth, words.begin.metricHeight]
-    : [words.begin.lengthExample, words.begin.widthExample, words.begin.heightExample];
+    ? ([text.metricLength, text.metricWidth, text.metricHeight] as const)
+    : ([text.lengthExample, text.widthExample, text.heightExample] as const);
   const key = metric.value ? "metric" : "inches";
+  const bad = refused.value !== "";
   return (
-    <details class="begin" open={isExample.value && innerWidth >= 700}>
-      <summary>{words.begin.lead}</summary>
-      <form onSubmit={(event) => void send(event as unknown as SubmitEvent)} aria-label={words.begin.lead}>
-        <Size key={`length ${key}`} name="length" example={examples[0] ?? ""} bad={refused.value !== ""} />
-        <Size key={`width ${key}`} name="width" example={examples[1] ?? ""} bad={refused.value !== ""} />
-        <Size key={`height ${key}`} name="height" example={examples[2] ?? ""} bad={refused.value !== ""} />
-        <label class="field wide">
-          <span>{words.begin.units}</span>
-          <select name="series" onChange={(event) => (metric.value = !event.currentTarget.value.startsWith("us-"))}>
-            {Object.entries(words.series).map(([id, title]) => (
-              <option key={id} value={id} selected={id === "us-8"}>
-                {title}
-              </option>
-            ))}
-          </select>
-        </label>
-        <button type="submit" class="filled wide">
-          {words.begin.go}
-        </button>
-        <p class="note small" id="begin-note" role="status">
-          {refused.value === "" ? (isExample.value ? words.begin.exampleNote : "") : <span class="danger">{refused.value}</span>}
-        </p>
-      </form>
-    </details>
+    <form onSubmit={(event) => void send(event as unknown as SubmitEvent)} aria-label={text.lead}>
+      <Size key={`length ${key}`} name="length" example={examples[0]} refused={bad} />
+      <Size key={`width ${key}`} name="width" example={examples[1]} refused={bad} />
+      <Size key={`height ${key}`} name="height" example={examples[2]} refused={bad} />
+      <Series onMetric={(to) => (metric.value = to)} />
+      <button type="submit" class="filled wide">
+        {text.go}
+      </button>
+      <p class="note small" id="begin-note" role="status">
+        {bad ? <span class="danger">{refused.value}</span> : isExample.value ? text.exampleNote : ""}
+      </p>
+    </form>
+  );
+}
+
+export function Begin() {
+  const open = opened.value ?? (isExample.value && innerWidth >= 700);
+  return (
+    <div class="begin">
+      <button type="button" aria-expanded={open} onClick={() => (opened.value = !open)}>
+        {words.begin.lead}
+      </button>
+      {open ? <Line /> : null}
+    </div>
   );
 }

@@ -40,9 +40,8 @@ export function Cautions() {
   const answer = shown.value?.answer;
   return (
     <section class="block caution">
-      <p>
-        <strong>{words.cautionWord}.</strong> {words.caution}
-      </p>
+      <h3>{words.cautionWord}</h3>
+      <p>{words.caution}</p>
       {(answer?.cost.cuts ?? 0) > 0 ? <p>{words.tallies.sawCaution}</p> : null}
       {(answer?.lintels.length ?? 0) > 0 ? <p>{words.tallies.lintelCaution}</p> : null}
     </section>

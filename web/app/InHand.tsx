@@ -89,7 +89,13 @@ function PutIn(props: { readonly place: string }) {
       <p class="small soft">{words.inHand.putIn}</p>
       <div class="row">
         {kNew.map((kind) => (
-          <button type="button" key={kind} class="framed" disabled={readOnly.value} onClick={() => void putIn(side, kind)}>
+          <button
+            type="button"
+            key={kind}
+            class="framed"
+            disabled={readOnly.value}
+            onClick={() => void putIn(side, kind)}
+          >
             {words.inHand[kind]}
           </button>
         ))}

@@ -2,7 +2,19 @@
 import { useSignal } from "@preact/signals";
 import type { JobHead } from "../keep";
 import { words } from "../words/words";
-import { bringBack, duplicateJob, keep, openExample, openFile, openJob, openKept, removed, removeJob, renameJob, toFile } from "./keeping";
+import {
+  bringBack,
+  duplicateJob,
+  keep,
+  openExample,
+  openFile,
+  openJob,
+  openKept,
+  removed,
+  removeJob,
+  renameJob,
+  toFile,
+} from "./keeping";
 import { rename } from "./actions";
 
 const kWhen = new Intl.DateTimeFormat(words.language, { dateStyle: "medium", timeStyle: "short" });
@@ -35,22 +47,46 @@ function Row(props: { readonly head: JobHead }) {
         <p class="job-name">
           <strong>{name}</strong>
           <small class="soft">
-            {[open ? words.jobs.opened : "", words.jobs.changed(kWhen.format(head.changedAt)), head.unfiled > 0 ? words.state.notInFile(head.unfiled) : "", head.newer ? words.trouble.newer : ""]
+            {[
+              open ? words.jobs.opened : "",
+              words.jobs.changed(kWhen.format(head.changedAt)),
+              head.unfiled > 0 ? words.state.notInFile(head.unfiled) : "",
+              head.newer ? words.trouble.newer : "",
+            ]
               .filter((text) => text !== "")
               .join(" · ")}
           </small>
         </p>
       )}
-      <button type="button" aria-label={`${words.jobs.open}: ${name}`} disabled={open || head.newer} onClick={() => void openKept(head.id)}>
+      <button
+        type="button"
+        aria-label={`${words.jobs.open}: ${name}`}
+        disabled={open || head.newer}
+        onClick={() => void openKept(head.id)}
+      >
         {words.jobs.open}
       </button>
-      <button type="button" aria-label={`${words.jobs.duplicate}: ${name}`} onClick={() => void duplicateJob(head.id, name)}>
+      <button
+        type="button"
+        aria-label={`${words.jobs.duplicate}: ${name}`}
+        onClick={() => void duplicateJob(head.id, name)}
+      >
         {words.jobs.duplicate}
       </button>
-      <button type="button" aria-label={`${words.jobs.rename}: ${name}`} disabled={head.newer} onClick={() => (renaming.value = !renaming.value)}>
+      <button
+        type="button"
+        aria-label={`${words.jobs.rename}: ${name}`}
+        disabled={head.newer}
+        onClick={() => (renaming.value = !renaming.value)}
+      >
         {words.jobs.rename}
       </button>
-      <button type="button" class="danger" aria-label={`${words.jobs.remove}: ${name}`} onClick={() => void removeJob(head.id, name)}>
+      <button
+        type="button"
+        class="danger"
+        aria-label={`${words.jobs.remove}: ${name}`}
+        onClick={() => void removeJob(head.id, name)}
+      >
         {words.jobs.remove}
       </button>
     </li>

@@ -20,7 +20,12 @@ export function Offers() {
         {listed.map((offer) => (
           <li key={offer.text}>
             <span>{offer.text}</span>
-            <button type="button" disabled={readOnly.value} aria-label={words.offers.acceptLong(offer.text)} onClick={() => void takeOffer(offer)}>
+            <button
+              type="button"
+              disabled={readOnly.value}
+              aria-label={words.offers.acceptLong(offer.text)}
+              onClick={() => void takeOffer(offer)}
+            >
               {words.offers.accept}
             </button>
           </li>

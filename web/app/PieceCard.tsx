@@ -34,12 +34,17 @@ function Neighbour(props: { readonly way: string; readonly names: readonly strin
   );
 }
 
-function Card() {
+/// What was tapped; nothing until then.
+export function PieceCard() {
   const card = piece.value;
-  if (card === undefined) return <p class="small soft">{words.piece.nothing}</p>;
-  const cells = card.cells.map((cell) => `${cell.from.text} – ${cell.to.text}: ${cell.bar === "" ? words.piece.cellEmpty : words.piece.cellBar(cell.bar)}`);
+  if (card === undefined) return null;
+  const cells = card.cells.map(
+    (cell) =>
+      `${cell.from.text} – ${cell.to.text}: ${cell.bar === "" ? words.piece.cellEmpty : words.piece.cellBar(cell.bar)}`,
+  );
   return (
-    <div aria-live="polite">
+    <section class="block unit-card" id="unit" aria-label={words.piece.label} aria-live="polite">
+      <h3>{words.piece.label}</h3>
       <h2>{card.name}</h2>
       <p class="small soft">{card.series}</p>
       <dl class="facts">
@@ -59,7 +64,10 @@ function Card() {
         <Neighbour way={words.piece.above} names={card.above} />
         <Neighbour way={words.piece.below} names={card.below} />
       </div>
-    </div>
+      <button type="button" onClick={() => (piece.value = undefined)}>
+        {words.inHand.done}
+      </button>
+    </section>
   );
 }
 
@@ -68,20 +76,27 @@ function firstName(): string {
   return typeof name === "string" ? name : words.piece.findExample;
 }
 
-export function PieceCard() {
+/// A unit asked for by its name, for whoever does not tap.
+export function FindPiece() {
   const name = useSignal("");
   const look = (event: Event): void => {
     event.preventDefault();
     void showPiece(name.value.trim() === "" ? firstName() : name.value.trim());
   };
   return (
-    <section class="block hand unit-card" id="unit" aria-label={words.piece.label}>
-      <h3>{words.piece.label}</h3>
-      <Card />
+    <section class="block hand" aria-label={words.piece.find}>
+      <p class="small soft">{words.piece.nothing}</p>
       <form onSubmit={look}>
         <label class="field">
           <span>{words.piece.find}</span>
-          <input value={name.value} placeholder={firstName()} autocomplete="off" spellcheck={false} maxLength={220} onInput={(event) => (name.value = event.currentTarget.value)} />
+          <input
+            value={name.value}
+            placeholder={firstName()}
+            autocomplete="off"
+            spellcheck={false}
+            maxLength={220}
+            onInput={(event) => (name.value = event.currentTarget.value)}
+          />
         </label>
         <button type="submit">{words.piece.look}</button>
       </form>

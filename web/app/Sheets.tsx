@@ -32,7 +32,9 @@ async function make(): Promise<void> {
 }
 
 function nameFor(ending: string): string {
-  const name = textAt(job.value, "/name").replaceAll(/[^\p{L}\p{N} _-]+/gu, " ").trim();
+  const name = textAt(job.value, "/name")
+    .replaceAll(/[^\p{L}\p{N} _-]+/gu, " ")
+    .trim();
   return `${name === "" ? "job" : name}${ending}`;
 }
 
@@ -55,7 +57,11 @@ function Ready(props: { readonly set: Made }) {
         {set.job === history.value.now.text ? null : <strong>{words.sheets.stale}</strong>}
       </p>
       <div class="row">
-        <button type="button" class="framed" onClick={() => void saveBytes(set.bytes, nameFor(` ${set.paper}.pdf`), "application/pdf")}>
+        <button
+          type="button"
+          class="framed"
+          onClick={() => void saveBytes(set.bytes, nameFor(` ${set.paper}.pdf`), "application/pdf")}
+        >
           {words.sheets.keep}
         </button>
         <a class="button" href={set.address} target="_blank" rel="noopener">
@@ -63,7 +69,11 @@ function Ready(props: { readonly set: Made }) {
         </a>
         <span class="small soft">{words.sheets.printScale}</span>
       </div>
-      {showsPdf() ? <iframe class="preview" title={words.sheets.previewTitle} src={set.address} /> : <p class="small soft">{words.sheets.noPreview}</p>}
+      {showsPdf() ? (
+        <iframe class="preview" title={words.sheets.previewTitle} src={set.address} />
+      ) : (
+        <p class="small soft">{words.sheets.noPreview}</p>
+      )}
     </div>
   );
 }

@@ -41,7 +41,9 @@ export function StateLine() {
         <p>{words.state.example}</p>
       ) : (
         <p id="where">
-          {keeping.value > 0 ? words.state.keeping : [words.state.onlyHere, filedText(), keptText()].filter((text) => text !== "").join(" · ")}
+          {keeping.value > 0
+            ? words.state.keeping
+            : [words.state.onlyHere, filedText(), keptText()].filter((text) => text !== "").join(" · ")}
         </p>
       )}
       {unasked && !isExample.value ? (

@@ -18,7 +18,12 @@ function Cell(props: { readonly point: HoldPoint; readonly number: number }) {
   const open = opened.value === point.code;
   return (
     <li class={count > 0 ? "open" : "clear"}>
-      <button type="button" aria-expanded={open} aria-controls="hold-point" onClick={() => (opened.value = open ? "" : point.code)}>
+      <button
+        type="button"
+        aria-expanded={open}
+        aria-controls="hold-point"
+        onClick={() => (opened.value = open ? "" : point.code)}
+      >
         <span class="number">{props.number}</span>
         <span>
           <span class="title">{words.holdPoints.short[point.code] ?? point.title}</span>
@@ -37,7 +42,11 @@ function Entry(props: { readonly text: string; readonly rule: string; readonly p
         {props.rule === "" ? null : <small class="rule soft">{props.rule}</small>}
       </span>
       {props.place === "" ? null : (
-        <button type="button" aria-label={`${words.holdPoints.show}: ${props.text}`} onClick={() => showPlace(props.place)}>
+        <button
+          type="button"
+          aria-label={`${words.holdPoints.show}: ${props.text}`}
+          onClick={() => showPlace(props.place)}
+        >
           {words.holdPoints.show}
         </button>
       )}
@@ -61,7 +70,9 @@ function Panel(props: { readonly point: HoldPoint }) {
         </ul>
       </div>
       <div>
-        <h3>{findings.length > 0 ? `${words.holdPoints.lacks} · ${words.holdPoints.findings}` : words.holdPoints.lacks}</h3>
+        <h3>
+          {findings.length > 0 ? `${words.holdPoints.lacks} · ${words.holdPoints.findings}` : words.holdPoints.lacks}
+        </h3>
         {findings.length + point.lacks.length === 0 ? <p>{words.holdPoints.none}</p> : null}
         <ul>
           {findings.map((finding) => (

@@ -35,8 +35,8 @@ function Stops(props: { readonly answer: Answer }) {
       {props.answer.stopped.map((stop) => (
         <div class="trouble" key={`${stop.side} ${stop.first_course} ${stop.from.nm}`}>
           <p>
-            <strong>{words.tallies.stopped}</strong> {stop.side}, {words.tallies.courses} {stop.first_course}–{stop.last_course},{" "}
-            {stop.from.text} – {stop.to.text}. {stop.rule}
+            <strong>{words.tallies.stopped}</strong> {stop.side}, {words.tallies.courses} {stop.first_course}–
+            {stop.last_course}, {stop.from.text} – {stop.to.text}. {stop.rule}
           </p>
           <p class="remedy">{stop.remedy}</p>
         </div>

@@ -6,7 +6,24 @@ import { begun, done, redoable, redone, undoable, undone } from "../job/history"
 import { type Json, jobText, textAt, withValue, without } from "../job/pointer";
 import { words } from "../words/words";
 import type { Offer, Side } from "./answer";
-import { course, fieldTrouble, history, inHand, isExample, job, lit, offered, piece, readOnly, refusals, said, shown, sideIndex, trouble, unknownPiece } from "./state";
+import {
+  course,
+  fieldTrouble,
+  history,
+  inHand,
+  isExample,
+  job,
+  lit,
+  offered,
+  piece,
+  readOnly,
+  refusals,
+  said,
+  shown,
+  sideIndex,
+  trouble,
+  unknownPiece,
+} from "./state";
 import { ask, forgetFieldTrouble, redraw, solveNow, trial } from "./solving";
 
 /// Makes `text` the job. The engine has shown it already unless it was refused.
@@ -95,16 +112,24 @@ async function changeTo(changed: Json, what: string): Promise<boolean> {
 export async function typed(field: Field, text: string): Promise<void> {
   if (readOnly.value) return;
   forgetFieldTrouble();
-  const taken = await changeTo(withTyped(job.value, field, text), words.steps.typed(words.inHand.fields[field.name as keyof typeof words.inHand.fields] as string));
+  const taken = await changeTo(
+    withTyped(job.value, field, text),
+    words.steps.typed(words.inHand.fields[field.name as keyof typeof words.inHand.fields] as string),
+  );
   if (taken || refusals.value === undefined) return;
   batch(() => {
-    fieldTrouble.value = { pointer: field.pointer, typed: text, refusals: refusals.value ?? { stringcourse_refusals: 1, refusals: [], beyond: 0 } };
+    fieldTrouble.value = {
+      pointer: field.pointer,
+      typed: text,
+      refusals: refusals.value ?? { stringcourse_refusals: 1, refusals: [], beyond: 0 },
+    };
     refusals.value = undefined;
   });
 }
 
 export async function chooseSeries(id: string): Promise<void> {
-  if (!readOnly.value) await changeTo(withValue(job.value, "/units/series", id), words.steps.typed(words.inHand.fields.series));
+  if (!readOnly.value)
+    await changeTo(withValue(job.value, "/units/series", id), words.steps.typed(words.inHand.fields.series));
 }
 
 export async function putIn(side: Side, kind: NewOpening): Promise<void> {
@@ -139,7 +164,8 @@ export async function begin(sizes: Sizes): Promise<string | undefined> {
     return text;
   }
   const first = solved.refusals?.refusals[0];
-  if (solved.job === undefined || solved.answer === undefined) return `${first?.reason ?? ""} ${first?.remedy ?? ""}`.trim();
+  if (solved.job === undefined || solved.answer === undefined)
+    return `${first?.reason ?? ""} ${first?.remedy ?? ""}`.trim();
   await kOpening.begun(solved.job);
   return undefined;
 }
@@ -187,6 +213,8 @@ export async function showPiece(name: string): Promise<void> {
     if (card !== undefined) piece.value = card;
     unknownPiece.value = card === undefined ? name : "";
   });
+  if (card !== undefined)
+    requestAnimationFrame(() => document.getElementById("unit")?.scrollIntoView({ block: "nearest" }));
 }
 
 export async function tryAgain(): Promise<void> {

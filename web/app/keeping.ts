@@ -23,7 +23,8 @@ let exampleText = "";
 function say(kept: KeepTrouble): void {
   if (kept.kind === "cancelled") return;
   if (kept.kind === "newer") trouble.value = { kind: "message", lead: words.trouble.newer, text: "" };
-  else if (kept.kind === "not-a-job" || kept.kind === "damaged") trouble.value = { kind: "message", lead: words.trouble.notAJob, text: "" };
+  else if (kept.kind === "not-a-job" || kept.kind === "damaged")
+    trouble.value = { kind: "message", lead: words.trouble.notAJob, text: "" };
   else if (kept.kind === "too-large") trouble.value = { kind: "message", lead: words.trouble.fileTooLarge, text: "" };
   else if (kept.kind === "file-failed") trouble.value = { kind: "message", lead: words.trouble.fileFailed, text: "" };
   else if (kept.kind === "not-found") trouble.value = { kind: "message", lead: words.trouble.notFound, text: "" };
@@ -120,7 +121,9 @@ export async function dropFile(file: File): Promise<void> {
 }
 
 function fileName(): string {
-  const name = textAt(readJson(history.value.now.text) ?? {}, "/name").replaceAll(/[^\p{L}\p{N} _-]+/gu, " ").trim();
+  const name = textAt(readJson(history.value.now.text) ?? {}, "/name")
+    .replaceAll(/[^\p{L}\p{N} _-]+/gu, " ")
+    .trim();
   return `${name === "" ? "job" : name}.json`;
 }
 
@@ -129,7 +132,9 @@ export async function toFile(): Promise<void> {
   await queue;
   const open = openJob.value;
   const whole = open !== undefined && open.text.value === history.value.now.text;
-  const done = whole ? await open.saveToFile() : await saveBytes(history.value.now.text, fileName(), "application/json");
+  const done = whole
+    ? await open.saveToFile()
+    : await saveBytes(history.value.now.text, fileName(), "application/json");
   if (!done.ok) return say(done.trouble);
   said.value = words.state.filed(done.value.name);
 }
@@ -180,4 +185,3 @@ export async function startKeeping(example: string): Promise<void> {
     if (text !== "" && !isExample.value) untracked(() => keepText(text));
   });
 }
-

@@ -4,7 +4,19 @@ import type { Edit, Reply, Request } from "../engine/contract";
 import { words } from "../words/words";
 import type { Answer, Refusals } from "./answer";
 import { engine } from "./engine_port";
-import { busy, course, fieldTrouble, history, offered, type Picture, refusals, said, shown, sideIndex, trouble } from "./state";
+import {
+  busy,
+  course,
+  fieldTrouble,
+  history,
+  offered,
+  type Picture,
+  refusals,
+  said,
+  shown,
+  sideIndex,
+  trouble,
+} from "./state";
 
 /// No search in a frame of a drag: the engine lays each wall row by row.
 const kDraftBudget = 0;
@@ -70,7 +82,10 @@ async function findOffers(text: string): Promise<void> {
 }
 
 /// What came of asking for a job: shown, or refused with the last good drawing left standing.
-export type Outcome = { readonly kind: "shown"; readonly job: string | undefined } | { readonly kind: "refused"; readonly refusals: Refusals } | { readonly kind: "failed" };
+export type Outcome =
+  | { readonly kind: "shown"; readonly job: string | undefined }
+  | { readonly kind: "refused"; readonly refusals: Refusals }
+  | { readonly kind: "failed" };
 
 async function solveAndShow(request: Omit<Request, "border">): Promise<Outcome> {
   busy.value = true;

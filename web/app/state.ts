@@ -65,5 +65,7 @@ export const sides = computed(() => shown.value?.answer.sides ?? []);
 /// Offers belong to the job they were worked out for, and to no other.
 export const offersNow = computed(() => {
   const found = offered.value;
-  return found !== undefined && found.job === history.value.now.text && shown.value?.draft !== true ? found.offers : undefined;
+  return found !== undefined && found.job === history.value.now.text && shown.value?.draft !== true
+    ? found.offers
+    : undefined;
 });

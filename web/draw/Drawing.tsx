@@ -26,6 +26,7 @@ interface Frozen {
   readonly pixels: number;
   readonly left: number;
   readonly top: number;
+  readonly aspect: number;
 }
 
 /// While a side is dragged the drawing grows; what does not move must stay where it is on the screen.
@@ -37,7 +38,13 @@ function anchored(frozen: Frozen, head: DrawingHead): { left: number; top: numbe
   return { left: frozen.left + (from.x - now.x) * frozen.pixels, top: frozen.top + (from.y - now.y) * frozen.pixels };
 }
 
-export function Drawing(props: { readonly picture: Picture; readonly kind: "plan" | "elevation"; readonly label: string; readonly tools: ComponentChildren; readonly leading: ComponentChildren }) {
+export function Drawing(props: {
+  readonly picture: Picture;
+  readonly kind: "plan" | "elevation";
+  readonly label: string;
+  readonly tools: ComponentChildren;
+  readonly leading: ComponentChildren;
+}) {
   const { picture, kind } = props;
   const { head } = picture;
   const box = useRef<HTMLDivElement>(null);
@@ -61,9 +68,13 @@ export function Drawing(props: { readonly picture: Picture; readonly kind: "plan
   const pixels = mine && frozen.current ? frozen.current.pixels : fitting(size.value, head) * (kZooms[zoom.value] ?? 1);
   const width = head.width * pixels;
   const height = head.height * pixels;
-  const rest = { left: Math.max(0, (size.value.width - width) / 2), top: Math.max(0, (size.value.height - height) / 2) };
+  const rest = {
+    left: Math.max(0, (size.value.width - width) / 2),
+    top: Math.max(0, (size.value.height - height) / 2),
+  };
   const place = mine && frozen.current ? anchored(frozen.current, head) : rest;
-  if (!mine) frozen.current = { pixels, ...rest };
+  const aspect = mine && frozen.current ? frozen.current.aspect : head.width / head.height;
+  if (!mine) frozen.current = { pixels, ...rest, aspect };
 
   const changeZoom = (to: number): void => {
     const element = box.current;
@@ -72,7 +83,9 @@ export function Drawing(props: { readonly picture: Picture; readonly kind: "plan
     const factor = (kZooms[zoom.value] ?? 1) / before;
     if (element === null) return;
     const middle = { x: element.scrollLeft + element.clientWidth / 2, y: element.scrollTop + element.clientHeight / 2 };
-    requestAnimationFrame(() => element.scrollTo(middle.x * factor - element.clientWidth / 2, middle.y * factor - element.clientHeight / 2));
+    requestAnimationFrame(() =>
+      element.scrollTo(middle.x * factor - element.clientWidth / 2, middle.y * factor - element.clientHeight / 2),
+    );
   };
 
   useEffect(() => {
@@ -91,17 +104,40 @@ export function Drawing(props: { readonly picture: Picture; readonly kind: "plan
         {props.leading}
         <div class="view-tools">
           {props.tools}
-          <button type="button" class="sign" aria-label={words.drawing.smaller} disabled={zoom.value === 0} onClick={() => changeZoom(zoom.value - 1)}>
+          <button
+            type="button"
+            class="sign"
+            aria-label={words.drawing.smaller}
+            disabled={zoom.value === 0}
+            onClick={() => changeZoom(zoom.value - 1)}
+          >
             −
           </button>
-          <button type="button" class="sign" aria-label={words.drawing.larger} disabled={largest.value} onClick={() => changeZoom(zoom.value + 1)}>
+          <button
+            type="button"
+            class="sign"
+            aria-label={words.drawing.larger}
+            disabled={largest.value}
+            onClick={() => changeZoom(zoom.value + 1)}
+          >
             +
           </button>
         </div>
       </div>
       {/* biome-ignore lint/a11y/useKeyWithClickEvents: units are reached by name and neighbour from the keyboard */}
-      <div class={`box ${kind}`} ref={box} role="group" aria-label={props.label} tabIndex={0} onClick={tap} style={{ "--aspect": head.width / head.height }}>
-        <div class="paper" style={{ width: `${width}px`, height: `${height}px`, left: `${place.left}px`, top: `${place.top}px` }}>
+      <div
+        class={`box ${kind}`}
+        ref={box}
+        role="group"
+        aria-label={props.label}
+        tabIndex={0}
+        onClick={tap}
+        style={{ "--aspect": aspect }}
+      >
+        <div
+          class="paper"
+          style={{ width: `${width}px`, height: `${height}px`, left: `${place.left}px`, top: `${place.top}px` }}
+        >
           <Ink svg={picture.svg} chosen={piece.value?.name} />
           <Grips head={head} drawing={kind} pixels={pixels} />
         </div>

@@ -51,7 +51,11 @@ function OneGrip(props: Props & { readonly handle: Handle; readonly place: GripP
   const start = useRef<{ x: number; y: number; id: number; moved: boolean } | undefined>(undefined);
   const rest = useRef<ReturnType<typeof setTimeout> | undefined>(undefined);
   const now = held.value;
-  const mine = now !== undefined && now.drawing === drawing && now.hold.grip === place.grip && now.hold.handle.place === handle.place;
+  const mine =
+    now !== undefined &&
+    now.drawing === drawing &&
+    now.hold.grip === place.grip &&
+    now.hold.handle.place === handle.place;
 
   const down = (event: PointerEvent): void => {
     if (event.button !== 0 || !(event.currentTarget instanceof HTMLElement)) return;
@@ -108,11 +112,16 @@ function OneGrip(props: Props & { readonly handle: Handle; readonly place: GripP
     if (held.value?.by === "keys") void letGo();
   };
 
-  const classes = ["grip", place.grip === "body" || place.grip === "side" ? place.grip : "edge", place.lies, place.side];
+  const classes = [
+    "grip",
+    place.grip === "body" || place.grip === "side" ? place.grip : "edge",
+    place.lies,
+    place.side,
+  ];
   if (inHand.value === handle.place) classes.push("chosen");
   if (lit.value === handle.place) classes.push("lit");
   if (mine) classes.push("held");
-  if (handle.kind === "opening" && !handle.shown) classes.push("elsewhere");
+  if (handle.kind === "opening" && handle.shown === false) classes.push("elsewhere");
   return (
     <div
       class={classes.join(" ")}
@@ -159,7 +168,11 @@ function Tag(props: { readonly places: readonly GripPlace[] }) {
   const now = held.value;
   const place = props.places.find((one) => one.grip === now?.hold.grip);
   if (now === undefined || place === undefined) return null;
-  const below = { left: `${place.left + place.width / 2}px`, top: `${Math.max(0, place.top - 30)}px`, transform: "translateX(-50%)" };
+  const below = {
+    left: `${place.left + place.width / 2}px`,
+    top: `${Math.max(0, place.top - 30)}px`,
+    transform: "translateX(-50%)",
+  };
   return (
     <div class={now.snapped ? "tag" : "tag free"} aria-hidden="true" style={below}>
       {heldPlace()}
@@ -181,10 +194,14 @@ export function Grips(props: Props) {
   return (
     <div class="grips">
       {all.map(({ handle, places }) =>
-        places.map((place) => <OneGrip key={`${handle.place} ${place.grip}`} {...props} handle={handle} place={place} />),
+        places.map((place) => (
+          <OneGrip key={`${handle.place} ${place.grip}`} {...props} handle={handle} place={place} />
+        )),
       )}
       {all.map(({ handle, places }) =>
-        now !== undefined && now.drawing === props.drawing && now.hold.handle.place === handle.place ? <Tag key="tag" places={places} /> : null,
+        now !== undefined && now.drawing === props.drawing && now.hold.handle.place === handle.place ? (
+          <Tag key="tag" places={places} />
+        ) : null,
       )}
     </div>
   );

@@ -18,8 +18,9 @@ export interface GripPlace {
 }
 
 export const kThumb = 44;
-/// A dimension's text: so far outside the wall's face, so long, so high, in micrometres on paper.
-const kDimension = { out: 8_500, along: 56_000, across: 7_500 } as const;
+/// A dimension's text on paper, micrometres: its middle so far outside the wall's face (texts stand above their line, read
+/// from below or from the right), so long, so high.
+const kDimension = { near: 9_100, far: 14_900, along: 66_000, across: 6_600 } as const;
 
 type Box = Pick<Handle, "x" | "y" | "width" | "height">;
 
@@ -38,7 +39,7 @@ function placed(grip: Grip, box: Box, pixels: number, lies: GripPlace["lies"]): 
 function edge(body: GripPlace, grip: "from" | "to", handle: OpeningHandle, pixels: number): GripPlace {
   const [ax, ay] = handle.along;
   const far = grip === "to";
-  const after = (ax + ay > 0) === far;
+  const after = ax + ay > 0 === far;
   const lies = body.lies;
   const centreX = (handle.x + handle.width / 2) * pixels;
   const centreY = (handle.y + handle.height / 2) * pixels;
@@ -46,7 +47,17 @@ function edge(body: GripPlace, grip: "from" | "to", handle: OpeningHandle, pixel
   const y = after ? (handle.y + handle.height) * pixels : handle.y * pixels - kThumb;
   const left = lies === "lying" ? x : centreX - kThumb / 2;
   const top = lies === "lying" ? centreY - kThumb / 2 : y;
-  return { grip, left, top, width: kThumb, height: kThumb, insetX: 0, insetY: 0, lies, side: after ? "after" : "before" };
+  return {
+    grip,
+    left,
+    top,
+    width: kThumb,
+    height: kThumb,
+    insetX: 0,
+    insetY: 0,
+    lies,
+    side: after ? "after" : "before",
+  };
 }
 
 /// The body of an opening, then its two edges.
@@ -60,10 +71,12 @@ export function openingGrips(handle: OpeningHandle, pixels: number): readonly [G
 export function sideGrip(handle: SideHandle, pixels: number): GripPlace {
   const [ox, oy] = handle.outward;
   const lies = ox === 0 ? "lying" : "standing";
-  const half = (lies === "lying" ? handle.height : handle.width) / 2 + kDimension.out;
+  const out = ox > 0 || oy > 0 ? kDimension.near : kDimension.far;
+  const half = (lies === "lying" ? handle.height : handle.width) / 2 + out;
+  const long = Math.min(kDimension.along, lies === "lying" ? handle.width : handle.height);
   const centreX = handle.x + handle.width / 2 + ox * half;
   const centreY = handle.y + handle.height / 2 + oy * half;
-  const wide = lies === "lying" ? kDimension.along : kDimension.across;
-  const high = lies === "lying" ? kDimension.across : kDimension.along;
+  const wide = lies === "lying" ? long : kDimension.across;
+  const high = lies === "lying" ? kDimension.across : long;
   return placed("side", { x: centreX - wide / 2, y: centreY - high / 2, width: wide, height: high }, pixels, lies);
 }

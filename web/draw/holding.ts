@@ -49,15 +49,32 @@ function anchorFor(head: DrawingHead, handle: Handle): SideHandle | undefined {
   const [ox, oy] = handle.outward;
   const reach = (side: SideHandle): number => (side.x + side.width / 2) * ox + (side.y + side.height / 2) * oy;
   const sides = head.handles.filter((one): one is SideHandle => one.kind === "side");
-  return sides.reduce<SideHandle | undefined>((best, side) => (best === undefined || reach(side) < reach(best) ? side : best), undefined);
+  return sides.reduce<SideHandle | undefined>(
+    (best, side) => (best === undefined || reach(side) < reach(best) ? side : best),
+    undefined,
+  );
 }
 
 function holdOf(head: DrawingHead, handle: Handle, grip: Grip, pixels: number): Hold {
   const pitch = pitchOf(handle);
-  return { handle, grip, scale: head.scale, pixels, pitch, free: [...freeFor(handle, grip, pitch)].sort((a, b) => a - b) };
+  return {
+    handle,
+    grip,
+    scale: head.scale,
+    pixels,
+    pitch,
+    free: [...freeFor(handle, grip, pitch)].sort((a, b) => a - b),
+  };
 }
 
-export function takeHold(drawing: Held["drawing"], head: DrawingHead, handle: Handle, grip: Grip, pixels: number, by: Held["by"]): Held | undefined {
+export function takeHold(
+  drawing: Held["drawing"],
+  head: DrawingHead,
+  handle: Handle,
+  grip: Grip,
+  pixels: number,
+  by: Held["by"],
+): Held | undefined {
   if (readOnly.value) return undefined;
   const hold = holdOf(head, handle, grip, pixels);
   const anchor = anchorFor(head, handle);

@@ -1,6 +1,20 @@
 // The engine's SVG as a node of the page. The engine escapes every text of a job; this is the second fence.
 
-const kAllowed = new Set(["svg", "title", "desc", "g", "path", "circle", "text", "tspan", "defs", "pattern", "rect", "line", "clipPath"]);
+const kAllowed = new Set([
+  "svg",
+  "title",
+  "desc",
+  "g",
+  "path",
+  "circle",
+  "text",
+  "tspan",
+  "defs",
+  "pattern",
+  "rect",
+  "line",
+  "clipPath",
+]);
 const kSvg = "http://www.w3.org/2000/svg";
 
 function lawful(element: Element): boolean {

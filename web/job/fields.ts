@@ -89,7 +89,12 @@ const kSizes = {
 } as const;
 
 /// The job with an opening of common size put into a side, a few feet from its start corner, and that opening's place.
-export function withOpening(job: Json, sideName: string, startCorner: string, kind: NewOpening): { job: Json; name: string; place: string } {
+export function withOpening(
+  job: Json,
+  sideName: string,
+  startCorner: string,
+  kind: NewOpening,
+): { job: Json; name: string; place: string } {
   const sizes = textAt(job, "/tape") === "millimetres" ? kSizes.millimetres : kSizes.inches;
   const name = freeName(job, kind === "window" ? "W" : "D");
   const sill = kind === "window" ? { sill_course: 5 } : {};

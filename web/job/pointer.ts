@@ -55,7 +55,11 @@ function changed(value: Json, parts: readonly string[], change: Change): Json {
   const [part, ...rest] = parts;
   if (part === undefined) return change === "take-out" ? value : change.put;
   const last = rest.length === 0;
-  const inner = last ? (change === "take-out" ? undefined : change.put) : changed(child(value, part) ?? {}, rest, change);
+  const inner = last
+    ? change === "take-out"
+      ? undefined
+      : change.put
+    : changed(child(value, part) ?? {}, rest, change);
   if (Array.isArray(value)) return changedList(value as readonly Json[], part, inner);
   return changedObject(isObject(value) ? value : {}, part, inner);
 }

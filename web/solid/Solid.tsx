@@ -17,7 +17,15 @@ const failed = signal(false);
 function inks(): Inks {
   const style = getComputedStyle(document.documentElement);
   const read = (name: string): string => style.getPropertyValue(name).trim();
-  return { paper: read("--paper"), unit: read("--unit"), tint: read("--tint"), grey: read("--grey"), ink: read("--ink"), soft: read("--ink-soft"), chalk: read("--chalk") };
+  return {
+    paper: read("--paper"),
+    unit: read("--unit"),
+    tint: read("--tint"),
+    grey: read("--grey"),
+    ink: read("--ink"),
+    soft: read("--ink-soft"),
+    chalk: read("--chalk"),
+  };
 }
 
 async function fetchSolids(text: string): Promise<void> {
@@ -106,11 +114,23 @@ function Space() {
     <>
       <div class="view-head">
         <div class="stepper" role="group" aria-label={words.drawing.courseLabel}>
-          <button type="button" class="signs" aria-label={words.drawing.lower} disabled={course.value <= 1} onClick={() => stepCourse(-1)}>
+          <button
+            type="button"
+            class="signs"
+            aria-label={words.drawing.lower}
+            disabled={course.value <= 1}
+            onClick={() => stepCourse(-1)}
+          >
             ‹
           </button>
           <output class="at">{words.solid.upTo(course.value, courses.value)}</output>
-          <button type="button" class="signs" aria-label={words.drawing.higher} disabled={course.value >= courses.value} onClick={() => stepCourse(1)}>
+          <button
+            type="button"
+            class="signs"
+            aria-label={words.drawing.higher}
+            disabled={course.value >= courses.value}
+            onClick={() => stepCourse(1)}
+          >
             ›
           </button>
         </div>
@@ -121,7 +141,12 @@ function Space() {
           <button type="button" onClick={() => view.current?.turn(0.3, 0)}>
             {words.solid.turnRight}
           </button>
-          <button type="button" class="sign" aria-label={words.solid.farther} onClick={() => view.current?.nearer(1 / 1.25)}>
+          <button
+            type="button"
+            class="sign"
+            aria-label={words.solid.farther}
+            onClick={() => view.current?.nearer(1 / 1.25)}
+          >
             −
           </button>
           <button type="button" class="sign" aria-label={words.solid.nearer} onClick={() => view.current?.nearer(1.25)}>

@@ -52,7 +52,9 @@ function addLetter(out: number[], letter: string, middle: Triple, size: Triple):
 }
 
 function order(solids: Solids): readonly number[] {
-  return solids.names.map((_, index) => index).sort((a, b) => (solids.courses[a] ?? 0) - (solids.courses[b] ?? 0) || a - b);
+  return solids.names
+    .map((_, index) => index)
+    .sort((a, b) => (solids.courses[a] ?? 0) - (solids.courses[b] ?? 0) || a - b);
 }
 
 export function stocked(solids: Solids): Stock {

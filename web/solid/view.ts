@@ -167,8 +167,19 @@ export function makeView(canvas: HTMLCanvasElement): View {
   const camera = new PerspectiveCamera(30, 1, 0.05, 2000);
   camera.up.set(0, 0, 1);
   const uniforms = { unit: colour(), tint: colour(), grey: colour(), ink: colour(), chalk: colour() };
-  const faceMaterial = new ShaderMaterial({ uniforms, vertexShader: kFaceVertex, fragmentShader: kFaceFragment, polygonOffset: true, polygonOffsetFactor: 1, polygonOffsetUnits: 1 });
-  const edgeMaterial = new ShaderMaterial({ uniforms: { ink: uniforms.ink }, vertexShader: kEdgeVertex, fragmentShader: kEdgeFragment });
+  const faceMaterial = new ShaderMaterial({
+    uniforms,
+    vertexShader: kFaceVertex,
+    fragmentShader: kFaceFragment,
+    polygonOffset: true,
+    polygonOffsetFactor: 1,
+    polygonOffsetUnits: 1,
+  });
+  const edgeMaterial = new ShaderMaterial({
+    uniforms: { ink: uniforms.ink },
+    vertexShader: kEdgeVertex,
+    fragmentShader: kEdgeFragment,
+  });
   const letterMaterial = new LineBasicMaterial();
   const barMaterial = new LineBasicMaterial();
 
@@ -188,7 +199,11 @@ export function makeView(canvas: HTMLCanvasElement): View {
     const narrow = Math.min(1, camera.aspect);
     const distance = (reach / Math.sin((camera.fov * Math.PI) / 360) / narrow) * far * 0.92;
     const middle = [(lx + hx) / 2, (ly + hy) / 2, (lz + hz) / 2] as const;
-    camera.position.set(middle[0] + distance * Math.cos(up) * Math.cos(around), middle[1] + distance * Math.cos(up) * Math.sin(around), middle[2] + distance * Math.sin(up));
+    camera.position.set(
+      middle[0] + distance * Math.cos(up) * Math.cos(around),
+      middle[1] + distance * Math.cos(up) * Math.sin(around),
+      middle[2] + distance * Math.sin(up),
+    );
     camera.lookAt(...middle);
     camera.near = Math.max(0.05, distance - reach * 2);
     camera.far = distance + reach * 3;
@@ -224,7 +239,12 @@ export function makeView(canvas: HTMLCanvasElement): View {
     lay(next) {
       clear();
       stock = next;
-      bodies = { faces: facesOf(next, faceMaterial), edges: edgesOf(next, edgeMaterial), letters: linesOf(next.letters, letterMaterial), bars: linesOf(barPoints(next, 0), barMaterial) };
+      bodies = {
+        faces: facesOf(next, faceMaterial),
+        edges: edgesOf(next, edgeMaterial),
+        letters: linesOf(next.letters, letterMaterial),
+        bars: linesOf(barPoints(next, 0), barMaterial),
+      };
       scene.add(bodies.faces, bodies.edges, bodies.letters, bodies.bars);
       count();
     },
