@@ -1,22 +1,16 @@
-import { existsSync } from "node:fs";
-import { defineConfig, type Plugin } from "vite";
+import { defineConfig } from "vite";
+import { precache } from "./offline/precache_plugin.ts";
 
-/// The service worker comes with the build, never with `vite dev`.
-async function offline(): Promise<Plugin[]> {
-  if (!existsSync(new URL("./offline/precache_plugin.ts", import.meta.url))) return [];
-  const { precache } = await import("./offline/precache_plugin");
-  return [precache()];
-}
-
-export default defineConfig(async () => ({
+// Paths are relative, so that the build works in any folder of any static host.
+export default defineConfig({
   base: "./",
-  plugins: await offline(),
+  plugins: [precache()],
   build: {
     target: "es2022",
     assetsInlineLimit: 0,
     modulePreload: { polyfill: false },
     chunkSizeWarningLimit: 700,
   },
-  worker: { format: "es" as const },
+  worker: { format: "es" },
   server: { fs: { allow: [".."] } },
-}));
+});

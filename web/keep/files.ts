@@ -1,0 +1,105 @@
+// Files: in by a dialog or a drop, out by a dialog where the browser has one, else as a download.
+import { kLargestDocument } from "./document";
+import { fileTrouble, trouble, well } from "./outcome";
+import type { Kept } from "./types";
+
+/// File System Access, not in every browser and not in TypeScript's library.
+export interface FileHandle {
+  readonly name: string;
+  createWritable(): Promise<{ write(data: BlobPart): Promise<void>; close(): Promise<void> }>;
+}
+interface Dialogs {
+  showSaveFilePicker?(options: object): Promise<FileHandle>;
+}
+
+const kJobFiles = [{ description: "Job", accept: { "application/json": [".json"] } }];
+const kDownloadLife = 60_000; // a download may ask for its bytes a while after it was begun
+
+/// Letters, digits and a few marks of a job's name; never empty.
+export function fileNameOf(name: string, ending: string): string {
+  const plain = name
+    .normalize("NFC")
+    .replace(/[^\p{L}\p{N} _-]+/gu, " ")
+    .replace(/\s+/g, " ")
+    .trim()
+    .slice(0, 80)
+    .trim();
+  return `${plain === "" ? "job" : plain}.${ending}`;
+}
+
+export async function readFile(file: File): Promise<Kept<{ readonly text: string; readonly name: string }>> {
+  if (file.size > kLargestDocument) return trouble("too-large");
+  let bytes: ArrayBuffer;
+  try {
+    bytes = await file.arrayBuffer();
+  } catch (error) {
+    return fileTrouble(error, "");
+  }
+  try {
+    return well({ text: new TextDecoder("utf-8", { fatal: true }).decode(bytes), name: file.name });
+  } catch {
+    return trouble("not-a-job");
+  }
+}
+
+export function pickFile(): Promise<Kept<{ readonly text: string; readonly name: string }>> {
+  const input = document.createElement("input");
+  input.type = "file";
+  input.accept = ".json,application/json";
+  return new Promise((resolve) => {
+    input.addEventListener("cancel", () => resolve(trouble("cancelled")));
+    input.addEventListener("change", () => {
+      const file = input.files?.[0];
+      resolve(file === undefined ? trouble("cancelled") : readFile(file));
+    });
+    input.click();
+  });
+}
+
+async function writeTo(handle: FileHandle, bytes: BlobPart): Promise<void> {
+  const stream = await handle.createWritable(); // a file beside, which close() puts in the place of the old one
+  await stream.write(bytes);
+  await stream.close();
+}
+
+function download(bytes: BlobPart, name: string, type: string): void {
+  const url = URL.createObjectURL(new Blob([bytes], { type }));
+  const link = document.createElement("a");
+  link.href = url;
+  link.download = name;
+  link.click();
+  setTimeout(() => URL.revokeObjectURL(url), kDownloadLife);
+}
+
+export type Written = { readonly to: "file" | "download"; readonly name: string; readonly handle?: FileHandle };
+
+/// Bytes to a file: `handle`'s, one that the user picks, or a download.
+export async function writeFile(
+  bytes: BlobPart,
+  name: string,
+  type: string,
+  handle?: FileHandle,
+): Promise<Kept<Written>> {
+  const dialogs = globalThis as Dialogs;
+  try {
+    if (handle === undefined && dialogs.showSaveFilePicker === undefined) {
+      download(bytes, name, type);
+      return well({ to: "download", name });
+    }
+    const types = type === "application/json" ? { types: kJobFiles } : {};
+    const target = handle ?? (await dialogs.showSaveFilePicker?.({ suggestedName: name, ...types }));
+    if (target === undefined) return trouble("file-failed");
+    await writeTo(target, bytes);
+    return well({ to: "file", name: target.name, handle: target });
+  } catch (error) {
+    return fileTrouble(error, typeof bytes === "string" ? bytes : "");
+  }
+}
+
+export function saveBytes(
+  bytes: BlobPart,
+  name: string,
+  type: string,
+): Promise<Kept<{ readonly to: "file" | "download"; readonly name: string }>> {
+  return writeFile(bytes, name, type);
+}
