@@ -1,9 +1,9 @@
 // What is in hand, with every size that can be typed, in the job's own text.
 import { useSignal } from "@preact/signals";
 import { type Field, fieldsAt, type NewOpening } from "../job/fields";
-import { textAt } from "../job/pointer";
+import { textAt, valueAt } from "../job/pointer";
 import { words } from "../words/words";
-import { chooseSeries, putIn, takeInHand, takeOut, typed } from "./actions";
+import { chooseSeries, putBars, putIn, takeInHand, takeOut, typed } from "./actions";
 import { fieldTrouble, inHand, job, readOnly, shown } from "./state";
 
 function nameOf(field: Field): string {
@@ -79,6 +79,36 @@ function SeriesLine() {
   );
 }
 
+/// Steel is never chosen here: its size and spacing are typed from the user's drawings.
+function Bars() {
+  const refused = useSignal("");
+  if (valueAt(job.value, "/steel/bars") !== undefined) return null;
+  const send = async (event: SubmitEvent): Promise<void> => {
+    event.preventDefault();
+    const form = new FormData(event.currentTarget as HTMLFormElement);
+    refused.value = (await putBars(String(form.get("size") ?? ""), String(form.get("spacing") ?? ""))) ?? "";
+  };
+  return (
+    <form class="bars" onSubmit={(event) => void send(event as unknown as SubmitEvent)} aria-label={words.inHand.bars}>
+      <p class="small soft">{words.inHand.bars}</p>
+      <label class="field">
+        <span>{words.inHand.fields.size}</span>
+        <input name="size" required maxLength={20} autocomplete="off" />
+      </label>
+      <label class="field">
+        <span>{words.inHand.fields.spacing}</span>
+        <input name="spacing" required maxLength={60} autocomplete="off" />
+      </label>
+      <button type="submit" class="framed" disabled={readOnly.value}>
+        {words.inHand.putBars}
+      </button>
+      <p class="small danger" role="status">
+        {refused.value}
+      </p>
+    </form>
+  );
+}
+
 const kNew: readonly NewOpening[] = ["door", "window", "overhead"];
 
 function PutIn(props: { readonly place: string }) {
@@ -136,6 +166,7 @@ export function InHand() {
         <FieldLine key={`${field.pointer} ${field.text}`} field={field} />
       ))}
       {place === "" ? <SeriesLine /> : null}
+      {place === "" ? <Bars /> : null}
       <p class="small soft">{words.inHand.notation}</p>
       {place !== "" && !opening ? <PutIn place={place} /> : null}
       {place === "" ? null : (

@@ -88,13 +88,13 @@ export function Sheets() {
         <h2 id="sheets-title">{words.sheets.label}</h2>
         <p class="lead small soft">{words.sheets.lead}</p>
         <div class="row">
-          <div class="choice" role="group" aria-label={words.sheets.paper}>
+          <fieldset class="choice" aria-label={words.sheets.paper}>
             {(["letter", "a4"] as const).map((size) => (
               <button type="button" key={size} aria-pressed={paper.value === size} onClick={() => (paper.value = size)}>
                 {words.sheets[size]}
               </button>
             ))}
-          </div>
+          </fieldset>
           <button type="button" class="filled" disabled={making.value} onClick={() => void make()}>
             {making.value ? words.sheets.making : words.sheets.make}
           </button>

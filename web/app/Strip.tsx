@@ -58,7 +58,7 @@ function Panel(props: { readonly point: HoldPoint }) {
   const { point } = props;
   const findings = findingsOf(point);
   return (
-    <div class="hold" id="hold-point" role="region" aria-label={point.title}>
+    <section class="hold" id="hold-point" aria-label={point.title}>
       <div>
         <h3>{words.holdPoints.asks}</h3>
         <ul>
@@ -83,7 +83,7 @@ function Panel(props: { readonly point: HoldPoint }) {
           ))}
         </ul>
       </div>
-    </div>
+    </section>
   );
 }
 

@@ -1,47 +1,20 @@
 // The plan of a course and the elevation of a side, with what leads through them.
 import { Drawing } from "../draw/Drawing";
 import { words } from "../words/words";
-import { seeSide, stepCourse } from "./actions";
+import { seeSide } from "./actions";
 import { saveDrawing } from "./Sheets";
-import { course, courses, freeHand, shown, sideIndex, sides } from "./state";
-
-function CourseStepper() {
-  const number = course.value;
-  const of = courses.value;
-  return (
-    <div class="stepper" role="group" aria-label={words.drawing.courseLabel}>
-      <button
-        type="button"
-        class="signs"
-        aria-label={words.drawing.lower}
-        disabled={number <= 1}
-        onClick={() => stepCourse(-1)}
-      >
-        ‹
-      </button>
-      <output class="at">{words.drawing.course(number, of)}</output>
-      <button
-        type="button"
-        class="signs"
-        aria-label={words.drawing.higher}
-        disabled={number >= of}
-        onClick={() => stepCourse(1)}
-      >
-        ›
-      </button>
-    </div>
-  );
-}
+import { freeHand, shown, sideIndex, sides } from "./state";
+import { Stepper } from "./Stepper";
 
 function SideChoice() {
   return (
-    <div class="choice" role="group" aria-label={words.drawing.sides}>
+    <fieldset class="choice" aria-label={words.drawing.sides}>
       {sides.value.map((side, index) => (
         <button type="button" key={side.place} aria-pressed={index === sideIndex.value} onClick={() => seeSide(index)}>
           {side.name}
         </button>
       ))}
-    </div>
+    </fieldset>
   );
 }
 
@@ -73,7 +46,7 @@ export function PlanView() {
       picture={picture}
       kind="plan"
       label={`${words.drawing.plan}: ${picture.head.title}`}
-      leading={<CourseStepper />}
+      leading={<Stepper at={words.drawing.course} />}
       tools={tools}
     />
   );

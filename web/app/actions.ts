@@ -1,7 +1,7 @@
 // What the user does to the job: each is one step of undo, or nothing.
 import { batch } from "@preact/signals";
 import type { Edit } from "../engine/contract";
-import { type Field, type NewOpening, withOpening, withTyped } from "../job/fields";
+import { type Field, type NewOpening, withBars, withOpening, withTyped } from "../job/fields";
 import { begun, done, redoable, redone, undoable, undone } from "../job/history";
 import { type Json, jobText, textAt, withValue, without } from "../job/pointer";
 import { words } from "../words/words";
@@ -132,6 +132,14 @@ export async function chooseSeries(id: string): Promise<void> {
     await changeTo(withValue(job.value, "/units/series", id), words.steps.typed(words.inHand.fields.series));
 }
 
+/// Bars as typed; hands back what was refused.
+export async function putBars(size: string, spacing: string): Promise<string | undefined> {
+  if (readOnly.value || (await changeTo(withBars(job.value, size, spacing), words.steps.bars))) return undefined;
+  const first = refusals.value?.refusals[0];
+  refusals.value = undefined;
+  return first === undefined ? "" : `${first.reason} ${first.remedy}`;
+}
+
 export async function putIn(side: Side, kind: NewOpening): Promise<void> {
   if (readOnly.value) return;
   const made = withOpening(job.value, side.name, side.start, kind);
@@ -203,7 +211,8 @@ export function showPlace(place: string): void {
   lit.value = match?.[1] ?? "";
   if (match?.[1] !== undefined) takeInHand(match[1]);
   else inHand.value = "";
-  document.getElementById("plan")?.scrollIntoView({ block: "nearest" });
+  const seen = match === null ? "in-hand" : "plan";
+  document.getElementById(seen)?.scrollIntoView({ block: "nearest" });
 }
 
 export async function showPiece(name: string): Promise<void> {

@@ -47,7 +47,7 @@ export function Drawing(props: {
 }) {
   const { picture, kind } = props;
   const { head } = picture;
-  const box = useRef<HTMLDivElement>(null);
+  const box = useRef<HTMLElement>(null);
   const size = useSignal<Size>({ width: 0, height: 0 });
   const zoom = useSignal(0);
   const frozen = useRef<Frozen | undefined>(undefined);
@@ -125,11 +125,11 @@ export function Drawing(props: {
         </div>
       </div>
       {/* biome-ignore lint/a11y/useKeyWithClickEvents: units are reached by name and neighbour from the keyboard */}
-      <div
+      <section
         class={`box ${kind}`}
         ref={box}
-        role="group"
         aria-label={props.label}
+        // biome-ignore lint/a11y/noNoninteractiveTabindex: a box that scrolls must be reached by keys
         tabIndex={0}
         onClick={tap}
         style={{ "--aspect": aspect }}
@@ -141,7 +141,7 @@ export function Drawing(props: {
           <Ink svg={picture.svg} chosen={piece.value?.name} />
           <Grips head={head} drawing={kind} pixels={pixels} />
         </div>
-      </div>
+      </section>
     </figure>
   );
 }

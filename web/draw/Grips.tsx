@@ -28,7 +28,7 @@ function labelOf(handle: Handle, grip: Grip): string {
   return grip === "to" ? words.drawing.toEdge(handle.name) : words.drawing.openingHandle(handle.name);
 }
 
-function valueOf(handle: Handle, grip: Grip): number {
+function standsAt(handle: Handle, grip: Grip): number {
   if (handle.kind === "side") return handle.length_nm;
   return grip === "to" ? handle.to_nm : handle.from_nm;
 }
@@ -128,7 +128,7 @@ function OneGrip(props: Props & { readonly handle: Handle; readonly place: GripP
       role="slider"
       tabIndex={0}
       aria-label={labelOf(handle, place.grip)}
-      aria-valuenow={valueOf(handle, place.grip)}
+      aria-valuenow={standsAt(handle, place.grip)}
       aria-valuetext={handle.label}
       aria-readonly={readOnly.value}
       aria-orientation={place.lies === "lying" ? "horizontal" : "vertical"}

@@ -41,7 +41,9 @@ function buildingFields(job: Json): readonly Field[] {
   const fields: Field[] = [{ ...field(job, "/name", "name"), free: true }];
   if (valueAt(job, "/heights/courses") !== undefined) fields.push(field(job, "/heights/courses", "courses"));
   if (valueAt(job, "/heights/height") !== undefined) fields.push(field(job, "/heights/height", "wallHeight"));
-  if (valueAt(job, "/steel/bars/spacing") !== undefined) fields.push(field(job, "/steel/bars/spacing", "spacing"));
+  for (const key of ["size", "spacing"]) {
+    if (valueAt(job, `/steel/bars/${key}`) !== undefined) fields.push(field(job, `/steel/bars/${key}`, key));
+  }
   for (const key of ["drawn_by", "issued"]) fields.push({ ...field(job, `/${key}`, key), free: true });
   return fields;
 }
@@ -60,6 +62,11 @@ export function withTyped(job: Json, field: Field, typed: string): Json {
   if (field.free && text === "" && field.pointer !== "/name") return without(job, field.pointer);
   if (field.whole && /^\d{1,6}$/.test(text)) return withValue(job, field.pointer, Number(text));
   return withValue(job, field.pointer, text);
+}
+
+/// The job with upright bars of a size and spacing that the user's drawings ask for, at corners and jambs too.
+export function withBars(job: Json, size: string, spacing: string): Json {
+  return withValue(job, "/steel/bars", { size: size.trim(), corners: true, jambs: true, spacing: spacing.trim() });
 }
 
 export type NewOpening = "door" | "window" | "overhead";

@@ -27,7 +27,7 @@ export function followLook(): void {
     if (chosen() === undefined) look.value = asked();
   });
   effect(() => {
-    document.documentElement.dataset["look"] = look.value;
+    document.documentElement.setAttribute("data-look", look.value);
   });
 }
 

@@ -1,9 +1,10 @@
 // The sheet with the units in space: opened on wish, turned by hand, wheel or keys, told in words as well.
 import { signal, useSignalEffect } from "@preact/signals";
 import { useEffect, useRef } from "preact/hooks";
-import { showPiece, stepCourse } from "../app/actions";
+import { showPiece } from "../app/actions";
+import { Stepper } from "../app/Stepper";
 import { ask } from "../app/solving";
-import { course, courses, history, piece, shown } from "../app/state";
+import { course, history, piece, shown } from "../app/state";
 import { look } from "../look/theme";
 import { words } from "../words/words";
 import { exceptionsUpTo, type Stock, stocked } from "./stock";
@@ -113,27 +114,7 @@ function Space() {
   return (
     <>
       <div class="view-head">
-        <div class="stepper" role="group" aria-label={words.drawing.courseLabel}>
-          <button
-            type="button"
-            class="signs"
-            aria-label={words.drawing.lower}
-            disabled={course.value <= 1}
-            onClick={() => stepCourse(-1)}
-          >
-            ‹
-          </button>
-          <output class="at">{words.solid.upTo(course.value, courses.value)}</output>
-          <button
-            type="button"
-            class="signs"
-            aria-label={words.drawing.higher}
-            disabled={course.value >= courses.value}
-            onClick={() => stepCourse(1)}
-          >
-            ›
-          </button>
-        </div>
+        <Stepper at={words.solid.upTo} />
         <div class="view-tools">
           <button type="button" onClick={() => view.current?.turn(-0.3, 0)}>
             {words.solid.turnLeft}

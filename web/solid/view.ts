@@ -197,7 +197,7 @@ export function makeView(canvas: HTMLCanvasElement): View {
     const [hx, hy, hz] = stock.high;
     const reach = Math.hypot(hx - lx, hy - ly, hz - lz) / 2;
     const narrow = Math.min(1, camera.aspect);
-    const distance = (reach / Math.sin((camera.fov * Math.PI) / 360) / narrow) * far * 0.92;
+    const distance = (reach / Math.sin((camera.fov * Math.PI) / 360) / narrow) * far * 0.74;
     const middle = [(lx + hx) / 2, (ly + hy) / 2, (lz + hz) / 2] as const;
     camera.position.set(
       middle[0] + distance * Math.cos(up) * Math.cos(around),
@@ -216,7 +216,7 @@ export function makeView(canvas: HTMLCanvasElement): View {
       asked = false;
       place();
       renderer.render(scene, camera);
-      canvas.dataset["units"] = String(bodies?.faces.count ?? 0);
+      canvas.setAttribute("data-units", String(bodies?.faces.count ?? 0));
     });
   };
   const clear = (): void => {
@@ -281,7 +281,7 @@ export function makeView(canvas: HTMLCanvasElement): View {
     choose(name) {
       const chosen = bodies?.faces.geometry.getAttribute("chosen");
       if (!(chosen instanceof InstancedBufferAttribute) || stock === undefined) return;
-      stock.names.forEach((one, at) => chosen.setX(at, one === name ? 1 : 0));
+      for (const [at, one] of stock.names.entries()) chosen.setX(at, one === name ? 1 : 0);
       chosen.needsUpdate = true;
       draw();
     },

@@ -165,6 +165,7 @@ export const english = {
     added: (name: string): string => `${name} put in`,
     removed: (name: string): string => `${name} taken out`,
     renamed: "name changed",
+    bars: "bars put in",
     began: "building begun",
   },
 
@@ -182,6 +183,8 @@ export const english = {
     door: "Door",
     window: "Window",
     overhead: "Overhead door",
+    bars: "Upright bars, as your drawings ask for them",
+    putBars: "Put the bars in",
     takeOut: (name: string): string => `Take ${name} out`,
     fields: {
       name: "name",
@@ -207,6 +210,7 @@ export const english = {
       courses: "courses",
       wallHeight: "height of the walls",
       series: "units",
+      size: "size of the upright bars",
       spacing: "bars at most apart",
       drawn_by: "drawn by",
       issued: "issued",
