@@ -14,6 +14,7 @@
 //   the user's is in the worker.
 import type { Reply, Request } from "./contract";
 import { readReply } from "./glue";
+import { browserHelper, type Helper } from "./helper";
 import type { Told } from "./messages";
 
 export type Superseded = "superseded";
@@ -36,13 +37,9 @@ export interface EngineClientShape {
   close(): void;
 }
 
-/// The little of a worker that a client uses; a test gives its own.
-export interface Helper {
-  postMessage(message: unknown): void;
-  terminate(): void;
-  onmessage: ((event: MessageEvent<Told>) => void) | null;
-  onerror: ((event: ErrorEvent) => void) | null;
-}
+/// Longer than any job takes: a search has its budget. An engine that is silent for so long is ended.
+const kPatience = 120_000; // milliseconds
+const kPatienceAside = 600_000; // offers of a large building
 
 interface Asked {
   readonly request: Request;
@@ -57,10 +54,13 @@ class Line {
   private running: Asked | undefined;
   private waiting: Asked[] = [];
   private id = 0;
+  private clock: ReturnType<typeof setTimeout> | undefined;
   private readonly make: () => Helper;
+  private readonly patience: number;
 
-  constructor(make: () => Helper) {
+  constructor(make: () => Helper, patience: number) {
     this.make = make;
+    this.patience = patience;
   }
 
   ask(asked: Asked): void {
@@ -90,6 +90,7 @@ class Line {
   }
 
   private stop(): void {
+    clearTimeout(this.clock);
     this.worker?.terminate();
     this.worker = undefined;
     this.running = undefined;
@@ -103,6 +104,7 @@ class Line {
     this.id += 1;
     try {
       this.worker ??= this.started();
+      this.clock = setTimeout(() => this.fail("no answer in time"), this.patience);
       this.worker.postMessage({ id: this.id, request: JSON.stringify(asked.request) });
     } catch (error) {
       this.fail(String(error));
@@ -111,8 +113,8 @@ class Line {
 
   private started(): Helper {
     const worker = this.make();
-    worker.onmessage = (event) => this.hear(event.data);
-    worker.onerror = (event) => this.fail(event.message);
+    worker.onmessage = (told) => this.hear(told);
+    worker.onend = (detail) => this.fail(detail);
     return worker;
   }
 
@@ -123,6 +125,7 @@ class Line {
       this.fail(told.fault);
       return;
     }
+    clearTimeout(this.clock);
     this.running = undefined;
     asked.resolve(readReply(told.block));
     this.next();
@@ -140,15 +143,13 @@ export class EngineClient implements EngineClientShape {
   private readonly line: Line;
   private readonly aside: Line;
 
-  constructor(make: () => Helper) {
-    this.line = new Line(make);
-    this.aside = new Line(make);
+  constructor(make: () => Helper, patience = kPatience, patienceAside = kPatienceAside) {
+    this.line = new Line(make, patience);
+    this.aside = new Line(make, patienceAside);
   }
 
   static inBrowser(): EngineClient {
-    return new EngineClient(
-      () => new Worker(new URL("./worker.ts", import.meta.url), { type: "module" }) as unknown as Helper,
-    );
+    return new EngineClient(browserHelper);
   }
 
   solve(request: Request): Promise<Reply>;

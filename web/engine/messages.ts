@@ -1,5 +1,10 @@
 // What the page and its workers say to each other.
 
+/// The first message: hold this lock of the browser for as long as you live.
+export interface Hold {
+  readonly hold: string;
+}
+
 export interface Question {
   readonly id: number;
   readonly request: string;
@@ -8,3 +13,8 @@ export interface Question {
 export type Told =
   | { readonly id: number; readonly block: Uint8Array<ArrayBuffer> }
   | { readonly id: number; readonly fault: string };
+
+/// The lock is held: from now on its becoming free means that the worker is gone.
+export interface Holding {
+  readonly holding: true;
+}
