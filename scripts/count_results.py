@@ -1,7 +1,7 @@
 """Counts what ./check ran and prints `N passed, N failed`; ends with 1 when anything failed or nothing ran.
 
-Usage: count_results.py FOLDER [none|absent|passed|failed]. FOLDER holds ctest's report (ctest.junit) and one report
-for each GoogleTest program (test_NAME.xml). A GoogleTest program counts by its cases; any other test counts as one;
+Usage: count_results.py FOLDER [none|absent|passed|failed]. FOLDER holds ctest's report (ctest.junit), one of
+each step of the page (page-NAME.junit) and one for each GoogleTest program (test_NAME.xml). A GoogleTest program counts by its cases; any other test counts as one;
 a program that ctest calls failed, without a failed case of its own (a crash), counts as one failure.
 The second argument is how the long comparisons ended."""
 import pathlib
@@ -18,7 +18,8 @@ def cases(report):
 
 def count(folder):
     passed = failed = 0
-    for test in ElementTree.parse(folder / "ctest.junit").getroot().iter("testcase"):
+    reports = [folder / "ctest.junit", *sorted(folder.glob("page-*.junit"))]
+    for test in (test for report in reports for test in ElementTree.parse(report).getroot().iter("testcase")):
         went_well = test.get("status") == "run"
         report = folder / f"test_{test.get('name')}.xml"
         good, bad = cases(report) if report.exists() else (int(went_well), int(not went_well))

@@ -1,5 +1,6 @@
 #!/usr/bin/env bash
-# Gets what is missing to build (core) or to build and test (core test). Usage: scripts/setup.sh [core] [test]
+# Gets what is missing to build (core), to build the page (page) or to test both (test).
+# Usage: scripts/setup.sh [core] [page] [test]
 # Silent, and no package manager is called, when everything is there. LLVM_V chooses the compiler's version (22).
 set -euo pipefail
 V=${LLVM_V:-22}
@@ -19,7 +20,16 @@ ccache                  ccache
 googletest              /usr/src/googletest/googletest/src/gtest-all.cc
 nlohmann-json3-dev      /usr/include/nlohmann/json.hpp
 "
+page="
+libclang-rt-$V-dev-wasm32  $llvm/lib/clang/*/lib/wasi/libclang_rt.builtins-wasm32.a
+libc++-$V-dev-wasm32    $llvm/lib/wasm32-wasi/libc++.a
+libc++abi-$V-dev-wasm32 $llvm/lib/wasm32-wasi/libc++abi.a
+wasi-libc               /usr/lib/wasm32-wasi/libc.a
+nodejs                  node
+npm                     npm
+"
 tests="
+chromium                chromium
 python3                 /usr/bin/python3
 python3-jsonschema      /usr/lib/python3/dist-packages/jsonschema
 poppler-utils           pdfinfo
@@ -55,8 +65,9 @@ wanted=$core
 for set in "$@"; do
   case $set in
     core) ;;
+    page) wanted=$wanted$page ;;
     test) wanted=$wanted$tests ;;
-    *) echo "setup: no set '$set': core or test" >&2; exit 2 ;;
+    *) echo "setup: no set '$set': core, page or test" >&2; exit 2 ;;
   esac
 done
 

@@ -1,0 +1,64 @@
+// Size and speed of the page's engine. Prints `name value unit target met|missed`, one figure a line.
+// Usage: node bench_page.mjs REPOSITORY (after the module, the page and border_twin were built)
+import { execFileSync } from "node:child_process";
+import { readdirSync, readFileSync, statSync } from "node:fs";
+import { join } from "node:path";
+import { gzipSync } from "node:zlib";
+
+const repository = process.argv[2];
+const moduleFile = join(repository, "build/wasm/stringcourse.wasm");
+const print = (name, value, unit, target) =>
+  console.log(`${name} ${value.toPrecision(4)} ${unit} ${target} ${value <= target ? "met" : "missed"}`);
+const packed = (file) => gzipSync(readFileSync(file), { level: 9 }).length / 1000;
+
+function filesOf(folder) {
+  return readdirSync(folder, { withFileTypes: true }).flatMap((entry) =>
+    entry.isDirectory() ? filesOf(join(folder, entry.name)) : [join(folder, entry.name)],
+  );
+}
+
+const engine = (
+  await WebAssembly.instantiate(readFileSync(moduleFile), {
+    wasi_snapshot_preview1: { fd_write: () => 0, fd_seek: () => 8, fd_close: () => 8 },
+  })
+).instance.exports;
+engine._initialize();
+
+function ask(bytes) {
+  const place = engine.stringcourse_allocate(bytes.length);
+  Buffer.from(engine.memory.buffer, place, bytes.length).set(bytes);
+  const reply = engine.stringcourse_solve(place, bytes.length);
+  engine.stringcourse_free(place);
+  engine.stringcourse_free(reply);
+}
+
+// Two jobs in turn, so that none is answered from memory. What each side needs to start is taken off by a second count.
+const kiln = JSON.parse(readFileSync(join(repository, "examples/kiln-house.json"), "utf8"));
+const request = (number) => JSON.stringify({ border: 1, job: JSON.stringify({ ...kiln, name: `Kiln house ${number % 2}` }) });
+const lines = (count) => Array.from({ length: count }, (_, number) => request(number));
+const seconds = (work) => {
+  const start = process.hrtime.bigint();
+  work();
+  return Number(process.hrtime.bigint() - start) / 1e9;
+};
+const median = (values) => values.sort((a, b) => a - b)[values.length >> 1];
+const native = (count) =>
+  seconds(() => execFileSync(join(repository, "build/release/border_twin"), ["answers"], { input: `${lines(count).join("\n")}\n`, maxBuffer: 2 ** 31 }));
+const inModule = (count) => {
+  const requests = lines(count).map((line) => Buffer.from(line));
+  return seconds(() => requests.forEach(ask));
+};
+inModule(100); // compiled well by now
+const kMany = 300;
+const ratios = Array.from({ length: 5 }, () => inModule(kMany) / (native(kMany + 10) - native(10)));
+
+print("wasm_size", packed(moduleFile), "kB", 400);
+print("wasm_against_native", median(ratios), "times", 2);
+const dist = join(repository, "web/dist");
+try {
+  statSync(dist);
+  const first = filesOf(dist).filter((file) => !/solid|three|view-|Solid|sw\.js$/i.test(file.slice(dist.length)));
+  print("page_first_load", first.reduce((sum, file) => sum + packed(file), 0), "kB", 550);
+} catch {
+  console.error("web/dist is not built: page_first_load is left out");
+}
