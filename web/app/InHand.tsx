@@ -4,13 +4,8 @@ import { type Field, fieldsAt, type NewOpening } from "../job/fields";
 import { textAt, valueAt } from "../job/pointer";
 import { words } from "../words/words";
 import { chooseSeries, putBars, putIn, takeInHand, takeOut, typed } from "./actions";
+import { fieldName } from "./field_name";
 import { fieldTrouble, inHand, job, readOnly, shown } from "./state";
-
-function nameOf(field: Field): string {
-  const name = words.inHand.fields[field.name as keyof typeof words.inHand.fields];
-  if (typeof name === "function") return name(field.corner ?? "");
-  return name ?? field.name.replaceAll("_", " ");
-}
 
 function FieldLine(props: { readonly field: Field }) {
   const { field } = props;
@@ -25,7 +20,7 @@ function FieldLine(props: { readonly field: Field }) {
   return (
     <form onSubmit={send}>
       <label class="field">
-        <span>{nameOf(field)}</span>
+        <span>{fieldName(field)}</span>
         <input
           value={text.value}
           data-length={field.free ? undefined : ""}

@@ -3,9 +3,11 @@ import { batch } from "@preact/signals";
 import type { Edit } from "../engine/contract";
 import { type Field, type NewOpening, withBars, withOpening, withTyped } from "../job/fields";
 import { begun, done, redoable, redone, undoable, undone } from "../job/history";
-import { type Json, jobText, textAt, withValue, without } from "../job/pointer";
+import { type Json, jobText, textAt, without, withValue } from "../job/pointer";
 import { words } from "../words/words";
 import type { Offer, Side } from "./answer";
+import { fieldName } from "./field_name";
+import { ask, forgetFieldTrouble, redraw, solveNow, trial } from "./solving";
 import {
   course,
   fieldTrouble,
@@ -24,7 +26,6 @@ import {
   trouble,
   unknownPiece,
 } from "./state";
-import { ask, forgetFieldTrouble, redraw, solveNow, trial } from "./solving";
 
 /// Makes `text` the job. The engine has shown it already unless it was refused.
 function step(text: string, what: string): void {
@@ -82,8 +83,9 @@ export async function settle(base: string, edit: Edit, what: string): Promise<vo
   const outcome = await trial({ job: base, edits: [edit] });
   if (history.value.now.text !== base) return;
   if (outcome.kind === "shown" && outcome.job !== undefined) step(outcome.job, what);
-  else if (outcome.kind === "refused") refusals.value = outcome.refusals;
   await solveNow();
+  // The job stands as it was and is drawn again; why the hand was not followed stays to be read.
+  if (outcome.kind === "refused" && history.value.now.text === base) refusals.value = outcome.refusals;
 }
 
 export async function takeOffer(offer: Offer): Promise<void> {
@@ -112,10 +114,7 @@ async function changeTo(changed: Json, what: string): Promise<boolean> {
 export async function typed(field: Field, text: string): Promise<void> {
   if (readOnly.value) return;
   forgetFieldTrouble();
-  const taken = await changeTo(
-    withTyped(job.value, field, text),
-    words.steps.typed(words.inHand.fields[field.name as keyof typeof words.inHand.fields] as string),
-  );
+  const taken = await changeTo(withTyped(job.value, field, text), words.steps.typed(fieldName(field)));
   if (taken || refusals.value === undefined) return;
   batch(() => {
     fieldTrouble.value = {
@@ -142,7 +141,10 @@ export async function putBars(size: string, spacing: string): Promise<string | u
 
 export async function putIn(side: Side, kind: NewOpening): Promise<void> {
   if (readOnly.value) return;
-  const made = withOpening(job.value, side.name, side.start, kind);
+  const openings = shown.value?.answer.openings.filter((one) => one.side === side.name) ?? [];
+  const taken = openings.map((one) => ({ from: one.from.nm, to: one.to.nm }));
+  const room = { name: side.name, start: side.start, long: side.actual.nm, taken };
+  const made = withOpening(job.value, room, kind);
   if (await changeTo(made.job, words.steps.added(made.name))) inHand.value = made.place;
 }
 

@@ -1,5 +1,5 @@
 // Which dimensions of a job can be typed at a place of it: pointers and names, never values worked out here.
-import { isObject, type Json, textAt, valueAt, withValue, without } from "./pointer";
+import { isObject, type Json, textAt, valueAt, without, withValue } from "./pointer";
 
 export interface Field {
   readonly pointer: string;
@@ -61,7 +61,17 @@ export function withTyped(job: Json, field: Field, typed: string): Json {
   const text = typed.trim();
   if (field.free && text === "" && field.pointer !== "/name") return without(job, field.pointer);
   if (field.whole && /^\d{1,6}$/.test(text)) return withValue(job, field.pointer, Number(text));
-  return withValue(job, field.pointer, text);
+  const opposite = oppositeLength(job, field.pointer);
+  const changed = withValue(job, field.pointer, text);
+  return opposite === undefined ? changed : withValue(changed, opposite, text);
+}
+
+/// In a rectangle the side across has the same length: neither can be changed alone.
+function oppositeLength(job: Json, pointer: string): string | undefined {
+  const index = /^\/outline\/sides\/([0-3])\/length$/.exec(pointer)?.[1];
+  const sides = valueAt(job, "/outline/sides");
+  if (index === undefined || valueAt(job, "/outline/closed") !== true) return undefined;
+  return Array.isArray(sides) && sides.length === 4 ? `/outline/sides/${(Number(index) + 2) % 4}/length` : undefined;
 }
 
 /// The job with upright bars of a size and spacing that the user's drawings ask for, at corners and jambs too.
@@ -79,33 +89,63 @@ function freeName(job: Json, letter: string): string {
   }
 }
 
-// Common sizes to start from, to be typed over; plain holes, so that nothing is assumed about frames.
+// Common sizes to start from, to be typed over; plain holes, so that nothing is assumed about frames. Places are tried
+// from a few feet off the start corner on, then nearer to it, by half a unit and a joint, with a whole unit of wall left at
+// both jambs.
+const kNanometres = { inch: 25_400_000, millimetre: 1_000_000 } as const;
 const kSizes = {
   inches: {
-    at: "4'-0\"",
+    unit: kNanometres.inch,
+    first: 48,
+    step: 8,
+    pier: 16,
+    wide: { door: 40, window: 48, overhead: 112 },
+    text: (inches: number): string => `${Math.floor(inches / 12)}'-${inches % 12}"`,
     door: { width: "3'-4\"", height: "7'-4\"" },
     window: { width: "4'-0\"", height: "3'-4\"" },
     overhead: { width: "9'-4\"", height: "7'-4\"" },
   },
   millimetres: {
-    at: "1200 mm",
+    unit: kNanometres.millimetre,
+    first: 1200,
+    step: 200,
+    pier: 400,
+    wide: { door: 1000, window: 1200, overhead: 2800 },
+    text: (millimetres: number): string => `${millimetres} mm`,
     door: { width: "1000 mm", height: "2200 mm" },
     window: { width: "1200 mm", height: "1000 mm" },
     overhead: { width: "2800 mm", height: "2200 mm" },
   },
 } as const;
 
-/// The job with an opening of common size put into a side, a few feet from its start corner, and that opening's place.
-export function withOpening(
-  job: Json,
-  sideName: string,
-  startCorner: string,
-  kind: NewOpening,
-): { job: Json; name: string; place: string } {
+/// A side with what stands in it already, nanometres from its start corner.
+export interface Room {
+  readonly name: string;
+  readonly start: string;
+  readonly long: number;
+  readonly taken: readonly { readonly from: number; readonly to: number }[];
+}
+
+/// The first place with room; the first place of all if there is none, so that the engine says why not.
+function placeWithRoom(room: Room, sizes: (typeof kSizes)[keyof typeof kSizes], kind: NewOpening): number {
+  const wide = sizes.wide[kind];
+  const open = (at: number): boolean => {
+    const from = (at - sizes.pier) * sizes.unit;
+    const to = (at + wide + sizes.pier) * sizes.unit;
+    return to <= room.long && room.taken.every((one) => to <= one.from || from >= one.to);
+  };
+  for (let at: number = sizes.first; at * sizes.unit < room.long; at += sizes.step) if (open(at)) return at;
+  for (let at: number = sizes.pier; at < sizes.first; at += sizes.step) if (open(at)) return at;
+  return sizes.first;
+}
+
+/// The job with an opening of common size put into a side where there is room, and that opening's place.
+export function withOpening(job: Json, room: Room, kind: NewOpening): { job: Json; name: string; place: string } {
   const sizes = textAt(job, "/tape") === "millimetres" ? kSizes.millimetres : kSizes.inches;
   const name = freeName(job, kind === "window" ? "W" : "D");
   const sill = kind === "window" ? { sill_course: 5 } : {};
-  const opening = { name, on: sideName, place: { from: startCorner, at: sizes.at }, masonry: sizes[kind], ...sill };
+  const at = sizes.text(placeWithRoom(room, sizes, kind));
+  const opening = { name, on: room.name, place: { from: room.start, at }, masonry: sizes[kind], ...sill };
   const list = valueAt(job, "/openings");
   const count = Array.isArray(list) ? list.length : 0;
   const based = Array.isArray(list) ? job : withValue(job, "/openings", []);
