@@ -125,9 +125,16 @@ class Line {
       this.fail(told.fault);
       return;
     }
+    let reply: Reply;
+    try {
+      reply = readReply(told.block);
+    } catch (error) {
+      this.fail(String(error));
+      return;
+    }
     clearTimeout(this.clock);
     this.running = undefined;
-    asked.resolve(readReply(told.block));
+    asked.resolve(reply);
     this.next();
   }
 
