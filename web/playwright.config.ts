@@ -1,0 +1,36 @@
+// The page in real Chromium, from the built folder, one test at a time: two of them share one browser's store.
+import { defineConfig } from "@playwright/test";
+
+export const kPort = 8491;
+const kChromium = process.env["CHROMIUM"] ?? "/usr/bin/chromium";
+
+export default defineConfig({
+  testDir: "tests/browser",
+  workers: 1,
+  timeout: 60_000,
+  forbidOnly: true,
+  reporter: [["list"]],
+  use: {
+    baseURL: `http://127.0.0.1:${kPort}/`,
+    viewport: { width: 1280, height: 800 },
+    serviceWorkers: "block",
+    launchOptions: {
+      executablePath: kChromium,
+      args: [
+        "--no-sandbox",
+        "--disable-quic",
+        "--no-first-run",
+        "--disable-background-networking",
+        "--disable-component-update",
+        "--disable-sync",
+        "--use-angle=swiftshader",
+        "--enable-unsafe-swiftshader",
+      ],
+    },
+  },
+  webServer: {
+    command: `node tools/serve_dist.mjs ${kPort}`,
+    url: `http://127.0.0.1:${kPort}/`,
+    reuseExistingServer: false,
+  },
+});

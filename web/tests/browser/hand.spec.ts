@@ -1,0 +1,158 @@
+// Deciding by hand: dragging with a live answer, offers, undo, typed sizes, and all of it from the keyboard.
+import { expect, test } from "@playwright/test";
+import { drag, grip, openTable, settled, tally, told, undo } from "./table";
+
+test("an opening is dragged: tallies and drawings move with the hand, one undo brings it back", async ({ page }) => {
+  await openTable(page);
+  expect(await told(page, "/openings/0")).toContain("9'-3 5/8\"");
+  const plan = await page.locator("#plan .ink svg").innerHTML();
+  await drag(page, grip(page, "/openings/0"), -66, 0);
+  await expect(page.locator(".tallies")).toHaveAttribute("data-draft", "true");
+  await expect(page.locator(".tag")).toContainText("12'-7 5/8\"");
+  await expect.poll(() => page.locator("#plan .ink svg").innerHTML()).not.toBe(plan);
+  await page.mouse.up();
+  await settled(page);
+  // Toward B by 3'-4", a whole number of modules: free of cuts.
+  expect(await told(page, "/openings/0")).toContain("12'-7 5/8\"");
+  expect(await tally(page, "saw cuts")).toBe(0);
+  await undo(page);
+  expect(await told(page, "/openings/0")).toContain("9'-3 5/8\"");
+});
+
+test("a free hand does not snap, and off the module there are saw cuts", async ({ page }) => {
+  await openTable(page);
+  await page.getByLabel("Free hand: no snapping").check();
+  await drag(page, grip(page, "/openings/0"), -5, 0);
+  await page.mouse.up();
+  await expect(page.locator(".tallies")).toHaveAttribute("data-draft", "false");
+  expect(await told(page, "/openings/0")).not.toContain("9'-3 5/8\"");
+  await settled(page);
+  expect(await tally(page, "saw cuts")).toBeGreaterThan(0);
+  await undo(page);
+  expect(await tally(page, "saw cuts")).toBe(0);
+});
+
+test("an edge is dragged: the opening widens by a module and its other jamb stays", async ({ page }) => {
+  await openTable(page);
+  await grip(page, "/openings/1").click();
+  const to = grip(page, "/openings/1", "to");
+  await expect(to).toBeVisible();
+  await drag(page, to, 0, -12);
+  await page.mouse.up();
+  await settled(page);
+  const label = await told(page, "/openings/1");
+  expect(label).toContain("3'-11 5/8\"");
+  expect(label).toContain("8'-0\"");
+});
+
+test("a side is dragged in: its neighbours get shorter, and what stands still stays where it was", async ({ page }) => {
+  await openTable(page);
+  const still = page.locator('#plan .grip[data-place="/outline/sides/3"]');
+  const before = await still.boundingBox();
+  await drag(page, grip(page, "/outline/sides/1", "side"), 60, 0);
+  await expect(page.locator(".tag")).toContainText("24'-8\"");
+  const during = await still.boundingBox();
+  expect(Math.abs((during?.x ?? 0) - (before?.x ?? 0))).toBeLessThan(1.5);
+  await page.mouse.up();
+  await settled(page);
+  await expect(page.locator(".title-block")).toContainText("AB 24'-8\"");
+});
+
+test("Escape gives a drag up: the job is as it was", async ({ page }) => {
+  await openTable(page);
+  await grip(page, "/openings/0").focus();
+  await page.keyboard.press("ArrowLeft");
+  await expect(page.locator(".tag")).toBeVisible();
+  await page.keyboard.press("Escape");
+  await settled(page);
+  expect(await told(page, "/openings/0")).toContain("9'-3 5/8\"");
+  await expect(page.getByRole("button", { name: "Undo" })).toBeDisabled();
+});
+
+test("an offer is taken with one tap and undone with another", async ({ page }) => {
+  await openTable(page);
+  const offer = page.getByRole("button", { name: "Take the offer: AB 1'-4\" shorter: 2 bars fewer" });
+  expect(await tally(page, "upright bars")).toBe(25);
+  await offer.click();
+  await expect(page.locator(".title-block")).toContainText("AB 26'-8\"");
+  await settled(page);
+  expect(await tally(page, "upright bars")).toBe(23);
+  await undo(page);
+  expect(await tally(page, "upright bars")).toBe(25);
+  await page.getByRole("button", { name: "Redo" }).click();
+  await expect(page.locator(".title-block")).toContainText("AB 26'-8\"");
+});
+
+test("any notation is typed into a dimension; the job keeps the text that was typed", async ({ page }) => {
+  await openTable(page);
+  await grip(page, "/outline/sides/1", "side").click();
+  const field = page.getByLabel("length", { exact: true }).last();
+  await expect(field).toHaveValue("20'-0\"");
+  await field.fill("6.4008 m");
+  await field.press("Enter");
+  await expect(page.locator(".title-block")).toContainText("21'-0\"");
+  await expect(page.locator("#in-hand").getByLabel("length", { exact: true })).toHaveValue("6.4008 m");
+});
+
+test("a size that cannot be built is refused beside its field, and the last good drawing stays", async ({ page }) => {
+  await openTable(page);
+  await grip(page, "/openings/0").click();
+  const field = page.locator("#in-hand").getByLabel("from corner A");
+  await field.fill("26'-0\"");
+  await field.press("Enter");
+  const refusal = page.locator("#in-hand .trouble");
+  await expect(refusal).toBeVisible();
+  await expect(refusal.locator(".remedy").first()).not.toBeEmpty();
+  await expect(field).toHaveAttribute("aria-invalid", "true");
+  expect(await told(page, "/openings/0")).toContain("9'-3 5/8\"");
+  expect(await tally(page, "units laid")).toBe(861);
+});
+
+test("the main job is done with the keyboard alone", async ({ page }) => {
+  await openTable(page);
+  const focusOn = async (name: string | RegExp): Promise<void> => {
+    for (let step = 0; step < 90; ++step) {
+      await page.keyboard.press("Tab");
+      const label = await page.evaluate(
+        () => document.activeElement?.getAttribute("aria-label") ?? document.activeElement?.textContent ?? "",
+      );
+      if (typeof name === "string" ? label.startsWith(name) : name.test(label)) return;
+    }
+    throw new Error(`no way to ${name} by Tab`);
+  };
+  await focusOn("Opening D1: move");
+  await page.keyboard.press("Shift+ArrowLeft");
+  await expect(page.locator("p[aria-live]").last()).toContainText("D1: 9'-11 5/8\"");
+  await expect.poll(() => told(page, "/openings/0")).toContain("9'-11 5/8\"");
+  await settled(page);
+  await focusOn(/^Take the offer/);
+  await page.keyboard.press("Enter");
+  await settled(page);
+  await page.keyboard.press("Control+z");
+  await settled(page);
+  await page.keyboard.press("Control+z");
+  await settled(page);
+  expect(await told(page, "/openings/0")).toContain("9'-3 5/8\"");
+  expect(await tally(page, "units laid")).toBe(861);
+});
+
+test("arrow keys move by the tape's smallest step", async ({ page }) => {
+  await openTable(page);
+  await grip(page, "/openings/0").focus();
+  await page.keyboard.press("ArrowRight");
+  await expect.poll(() => told(page, "/openings/0")).toContain("9'-3 9/16\"");
+  await settled(page);
+  await expect(page.getByRole("button", { name: "Undo" })).toBeEnabled();
+});
+
+test("a door is put into a side of one's own building and taken out again", async ({ page }) => {
+  await openTable(page);
+  await page.getByRole("button", { name: "Draw it" }).click();
+  await expect(page.getByRole("heading", { name: "New building" })).toBeVisible();
+  await settled(page);
+  await grip(page, "/outline/sides/0", "side").click();
+  await page.locator("#in-hand").getByRole("button", { name: "Door", exact: true }).click();
+  await expect(grip(page, "/openings/0")).toBeVisible();
+  await page.locator("#in-hand").getByRole("button", { name: "Take D1 out" }).click();
+  await expect(grip(page, "/openings/0")).toHaveCount(0);
+});
