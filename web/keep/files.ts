@@ -73,6 +73,23 @@ function download(bytes: BlobPart, name: string, type: string): void {
 
 export type Written = { readonly to: "file" | "download"; readonly name: string; readonly handle?: FileHandle };
 
+/// A dialog that the browser does not open here, or not so long after the user's act.
+function isRefused(error: unknown): boolean {
+  return error instanceof DOMException && (error.name === "SecurityError" || error.name === "NotAllowedError");
+}
+
+/// The file that the user picks; undefined: there is no dialog to be had, a download it is.
+async function pickTarget(name: string, type: string): Promise<FileHandle | undefined> {
+  const dialogs = globalThis as Dialogs;
+  const types = type === "application/json" ? { types: kJobFiles } : {};
+  try {
+    return await dialogs.showSaveFilePicker?.({ suggestedName: name, ...types });
+  } catch (error) {
+    if (isRefused(error)) return undefined;
+    throw error;
+  }
+}
+
 /// Bytes to a file: `handle`'s, one that the user picks, or a download.
 export async function writeFile(
   bytes: BlobPart,
@@ -80,15 +97,12 @@ export async function writeFile(
   type: string,
   handle?: FileHandle,
 ): Promise<Kept<Written>> {
-  const dialogs = globalThis as Dialogs;
   try {
-    if (handle === undefined && dialogs.showSaveFilePicker === undefined) {
+    const target = handle ?? (await pickTarget(name, type));
+    if (target === undefined) {
       download(bytes, name, type);
       return well({ to: "download", name });
     }
-    const types = type === "application/json" ? { types: kJobFiles } : {};
-    const target = handle ?? (await dialogs.showSaveFilePicker?.({ suggestedName: name, ...types }));
-    if (target === undefined) return trouble("file-failed");
     await writeTo(target, bytes);
     return well({ to: "file", name: target.name, handle: target });
   } catch (error) {

@@ -6,12 +6,12 @@ import { type FileHandle, fileNameOf, writeFile } from "./files";
 import { fingerprint } from "./hash";
 import { storageTrouble, trouble, well } from "./outcome";
 import { entryAfter, headOf, type Shelf } from "./shelf";
-import { type Entry, newestWhole, type Slot, type Store } from "./store";
+import { type Entry, type JobStore, newestWhole, type Slot } from "./store";
 import type { JobHead, Kept, OpenJob } from "./types";
 import { type Right, rightLater } from "./writer";
 
 export interface Desk {
-  readonly store: Store;
+  readonly store: JobStore;
   readonly shelf: Shelf;
   readonly environment: Environment;
   /// What was stored or let go of changes how much room is left, and who is open.
@@ -70,9 +70,10 @@ export class KeptJob implements OpenJob {
     await this.queue;
     this.deaf();
     this.role.value = "reader";
-    this.right?.giveUp();
+    const { right } = this;
     this.right = undefined;
     this.desk.left(this.id);
+    await right?.giveUp();
   }
 
   private inOrder<T>(act: () => Promise<T>): Promise<T> {
@@ -97,7 +98,7 @@ export class KeptJob implements OpenJob {
     }
     await shelf.tell(this.id);
     this.desk.changed();
-    return well(this.entry.value);
+    return store.lasting ? well(this.entry.value) : trouble("storage-failed", text, "no storage");
   }
 
   private async writeFile(handle: FileHandle | undefined): ReturnType<OpenJob["saveToFile"]> {
@@ -143,9 +144,9 @@ export class KeptJob implements OpenJob {
     if (locks === undefined) return;
     const right = await rightLater(locks, this.id, this.waiting.signal);
     if (right === undefined) return;
-    if (this.waiting.signal.aborted) return right.giveUp();
+    if (this.waiting.signal.aborted) return void right.giveUp();
     await this.inOrder(() => this.lookAgain());
-    if (this.waiting.signal.aborted) return right.giveUp();
+    if (this.waiting.signal.aborted) return void right.giveUp();
     this.take(right);
   }
 }

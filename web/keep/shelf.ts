@@ -2,8 +2,7 @@
 import { type ReadonlySignal, signal } from "@preact/signals";
 import { readDocument } from "./document";
 import { fingerprint } from "./hash";
-import type { Entry, Store } from "./store";
-import { newestWhole } from "./store";
+import { type Entry, type JobStore, newestWhole } from "./store";
 import type { JobHead } from "./types";
 
 const kChannel = "stringcourse-keep";
@@ -22,14 +21,14 @@ function newestFirst(a: JobHead, b: JobHead): number {
 }
 
 export class Shelf {
-  private readonly store: Store | undefined;
+  private readonly store: JobStore;
   private readonly all = signal<readonly JobHead[]>([]);
   private readonly kept = signal<readonly JobHead[]>([]);
   private readonly trashed = signal<readonly JobHead[]>([]);
-  private readonly channel = typeof BroadcastChannel === "undefined" ? undefined : new BroadcastChannel(kChannel);
+  private channel = typeof BroadcastChannel === "undefined" ? undefined : new BroadcastChannel(kChannel);
   private readonly listeners = new Map<string, Set<() => void>>();
 
-  constructor(store: Store | undefined) {
+  constructor(store: JobStore) {
     this.store = store;
     this.channel?.addEventListener("message", (event: MessageEvent<string>) => {
       void this.refresh();
@@ -47,7 +46,7 @@ export class Shelf {
 
   /// Reads the list again. A list that cannot be read stays as it was.
   async refresh(): Promise<void> {
-    const entries = await this.store?.entries().catch(() => undefined);
+    const entries = await this.store.entries().catch(() => undefined);
     if (entries === undefined) return;
     this.all.value = entries.map(headOf).sort(newestFirst);
     this.kept.value = this.all.value.filter((head) => head.trashedAt === undefined);
@@ -69,11 +68,12 @@ export class Shelf {
 
   close(): void {
     this.channel?.close();
+    this.channel = undefined;
   }
 }
 
 /// At the start: jobs whose making or change was interrupted get their entry, and what lay long enough in the trash ends.
-export async function tidy(store: Store, now: number): Promise<void> {
+export async function tidy(store: JobStore, now: number): Promise<void> {
   for (const id of await store.orphans()) {
     const slots = await store.slots(id);
     const whole = newestWhole(slots)?.slot;
@@ -86,7 +86,7 @@ export async function tidy(store: Store, now: number): Promise<void> {
 }
 
 /// A text that was written without its entry: the entry is made to follow.
-async function mend(store: Store, entry: Entry, now: number): Promise<void> {
+async function mend(store: JobStore, entry: Entry, now: number): Promise<void> {
   const whole = newestWhole(await store.slots(entry.id))?.slot;
   if (whole === undefined || whole.counter === entry.counter) return;
   await store.changeEntry(entry.id, (was) => entryAfter(was, whole.text, whole.counter, now));

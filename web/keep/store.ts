@@ -48,6 +48,11 @@ export const kUpgrades: readonly Upgrade[] = [
 
 const kDatabase = "stringcourse";
 
+/// The copy with this counter: the two slots take turns.
+export function slotOf(id: string, text: string, counter: number): Slot {
+  return { id, slot: counter % 2 === 0 ? 0 : 1, counter, hash: fingerprint(text), text };
+}
+
 /// The newest whole copy among a job's slots, and whether a newer one was torn.
 export function newestWhole(slots: readonly Slot[]): { readonly slot: Slot; readonly setBack: boolean } | undefined {
   const byAge = [...slots].sort((a, b) => b.counter - a.counter);
@@ -55,8 +60,13 @@ export function newestWhole(slots: readonly Slot[]): { readonly slot: Slot; read
   return slot === undefined ? undefined : { slot, setBack: slot !== byAge[0] };
 }
 
-/// The store. Its functions reject with what the browser says.
+/// What a store does: this one, or the one in memory. Its functions reject with what the browser says.
+export type JobStore = Pick<Store, keyof Store>;
+
+/// The store on the device.
 export class Store {
+  /// False: what is written ends with the tab.
+  readonly lasting: boolean = true;
   private readonly db: IDBPDatabase<Schema>;
 
   private constructor(db: IDBPDatabase<Schema>) {
@@ -105,15 +115,14 @@ export class Store {
       await transaction.done;
       return false;
     }
-    const next = counter + 1;
-    const slot: Slot = { id, slot: next % 2 === 0 ? 0 : 1, counter: next, hash: fingerprint(text), text };
-    await Promise.all([transaction.store.put(slot), transaction.done]);
+    await Promise.all([transaction.store.put(slotOf(id, text, counter + 1)), transaction.done]);
     return true;
   }
 
-  /// Puts the changed entry in the place of the one that stands there; undefined if none does.
+  /// Puts the changed entry in the place of the one that stands there; undefined if none does. It is on the disk, with
+  /// the text before it, when this is done: the next writeText() ends the copy that a power cut would fall back to.
   async changeEntry(id: string, change: (entry: Entry) => Entry): Promise<Entry | undefined> {
-    const transaction = this.db.transaction("index", "readwrite");
+    const transaction = this.db.transaction("index", "readwrite", { durability: "strict" });
     const entry = await transaction.store.get(id);
     if (entry === undefined) {
       await transaction.done;

@@ -70,6 +70,8 @@ export interface Keep {
   readonly room: ReadonlySignal<{ readonly used: number; readonly allowed: number } | undefined>;
   /// False: another tab with the same job cannot be noticed before it writes (the browser has no locks here).
   readonly guarded: boolean;
+  /// False: the browser's storage does not work, jobs are held in memory and end with the tab. To be said at once.
+  readonly lasting: boolean;
 
   /// A new job of this text, open in this tab.
   create(text: string): Promise<Kept<OpenJob>>;

@@ -11,10 +11,11 @@ export interface Locks {
 
 /// A right to write, held until it is given up.
 export interface Right {
-  giveUp(): void;
+  /// Done when another tab can have it.
+  giveUp(): Promise<void>;
 }
 
-const kFree: Right = { giveUp() {} };
+const kFree: Right = { giveUp: async () => undefined };
 
 function lockName(id: string): string {
   return `stringcourse-job-${id}`;
@@ -24,15 +25,20 @@ type Options = { readonly ifAvailable?: boolean; readonly signal?: AbortSignal }
 
 function held(locks: Locks, id: string, options: Options): Promise<Right | undefined> {
   return new Promise((resolve, reject) => {
-    locks
-      .request(lockName(id), options, (lock) => {
-        if (lock === null) {
-          resolve(undefined);
-          return Promise.resolve();
-        }
-        return new Promise<void>((giveUp) => resolve({ giveUp }));
-      })
-      .catch(reject);
+    const ended = locks.request(lockName(id), options, (lock) => {
+      if (lock === null) {
+        resolve(undefined);
+        return Promise.resolve();
+      }
+      return new Promise<void>((free) => {
+        const giveUp = (): Promise<void> => {
+          free();
+          return ended;
+        };
+        resolve({ giveUp });
+      });
+    });
+    ended.catch(reject);
   });
 }
 
