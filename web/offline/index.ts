@@ -16,12 +16,18 @@ type State = "off" | "getting" | "ready";
 
 const kBetweenLooks = 3_600_000; // how often a page that stays open asks for a newer version, in milliseconds
 
-/// Says when a worker of this registration waits behind the one that serves this page.
-function watch(registration: ServiceWorkerRegistration, newer: Signal<boolean>): void {
+/// Says when a worker of this registration waits behind the one that serves, and when the first one fails.
+function watch(registration: ServiceWorkerRegistration, state: Signal<State>, newer: Signal<boolean>): void {
   const look = (): void => {
-    newer.value = registration.waiting !== null && navigator.serviceWorker.controller !== null;
+    if (registration.waiting !== null && registration.active !== null) newer.value = true;
   };
-  const follow = (): void => registration.installing?.addEventListener("statechange", look);
+  const follow = (): void => {
+    const worker = registration.installing;
+    worker?.addEventListener("statechange", () => {
+      look();
+      if (worker.state === "redundant" && registration.active === null) state.value = "off";
+    });
+  };
   look();
   follow();
   registration.addEventListener("updatefound", follow);
@@ -43,26 +49,47 @@ async function register(
   newer: Signal<boolean>,
 ): Promise<void> {
   const registration = await container.register(new URL("sw.js", document.baseURI));
-  watch(registration, newer);
+  watch(registration, state, newer);
   lookNowAndThen(registration);
   await container.ready;
   state.value = "ready";
+}
+
+/// The worker behind this page changes when it is asked to here, or in another tab; this tab then still runs the page of
+/// the version before, and loading it anew brings the newer one. The first worker of all changes nothing.
+function takenNewer(container: ServiceWorkerContainer, newer: Signal<boolean>): () => Promise<void> {
+  let served = container.controller !== null;
+  let asked = false;
+  let taken = false;
+  container.addEventListener("controllerchange", () => {
+    if (asked) {
+      asked = false;
+      location.reload();
+    } else if (served) {
+      taken = true;
+      newer.value = true;
+    }
+    served = true;
+  });
+  return async () => {
+    const waiting = (await container.getRegistration())?.waiting;
+    if (waiting) {
+      asked = true;
+      waiting.postMessage("take-over");
+    } else if (taken) location.reload();
+  };
 }
 
 export function startOffline(): Offline {
   const state = signal<State>("off");
   const newer = signal(false);
   const container = import.meta.env.PROD ? (navigator.serviceWorker as ServiceWorkerContainer | undefined) : undefined;
-  if (container === undefined) return { state, newer, takeNewer: async () => undefined };
+  if (container === undefined || location.protocol === "file:") {
+    return { state, newer, takeNewer: async () => undefined };
+  }
   state.value = "getting";
   void register(container, state, newer).catch(() => {
     state.value = container.controller === null ? "off" : "ready";
   });
-  const takeNewer = async (): Promise<void> => {
-    const registration = await container.getRegistration();
-    if (!registration?.waiting) return;
-    container.addEventListener("controllerchange", () => location.reload(), { once: true });
-    registration.waiting.postMessage("take-over");
-  };
-  return { state, newer, takeNewer };
+  return { state, newer, takeNewer: takenNewer(container, newer) };
 }

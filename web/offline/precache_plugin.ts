@@ -1,7 +1,7 @@
 // Writes sw.js into the build: the service worker with the list of all files and the hash of all bytes.
 import { createHash } from "node:crypto";
 import { readdir, readFile, writeFile } from "node:fs/promises";
-import { join, relative, sep } from "node:path";
+import { join, relative, resolve, sep } from "node:path";
 import type { Plugin } from "vite";
 
 const kWorker = "sw.js";
@@ -31,7 +31,7 @@ export function precache(): Plugin {
     name: "precache",
     apply: "build",
     configResolved(config) {
-      folder = join(config.root, config.build.outDir);
+      folder = resolve(config.root, config.build.outDir);
     },
     async closeBundle() {
       await writeFile(join(folder, kWorker), await workerText(folder));

@@ -2,7 +2,8 @@
 //   kVersion  the hash of everything in the build     kFiles  every file of the build, relative to this one
 // A version waits until it is asked to take over, or until no page of the version before is open (the browser's own rule).
 // The version before keeps its files one generation longer: another tab may still need them.
-const kPrefix = "stringcourse-";
+// The name has the folder in it: other copies of the page on the same host have caches of their own.
+const kPrefix = `stringcourse ${self.registration.scope} `;
 const kLoose = { ignoreSearch: true, ignoreVary: true };
 
 const cacheName = kPrefix + kVersion;
@@ -11,17 +12,28 @@ const addressOf = (file) => new URL(file, self.registration.scope).href;
 // The name of such a file changes with its bytes: a copy that is here already will do.
 const isHashed = (file) => file.startsWith("assets/");
 
+// A host may lead "index.html" on to "./". Browsers take no answer that was led on for a page that is being opened.
+async function plain(response) {
+  if (!response.redirected) return response;
+  return new Response(await response.blob(), { status: response.status, headers: response.headers });
+}
+
 async function get(cache, file) {
   const address = addressOf(file);
   const known = isHashed(file) ? await caches.match(address, kLoose) : undefined;
   const response = known ?? (await fetch(new Request(address, { cache: "no-cache" })));
   if (!response.ok) throw new Error(`${file}: ${response.status}`);
-  await cache.put(address, response);
+  await cache.put(address, await plain(response));
 }
 
 async function install() {
   const cache = await caches.open(cacheName);
-  await Promise.all(kFiles.map((file) => get(cache, file)));
+  try {
+    await Promise.all(kFiles.map((file) => get(cache, file)));
+  } catch (error) {
+    await caches.delete(cacheName); // no half versions: the version before stays whole and goes on
+    throw error;
+  }
 }
 
 async function activate() {
@@ -35,7 +47,10 @@ async function answer(request) {
   const isPage = request.mode === "navigate" && url.pathname === new URL(self.registration.scope).pathname;
   const wanted = isPage ? addressOf("index.html") : request;
   const cache = await caches.open(cacheName);
-  return (await cache.match(wanted, kLoose)) ?? (await caches.match(wanted, kLoose)) ?? fetch(request);
+  const known = (await cache.match(wanted, kLoose)) ?? (await caches.match(wanted, kLoose));
+  if (known !== undefined) return known;
+  if (request.mode !== "navigate") return fetch(request);
+  return fetch(request).catch(() => cache.match(addressOf("index.html"), kLoose));
 }
 
 self.addEventListener("install", (event) => event.waitUntil(install()));
