@@ -46,7 +46,8 @@ class PlayedCaches {
 function found(cache: Map<string, Response>, asked: Asked | string, how: CacheQueryOptions): Response | undefined {
   const address = addressOf(asked);
   const response = cache.get(how.ignoreSearch === true ? (address.split("?")[0] ?? "") : address);
-  return response?.headers.has("vary") && how.ignoreVary !== true ? undefined : response?.clone();
+  if (response === undefined || (response.headers.has("vary") && how.ignoreVary !== true)) return undefined;
+  return Object.defineProperty(response.clone(), "redirected", { value: response.redirected });
 }
 
 /// A static host: what is under each address, and what was asked of it. `down`: no network.
