@@ -1,46 +1,95 @@
-// Puts a drawing into its host. Two drawings of a drag differ in few groups: those are exchanged, the rest stays.
-import { drawingFrom } from "./safe_svg";
+// Puts a drawing into its host. Two drawings of a drag differ in few groups: those are changed, the rest keeps its nodes
+// and is not even looked at, because its text is the same.
+import { type Attribute, attributesOf, type Drawn, readDrawing, unescaped } from "./read_drawing";
 
-function sameAttributes(a: Element, b: Element): boolean {
-  if (a.attributes.length !== b.attributes.length) return false;
-  for (const { name, value } of b.attributes) if (a.getAttribute(name) !== value) return false;
-  return true;
+const kSvg = "http://www.w3.org/2000/svg";
+const kXml = "http://www.w3.org/XML/1998/namespace";
+/// What each host shows now.
+const kShown = new WeakMap<Element, Drawn>();
+
+function setAttribute(node: Element, { name, value }: Attribute): void {
+  if (name === "xmlns") return;
+  if (name.startsWith("xml:")) node.setAttributeNS(kXml, name, value);
+  else node.setAttribute(name, value);
 }
 
-function copyAttributes(to: Element, from: Element): void {
-  for (const { name } of [...to.attributes]) if (!from.hasAttribute(name)) to.removeAttribute(name);
-  for (const { name, value } of from.attributes) if (to.getAttribute(name) !== value) to.setAttribute(name, value);
+function made(drawn: Drawn): Element {
+  const node = document.createElementNS(kSvg, drawn.tag);
+  for (const attribute of attributesOf(drawn)) setAttribute(node, attribute);
+  if (drawn.children.length === 0) node.textContent = unescaped(drawn.words);
+  else node.append(...drawn.children.map(made));
+  drawn.node = node;
+  return node;
 }
 
-function alike(a: Element, b: Element): boolean {
-  return a.localName === b.localName && a.id === b.id;
-}
-
-/// Makes `old` equal to `next`, keeping nodes that are equal. `next` is used up.
-function merge(old: Element, next: Element): void {
-  if (!sameAttributes(old, next)) copyAttributes(old, next);
-  const olds = [...old.children];
-  const nexts = [...next.children];
-  if (nexts.length === 0 || olds.length === 0) {
-    if (old.textContent !== next.textContent || olds.length !== nexts.length) old.replaceChildren(...next.childNodes);
-    return;
+function changeAttributes(node: Element, old: Drawn, next: Drawn): void {
+  const wanted = attributesOf(next);
+  const had = new Map(attributesOf(old).map(({ name, value }) => [name, value]));
+  for (const attribute of wanted) {
+    if (had.get(attribute.name) !== attribute.value) setAttribute(node, attribute);
+    had.delete(attribute.name);
   }
-  nexts.forEach((child, index) => {
-    const before = olds[index];
-    if (before === undefined) old.append(child);
-    else if (before.isEqualNode(child)) return;
-    else if (alike(before, child)) merge(before, child);
-    else before.replaceWith(child);
+  for (const name of had.keys()) node.removeAttribute(name);
+}
+
+/// The old nodes by what they are called; nameless ones wait in order by their kind.
+function waiting(olds: readonly Drawn[]): Map<string, Drawn[]> {
+  const found = new Map<string, Drawn[]>();
+  for (const old of olds) {
+    const key = `${old.tag} ${old.id}`;
+    const list = found.get(key);
+    if (list === undefined) found.set(key, [old]);
+    else list.push(old);
+  }
+  return found;
+}
+
+function changeChildren(node: Element, old: Drawn, next: Drawn): void {
+  const olds = waiting(old.children);
+  const matched = next.children.map((child) => olds.get(`${child.tag} ${child.id}`)?.shift());
+  // What is gone goes first: what stays then mostly stands in its place already.
+  for (const list of olds.values()) for (const gone of list) gone.node?.remove();
+  let place = node.firstElementChild;
+  next.children.forEach((child, at) => {
+    const same = matched[at];
+    const put = same?.node === undefined ? made(child) : changed(same.node, same, child);
+    if (put === place) place = place.nextElementSibling;
+    else node.insertBefore(put, place);
   });
-  for (const extra of olds.slice(nexts.length)) extra.remove();
+}
+
+/// Keeps what the nodes of an unchanged part are for the next comparison.
+function handOver(old: Drawn, next: Drawn): void {
+  if (old.node !== undefined) next.node = old.node;
+  next.children.forEach((child, at) => {
+    const from = old.children[at];
+    if (from !== undefined) handOver(from, child);
+  });
+}
+
+/// Makes the node of `old` show `next`.
+function changed(node: Element, old: Drawn, next: Drawn): Element {
+  if (old.whole === next.whole) {
+    handOver(old, next);
+    return node;
+  }
+  next.node = node;
+  if (old.written !== next.written) changeAttributes(node, old, next);
+  const leaf = old.children.length === 0 || next.children.length === 0;
+  if (!leaf) changeChildren(node, old, next);
+  else if (next.children.length > 0) node.replaceChildren(...next.children.map(made));
+  else if (old.words !== next.words || old.children.length > 0) node.textContent = unescaped(next.words);
+  return node;
 }
 
 /// True when the drawing stands in the host; false when it was refused and the host is left as it was.
 export function patched(host: Element, svg: string): boolean {
-  const next = drawingFrom(svg);
+  const next = readDrawing(svg);
   if (next === undefined) return false;
-  const old = host.firstElementChild;
-  if (old !== null && old.localName === "svg" && old.id === next.id) merge(old, next);
-  else host.replaceChildren(next);
+  const old = kShown.get(host);
+  const node = host.firstElementChild;
+  if (old?.node !== undefined && old.node === node && old.id === next.id) changed(node, old, next);
+  else host.replaceChildren(made(next));
+  kShown.set(host, next);
   return true;
 }
