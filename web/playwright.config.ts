@@ -2,12 +2,15 @@
 import { defineConfig } from "@playwright/test";
 
 export const kPort = 8491;
+/// Another built folder than web/dist.
+const kBuilt = process.env["PAGE_BUILT"] ?? "dist";
 const kChromium = process.env["CHROMIUM"] ?? "/usr/bin/chromium";
 
 export default defineConfig({
   testDir: "tests/browser",
   workers: 1,
-  timeout: 60_000,
+  timeout: 90_000,
+  expect: { timeout: 20_000 }, // other builds may run beside
   forbidOnly: true,
   reporter: [["list"]],
   use: {
@@ -29,7 +32,7 @@ export default defineConfig({
     },
   },
   webServer: {
-    command: `node tools/serve_dist.mjs ${kPort}`,
+    command: `node tools/serve_dist.mjs ${kPort} ${kBuilt}`,
     url: `http://127.0.0.1:${kPort}/`,
     reuseExistingServer: false,
   },

@@ -3,6 +3,7 @@ import { useSignal } from "@preact/signals";
 import type { Offline } from "../offline";
 import { words } from "../words/words";
 import { tryAgain } from "./actions";
+import { allStored, saveStranded, stranded } from "./keeping";
 import { trouble } from "./state";
 
 function TroubleNotice() {
@@ -24,6 +25,22 @@ function TroubleNotice() {
   );
 }
 
+function StrandedNotice() {
+  const now = stranded.value;
+  if (now === undefined) return null;
+  return (
+    <div class="notice bad">
+      <span>{words.state.stranded(now.name)}</span>
+      <button type="button" class="framed" onClick={() => void saveStranded()}>
+        {words.jobs.toFile}
+      </button>
+      <button type="button" class="danger" onClick={() => (stranded.value = undefined)}>
+        {words.state.letGo}
+      </button>
+    </div>
+  );
+}
+
 export function Notices(props: { readonly offline: Offline | undefined }) {
   const later = useSignal(false);
   const newer = props.offline?.newer.value === true && !later.value;
@@ -31,12 +48,17 @@ export function Notices(props: { readonly offline: Offline | undefined }) {
     <>
       <div role="alert">
         <TroubleNotice />
+        <StrandedNotice />
       </div>
       <div role="status">
         {newer ? (
           <div class="notice">
             <span>{words.trouble.update}</span>
-            <button type="button" class="framed" onClick={() => void props.offline?.takeNewer()}>
+            <button
+              type="button"
+              class="framed"
+              onClick={() => void allStored().then(() => props.offline?.takeNewer())}
+            >
               {words.trouble.useUpdate}
             </button>
             <button type="button" onClick={() => (later.value = true)}>

@@ -20,6 +20,26 @@ let stop: (() => void) | undefined;
 let queue: Promise<void> = Promise.resolve();
 let exampleText = "";
 
+/// A text that the store did not take, of a job that was left since: in this page only, to be saved to a file.
+export const stranded = signal<{ readonly name: string; readonly text: string } | undefined>(undefined);
+
+/// Whether a job of one's own lay on the table in this browser; else the example need not wait for the store.
+const kHint = "stringcourse-own-job";
+function hint(): boolean {
+  try {
+    return localStorage.getItem(kHint) !== null;
+  } catch {
+    return true;
+  }
+}
+function leaveHint(): void {
+  try {
+    localStorage.setItem(kHint, "1");
+  } catch {
+    // The example then waits for the store, as always.
+  }
+}
+
 function say(kept: KeepTrouble): void {
   if (kept.kind === "cancelled") return;
   if (kept.kind === "newer") trouble.value = { kind: "message", lead: words.trouble.newer, text: "" };
@@ -60,6 +80,7 @@ function keepText(text: string): void {
 function follow(open: OpenJob): void {
   stop?.();
   openJob.value = open;
+  leaveHint();
   stop = effect(() => {
     const reader = open.access.value === "reader";
     const text = open.text.value;
@@ -71,6 +92,10 @@ function follow(open: OpenJob): void {
 
 async function leave(): Promise<void> {
   await queue;
+  const unkept = keepTrouble.value;
+  if (unkept !== undefined && unkept.kind !== "read-only" && !isExample.value) {
+    stranded.value = { name: fileName(), text: history.value.now.text };
+  }
   stop?.();
   stop = undefined;
   const open = openJob.value;
@@ -174,14 +199,34 @@ async function beginKept(text: string): Promise<void> {
 export async function startKeeping(example: string): Promise<void> {
   exampleText = example;
   kOpening.begun = beginKept;
-  const store = await openKeep();
-  keep.value = store;
-  const last = await store.lastOpened();
-  const known = store.jobs.value.some((head) => head.id === last && !head.newer);
-  if (last !== undefined && known) await openKept(last);
-  else await putOnTable(example, true);
+  if (!hint()) void putOnTable(example, true);
+  queue = openStore();
   effect(() => {
     const { text } = history.value.now;
     if (text !== "" && !isExample.value) untracked(() => keepText(text));
   });
+  await queue;
+  const store = keep.value;
+  const last = await store?.lastOpened();
+  const known = store?.jobs.value.some((head) => head.id === last && !head.newer) === true;
+  if (!isExample.value) return;
+  if (last !== undefined && known) await openKept(last);
+  else if (history.value.now.text === "") await putOnTable(example, true);
+}
+
+async function openStore(): Promise<void> {
+  keep.value = await openKeep();
+}
+
+/// All texts that were on their way are in the store, or their trouble is shown.
+export function allStored(): Promise<void> {
+  return queue;
+}
+
+export async function saveStranded(): Promise<void> {
+  const { value } = stranded;
+  if (value === undefined) return;
+  const done = await saveBytes(value.text, value.name, "application/json");
+  if (done.ok) stranded.value = undefined;
+  else say(done.trouble);
 }

@@ -328,6 +328,8 @@ export const english = {
     storageTrouble: "The browser's store does not work: this job is in this page only. Save it to a file.",
     filed: (name: string): string => `Saved to ${name}.`,
     changedElsewhere: "Something else changed this job. Your text is in this page only: save it to a file.",
+    stranded: (name: string): string => `The last changes of ${name} could not be kept: they are in this page only.`,
+    letGo: "Let them go",
     offline: "works without a network",
     askKeep: "Ask the browser to keep it",
   },

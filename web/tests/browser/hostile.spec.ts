@@ -1,0 +1,84 @@
+// Text from a job file never becomes markup, wherever it is shown.
+import { readFile } from "node:fs/promises";
+import { expect, test } from "@playwright/test";
+import { openTable, settled } from "./table";
+
+const kHostile = `<img src=x onerror="window.harmed=1"><script>window.harmed=1</script>"'&{{7*7}}\u202e`;
+
+/// Every text of the example that a user chooses, made hostile: names keep what makes them different.
+async function hostileJob(): Promise<string> {
+  const text = await readFile(new URL("../../../examples/kiln-house.json", import.meta.url), "utf8");
+  const job = JSON.parse(text);
+  job.name = kHostile;
+  job.notes = kHostile;
+  job.drawn_by = kHostile;
+  job.issued = kHostile;
+  const corner = (name: string): string => `${name}</text><script>window.harmed=1</script>`;
+  for (const side of job.outline.sides) {
+    side.name = `${side.from}${side.to} ${kHostile}`;
+    side.from = corner(side.from);
+    side.to = corner(side.to);
+  }
+  for (const opening of job.openings) {
+    const side = job.outline.sides.find((one: { name: string }) => one.name.startsWith(opening.on));
+    opening.on = side.name;
+    opening.place.from = corner(opening.place.from);
+    opening.name = `${opening.name}"><svg onload="window.harmed=1">`;
+    opening.note = kHostile;
+  }
+  return JSON.stringify(job);
+}
+
+test("hostile names in every field are shown as the letters that they are", async ({ page }) => {
+  await openTable(page);
+  const dialogs: string[] = [];
+  page.on("dialog", (dialog) => {
+    dialogs.push(dialog.message());
+    void dialog.dismiss();
+  });
+  const [chooser] = await Promise.all([
+    page.waitForEvent("filechooser"),
+    page.getByRole("button", { name: "Open a file" }).click(),
+  ]);
+  const buffer = Buffer.from(await hostileJob());
+  await chooser.setFiles({ name: `${kHostile}.json`.replaceAll("/", ""), mimeType: "application/json", buffer });
+  await expect(page.locator(".title-block h2")).toContainText("<img src=x");
+  await settled(page);
+  await page.locator(".strip button").first().click();
+  await page.locator("#plan .grip[data-grip=body]").first().click();
+  await page.locator("#plan .ink g > path").first().click({ force: true });
+  await page.getByRole("button", { name: "Show the units in space" }).click();
+  await expect(page.locator("canvas")).toHaveAttribute("data-units", /[1-9]/);
+  await expect(page.locator("#plan .ink svg")).toContainText("onload");
+  const found = await page.evaluate(() => ({
+    harmed: (window as unknown as { harmed?: number }).harmed,
+    images: document.querySelectorAll("#page img").length,
+    scripts: document.querySelectorAll("#page script, svg script, svg foreignObject").length,
+    handlers: [...document.querySelectorAll("#page *")].filter((node) =>
+      [...node.attributes].some((attribute) => attribute.name.startsWith("on")),
+    ).length,
+  }));
+  expect(found).toEqual({ harmed: undefined, images: 0, scripts: 0, handlers: 0 });
+  expect(dialogs).toEqual([]);
+});
+
+test("a drawing that holds more than shapes and letters is not shown", async ({ page }) => {
+  // The second fence: an engine that wrote such a drawing would be at fault, so the worker is made to.
+  await page.addInitScript(() => {
+    const Real = window.Worker;
+    window.Worker = class extends Real {
+      override set onmessage(heard: ((event: MessageEvent) => void) | null) {
+        super.onmessage = (event: MessageEvent) => {
+          const block = event.data?.block as Uint8Array<ArrayBuffer> | undefined;
+          if (block === undefined) return heard?.call(this, event);
+          const text = new TextDecoder("latin1").decode(block).replaceAll("<title", "<image");
+          const bytes = Uint8Array.from(text.replaceAll("</title", "</image"), (letter) => letter.charCodeAt(0));
+          heard?.call(this, new MessageEvent("message", { data: { ...event.data, block: bytes } }));
+        };
+      }
+    } as typeof Worker;
+  });
+  await page.goto("./");
+  await expect(page.locator("#plan .ink")).toContainText("not shown because it holds more than a drawing");
+  await expect(page.locator("#plan .ink image")).toHaveCount(0);
+});

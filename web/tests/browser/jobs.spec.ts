@@ -1,0 +1,187 @@
+// Jobs on the device: into files and back, two tabs, reloads, a full store, newer versions.
+import { readFile } from "node:fs/promises";
+import { expect, type Page, test } from "@playwright/test";
+import { grip, openTable, settled, tally, told, withoutDialogs } from "./table";
+
+/// One change that makes the example a job of one's own.
+async function change(page: Page): Promise<void> {
+  await page.getByRole("button", { name: /^Take the offer: AB 1'-4" shorter/ }).click();
+  await expect(page.locator(".title-block")).toContainText("AB 26'-8\"");
+  await settled(page);
+  await expect(page.locator("#where")).toContainText("in this browser only");
+}
+
+async function savedFile(page: Page): Promise<string> {
+  const [download] = await Promise.all([
+    page.waitForEvent("download"),
+    page.locator(".state").getByRole("button", { name: "Save to a file" }).click(),
+  ]);
+  return readFile(await download.path(), "utf8");
+}
+
+test("the first change makes the example a job of one's own, kept over a reload", async ({ page }) => {
+  await openTable(page);
+  await expect(page.locator(".state")).toContainText("Example");
+  await change(page);
+  await expect(page.locator("#where")).toContainText("1 change not yet in a file");
+  await page.reload();
+  await settled(page);
+  await expect(page.locator(".title-block")).toContainText("AB 26'-8\"");
+});
+
+test("a reload in the middle of a drag finds the job as it was before the drag", async ({ page }) => {
+  await openTable(page);
+  await change(page);
+  const before = await told(page, "/openings/1");
+  const box = await grip(page, "/openings/1").boundingBox();
+  await page.mouse.move((box?.x ?? 0) + 10, (box?.y ?? 0) + 20);
+  await page.mouse.down();
+  await page.mouse.move((box?.x ?? 0) + 10, (box?.y ?? 0) - 30, { steps: 5 });
+  await expect(page.locator(".tag")).toBeVisible();
+  await page.reload();
+  await settled(page);
+  expect(await told(page, "/openings/1")).toBe(before);
+});
+
+test("a job goes into a file and comes back from it, byte for byte", async ({ page }) => {
+  await withoutDialogs(page);
+  await openTable(page);
+  await change(page);
+  const text = await savedFile(page);
+  expect(JSON.parse(text)).toMatchObject({ stringcourse: 1, name: "Kiln house" });
+  await expect(page.locator("#where")).toContainText("saved: the file holds every change");
+  await page.getByRole("button", { name: "Open the example" }).click();
+  await settled(page);
+  await expect(page.locator(".title-block")).toContainText("AB 28'-0\"");
+  const [chooser] = await Promise.all([
+    page.waitForEvent("filechooser"),
+    page.getByRole("button", { name: "Open a file" }).click(),
+  ]);
+  await chooser.setFiles({ name: "back.json", mimeType: "application/json", buffer: Buffer.from(text) });
+  await expect(page.locator(".title-block")).toContainText("AB 26'-8\"");
+  await settled(page);
+  expect(await savedFile(page)).toBe(text);
+});
+
+test("a file dropped on the page is opened", async ({ page }) => {
+  await openTable(page);
+  const text = await readFile(new URL("../../../examples/hillside-shed.json", import.meta.url), "utf8");
+  const data = await page.evaluateHandle((content) => {
+    const transfer = new DataTransfer();
+    transfer.items.add(new File([content], "shed.json", { type: "application/json" }));
+    return transfer;
+  }, text);
+  await page.dispatchEvent("body", "drop", { dataTransfer: data });
+  await expect(page.getByRole("heading", { name: "Hillside shed" })).toBeVisible();
+});
+
+test("what is no job is refused in plain words, and the job on the table stays", async ({ page }) => {
+  await openTable(page);
+  for (const [content, words] of [
+    ["<html>", "not a job"],
+    ['{"stringcourse": 99, "name": "From next year"}', "newer version"],
+  ] as const) {
+    const [chooser] = await Promise.all([
+      page.waitForEvent("filechooser"),
+      page.getByRole("button", { name: "Open a file" }).click(),
+    ]);
+    await chooser.setFiles({ name: "odd.json", mimeType: "application/json", buffer: Buffer.from(content) });
+    await expect(page.locator(".notice.bad")).toContainText(words);
+    await expect(page.getByRole("heading", { name: "Kiln house" })).toBeVisible();
+  }
+  // The newer job was not opened, but it is kept.
+  await expect(page.locator("#jobs")).toContainText("From next year");
+});
+
+test("jobs are doubled, renamed, deleted and brought back", async ({ page }) => {
+  await openTable(page);
+  await change(page);
+  const jobs = page.locator("#jobs");
+  await jobs.getByRole("button", { name: "Duplicate: Kiln house" }).click();
+  await expect(jobs.getByText("Kiln house (copy)")).toBeVisible();
+  await jobs.getByRole("button", { name: "Rename: Kiln house (copy)" }).click();
+  await jobs.getByLabel("New name").fill("Second kiln");
+  await jobs.getByLabel("New name").press("Enter");
+  await expect(jobs.getByText("Second kiln")).toBeVisible();
+  await jobs.getByRole("button", { name: "Delete: Second kiln" }).click();
+  await expect(jobs.getByText("Second kiln deleted.")).toBeVisible();
+  await expect(jobs.getByRole("button", { name: "Open: Second kiln" })).toHaveCount(0);
+  await jobs.getByRole("button", { name: "Bring it back" }).click();
+  await jobs.getByRole("button", { name: "Open: Second kiln" }).click();
+  await expect(page.getByRole("heading", { name: "Second kiln" })).toBeVisible();
+});
+
+test("a second tab on one job only looks on, and writes once the first has left", async ({ page, context }) => {
+  await openTable(page);
+  await change(page);
+  const second = await context.newPage();
+  await openTable(second);
+  await expect(second.locator(".state")).toContainText("another tab");
+  await expect(second.getByRole("button", { name: /^Take the offer/ }).first()).toBeDisabled();
+  const handle = grip(second, "/openings/0");
+  await handle.focus();
+  await second.keyboard.press("Shift+ArrowLeft");
+  await expect(second.locator(".tag")).toHaveCount(0);
+  // What the first tab changes is seen in the second.
+  await page.getByRole("button", { name: "Undo" }).click();
+  await expect(page.locator(".title-block")).toContainText("AB 28'-0\"");
+  await expect(second.locator(".title-block")).toContainText("AB 28'-0\"");
+  await page.close();
+  await expect(second.locator(".state")).not.toContainText("another tab");
+  await settled(second);
+  await grip(second, "/openings/0").focus();
+  await second.keyboard.press("Shift+ArrowLeft");
+  await expect.poll(() => told(second, "/openings/0")).toContain("9'-11 5/8\"");
+});
+
+test("a full store is said aloud, the job goes on in the page, and is saved to a file", async ({ page }) => {
+  await withoutDialogs(page);
+  await page.addInitScript(() => {
+    const put = IDBObjectStore.prototype.put;
+    const add = IDBObjectStore.prototype.add;
+    const full = (): never => {
+      throw new DOMException("full", "QuotaExceededError");
+    };
+    Object.defineProperty(window, "fillTheStore", {
+      value: (on: boolean) => {
+        IDBObjectStore.prototype.put = on ? full : put;
+        IDBObjectStore.prototype.add = on ? full : add;
+      },
+    });
+  });
+  await openTable(page);
+  await change(page);
+  await page.evaluate(() => (window as unknown as { fillTheStore(on: boolean): void }).fillTheStore(true));
+  await grip(page, "/openings/0").focus();
+  await page.keyboard.press("Shift+ArrowLeft");
+  await expect(page.locator(".state .loud")).toContainText("store is full");
+  await settled(page);
+  expect(await tally(page, "saw cuts")).toBe(0);
+  const text = await savedFile(page);
+  expect(text).toContain("10'-0");
+  // Left for another job, the text that was not kept is still offered.
+  await page.getByRole("button", { name: "Open the example" }).click();
+  await expect(page.locator(".notice.bad")).toContainText("could not be kept");
+  // With room again the next change is kept as before.
+  await page.evaluate(() => (window as unknown as { fillTheStore(on: boolean): void }).fillTheStore(false));
+  await settled(page);
+  await grip(page, "/openings/0").focus();
+  await page.keyboard.press("Shift+ArrowLeft");
+  await expect(page.locator("#where")).toContainText("in this browser only");
+});
+
+test("a change made before the store has opened is kept all the same", async ({ page }) => {
+  await page.addInitScript(() => {
+    const open = IDBFactory.prototype.open;
+    IDBFactory.prototype.open = function (this: IDBFactory, ...asked: Parameters<IDBFactory["open"]>) {
+      const until = performance.now() + 400;
+      while (performance.now() < until); // a slow disk
+      return open.apply(this, asked);
+    };
+  });
+  await openTable(page);
+  await change(page);
+  await page.reload();
+  await settled(page);
+  await expect(page.locator(".title-block")).toContainText("AB 26'-8\"");
+});

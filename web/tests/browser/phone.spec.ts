@@ -1,0 +1,81 @@
+// A phone in portrait, 360 CSS px wide, worked with a finger.
+import { expect, test } from "@playwright/test";
+import { grip, openTable, settled, tally, told } from "./table";
+
+test.use({ viewport: { width: 360, height: 740 }, hasTouch: true, isMobile: true, deviceScaleFactor: 2 });
+
+/// A finger laid on a point, drawn along and lifted, as the browser tells it.
+async function fingerDrag(page: import("@playwright/test").Page, from: { x: number; y: number }, dx: number) {
+  const session = await page.context().newCDPSession(page);
+  const at = (x: number) => ({ touchPoints: [{ x, y: from.y }] });
+  await session.send("Input.dispatchTouchEvent", { type: "touchStart", ...at(from.x) });
+  for (let step = 1; step <= 8; ++step) {
+    await session.send("Input.dispatchTouchEvent", { type: "touchMove", ...at(from.x + (dx * step) / 8) });
+  }
+  await session.send("Input.dispatchTouchEvent", { type: "touchEnd", touchPoints: [] });
+}
+
+test("nothing sticks out sideways, and the drawing comes before the cards", async ({ page }) => {
+  await openTable(page);
+  expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(360);
+  const plan = await page.locator("#plan").boundingBox();
+  const block = await page.locator(".title-block").boundingBox();
+  expect(plan?.y ?? 0).toBeLessThan(block?.y ?? 0);
+  expect((plan?.y ?? 0) + (plan?.height ?? 0)).toBeLessThan(740);
+});
+
+test("whatever can be pressed is at least 44 px in both directions", async ({ page }) => {
+  await openTable(page);
+  await page.locator(".strip button").first().tap();
+  await grip(page, "/openings/0").tap();
+  const small = await page
+    .locator("button:visible, a:visible, select:visible, input:not([type=checkbox]):visible, label.check, .grip")
+    .evaluateAll((targets) =>
+      targets
+        .filter((target) => !target.classList.contains("skip"))
+        .map((target) => ({ box: target.getBoundingClientRect(), text: target.outerHTML.slice(0, 120) }))
+        .filter(({ box }) => box.width > 0 && (box.width < 43.9 || box.height < 43.9))
+        .map(({ box, text }) => `${box.width} x ${box.height} ${text}`),
+    );
+  expect(small).toEqual([]);
+});
+
+test("a finger drags an opening, and the page does not scroll away under it", async ({ page }) => {
+  await openTable(page);
+  const box = await grip(page, "/openings/0").boundingBox();
+  const top = await page.evaluate(() => scrollY);
+  await fingerDrag(page, { x: (box?.x ?? 0) + (box?.width ?? 0) / 2, y: (box?.y ?? 0) + 22 }, -24);
+  await settled(page);
+  expect(await told(page, "/openings/0")).not.toContain("9'-3 5/8\"");
+  expect(await tally(page, "saw cuts")).toBe(0);
+  expect(await page.evaluate(() => scrollY)).toBe(top);
+});
+
+test("a tap on a unit shows its card, a tap on a dimension its field", async ({ page }) => {
+  await openTable(page);
+  await page.locator("#plan").getByRole("button", { name: "Larger" }).tap();
+  await page.locator("#plan-course-1-AB-1-3 > path").first().tap();
+  await expect(page.locator("#unit h2")).toHaveText("AB-1-3");
+  await page.locator("#unit").getByRole("button", { name: "Done" }).tap();
+  await grip(page, "/outline/sides/1", "side").tap();
+  await expect(page.locator("#in-hand")).toContainText("Side BC");
+  await expect(page.locator("#in-hand").getByLabel("length", { exact: true })).toBeInViewport();
+});
+
+test("one's own building is begun on a phone", async ({ page }) => {
+  await openTable(page);
+  await page.getByRole("button", { name: "Begin your own" }).tap();
+  await page.getByLabel("length", { exact: true }).fill("20'");
+  await page.getByRole("button", { name: "Draw it" }).tap();
+  await expect(page.getByRole("heading", { name: "New building" })).toBeVisible();
+  await settled(page);
+  expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(360);
+});
+
+test("the drawing is made larger inside its own box", async ({ page }) => {
+  await openTable(page);
+  for (let press = 0; press < 3; ++press) await page.locator("#plan").getByRole("button", { name: "Larger" }).tap();
+  const inner = await page.locator(".box.plan").evaluate((box) => box.scrollWidth / box.clientWidth);
+  expect(inner).toBeGreaterThan(3);
+  expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(360);
+});

@@ -1,0 +1,91 @@
+// Within everyone's reach: axe finds nothing in any view, light or dark; less motion is honoured; paper keeps its words.
+import { readFile } from "node:fs/promises";
+import { createRequire } from "node:module";
+import { expect, type Page, test } from "@playwright/test";
+import type { AxeResults } from "axe-core";
+import { grip, openTable, settled } from "./table";
+
+const kAxe = createRequire(import.meta.url).resolve("axe-core/axe.min.js");
+const kRules = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"];
+
+async function violations(page: Page): Promise<readonly string[]> {
+  const source = await readFile(kAxe, "utf8");
+  await page.evaluate(source);
+  const results = (await page.evaluate(
+    (rules) =>
+      (window as unknown as { axe: { run(o: object): Promise<unknown> } }).axe.run({
+        runOnly: { type: "tag", values: rules },
+      }),
+    kRules,
+  )) as AxeResults;
+  return results.violations.flatMap((one) => one.nodes.map((node) => `${one.id}: ${node.html.slice(0, 160)}`));
+}
+
+const kViews: Readonly<Record<string, (page: Page) => Promise<void>>> = {
+  "at first": async () => undefined,
+  "an opening in hand": async (page) => grip(page, "/openings/0").click(),
+  "a side in hand": async (page) => grip(page, "/outline/sides/1", "side").click(),
+  "a hold point open": async (page) => page.locator(".strip button").first().click(),
+  "a unit's card": async (page) => {
+    await page.locator("#plan-course-1-AB-1-3 > path").first().click();
+    await expect(page.locator("#unit")).toBeVisible();
+  },
+  "a refused size": async (page) => {
+    await grip(page, "/openings/0").click();
+    await page.locator("#in-hand").getByLabel("from corner A").fill("none");
+    await page.keyboard.press("Enter");
+    await expect(page.locator("#in-hand .trouble")).toBeVisible();
+  },
+  "units in space": async (page) => {
+    await page.getByRole("button", { name: "Show the units in space" }).click();
+    await expect(page.locator("canvas")).toHaveAttribute("data-units", /[1-9]/);
+  },
+  "a job of one's own, the set made": async (page) => {
+    await page
+      .getByRole("button", { name: /^Take the offer/ })
+      .first()
+      .click();
+    await settled(page);
+    await page.getByRole("button", { name: "Make the set" }).click();
+    await expect(page.getByText("The set is made")).toBeVisible();
+    await page.getByRole("button", { name: /^Rename:/ }).click();
+  },
+};
+
+for (const scheme of ["light", "dark"] as const) {
+  for (const width of [360, 1280]) {
+    test(`axe finds nothing in any view: ${scheme}, ${width} px`, async ({ browser }) => {
+      test.setTimeout(240_000);
+      const found: string[] = [];
+      for (const [view, reach] of Object.entries(kViews)) {
+        const context = await browser.newContext({ viewport: { width, height: 800 }, colorScheme: scheme });
+        const page = await context.newPage();
+        await openTable(page);
+        await expect(page.locator("html")).toHaveAttribute("data-look", scheme);
+        await reach(page);
+        for (const one of await violations(page)) found.push(`${view}: ${one}`);
+        await context.close();
+      }
+      expect(found).toEqual([]);
+    });
+  }
+}
+
+test("the look is chosen by hand and stays chosen", async ({ page }) => {
+  await openTable(page);
+  await page.getByRole("button", { name: "Dark paper" }).click();
+  await expect(page.locator("html")).toHaveAttribute("data-look", "dark");
+  await page.reload();
+  await expect(page.locator("html")).toHaveAttribute("data-look", "dark");
+});
+
+test("on paper stand drawings, tallies and cautions, and nothing that is pressed", async ({ page }) => {
+  await openTable(page);
+  await page.emulateMedia({ media: "print" });
+  await expect(page.locator("#plan .ink svg")).toBeVisible();
+  await expect(page.locator(".tallies")).toBeVisible();
+  await expect(page.getByText("Unbraced walls fall in wind").first()).toBeVisible();
+  for (const hidden of [".begin", ".grip", ".state", ".head-tools", "#jobs"]) {
+    await expect(page.locator(hidden).first()).toBeHidden();
+  }
+});
