@@ -39,6 +39,8 @@ test("a trap in the engine is said plainly; job and drawing stand; trying again 
   await expect(notice).toContainText("Your job is untouched");
   expect(await told(page, "/openings/0")).toContain("9'-3 5/8\"");
   expect(await tally(page, "units laid")).toBe(861);
+  await expect(page.locator(".tag")).toHaveCount(0); // the hand has let go
+  await expect(notice).toBeVisible();
   await setTrap(page, false);
   await notice.getByRole("button", { name: "Try again" }).click();
   await expect(notice).toHaveCount(0);
