@@ -1,6 +1,6 @@
 // Puts a drawing into its host. Two drawings of a drag differ in few groups: those are changed, the rest keeps its nodes
 // and is not even looked at, because its text is the same.
-import { type Attribute, attributesOf, type Drawn, readDrawing, unescaped } from "./read_drawing";
+import { type Attribute, attributesOf, changesBetween, type Drawn, readDrawing, unescaped } from "./read_drawing";
 
 const kSvg = "http://www.w3.org/2000/svg";
 const kXml = "http://www.w3.org/XML/1998/namespace";
@@ -23,13 +23,9 @@ function made(drawn: Drawn): Element {
 }
 
 function changeAttributes(node: Element, old: Drawn, next: Drawn): void {
-  const wanted = attributesOf(next);
-  const had = new Map(attributesOf(old).map(({ name, value }) => [name, value]));
-  for (const attribute of wanted) {
-    if (had.get(attribute.name) !== attribute.value) setAttribute(node, attribute);
-    had.delete(attribute.name);
-  }
-  for (const name of had.keys()) node.removeAttribute(name);
+  const { put, gone } = changesBetween(old, next);
+  for (const attribute of put) setAttribute(node, attribute);
+  for (const name of gone) node.removeAttribute(name);
 }
 
 /// The old nodes by what they are called; nameless ones wait in order by their kind.

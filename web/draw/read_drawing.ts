@@ -24,7 +24,6 @@ export interface Drawn {
 const kAllowed = new Set("svg title desc g path circle text tspan defs pattern rect line clipPath".split(" "));
 const kStartTag = /<([A-Za-z]+)((?:\s+[A-Za-z][\w:-]*="[^"<]*")*)\s*(\/?)>/y;
 const kEndTag = /<\/([A-Za-z]+)>/y;
-const kAttribute = /([A-Za-z][\w:-]*)="([^"<]*)"/g;
 const kId = /(?:^|\s)id="([^"<&]*)"/;
 /// What may be a handler, a link, a style or an address that leads out of the drawing: those tags are looked at closely.
 const kDoubtful = /\son|href|style="(?!font-kerning:none")|url\((?!#[\w-]+\)")/i;
@@ -47,13 +46,51 @@ function lawful({ name, value }: Attribute): boolean {
   return low === "id" || low.startsWith("aria-") || !/url\(/i.test(value) || /^url\(#[\w-]+\)$/.test(value);
 }
 
-function pairs(written: string): readonly Attribute[] {
-  return [...written.matchAll(kAttribute)].map(([, name = "", value = ""]) => ({ name, value: unescaped(value) }));
+/// Names and values of a start tag in turn, as written.
+function pairs(written: string): readonly string[] {
+  const found: string[] = [];
+  for (let at = 0, to = written.indexOf('="'); to >= 0; to = written.indexOf('="', at)) {
+    const end = written.indexOf('"', to + 2);
+    found.push(written.slice(at, to).trimStart(), written.slice(to + 2, end));
+    at = end + 1;
+  }
+  return found;
+}
+
+function read(found: readonly string[]): readonly Attribute[] {
+  const attributes: Attribute[] = [];
+  for (let at = 0; at + 1 < found.length; at += 2) {
+    attributes.push({ name: found[at] ?? "", value: unescaped(found[at + 1] ?? "") });
+  }
+  return attributes;
 }
 
 /// The attributes of a start tag; those that an escape made unlawful are left out.
 export function attributesOf(drawn: Drawn): readonly Attribute[] {
-  return pairs(drawn.written).filter(lawful);
+  return read(pairs(drawn.written)).filter(lawful);
+}
+
+/// What is to be set, and what is to be taken away, where `old` becomes `next`.
+export interface Changes {
+  readonly put: readonly Attribute[];
+  readonly gone: readonly string[];
+}
+
+export function changesBetween(old: Drawn, next: Drawn): Changes {
+  const had = pairs(old.written);
+  const wanted = pairs(next.written);
+  const differing: string[] = [];
+  const gone = new Set<string>();
+  for (let at = 0; at < had.length; at += 2) if (had[at] !== wanted[at]) gone.add(had[at] ?? "");
+  for (let at = 0; at < wanted.length; at += 2) {
+    const [name = "", value = ""] = [wanted[at], wanted[at + 1]];
+    if (had[at] === name && had[at + 1] === value) continue;
+    differing.push(name, value);
+    gone.delete(name);
+  }
+  const put = read(differing);
+  const refused = put.filter((attribute) => !lawful(attribute)).map(({ name }) => name);
+  return { put: put.filter(lawful), gone: [...gone, ...refused] };
 }
 
 interface Begun {
@@ -76,7 +113,7 @@ function startAt(svg: string, at: number): { begun: Begun; closed: boolean } | u
   const found = kStartTag.exec(svg);
   if (found === null) return undefined;
   const [all, tag = "", written = "", slash] = found;
-  if (!kAllowed.has(tag) || (kDoubtful.test(written) && !pairs(written).every(lawful))) return undefined;
+  if (!kAllowed.has(tag) || (kDoubtful.test(written) && !read(pairs(written)).every(lawful))) return undefined;
   return { begun: { tag, written, start: at, inside: at + all.length, children: [] }, closed: slash === "/" };
 }
 

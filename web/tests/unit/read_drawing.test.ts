@@ -1,5 +1,6 @@
+import fc from "fast-check";
 import { beforeAll, expect, test } from "vitest";
-import { attributesOf, type Drawn, readDrawing, unescaped } from "../../draw/read_drawing";
+import { attributesOf, changesBetween, type Drawn, readDrawing, unescaped } from "../../draw/read_drawing";
 import { type Engine, readReply } from "../../engine/glue";
 import { example, realEngine } from "./real_engine";
 
@@ -63,6 +64,29 @@ test("an address hidden in escapes is left out", () => {
   const path = drawn?.children[0];
   expect(path).toBeDefined();
   if (path !== undefined) expect(attributesOf(path)).toEqual([{ name: "d", value: "M0 0" }]);
+});
+
+test("what changes between two tags makes the one into the other, in whatever order they are written", () => {
+  const value = fc.constantFrom("1", "2", "a &amp; b", "url(#x)", "ur&#108;(y)");
+  const tag = fc
+    .dictionary(fc.constantFrom("d", "fill", "class", "x", "y"), value)
+    .chain((map) => fc.shuffledSubarray(Object.entries(map), { minLength: Object.keys(map).length }));
+  const read = (entries: readonly (readonly [string, string])[]): Drawn => {
+    const drawn = readDrawing(`<svg><path${entries.map(([name, text]) => ` ${name}="${text}"`).join("")}/></svg>`);
+    const path = drawn?.children[0];
+    if (path === undefined) throw new Error("not read");
+    return path;
+  };
+  fc.assert(
+    fc.property(tag, tag, (before, after) => {
+      const [old, next] = [read(before), read(after)];
+      const has = new Map(attributesOf(old).map((one) => [one.name, one.value]));
+      const { put, gone } = changesBetween(old, next);
+      for (const one of put) has.set(one.name, one.value);
+      for (const name of gone) has.delete(name);
+      expect(has).toEqual(new Map(attributesOf(next).map((one) => [one.name, one.value])));
+    }),
+  );
 });
 
 test("words that only sound like a handler, a link or an address are words", () => {

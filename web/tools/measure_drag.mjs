@@ -1,0 +1,214 @@
+// How long a frame of a drag takes on the kiln house, in Chromium drawn by software. Usage:
+//   node tools/measure_drag.mjs [FOLDER]     FOLDER: a built page (default web/dist)
+//
+// First part, one frame after another: the pointer moves, the next move waits until its answer is drawn. Read from the
+// browser's own trace: time computed by the engine (the worker's thread) and by own script (the page's thread); and the
+// time on the clock from pointer to drawn.
+// Second part, a hand that does not wait: a move every 16 ms; times between the browser's frames, and tasks over 50 ms.
+import { spawn } from "node:child_process";
+import { once } from "node:events";
+import { fileURLToPath } from "node:url";
+import { chromium } from "@playwright/test";
+
+const kMoves = 150;
+const kPort = 8497;
+const kTargets = { median: 10, high: 16, frame: 33, blocked: 50 };
+const kScript = new Set([
+  "EventDispatch",
+  "FunctionCall",
+  "RunMicrotasks",
+  "FireAnimationFrame",
+  "HandlePostMessage",
+  "TimerFire",
+]);
+
+const server = spawn(process.execPath, [
+  fileURLToPath(new URL("./serve_dist.mjs", import.meta.url)),
+  String(kPort),
+  ...process.argv.slice(2, 3),
+]);
+await once(server.stdout, "data");
+const browser = await chromium.launch({
+  executablePath: process.env.CHROMIUM ?? "/usr/bin/chromium",
+  args: ["--no-sandbox", "--disable-quic", "--use-angle=swiftshader", "--enable-unsafe-swiftshader"],
+});
+
+function share(sorted, part) {
+  return sorted[Math.min(sorted.length - 1, Math.floor(sorted.length * part))] ?? Number.NaN;
+}
+
+function told(name, values, targets) {
+  const sorted = [...values].sort((a, b) => a - b);
+  const [median, high] = [share(sorted, 0.5), share(sorted, 0.95)];
+  console.log(
+    `${name}: ${sorted.length} frames, median ${median.toFixed(1)} ms, 95th percentile ${high.toFixed(1)} ms${targets}`,
+  );
+}
+
+async function opened() {
+  const page = await browser.newPage({ viewport: { width: 1280, height: 800 } });
+  await page.goto(`http://127.0.0.1:${kPort}/`);
+  await page.locator('.offers[aria-busy="false"]').waitFor();
+  return page;
+}
+
+async function takenHold(page) {
+  const grip = page.locator('#plan .grip[data-place="/openings/0"][data-grip="body"]');
+  await grip.scrollIntoViewIfNeeded();
+  const box = await grip.boundingBox();
+  if (box === null) throw new Error("the opening has no grip");
+  const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
+  await page.mouse.move(x, y);
+  await page.mouse.down();
+  await page.mouse.move(x - 6, y);
+  return { x, y };
+}
+
+/// There and back along the side, never the same place twice in a row; shift lets no frame snap to the one before.
+function placeOf(move) {
+  const round = (move * 7) % 240;
+  return round < 120 ? 60 - round : round - 180;
+}
+
+/// Microseconds that a thread computed in the outermost spans of script begun in [from, to): its own time, which other
+/// programs on the machine do not lengthen.
+function busy(spans, from, to) {
+  let total = 0;
+  let end = -1;
+  for (const { ts, dur, tdur } of spans) {
+    if (ts >= to || ts < from || ts < end) continue;
+    total += tdur ?? dur;
+    end = ts + dur;
+  }
+  return total;
+}
+
+function spansOn(events, thread) {
+  return events
+    .filter((one) => one.ph === "X" && kScript.has(one.name) && thread.has(`${one.pid} ${one.tid}`))
+    .sort((a, b) => a.ts - b.ts);
+}
+
+function threads(events, name) {
+  const named = events.filter((one) => one.ph === "M" && one.name === "thread_name" && one.args.name === name);
+  return new Set(named.map((one) => `${one.pid} ${one.tid}`));
+}
+
+async function oneByOne() {
+  const page = await opened();
+  const { x, y } = await takenHold(page);
+  await page.keyboard.down("Shift");
+  await page.evaluate(() => {
+    globalThis.drawnAfter = [];
+    globalThis.frame = () => new Promise((next) => requestAnimationFrame(next));
+    // The plan changes with every place of the opening: that is when the answer has come.
+    globalThis.changed = () =>
+      new Promise((done) => {
+        const watch = new MutationObserver(() => {
+          watch.disconnect();
+          done();
+        });
+        watch.observe(document.querySelector("#plan .ink"), {
+          subtree: true,
+          childList: true,
+          attributes: true,
+          characterData: true,
+        });
+      });
+    addEventListener(
+      "pointermove",
+      () => {
+        globalThis.began = performance.now();
+        performance.mark("hand moved");
+      },
+      { capture: true },
+    );
+  });
+  await browser.startTracing(page, { categories: ["devtools.timeline", "blink.user_timing", "toplevel"] });
+  for (let move = 1; move <= kMoves; ++move) {
+    const drawn = page.evaluate(async () => {
+      await globalThis.changed();
+      await globalThis.frame();
+      // The frame in which the change is drawn has begun; its script is over in the next task.
+      await new Promise((next) => setTimeout(next, 0));
+      globalThis.drawnAfter.push(performance.now() - globalThis.began);
+    });
+    await page.mouse.move(x + placeOf(move), y);
+    await drawn;
+  }
+  const { traceEvents } = JSON.parse((await browser.stopTracing()).toString("utf8"));
+  const drawn = await page.evaluate(() => globalThis.drawnAfter);
+  await page.close();
+  const marks = traceEvents
+    .filter((one) => one.name === "hand moved")
+    .map((one) => one.ts)
+    .sort((a, b) => a - b);
+  const main = spansOn(traceEvents, threads(traceEvents, "CrRendererMain"));
+  const worker = spansOn(traceEvents, threads(traceEvents, "DedicatedWorker thread"));
+  const frames = marks.slice(0, -1).map((from, at) => ({
+    script: busy(main, from, marks[at + 1]) / 1000,
+    engine: busy(worker, from, marks[at + 1]) / 1000,
+  }));
+  if (frames.length < kMoves / 2) throw new Error(`the trace holds only ${frames.length} frames`);
+  if (frames.every(({ engine }) => engine === 0)) throw new Error("the trace holds nothing of the engine's thread");
+  told(
+    "engine",
+    frames.map(({ engine }) => engine),
+    "",
+  );
+  told(
+    "own script",
+    frames.map(({ script }) => script),
+    "",
+  );
+  told(
+    "engine and own script",
+    frames.map(({ script, engine }) => script + engine),
+    ` (target ${kTargets.median} and ${kTargets.high} ms)`,
+  );
+  told("pointer to drawn", drawn, "");
+}
+
+async function withoutWaiting() {
+  const page = await opened();
+  const { x, y } = await takenHold(page);
+  await page.keyboard.down("Shift");
+  await page.evaluate(() => {
+    globalThis.frames = [];
+    globalThis.blocked = [];
+    const next = (now) => {
+      globalThis.frames.push(now);
+      requestAnimationFrame(next);
+    };
+    requestAnimationFrame(next);
+    new PerformanceObserver((list) => globalThis.blocked.push(...list.getEntries().map((one) => one.duration))).observe(
+      {
+        type: "longtask",
+      },
+    );
+  });
+  for (let move = 1; move <= kMoves; ++move) {
+    const rest = new Promise((next) => setTimeout(next, 16));
+    await page.mouse.move(x + placeOf(move), y);
+    await rest;
+  }
+  const { frames, blocked } = await page.evaluate(() => ({ frames: globalThis.frames, blocked: globalThis.blocked }));
+  await page.close();
+  told(
+    "between frames",
+    frames.slice(1).map((at, index) => at - frames[index]),
+    ` (target ${kTargets.frame} ms median)`,
+  );
+  const longest = Math.max(0, ...blocked).toFixed(0);
+  console.log(
+    `page blocked over ${kTargets.blocked} ms: ${blocked.length} times, longest ${longest} ms (target: never)`,
+  );
+}
+
+try {
+  await oneByOne();
+  await withoutWaiting();
+} finally {
+  await browser.close();
+  server.kill();
+}
