@@ -6,7 +6,7 @@ import type { DrawingHead, Handle } from "../engine/contract";
 import { textAt } from "../job/pointer";
 import { words } from "../words/words";
 import type { Grip } from "./drag";
-import { type GripPlace, openingGrips, sideGrip } from "./grip_place";
+import { type Area, type GripPlace, openingGrips, sideGrip } from "./grip_place";
 import { giveUp, held, heldPlace, letGo, pull, push, takeHold } from "./holding";
 
 interface Props {
@@ -44,6 +44,10 @@ function signOf(key: string, handle: Handle): 1 | -1 | 0 {
   if (key === forward) return x + y > 0 ? 1 : -1;
   if (key === backward) return x + y > 0 ? -1 : 1;
   return 0;
+}
+
+function pixelsOf(area: Area) {
+  return { left: `${area.left}px`, top: `${area.top}px`, width: `${area.width}px`, height: `${area.height}px` };
 }
 
 function OneGrip(props: Props & { readonly handle: Handle; readonly place: GripPlace }) {
@@ -135,12 +139,11 @@ function OneGrip(props: Props & { readonly handle: Handle; readonly place: GripP
       data-place={handle.place}
       data-grip={place.grip}
       style={{
-        left: `${place.left}px`,
-        top: `${place.top}px`,
-        width: `${place.width}px`,
-        height: `${place.height}px`,
-        "--inset-x": `${place.insetX}px`,
-        "--inset-y": `${place.insetY}px`,
+        ...pixelsOf(place.touch),
+        "--left": `${place.drawn.left}px`,
+        "--top": `${place.drawn.top}px`,
+        "--width": `${place.drawn.width}px`,
+        "--height": `${place.drawn.height}px`,
       }}
       onPointerDown={down}
       onPointerMove={move}
@@ -169,8 +172,8 @@ function Tag(props: { readonly places: readonly GripPlace[] }) {
   const place = props.places.find((one) => one.grip === now?.hold.grip);
   if (now === undefined || place === undefined) return null;
   const below = {
-    left: `${place.left + place.width / 2}px`,
-    top: `${Math.max(0, place.top - 30)}px`,
+    left: `${place.touch.left + place.drawn.left + place.drawn.width / 2}px`,
+    top: `${Math.max(0, place.touch.top + place.drawn.top - 34)}px`,
     transform: "translateX(-50%)",
   };
   return (

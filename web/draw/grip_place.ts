@@ -1,82 +1,121 @@
-// Where the grips of a handle lie over the drawing, in CSS pixels. Each is at least a thumb wide.
+// Where the grips of a handle lie over the drawing, in CSS pixels. Each is at least a thumb wide. At a wall's outer face
+// they part: an opening is taken from there inwards, the side's dimension from there outwards.
 import type { Handle, OpeningHandle, SideHandle } from "../engine/contract";
 import type { Grip } from "./drag";
 
-export interface GripPlace {
-  readonly grip: Grip;
+export interface Area {
   readonly left: number;
   readonly top: number;
   readonly width: number;
   readonly height: number;
-  /// How far inside the grip the drawn thing lies.
-  readonly insetX: number;
-  readonly insetY: number;
+}
+
+export interface GripPlace {
+  readonly grip: Grip;
+  /// What a finger may touch.
+  readonly touch: Area;
+  /// What is drawn, measured from the touched area's corner.
+  readonly drawn: Area;
   /// Along the paper's width, or up and down it.
   readonly lies: "lying" | "standing";
-  /// An edge's mark is at the grip's start or its end.
-  readonly side: "before" | "after" | "";
 }
 
 export const kThumb = 44;
 /// A dimension's text on paper, micrometres: its middle so far outside the wall's face (texts stand above their line, read
 /// from below or from the right), so long, so high.
 const kDimension = { near: 9_100, far: 14_900, along: 66_000, across: 6_600 } as const;
+/// An edge's mark: so thick, and so much longer than the wall is thick, in pixels.
+const kMark = { thick: 5, longer: 16 } as const;
 
-type Box = Pick<Handle, "x" | "y" | "width" | "height">;
-
-function spread(from: number, size: number): readonly [number, number, number] {
-  const least = Math.max(size, kThumb);
-  const inset = (least - size) / 2;
-  return [from - inset, least, inset];
+interface Span {
+  readonly from: number;
+  readonly size: number;
 }
 
-function placed(grip: Grip, box: Box, pixels: number, lies: GripPlace["lies"]): GripPlace {
-  const [left, width, insetX] = spread(box.x * pixels, box.width * pixels);
-  const [top, height, insetY] = spread(box.y * pixels, box.height * pixels);
-  return { grip, left, top, width, height, insetX, insetY, lies, side: "" };
+/// A span made a thumb wide: to both sides, or away from one end that stays.
+function touchable(span: Span, keeps: -1 | 0 | 1): Span {
+  const grown = Math.max(0, kThumb - span.size);
+  const before = keeps < 0 ? 0 : keeps > 0 ? grown : grown / 2;
+  return { from: span.from - before, size: span.size + grown };
 }
 
-function edge(body: GripPlace, grip: "from" | "to", handle: OpeningHandle, pixels: number): GripPlace {
-  const [ax, ay] = handle.along;
-  const far = grip === "to";
-  const after = ax + ay > 0 === far;
-  const lies = body.lies;
-  const centreX = (handle.x + handle.width / 2) * pixels;
-  const centreY = (handle.y + handle.height / 2) * pixels;
-  const x = after ? (handle.x + handle.width) * pixels : handle.x * pixels - kThumb;
-  const y = after ? (handle.y + handle.height) * pixels : handle.y * pixels - kThumb;
-  const left = lies === "lying" ? x : centreX - kThumb / 2;
-  const top = lies === "lying" ? centreY - kThumb / 2 : y;
-  return {
-    grip,
-    left,
-    top,
-    width: kThumb,
-    height: kThumb,
-    insetX: 0,
-    insetY: 0,
-    lies,
-    side: after ? "after" : "before",
-  };
+function sign(value: number): -1 | 0 | 1 {
+  if (value === 0) return 0;
+  return value > 0 ? 1 : -1;
+}
+
+function made(grip: Grip, x: Span, y: Span, drawnX: Span, drawnY: Span, lies: GripPlace["lies"]): GripPlace {
+  const touch = { left: x.from, top: y.from, width: x.size, height: y.size };
+  const drawn = { left: drawnX.from - x.from, top: drawnY.from - y.from, width: drawnX.size, height: drawnY.size };
+  return { grip, touch, drawn, lies };
+}
+
+function spansOf(handle: Handle, pixels: number): readonly [Span, Span] {
+  return [
+    { from: handle.x * pixels, size: handle.width * pixels },
+    { from: handle.y * pixels, size: handle.height * pixels },
+  ];
+}
+
+/// The building lies on the walker's right: outward is a quarter turn to the left of the walk.
+function outwardOf(handle: OpeningHandle): readonly [-1 | 0 | 1, -1 | 0 | 1] {
+  return [sign(handle.along[1]), sign(-handle.along[0])];
+}
+
+function markOf(across: Span): Span {
+  const size = Math.min(across.size + kMark.longer, kThumb);
+  return { from: across.from + across.size / 2 - size / 2, size };
+}
+
+/// Touched beside the opening, over the masonry; drawn on the jamb.
+function edge(grip: "from" | "to", handle: OpeningHandle, pixels: number): GripPlace {
+  const [x, y] = spansOf(handle, pixels);
+  const lying = handle.along[0] !== 0;
+  const along = lying ? x : y;
+  const across = lying ? y : x;
+  const after = handle.along[0] + handle.along[1] > 0 === (grip === "to");
+  const end = after ? along.from + along.size : along.from;
+  const beside = { from: after ? end : end - kThumb, size: kThumb };
+  const mark = { from: after ? end : end - kMark.thick, size: kMark.thick };
+  const [outX, outY] = outwardOf(handle);
+  const wide =
+    across.size > kThumb ? { from: markOf(across).from, size: kThumb } : touchable(across, lying ? outY : outX);
+  return lying
+    ? made(grip, beside, wide, mark, markOf(across), "lying")
+    : made(grip, wide, beside, markOf(across), mark, "standing");
 }
 
 /// The body of an opening, then its two edges.
 export function openingGrips(handle: OpeningHandle, pixels: number): readonly [GripPlace, GripPlace, GripPlace] {
+  const [x, y] = spansOf(handle, pixels);
+  const [outX, outY] = outwardOf(handle);
   const lies = handle.along[0] !== 0 ? "lying" : "standing";
-  const body = placed("body", handle, pixels, lies);
-  return [body, edge(body, "from", handle, pixels), edge(body, "to", handle, pixels)];
+  const body = made("body", touchable(x, outX), touchable(y, outY), x, y, lies);
+  return [body, edge("from", handle, pixels), edge("to", handle, pixels)];
+}
+
+/// A dimension's text across its wall: touched from the wall's face on, or around the text where that is farther out.
+function outside(face: number, out: -1 | 1, pixels: number): readonly [Span, Span] {
+  const middle = face + out * (out > 0 ? kDimension.near : kDimension.far) * pixels;
+  const size = kDimension.across * pixels;
+  const text = { from: middle - size / 2, size };
+  const around = touchable(text, 0);
+  if (out > 0) return [{ from: Math.max(around.from, face), size: around.size }, text];
+  return [{ from: Math.min(around.from, face - around.size), size: around.size }, text];
 }
 
 /// A side is taken by its dimension.
 export function sideGrip(handle: SideHandle, pixels: number): GripPlace {
-  const [ox, oy] = handle.outward;
-  const lies = ox === 0 ? "lying" : "standing";
-  const out = ox > 0 || oy > 0 ? kDimension.near : kDimension.far;
-  const half = (lies === "lying" ? handle.height : handle.width) / 2 + out;
-  const long = Math.min(kDimension.along, lies === "lying" ? handle.width : handle.height);
-  const centreX = handle.x + handle.width / 2 + ox * half;
-  const centreY = handle.y + handle.height / 2 + oy * half;
-  const wide = lies === "lying" ? long : kDimension.across;
-  const high = lies === "lying" ? kDimension.across : long;
-  return placed("side", { x: centreX - wide / 2, y: centreY - high / 2, width: wide, height: high }, pixels, lies);
+  const [x, y] = spansOf(handle, pixels);
+  const [outX, outY] = [sign(handle.outward[0]), sign(handle.outward[1])];
+  const lying = outX === 0;
+  const along = lying ? x : y;
+  const across = lying ? y : x;
+  const out = (lying ? outY : outX) > 0 ? 1 : -1;
+  const size = Math.min(kDimension.along * pixels, along.size);
+  const text = { from: along.from + along.size / 2 - size / 2, size };
+  const [touched, drawn] = outside(out > 0 ? across.from + across.size : across.from, out, pixels);
+  return lying
+    ? made("side", touchable(text, 0), touched, text, drawn, "lying")
+    : made("side", touched, touchable(text, 0), drawn, text, "standing");
 }

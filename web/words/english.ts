@@ -141,7 +141,7 @@ export const english = {
     label: "Offers",
     none: "No small change would save a cut, a short lap or a bar.",
     accept: "Take it",
-    acceptLong: (text: string): string => `Take the offer: ${text}`,
+    acceptLong: (text: string): string => `Take it: ${text}`,
     more: (count: number): string => `${count} more`,
     fewer: "Fewer",
     waiting: "Offers follow when your hand rests.",

@@ -71,7 +71,7 @@ test("Escape gives a drag up: the job is as it was", async ({ page }) => {
 
 test("an offer is taken with one tap and undone with another", async ({ page }) => {
   await openTable(page);
-  const offer = page.getByRole("button", { name: "Take the offer: AB 1'-4\" shorter: 2 bars fewer" });
+  const offer = page.getByRole("button", { name: "Take it: AB 1'-4\" shorter: 2 bars fewer" });
   expect(await tally(page, "upright bars")).toBe(25);
   await offer.click();
   await expect(page.locator(".title-block")).toContainText("AB 26'-8\"");
@@ -125,7 +125,7 @@ test("the main job is done with the keyboard alone", async ({ page }) => {
   await expect(page.locator("p[aria-live]").last()).toContainText("D1: 9'-11 5/8\"");
   await expect.poll(() => told(page, "/openings/0")).toContain("9'-11 5/8\"");
   await settled(page);
-  await focusOn(/^Take the offer/);
+  await focusOn(/^Take it/);
   await page.keyboard.press("Enter");
   await settled(page);
   await page.keyboard.press("Control+z");

@@ -5,7 +5,7 @@ import { grip, openTable, settled, tally, told, withoutDialogs } from "./table";
 
 /// One change that makes the example a job of one's own.
 async function change(page: Page): Promise<void> {
-  await page.getByRole("button", { name: /^Take the offer: AB 1'-4" shorter/ }).click();
+  await page.getByRole("button", { name: /^Take it: AB 1'-4" shorter/ }).click();
   await expect(page.locator(".title-block")).toContainText("AB 26'-8\"");
   await settled(page);
   await expect(page.locator("#where")).toContainText("in this browser only");
@@ -117,7 +117,7 @@ test("a second tab on one job only looks on, and writes once the first has left"
   const second = await context.newPage();
   await openTable(second);
   await expect(second.locator(".state")).toContainText("another tab");
-  await expect(second.getByRole("button", { name: /^Take the offer/ }).first()).toBeDisabled();
+  await expect(second.getByRole("button", { name: /^Take it/ }).first()).toBeDisabled();
   const handle = grip(second, "/openings/0");
   await handle.focus();
   await second.keyboard.press("Shift+ArrowLeft");
