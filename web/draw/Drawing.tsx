@@ -2,9 +2,9 @@
 import { useComputed, useSignal } from "@preact/signals";
 import type { ComponentChildren } from "preact";
 import { useEffect, useLayoutEffect, useRef } from "preact/hooks";
-import type { DrawingHead } from "../engine/contract";
 import { showPiece } from "../app/actions";
-import { piece, type Picture } from "../app/state";
+import { type Picture, piece } from "../app/state";
+import type { DrawingHead } from "../engine/contract";
 import { words } from "../words/words";
 import { Grips } from "./Grips";
 import { held } from "./holding";

@@ -1,10 +1,9 @@
 // The hand: from the moment a grip is taken, by pointer or by key, until it is let go.
 import { signal } from "@preact/signals";
-import type { DrawingHead, Handle, SideHandle } from "../engine/contract";
 import { settle } from "../app/actions";
-import { beginDrafts, draft, endDrafts } from "../app/solving";
+import { beginDrafts, draft, endDrafts, solveNow } from "../app/solving";
 import { freeHand, history, offered, readOnly, refusals, shown } from "../app/state";
-import { solveNow } from "../app/solving";
+import type { DrawingHead, Handle, SideHandle } from "../engine/contract";
 import { words } from "../words/words";
 import { editFor, type Grip, type Hold, nextFree, startOf, wantedBy } from "./drag";
 
