@@ -1,7 +1,7 @@
 // The page in real Chromium, from the built folder, one test at a time: two of them share one browser's store.
 import { defineConfig } from "@playwright/test";
 
-export const kPort = 8491;
+const kPort = Number(process.env["PAGE_PORT"] ?? 8491);
 /// Another built folder than web/dist.
 const kBuilt = process.env["PAGE_BUILT"] ?? "dist";
 const kChromium = process.env["CHROMIUM"] ?? "/usr/bin/chromium";

@@ -116,12 +116,7 @@ function OneGrip(props: Props & { readonly handle: Handle; readonly place: GripP
     if (held.value?.by === "keys") void letGo();
   };
 
-  const classes = [
-    "grip",
-    place.grip === "body" || place.grip === "side" ? place.grip : "edge",
-    place.lies,
-    place.side,
-  ];
+  const classes = ["grip", place.grip === "body" || place.grip === "side" ? place.grip : "edge", place.lies];
   if (inHand.value === handle.place) classes.push("chosen");
   if (lit.value === handle.place) classes.push("lit");
   if (mine) classes.push("held");

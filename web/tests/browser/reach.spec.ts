@@ -24,6 +24,7 @@ async function violations(page: Page): Promise<readonly string[]> {
 /// So tall that nothing scrolls: whatever the state line covers by chance is no fault of its own.
 const kTall: Readonly<Record<number, number>> = { 360: 8000, 1280: 4500 };
 
+/// One after another on one page: each adds to what stands there.
 const kViews: Readonly<Record<string, (page: Page) => Promise<void>>> = {
   "at first": async () => undefined,
   "an opening in hand": async (page) => grip(page, "/openings/0").click(),
@@ -60,18 +61,16 @@ for (const scheme of ["light", "dark"] as const) {
     test(`axe finds nothing in any view: ${scheme}, ${width} px`, async ({ browser }) => {
       test.setTimeout(240_000);
       const found: string[] = [];
+      const viewport = { width, height: kTall[width] ?? 0 };
+      const context = await browser.newContext({ viewport, colorScheme: scheme });
+      const page = await context.newPage();
+      await openTable(page);
+      await expect(page.locator("html")).toHaveAttribute("data-look", scheme);
       for (const [view, reach] of Object.entries(kViews)) {
-        const context = await browser.newContext({
-          viewport: { width, height: kTall[width] ?? 0 },
-          colorScheme: scheme,
-        });
-        const page = await context.newPage();
-        await openTable(page);
-        await expect(page.locator("html")).toHaveAttribute("data-look", scheme);
         await reach(page);
         for (const one of await violations(page)) found.push(`${view}: ${one}`);
-        await context.close();
       }
+      await context.close();
       expect(found).toEqual([]);
     });
   }
