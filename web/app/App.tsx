@@ -85,7 +85,7 @@ function Building() {
       <div class="frame">
         <Begin />
         <Strip />
-        <div class="body">
+        <div class="spread">
           <PlanView />
           <div class="margin">
             <TitleBlock />

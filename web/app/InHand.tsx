@@ -18,7 +18,7 @@ function FieldLine(props: { readonly field: Field }) {
     if (changed) void typed(field, text.value);
   };
   return (
-    <form onSubmit={send}>
+    <form onSubmit={send} class={field.free || refused !== undefined ? "whole" : ""}>
       <label class="field">
         <span>{fieldName(field)}</span>
         <input
@@ -34,9 +34,7 @@ function FieldLine(props: { readonly field: Field }) {
           onBlur={() => changed && void typed(field, text.value)}
         />
       </label>
-      <button type="submit" disabled={!changed || readOnly.value}>
-        {words.inHand.set}
-      </button>
+      {changed && !readOnly.value ? <button type="submit">{words.inHand.set}</button> : null}
       {refused === undefined ? null : (
         <div class="trouble" role="alert" id={note} style={{ gridColumn: "1 / -1" }}>
           {refused.refusals.refusals.slice(0, 3).map((refusal) => (
@@ -157,9 +155,11 @@ export function InHand() {
         {words.inHand.label}: {titleOf(place)}
       </h3>
       {place === "" ? <p class="small soft">{words.inHand.nothing}</p> : <p class="laid">{laidText(place)}</p>}
-      {fields.map((field) => (
-        <FieldLine key={`${field.pointer} ${field.text}`} field={field} />
-      ))}
+      <div class="sizes">
+        {fields.map((field) => (
+          <FieldLine key={`${field.pointer} ${field.text}`} field={field} />
+        ))}
+      </div>
       {place === "" ? <SeriesLine /> : null}
       {place === "" ? <Bars /> : null}
       <p class="small soft">{words.inHand.notation}</p>

@@ -136,7 +136,12 @@ export function Drawing(props: {
       >
         <div
           class="paper"
-          style={{ width: `${width}px`, height: `${height}px`, left: `${place.left}px`, top: `${place.top}px` }}
+          style={{
+            "--width": `${width}px`,
+            "--height": `${height}px`,
+            "--left": `${place.left}px`,
+            "--top": `${place.top}px`,
+          }}
         >
           <Ink svg={picture.svg} chosen={piece.value?.name} />
           <Grips head={head} drawing={kind} pixels={pixels} />
