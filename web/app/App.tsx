@@ -94,11 +94,11 @@ function Building() {
             <InHand />
           </div>
           <ElevationView />
-        </div>
-        <div class="schedule">
-          <Counts />
-          <FindPiece />
-          <Cautions />
+          <div class="schedule">
+            <Counts />
+            <FindPiece />
+            <Cautions />
+          </div>
         </div>
       </div>
     </section>
