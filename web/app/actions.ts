@@ -3,7 +3,7 @@ import { batch } from "@preact/signals";
 import type { Edit } from "../engine/contract";
 import { type Field, type NewOpening, withBars, withOpening, withTyped } from "../job/fields";
 import { begun, done, redoable, redone, undoable, undone } from "../job/history";
-import { type Json, jobText, textAt, without, withValue } from "../job/pointer";
+import { type Json, jobText, readJson, textAt, without, withValue } from "../job/pointer";
 import { words } from "../words/words";
 import type { Offer, Side } from "./answer";
 import { fieldName } from "./field_name";
@@ -110,18 +110,38 @@ async function changeTo(changed: Json, what: string): Promise<boolean> {
   return false;
 }
 
+/// How long a typed text is, nominal, as the engine reads it: it is asked for a building of that length.
+async function readLength(text: string): Promise<number | undefined> {
+  const series = textAt(job.value, "/units/series");
+  const solved = await ask({ begin: { length: text, width: "10 m", height: "2400 mm", series } });
+  return solved?.answer?.sides[0]?.nominal.nm;
+}
+
+/// A side of an outline of more than four: the engine makes it longer, and with it the side that runs the other way.
+async function typedSide(field: Field, text: string): Promise<boolean> {
+  const place = field.pointer.replace(/\/length$/, "");
+  const stood = shown.value?.answer.sides.find((side) => side.place === place)?.nominal.nm;
+  const wanted = await readLength(text);
+  if (stood === undefined || wanted === undefined) return false;
+  const base = history.value.now.text;
+  const edited = await ask({ job: base, edits: [{ do: "accept", place, by_nm: wanted - stood }] });
+  const changed = edited?.answer === undefined ? undefined : readJson(edited.job ?? "");
+  if (changed === undefined || history.value.now.text !== base) return false;
+  const what = words.steps.typed(fieldName(field));
+  return (await changeTo(withValue(changed, field.pointer, text.trim()), what)) || changeTo(changed, what);
+}
+
 /// A size typed: taken, or refused beside its field while the last good drawing stays.
 export async function typed(field: Field, text: string): Promise<void> {
   if (readOnly.value) return;
   forgetFieldTrouble();
   const taken = await changeTo(withTyped(job.value, field, text), words.steps.typed(fieldName(field)));
-  if (taken || refusals.value === undefined) return;
+  const refused = refusals.value;
+  if (taken || refused === undefined) return;
+  if (/^\/outline\/sides\/\d+\/length$/.test(field.pointer) && (await typedSide(field, text))) return;
+  trouble.value = undefined; // what the engine says of its own questions is not the user's
   batch(() => {
-    fieldTrouble.value = {
-      pointer: field.pointer,
-      typed: text,
-      refusals: refusals.value ?? { stringcourse_refusals: 1, refusals: [], beyond: 0 },
-    };
+    fieldTrouble.value = { pointer: field.pointer, typed: text, refusals: refused };
     refusals.value = undefined;
   });
 }

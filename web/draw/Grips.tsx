@@ -6,7 +6,7 @@ import type { DrawingHead, Handle } from "../engine/contract";
 import { textAt } from "../job/pointer";
 import { words } from "../words/words";
 import type { Grip } from "./drag";
-import { type Area, type GripPlace, openingGrips, sideGrip } from "./grip_place";
+import { type Area, type GripPlace, openingGrips, type Stands, sideGrip } from "./grip_place";
 import { giveUp, held, heldPlace, letGo, pull, push, takeHold } from "./holding";
 
 interface Props {
@@ -178,9 +178,16 @@ function Tag(props: { readonly places: readonly GripPlace[] }) {
   );
 }
 
+/// The engine dimensions a side inside where the corner at its end is re-entrant.
+function standsOf(handle: Handle): Stands {
+  const corner = shown.value?.answer.corners.find((one) => one.arriving === handle.name);
+  return corner?.convex === false ? "inside" : "outside";
+}
+
 export function Grips(props: Props) {
   const all = props.head.handles.map((handle) => {
-    if (handle.kind === "side") return { handle, places: [sideGrip(handle, props.pixels)] as readonly GripPlace[] };
+    if (handle.kind === "side")
+      return { handle, places: [sideGrip(handle, props.pixels, standsOf(handle))] as readonly GripPlace[] };
     const [body, from, to] = openingGrips(handle, props.pixels);
     const chosen = inHand.value === handle.place;
     return { handle, places: chosen ? [body, from, to] : [body] };

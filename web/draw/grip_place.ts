@@ -21,9 +21,20 @@ export interface GripPlace {
 }
 
 export const kThumb = 44;
-/// A dimension's text on paper, micrometres: its middle so far outside the wall's face (texts stand above their line, read
-/// from below or from the right), so long, so high.
-const kDimension = { near: 9_100, far: 14_900, along: 66_000, across: 6_600 } as const;
+/// A dimension's text on paper, micrometres: so long for a letter, so high, with a rim, clear of the corners. Its line stands so far from the wall's face; the text's middle
+/// stands above the line as it is read, from below or from the right.
+const kDimension = {
+  letter: 2_350,
+  rim: 2_500,
+  spare: 4_500,
+  across: 6_600,
+  outside: 12_000,
+  inside: 7_500,
+  above: 2_900,
+} as const;
+
+/// Where a side's dimension stands: outside, but inside where the next corner is re-entrant and its room is taken.
+export type Stands = "outside" | "inside";
 /// An edge's mark: so thick, and so much longer than the wall is thick, in pixels.
 const kMark = { thick: 5, longer: 16 } as const;
 
@@ -75,14 +86,14 @@ function edge(grip: "from" | "to", handle: OpeningHandle, pixels: number): GripP
   const across = lying ? y : x;
   const after = handle.along[0] + handle.along[1] > 0 === (grip === "to");
   const end = after ? along.from + along.size : along.from;
-  const beside = { from: after ? end : end - kThumb, size: kThumb };
+  const masonry = { from: after ? end : end - kThumb, size: kThumb };
   const mark = { from: after ? end : end - kMark.thick, size: kMark.thick };
   const [outX, outY] = outwardOf(handle);
   const wide =
     across.size > kThumb ? { from: markOf(across).from, size: kThumb } : touchable(across, lying ? outY : outX);
   return lying
-    ? made(grip, beside, wide, mark, markOf(across), "lying")
-    : made(grip, wide, beside, markOf(across), mark, "standing");
+    ? made(grip, masonry, wide, mark, markOf(across), "lying")
+    : made(grip, wide, masonry, markOf(across), mark, "standing");
 }
 
 /// The body of an opening, then its two edges.
@@ -94,9 +105,10 @@ export function openingGrips(handle: OpeningHandle, pixels: number): readonly [G
   return [body, edge("from", handle, pixels), edge("to", handle, pixels)];
 }
 
-/// A dimension's text across its wall: touched from the wall's face on, or around the text where that is farther out.
-function outside(face: number, out: -1 | 1, pixels: number): readonly [Span, Span] {
-  const middle = face + out * (out > 0 ? kDimension.near : kDimension.far) * pixels;
+/// A dimension's text across its wall, which it leaves in the direction `out`: touched from the wall's face on, or around
+/// the text where that is farther away.
+function beside(face: number, out: -1 | 1, line: number, pixels: number): readonly [Span, Span] {
+  const middle = face + (out * line - kDimension.above) * pixels;
   const size = kDimension.across * pixels;
   const text = { from: middle - size / 2, size };
   const around = touchable(text, 0);
@@ -104,17 +116,25 @@ function outside(face: number, out: -1 | 1, pixels: number): readonly [Span, Spa
   return [{ from: Math.min(around.from, face - around.size), size: around.size }, text];
 }
 
+/// Name and both forms of the length, as the engine writes them: about twice the label.
+function textLength(handle: SideHandle): number {
+  const letters = 2 * handle.label.length - handle.name.length - 1;
+  return letters * kDimension.letter + 2 * kDimension.rim;
+}
+
 /// A side is taken by its dimension.
-export function sideGrip(handle: SideHandle, pixels: number): GripPlace {
+export function sideGrip(handle: SideHandle, pixels: number, stands: Stands = "outside"): GripPlace {
   const [x, y] = spansOf(handle, pixels);
   const [outX, outY] = [sign(handle.outward[0]), sign(handle.outward[1])];
   const lying = outX === 0;
   const along = lying ? x : y;
   const across = lying ? y : x;
-  const out = (lying ? outY : outX) > 0 ? 1 : -1;
-  const size = Math.min(kDimension.along * pixels, along.size);
+  const outward = (lying ? outY : outX) > 0 ? 1 : -1;
+  const out = stands === "outside" ? outward : outward > 0 ? -1 : 1;
+  const size = Math.min(textLength(handle) * pixels, Math.max(kThumb, along.size - 2 * kDimension.spare * pixels));
   const text = { from: along.from + along.size / 2 - size / 2, size };
-  const [touched, drawn] = outside(out > 0 ? across.from + across.size : across.from, out, pixels);
+  const face = out > 0 ? across.from + across.size : across.from;
+  const [touched, drawn] = beside(face, out, kDimension[stands], pixels);
   return lying
     ? made("side", touchable(text, 0), touched, text, drawn, "lying")
     : made("side", touched, touchable(text, 0), drawn, text, "standing");

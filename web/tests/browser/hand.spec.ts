@@ -156,3 +156,24 @@ test("a door is put into a side of one's own building and taken out again", asyn
   await page.locator("#in-hand").getByRole("button", { name: "Take D1 out" }).click();
   await expect(grip(page, "/openings/0")).toHaveCount(0);
 });
+
+test("a typed side of an L takes along the side that runs the other way", async ({ page }) => {
+  await openTable(page);
+  const [chooser] = await Promise.all([
+    page.waitForEvent("filechooser"),
+    page.getByRole("button", { name: "Open a file" }).click(),
+  ]);
+  await chooser.setFiles("../examples/glaze-store.json");
+  await expect(page.locator(".title-block")).toContainText("AB 32'-0\"");
+  await settled(page);
+  await grip(page, "/outline/sides/0", "side").click();
+  const field = page.locator("#in-hand").getByLabel("length", { exact: true });
+  await field.fill("34 ft");
+  await field.press("Enter");
+  await expect(page.locator(".title-block")).toContainText("AB 34'-0\"");
+  await expect(page.locator(".title-block")).toContainText("CD 18'-0\"");
+  await expect(field).toHaveValue("34 ft");
+  await settled(page);
+  await undo(page);
+  await expect(page.locator(".title-block")).toContainText("AB 32'-0\"");
+});
