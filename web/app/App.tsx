@@ -1,4 +1,6 @@
 // The table: a head, the building's sheet, and further sheets below it.
+import { signal } from "@preact/signals";
+import { useEffect } from "preact/hooks";
 import type { Offline } from "../offline";
 import { chooseLook, look } from "../look/theme";
 import { redoable, undoable } from "../job/history";
@@ -13,7 +15,7 @@ import { Notices } from "./Notices";
 import { Offers } from "./Offers";
 import { FindPiece, PieceCard } from "./PieceCard";
 import { Sheets } from "./Sheets";
-import { history, readOnly, said } from "./state";
+import { history, readOnly, refusals, said, shown, trouble } from "./state";
 import { StateLine } from "./StateLine";
 import { Strip } from "./Strip";
 import { TitleBlock } from "./TitleBlock";
@@ -79,6 +81,25 @@ function Head() {
   );
 }
 
+function Beside() {
+  return (
+    <>
+      <div class="margin">
+        <TitleBlock />
+        <PieceCard />
+        <Offers />
+        <InHand />
+      </div>
+      <ElevationView />
+      <div class="schedule">
+        <Counts />
+        <FindPiece />
+        <Cautions />
+      </div>
+    </>
+  );
+}
+
 function Building() {
   return (
     <section class="sheet" id="building" aria-label={words.contents.building}>
@@ -87,21 +108,35 @@ function Building() {
         <Strip />
         <div class="spread">
           <PlanView />
-          <div class="margin">
-            <TitleBlock />
-            <PieceCard />
-            <Offers />
-            <InHand />
-          </div>
-          <ElevationView />
-          <div class="schedule">
-            <Counts />
-            <FindPiece />
-            <Cautions />
-          </div>
+          {rest.value ? <Beside /> : null}
         </div>
       </div>
     </section>
+  );
+}
+
+/// The plan comes first, whatever stands beside and below it a moment later, so that a slow phone answers in between.
+const rest = signal(false);
+
+/// Nothing lies on the table before the first drawing is there, so that nothing jumps.
+function Table() {
+  const known = shown.value !== undefined || refusals.value !== undefined || trouble.value !== undefined;
+  useEffect(() => {
+    if (known) setTimeout(() => (rest.value = true), 0);
+  }, [known]);
+  if (!known)
+    return <section class="sheet empty" id="building" aria-label={words.contents.building} aria-busy="true" />;
+  return (
+    <>
+      <Building />
+      {rest.value ? (
+        <>
+          <Solid />
+          <Sheets />
+          <Jobs />
+        </>
+      ) : null}
+    </>
   );
 }
 
@@ -111,10 +146,7 @@ export function App(props: { readonly offline: Offline | undefined }) {
       <Head />
       <main class="page">
         <Notices offline={props.offline} />
-        <Building />
-        <Solid />
-        <Sheets />
-        <Jobs />
+        <Table />
       </main>
       <footer class="foot">
         <p>

@@ -17,7 +17,13 @@ import {
 } from "./keeping";
 import { rename } from "./actions";
 
-const kWhen = new Intl.DateTimeFormat(words.language, { dateStyle: "medium", timeStyle: "short" });
+let when: Intl.DateTimeFormat | undefined;
+
+/// Made when first needed: it takes its time.
+function whenText(time: number): string {
+  when ??= new Intl.DateTimeFormat(words.language, { dateStyle: "medium", timeStyle: "short" });
+  return when.format(time);
+}
 
 function Row(props: { readonly head: JobHead }) {
   const { head } = props;
@@ -49,7 +55,7 @@ function Row(props: { readonly head: JobHead }) {
           <small class="soft">
             {[
               open ? words.jobs.opened : "",
-              words.jobs.changed(kWhen.format(head.changedAt)),
+              words.jobs.changed(whenText(head.changedAt)),
               head.unfiled > 0 ? words.state.notInFile(head.unfiled) : "",
               head.newer ? words.trouble.newer : "",
             ]

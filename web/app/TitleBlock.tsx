@@ -1,7 +1,7 @@
 // The sheet's title block: what is drawn, how large, and the tallies that move with the hand.
 import { textAt } from "../job/pointer";
 import { words } from "../words/words";
-import { takeInHand } from "./actions";
+import { showPlace, takeInHand } from "./actions";
 import type { Answer } from "./answer";
 import { job, refusals, shown } from "./state";
 
@@ -56,9 +56,14 @@ export function RefusalList() {
             <div key={refusal.code + refusal.place}>
               <p>{refusal.reason}</p>
               <p class="remedy">{refusal.remedy}</p>
+              {refusal.place === "" ? null : (
+                <button type="button" onClick={() => showPlace(refusal.place)}>
+                  {words.trouble.place}
+                </button>
+              )}
             </div>
           ))}
-          <p class="small">{words.drawing.refusedView}</p>
+          {shown.value === undefined ? null : <p class="small">{words.drawing.refusedView}</p>}
         </div>
       )}
     </div>
@@ -67,10 +72,17 @@ export function RefusalList() {
 
 export function TitleBlock() {
   const now = shown.value;
-  if (now === undefined) return null;
+  const name = textAt(job.value, "/name");
+  if (now === undefined) {
+    return (
+      <section class="block title-block" aria-label={words.tallies.label}>
+        <h2 class="name">{name === "" ? words.untitled : name}</h2>
+        <RefusalList />
+      </section>
+    );
+  }
   const { answer } = now;
   const { cost, counts } = answer;
-  const name = textAt(job.value, "/name");
   return (
     <section class="block title-block" aria-label={words.tallies.label}>
       <h2 class="name">{name === "" ? words.untitled : name}</h2>

@@ -53,7 +53,10 @@ export function putOnTable(text: string, example: boolean): Promise<void> {
     sideIndex.value = 0;
     forgetFieldTrouble();
   });
-  return solveNow();
+  return solveNow().then(() => {
+    // The drawing that stands is another job's.
+    if (refusals.value !== undefined && history.value.now.text === text) shown.value = undefined;
+  });
 }
 
 export function undo(): void {

@@ -1,6 +1,10 @@
-// Keys and files that belong to the whole page: undo, redo, and a job file dropped anywhere.
+// Keys, files and the name that belong to the whole page: undo, redo, a job file dropped anywhere, the tab's title.
+import { effect } from "@preact/signals";
+import { textAt } from "../job/pointer";
+import { words } from "../words/words";
 import { redo, undo } from "./actions";
 import { dropFile } from "./keeping";
+import { job } from "./state";
 
 function typing(target: EventTarget | null): boolean {
   return target instanceof HTMLInputElement && target.type !== "checkbox";
@@ -31,5 +35,13 @@ export function listenForDrops(): void {
     mark(false);
     const file = event.dataTransfer?.files[0];
     if (file !== undefined) void dropFile(file);
+  });
+}
+
+/// The tab is told from others by its job.
+export function nameTheTab(): void {
+  effect(() => {
+    const name = textAt(job.value, "/name");
+    document.title = name === "" ? words.product : `${name} · ${words.product}`;
   });
 }

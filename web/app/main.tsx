@@ -11,7 +11,7 @@ import { startOffline } from "../offline";
 import { App } from "./App";
 import { useEngine } from "./engine_port";
 import { startKeeping } from "./keeping";
-import { listenForDrops, listenForKeys } from "./listening";
+import { listenForDrops, listenForKeys, nameTheTab } from "./listening";
 import { putOnTable } from "./actions";
 
 function begin(): void {
@@ -20,6 +20,7 @@ function begin(): void {
   followLook();
   useEngine(EngineClient.inBrowser());
   render(<App offline={startOffline()} />, root);
+  nameTheTab();
   listenForKeys();
   listenForDrops();
   void startKeeping(exampleText).catch(() => putOnTable(exampleText, true));

@@ -143,7 +143,9 @@ export function Drawing(props: {
             "--top": `${place.top}px`,
           }}
         >
-          <Ink svg={picture.svg} chosen={piece.value?.name} />
+          {size.value.width === 0 ? null : (
+            <Ink svg={picture.svg} chosen={piece.value?.name} later={kind === "elevation"} />
+          )}
           <Grips head={head} drawing={kind} pixels={pixels} />
         </div>
       </section>

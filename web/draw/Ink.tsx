@@ -3,15 +3,21 @@ import { useLayoutEffect, useRef } from "preact/hooks";
 import { words } from "../words/words";
 import { patched } from "./patch";
 
-export function Ink(props: { readonly svg: string; readonly chosen: string | undefined }) {
+/// A drawing that is not the first to be looked at gives the first one way when the page starts.
+export function Ink(props: { readonly svg: string; readonly chosen: string | undefined; readonly later: boolean }) {
   const host = useRef<HTMLDivElement>(null);
   const shown = useRef("");
   useLayoutEffect(() => {
     const element = host.current;
     if (element === null || shown.current === props.svg) return;
-    shown.current = props.svg;
-    if (!patched(element, props.svg)) element.textContent = words.trouble.svgRefused;
-  }, [props.svg]);
+    const draw = (): void => {
+      shown.current = props.svg;
+      if (!patched(element, props.svg)) element.textContent = words.trouble.svgRefused;
+    };
+    if (!props.later || shown.current !== "") return draw();
+    const soon = setTimeout(draw, 30);
+    return () => clearTimeout(soon);
+  }, [props.svg, props.later]);
   useLayoutEffect(() => {
     const element = host.current;
     if (element === null) return;

@@ -185,3 +185,23 @@ test("a change made before the store has opened is kept all the same", async ({ 
   await settled(page);
   await expect(page.locator(".title-block")).toContainText("AB 26'-8\"");
 });
+
+test("a job that cannot be built is opened with its reasons, and can be mended in the page", async ({ page }) => {
+  await openTable(page);
+  const text = await readFile(new URL("../../../examples/kiln-house.json", import.meta.url), "utf8");
+  const [chooser] = await Promise.all([
+    page.waitForEvent("filechooser"),
+    page.getByRole("button", { name: "Open a file" }).click(),
+  ]);
+  const broken = text.replace("9'-4\\\"", "27'-4\\\"").replace("Kiln house", "Broken house");
+  await chooser.setFiles({ name: "b.json", mimeType: "application/json", buffer: Buffer.from(broken) });
+  await expect(page.getByRole("heading", { name: "Broken house" })).toBeVisible();
+  await expect(page.locator(".title-block .trouble")).toContainText("D1");
+  await expect(page.locator("#plan .ink svg")).toHaveCount(0);
+  await page.locator(".title-block .trouble").getByRole("button", { name: "Show" }).first().click();
+  const field = page.locator("#in-hand").getByLabel("from corner A");
+  await field.fill("9'-4\"");
+  await field.press("Enter");
+  await settled(page);
+  expect(await tally(page, "units laid")).toBe(861);
+});
