@@ -31,7 +31,7 @@ function FieldLine(props: { readonly field: Field }) {
           aria-invalid={refused !== undefined}
           aria-describedby={refused === undefined ? undefined : note}
           onInput={(event) => (text.value = event.currentTarget.value)}
-          onBlur={() => changed && void typed(field, text.value)}
+          onBlur={() => changed && text.value !== refused?.typed && void typed(field, text.value)}
         />
       </label>
       {changed && !readOnly.value ? <button type="submit">{words.inHand.set}</button> : null}

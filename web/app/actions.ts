@@ -137,7 +137,6 @@ async function typedSide(field: Field, text: string): Promise<boolean> {
 /// A size typed: taken, or refused beside its field while the last good drawing stays.
 export async function typed(field: Field, text: string): Promise<void> {
   if (readOnly.value) return;
-  forgetFieldTrouble();
   const taken = await changeTo(withTyped(job.value, field, text), words.steps.typed(fieldName(field)));
   const refused = refusals.value;
   if (taken || refused === undefined) return;

@@ -174,3 +174,21 @@ test("a typed side of an L takes along the side that runs the other way", async 
   await undo(page);
   await expect(page.locator(".title-block")).toContainText("AB 32'-0\"");
 });
+
+test("leaving a refused field moves nothing, so that what is pressed next is pressed", async ({ page }) => {
+  await openTable(page);
+  await grip(page, "/openings/0").click();
+  const field = page.locator("#in-hand").getByLabel("from corner A");
+  await field.fill("none");
+  await field.press("Enter");
+  await expect(page.locator("#in-hand .trouble")).toBeVisible();
+  const below = page.locator("#in-hand").getByRole("button", { name: "Done" });
+  await below.scrollIntoViewIfNeeded();
+  const before = await below.boundingBox();
+  await page.mouse.move((before?.x ?? 0) + 20, (before?.y ?? 0) + 20);
+  await page.mouse.down();
+  await expect(field).not.toBeFocused();
+  expect(await below.boundingBox()).toEqual(before);
+  await page.mouse.up();
+  await expect(page.locator("#in-hand h3")).toContainText("Whole building");
+});
