@@ -74,6 +74,18 @@ struct Panel {
   std::vector<PanelBar> bars;
 };
 
+/// Two rows of a panel, and in how many pairs of courses they meet so.
+struct RowPair {
+  std::int32_t first = 0, second = 0;
+  std::uint32_t weight = 0;
+};
+struct RowPairs {
+  std::vector<RowPair> lying;     // neighbouring courses; first <= second
+  std::vector<RowPair> shifting;  // two courses apart, in different bands; first is the lower
+};
+/// Which rows lie on which, from the order of the courses. Sorted by rows.
+[[nodiscard]] RowPairs row_pairs(const Panel& panel);
+
 /// One chosen piece.
 struct Chosen {
   std::int64_t length = 0;

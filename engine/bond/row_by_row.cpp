@@ -1,7 +1,6 @@
 #include "bond/row_by_row.hpp"
 
 #include <algorithm>
-#include <map>
 
 namespace stringcourse::bond {
 namespace {
@@ -67,20 +66,14 @@ class RowByRow {
     beside_.resize(graphs_.size());
     upper_.resize(graphs_.size());
     lower_.resize(graphs_.size());
-    std::map<std::pair<std::int32_t, std::int32_t>, std::uint32_t> lying, shifting;
-    const auto& courses = panel_->course_rows;
-    const auto band = [&](std::int32_t row) { return panel_->rows[static_cast<std::size_t>(row)].band; };
-    for (std::size_t c = 0; c + 1 < courses.size(); ++c) {
-      ++lying[std::minmax(courses[c], courses[c + 1])];
-      if (c + 2 < courses.size() && band(courses[c]) != band(courses[c + 2])) ++shifting[{courses[c], courses[c + 2]}];
+    const RowPairs pairs = row_pairs(*panel_);
+    for (const auto& [first, second, weight] : pairs.lying) {
+      beside_[static_cast<std::size_t>(first)].push_back({static_cast<std::size_t>(second), weight});
+      beside_[static_cast<std::size_t>(second)].push_back({static_cast<std::size_t>(first), weight});
     }
-    for (const auto& [rows, weight] : lying) {
-      beside_[static_cast<std::size_t>(rows.first)].push_back({static_cast<std::size_t>(rows.second), weight});
-      beside_[static_cast<std::size_t>(rows.second)].push_back({static_cast<std::size_t>(rows.first), weight});
-    }
-    for (const auto& [rows, weight] : shifting) {
-      upper_[static_cast<std::size_t>(rows.first)].push_back({static_cast<std::size_t>(rows.second), weight});
-      lower_[static_cast<std::size_t>(rows.second)].push_back({static_cast<std::size_t>(rows.first), weight});
+    for (const auto& [first, second, weight] : pairs.shifting) {
+      upper_[static_cast<std::size_t>(first)].push_back({static_cast<std::size_t>(second), weight});
+      lower_[static_cast<std::size_t>(second)].push_back({static_cast<std::size_t>(first), weight});
     }
   }
 

@@ -2,7 +2,6 @@
 #include "bond/sweep.hpp"
 
 #include <algorithm>
-#include <map>
 
 namespace stringcourse::bond {
 namespace {
@@ -70,23 +69,17 @@ void Sweep::find_neighbours() {
   neighbours_.resize(count);
   upper_.resize(count);
   lower_.resize(count);
-  std::map<std::pair<std::int32_t, std::int32_t>, std::uint32_t> lying, shifting;
-  const auto& courses = panel_->course_rows;
-  const auto band = [&](std::int32_t row) { return panel_->rows[static_cast<std::size_t>(row)].band; };
-  for (std::size_t c = 0; c + 1 < courses.size(); ++c) {
-    ++lying[std::minmax(courses[c], courses[c + 1])];
-    if (c + 2 < courses.size() && band(courses[c]) != band(courses[c + 2])) ++shifting[{courses[c], courses[c + 2]}];
-  }
-  for (const auto& [rows, weight] : lying) {
-    lying_.push_back(Edge{rows.first, rows.second, PairTerms{PairTerms::Pieces::Counted, weight, 0}});
-    neighbours_[static_cast<std::size_t>(rows.first)].push_back({rows.second, weight});
-    neighbours_[static_cast<std::size_t>(rows.second)].push_back({rows.first, weight});
+  const RowPairs pairs = row_pairs(*panel_);
+  for (const auto& [first, second, weight] : pairs.lying) {
+    lying_.push_back(Edge{first, second, PairTerms{PairTerms::Pieces::Counted, weight, 0}});
+    neighbours_[static_cast<std::size_t>(first)].push_back({second, weight});
+    neighbours_[static_cast<std::size_t>(second)].push_back({first, weight});
   }
   if (order_ == Order::Weighted) return;
-  for (const auto& [rows, weight] : shifting) {
-    upper_[static_cast<std::size_t>(rows.first)].push_back({rows.second, weight});
-    lower_[static_cast<std::size_t>(rows.second)].push_back({rows.first, weight});
-    shifting_.push_back(Edge{rows.first, rows.second, PairTerms{PairTerms::Pieces::Counted, 0, weight}});
+  for (const auto& [first, second, weight] : pairs.shifting) {
+    upper_[static_cast<std::size_t>(first)].push_back({second, weight});
+    lower_[static_cast<std::size_t>(second)].push_back({first, weight});
+    shifting_.push_back(Edge{first, second, PairTerms{PairTerms::Pieces::Counted, 0, weight}});
   }
 }
 

@@ -26,11 +26,6 @@ constexpr Way way_of(Heading heading) {
 }
 constexpr Way right_of(Way way) { return {way.y, -way.x}; }
 
-PlanPoint plan_point(const Wall& wall, Length along, Length depth) {
-  const Way way = way_of(wall.heading), in = right_of(way);
-  return {wall.start_point.x + along * way.x + depth * in.x, wall.start_point.y + along * way.y + depth * in.y};
-}
-
 struct PlanView {
   Scale scale;
   Point origin;    // paper point of `base`

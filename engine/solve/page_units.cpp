@@ -105,17 +105,6 @@ struct Span {
 std::int64_t micrometres(Length length) { return length.whole_multiples(Length::nanometres(1000)); }
 Span span_of(Length a, Length b) { return {micrometres(std::min(a, b)), micrometres(std::max(a, b)) - micrometres(std::min(a, b))}; }
 
-// From along and into a wall to the plan. The building lies on the walker's right.
-PlanPoint plan_point(const Wall& wall, Length along, Length depth) {
-  switch (wall.heading) {
-    case Heading::West: return {wall.start_point.x - along, wall.start_point.y + depth};
-    case Heading::North: return {wall.start_point.x + depth, wall.start_point.y + along};
-    case Heading::East: return {wall.start_point.x + along, wall.start_point.y - depth};
-    case Heading::South: return {wall.start_point.x - depth, wall.start_point.y - along};
-  }
-  return wall.start_point;
-}
-
 void write_numbers(JsonOut& out, std::initializer_list<std::int64_t> numbers) {
   for (const std::int64_t number : numbers) out.number(number);
 }

@@ -65,6 +65,18 @@ struct Wall {
   std::string place;  // JSON pointer of its source in the job
 };
 
+/// From a place along a wall, and a depth into it from its outer face, to the plan. The building is on the walker's right.
+[[nodiscard]] constexpr PlanPoint plan_point(const Wall& wall, Length along, Length depth) {
+  const Length x = wall.start_point.x, y = wall.start_point.y;
+  switch (wall.heading) {
+    case Heading::West: return {x - along, y + depth};
+    case Heading::North: return {x + depth, y + along};
+    case Heading::East: return {x + along, y - depth};
+    case Heading::South: return {x - depth, y - along};
+  }
+  return wall.start_point;
+}
+
 /// A T: `abutting` ends square on `main`. from..to is where its two faces stand on the main wall's line.
 struct Junction {
   int main = -1;

@@ -1,11 +1,13 @@
 // The border built natively, for comparison with the WebAssembly module.
 //   border_twin requests COUNT   prints that many requests, one a line: random jobs of seeds 1, 2, ...
+//   border_twin seconds          reads requests, one a line, answers them all and prints how long that took
 //   border_twin answers          reads requests, one a line; writes each reply block behind its length (u32, little-endian)
-#include <cstdio>
+#include <chrono>
 #include <cstdlib>
 #include <iostream>
 #include <string>
 #include <string_view>
+#include <vector>
 
 #include "job/write.hpp"
 #include "property/random_jobs.hpp"
@@ -52,8 +54,18 @@ int main(int count, char** words) {
     for (std::uint64_t seed = 1; seed <= last; ++seed) std::cout << request_of(seed) << '\n';
     return 0;
   }
-  if (verb != "answers") return 2;
   border::Border border;
+  if (verb == "seconds") {
+    std::vector<std::string> lines;
+    for (std::string line; std::getline(std::cin, line);) lines.push_back(line);
+    std::size_t bytes = 0;
+    const auto start = std::chrono::steady_clock::now();
+    for (const std::string& line : lines) bytes += border.answer(line).size();
+    const std::chrono::duration<double> taken = std::chrono::steady_clock::now() - start;
+    std::cout << taken.count() << '\n';
+    return bytes > 0 ? 0 : 1;
+  }
+  if (verb != "answers") return 2;
   for (std::string line; std::getline(std::cin, line);) write_block(border.answer(line));
   return 0;
 }

@@ -110,8 +110,6 @@ export const english = {
     fromEdge: (name: string): string => `Opening ${name}: jamb nearer the start`,
     toEdge: (name: string): string => `Opening ${name}: jamb farther from the start`,
     sideHandle: (name: string): string => `Side ${name}: move in or out`,
-    hint: "Drag what is blue, or tap it to type a size. Keys: Tab and arrows.",
-    reading: "Working out the bond ...",
     draft: "in hand",
     refusedView: "The last building that could be drawn is shown.",
   },
@@ -166,7 +164,6 @@ export const english = {
     removed: (name: string): string => `${name} taken out`,
     renamed: "name changed",
     bars: "bars put in",
-    began: "building begun",
   },
 
   inHand: {
@@ -257,7 +254,6 @@ export const english = {
   solid: {
     label: "Units in space",
     open: "Show the units in space",
-    loading: "Fetching the view ...",
     upTo: (course: number, of: number): string => `up to course ${course} of ${of}`,
     keys: "Turn: drag, or the arrow keys. Nearer and farther: wheel, two fingers, + and -. Home: as at first.",
     describe: (count: number, course: number, exceptions: string): string =>
@@ -309,8 +305,6 @@ export const english = {
     opened: "open now",
     none: "No job of your own yet. The first change keeps one here.",
     changed: (when: string): string => `changed ${when}`,
-    newerKept: "Kept as it is.",
-    damaged: "could not be read whole; an older state is shown",
   },
 
   state: {
@@ -323,7 +317,6 @@ export const english = {
     notPersisted: "the browser may throw it away",
     keeping: "being kept ...",
     readOnly: "Open in another tab: this one only looks on.",
-    takeOver: "Try to write here",
     storageFull: "The browser's store is full: your last changes are in this page only. Save them to a file.",
     storageTrouble: "The browser's store does not work: this job is in this page only. Save it to a file.",
     filed: (name: string): string => `Saved to ${name}.`,
@@ -337,13 +330,11 @@ export const english = {
   trouble: {
     label: "Stopped",
     refused: "This cannot be built:",
-    beyond: (count: number): string => `and ${count} more`,
     fault: "The program made a mistake of its own. Your job is untouched; the last drawing stands.",
     again: "Try again",
     badRequest: "The engine did not understand the page:",
     notAJob: "This file is not a job:",
     newer: "This job comes from a newer version and was not opened. It is kept as it is.",
-    noEngine: "The engine could not be started.",
     place: "Show",
     fileFailed: "The file could not be read or written.",
     notFound: "This job is no longer on this device.",
@@ -368,8 +359,6 @@ export const english = {
     undone: (what: string): string => `Undone: ${what}.`,
     redone: (what: string): string => `Done again: ${what}.`,
     course: (number: number): string => `Course ${number}.`,
-    kept: "Kept in this browser.",
-    between: (from: string, to: string, side: string): string => `${from} to ${to} along ${side}`,
     long: (length: string): string => `${length} long`,
   },
 
