@@ -127,12 +127,16 @@ Sourced with_edits(Source source, const std::vector<Edit>& edits) {
   return read_back(job);
 }
 
-void add_drawings(Reply& reply, const Answer& answer, const std::vector<std::string>& names) {
+std::string svg_of(const sheet::Sheet& sheet, const Request& request) {
+  return request.moving ? ink::moving_svg_text(sheet) : ink::svg_text(sheet, ink::Classes::Write);
+}
+
+void add_drawings(Reply& reply, const Answer& answer, const Request& request) {
   const sheet::SheetWords words = sheet_words(answer);
-  for (const std::string& name : names) {
+  for (const std::string& name : request.drawings) {
     auto drawing = sheet::make_named_drawing(answer.building, answer.layout, words, name);
     if (!drawing) continue;
-    reply.sections.push_back({name + ".svg", ink::svg_text(drawing->sheet, ink::Classes::Write)});
+    reply.sections.push_back({name + ".svg", svg_of(drawing->sheet, request)});
     reply.drawings.push_back(*std::move(drawing));
   }
 }
@@ -145,9 +149,9 @@ std::string set_bytes(const Answer& answer, sheet::Paper paper) {
 
 std::string solved(const Answer& answer, const Request& request, std::string document) {
   Reply reply{.state = "solved", .message = {}, .sections = {}, .drawings = {}, .answer = &answer};
-  reply.sections.push_back({"answer.json", answer_text(answer)});
+  reply.sections.push_back({"answer.json", answer_text(answer, request.moving ? Placed::Omit : Placed::Write)});
   if (!document.empty()) reply.sections.push_back({"job.json", std::move(document)});
-  add_drawings(reply, answer, request.drawings);
+  add_drawings(reply, answer, request);
   if (request.solids) {
     reply.sections.push_back({"solids.json", json_text([&](JsonOut& out) { write_solids(out, answer); })});
   }

@@ -101,6 +101,7 @@ std::expected<Request, std::string> read_request(std::string_view text) {
   request.set = paper_of(fields);
   request.offers = fields.truth("offers");
   if (fields.has("budget")) request.budget = fields.whole("budget", 0, kMostBudget);
+  request.moving = fields.truth("moving");
   fields.finish();
   if (!troubles.first().empty()) return std::unexpected(troubles.first());
   return request;

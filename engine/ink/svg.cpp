@@ -1,8 +1,10 @@
 #include "ink/svg.hpp"
 
 #include <set>
+#include <span>
 #include <utility>
 
+#include "ink/layers.hpp"
 #include "ink/paint.hpp"
 #include "sheet/font_text.hpp"
 
@@ -61,16 +63,26 @@ class SvgWriter {
   }
 
   std::string write() {
-    std::string body;
-    body.swap(out_);
     for (const Group& group : sheet_.groups) draw(group);
-    body.swap(out_);
-    head();
-    out_ += body + "</svg>\n";
-    return std::move(out_);
+    return finished();
+  }
+
+  std::string write_layers() {
+    for (const Layer& layer : layers_of(sheet_)) draw(layer);
+    return finished();
   }
 
  private:
+  /// Hatches stand in the head, and are known when the body is written.
+  std::string finished() {
+    std::string body;
+    body.swap(out_);
+    head();
+    out_ += body;
+    out_ += "</svg>\n";
+    return std::move(out_);
+  }
+
   void whole(std::string_view before, std::int64_t number, std::string_view after) {
     out_ += before;
     append_whole(out_, number);
@@ -177,19 +189,30 @@ class SvgWriter {
     if (!names.empty()) attribute("class", names);
   }
 
-  void draw(const Shape& shape) {
-    if (shape.points.size() < 2) return;
-    out_ += "<path";
-    classes(shape.pen, shape.ink, shape.fill);
-    out_ += " d=\"";
+  void outline(const Shape& shape) {
     for (std::size_t k = 0; k < shape.points.size(); ++k) {
       out_ += k == 0 ? "M" : "L";
       place(shape.points[k].x, shape.points[k].y);
     }
-    out_ += shape.closed ? "Z\"" : "\"";
-    stroke(shape.pen, shape.dash, shape.ink);
-    ground(shape.fill, shape.ink);
+    if (shape.closed) out_ += 'Z';
+  }
+
+  /// One path for shapes of one look.
+  void draw(std::span<const Shape* const> shapes) {
+    const Shape& first = *shapes[0];
+    out_ += "<path";
+    classes(first.pen, first.ink, first.fill);
+    out_ += " d=\"";
+    for (const Shape* shape : shapes) outline(*shape);
+    out_ += '"';
+    stroke(first.pen, first.dash, first.ink);
+    ground(first.fill, first.ink);
     out_ += "/>\n";
+  }
+
+  void draw(const Shape& shape) {
+    const Shape* const only = &shape;
+    if (shape.points.size() >= 2) draw(std::span(&only, 1));
   }
 
   void draw(const Circle& circle) {
@@ -237,6 +260,12 @@ class SvgWriter {
     out_ += "</g>\n";
   }
 
+  void draw(const Layer& layer) {
+    if (!layer.shapes.empty()) draw(std::span(layer.shapes));
+    for (const Circle* circle : layer.circles) draw(*circle);
+    for (const Text* text : layer.texts) draw(*text);
+  }
+
   const Sheet& sheet_;
   Classes classes_;
   std::string prefix_;  // ids of the picture's own parts take two dashes after it, which no label's id has
@@ -248,6 +277,8 @@ class SvgWriter {
 }  // namespace
 
 std::string svg_text(const Sheet& sheet, Classes classes) { return SvgWriter(sheet, classes).write(); }
+
+std::string moving_svg_text(const Sheet& sheet) { return SvgWriter(sheet, Classes::Write).write_layers(); }
 
 std::string safe_id(std::string_view label) {
   std::string id;

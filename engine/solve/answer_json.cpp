@@ -5,7 +5,7 @@
 
 namespace stringcourse {
 
-bool write_answer(const Answer& answer, const ByteSink& sink) {
+bool write_answer(const Answer& answer, const ByteSink& sink, Placed placed) {
   JsonOut out(sink);
   out.object([&] {
     out.field("stringcourse_answer", kAnswerVersion);
@@ -17,18 +17,18 @@ bool write_answer(const Answer& answer, const ByteSink& sink) {
     answer_parts::write_building(out, answer.building, answer.layout);
     answer_parts::write_verdict(out, answer);
     answer_parts::write_lists(out, answer.building, answer.layout);
-    answer_parts::write_layout(out, answer.building, answer.layout);
+    answer_parts::write_layout(out, answer.building, answer.layout, placed);
   });
   out.end_line();
   return out.finish();
 }
 
-std::string answer_text(const Answer& answer) {
+std::string answer_text(const Answer& answer, Placed placed) {
   std::string text;
   const bool whole = write_answer(answer, [&](std::string_view bytes) {
     text += bytes;
     return true;
-  });
+  }, placed);
   return whole ? text : std::string();
 }
 

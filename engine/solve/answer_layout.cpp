@@ -69,15 +69,16 @@ void write_bar(JsonOut& out, const Building& building, const PlacedBar& bar) {
 
 }  // namespace
 
-void write_layout(JsonOut& out, const Building& building, const Layout& layout) {
+void write_layout(JsonOut& out, const Building& building, const Layout& layout, Placed placed) {
+  const bool filled = placed == Placed::Write;
   out.list("lintels", [&] {
     for (const PlacedLintel& lintel : layout.lintels) write_lintel(out, building, lintel);
   });
   out.list("bars", [&] {
-    for (const PlacedBar& bar : layout.bars) write_bar(out, building, bar);
+    for (const PlacedBar& bar : layout.bars) if (filled) write_bar(out, building, bar);
   });
   out.list("runs", [&] {
-    for (const Run& run : layout.runs) write_run(out, building, layout, run);
+    for (const Run& run : layout.runs) if (filled) write_run(out, building, layout, run);
   });
 }
 

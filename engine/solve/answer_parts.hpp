@@ -3,6 +3,7 @@
 #include <string>
 #include <string_view>
 
+#include "solve/answer_json.hpp"
 #include "solve/json_out.hpp"
 #include "solve/solve.hpp"
 
@@ -18,7 +19,7 @@ void write_length(JsonOut& out, std::string_view key, Length length, Tape tape);
 /// series, corners, sides, junctions, courses, openings, control_joints.
 void write_building(JsonOut& out, const Building& building, const Layout& layout);
 /// runs with their pieces, lintels, bars.
-void write_layout(JsonOut& out, const Building& building, const Layout& layout);
+void write_layout(JsonOut& out, const Building& building, const Layout& layout, Placed placed);
 /// counts, saw_list, gauge_rod.
 void write_lists(JsonOut& out, const Building& building, const Layout& layout);
 /// findings, offers, free_places, cost, proof, stopped.

@@ -96,7 +96,7 @@ compareWithTwin(wholeRequests, "example");
 const kiln = readFileSync(join(repository, "examples", "kiln-house.json"), "utf8");
 const drag = [];
 for (let step = 0; step < 60; ++step) {
-  drag.push(JSON.stringify({ border: 1, job: kiln, budget: 0, drawings: ["plan-course-8"], edits: [{ do: "move-opening", opening: 2, to_nm: 1_819_275_000 + ((step * 37) % 60) * 7_937_500 }] }));
+  drag.push(JSON.stringify({ border: 1, job: kiln, budget: 0, moving: step % 2 === 0, drawings: ["plan-course-8", "elevation-1"], edits: [{ do: "move-opening", opening: 2, to_nm: 1_819_275_000 + ((step * 37) % 60) * 7_937_500 }] }));
 }
 compareWithTwin(drag, "drag");
 compareWithTwin([...drag].reverse(), "drag backwards");

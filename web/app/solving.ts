@@ -163,7 +163,13 @@ async function runDrafts(): Promise<void> {
   while (waiting !== undefined) {
     const draft = waiting;
     waiting = undefined;
-    const solved = await ask({ job: draft.base, edits: [draft.edit], drawings: drawingNames(), budget: kDraftBudget });
+    const solved = await ask({
+      job: draft.base,
+      edits: [draft.edit],
+      drawings: drawingNames(),
+      budget: kDraftBudget,
+      moving: true,
+    });
     if (!holding || solved === undefined) break;
     const { answer } = solved;
     batch(() => {
