@@ -36,6 +36,7 @@ test("an edge is dragged: the opening widens by a module and its other jamb stay
   await grip(page, "/openings/1").click();
   const to = grip(page, "/openings/1", "to");
   await expect(to).toBeVisible();
+  await expect(page.locator("#in-hand input[data-length]").first()).toBeFocused(); // brought into view: the page has moved
   await drag(page, to, 0, -12);
   await page.mouse.up();
   await expect.poll(() => told(page, "/openings/1")).toContain("3'-11 5/8\" to 8'-0\"");
