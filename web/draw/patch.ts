@@ -1,5 +1,6 @@
 // Puts a drawing into its host. Two drawings of a drag differ in few groups: those are changed, the rest keeps its nodes
 // and is not even looked at, because its text is the same.
+import { pairsOf } from "./pairing";
 import { type Attribute, attributesOf, changesBetween, type Drawn, readDrawing, unescaped } from "./read_drawing";
 
 const kSvg = "http://www.w3.org/2000/svg";
@@ -28,23 +29,11 @@ function changeAttributes(node: Element, old: Drawn, next: Drawn): void {
   for (const name of gone) node.removeAttribute(name);
 }
 
-/// The old nodes by what they are called; nameless ones wait in order by their kind.
-function waiting(olds: readonly Drawn[]): Map<string, Drawn[]> {
-  const found = new Map<string, Drawn[]>();
-  for (const old of olds) {
-    const key = `${old.tag} ${old.id}`;
-    const list = found.get(key);
-    if (list === undefined) found.set(key, [old]);
-    else list.push(old);
-  }
-  return found;
-}
-
 function changeChildren(node: Element, old: Drawn, next: Drawn): void {
-  const olds = waiting(old.children);
-  const matched = next.children.map((child) => olds.get(`${child.tag} ${child.id}`)?.shift());
+  const matched = pairsOf(old.children, next.children);
   // What is gone goes first: what stays then mostly stands in its place already.
-  for (const list of olds.values()) for (const gone of list) gone.node?.remove();
+  const kept = new Set(matched);
+  for (const part of old.children) if (!kept.has(part)) part.node?.remove();
   let place = node.firstElementChild;
   next.children.forEach((child, at) => {
     const same = matched[at];
