@@ -28,7 +28,7 @@ struct Request {
   std::optional<sheet::Paper> set;
   bool offers = false;
   std::optional<std::int64_t> budget;
-  bool moving = false;  // a hand is moving something: pictures in few elements, the answer without its placed units
+  bool moving = false;  // a hand is moving something: shorter pictures, the answer without its placed units
 };
 
 /// The error is a sentence with the place: an unknown or doubled field, a wrong type, a number or list beyond its

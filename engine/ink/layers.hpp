@@ -1,6 +1,6 @@
 #pragma once
 // A sheet's items sorted into few layers, each of one look, that painted in turn give the same picture. For pictures
-// that change sixty times a second: one path for all units of a look instead of one for each unit.
+// that change sixty times a second: a look is said once for all units that have it.
 #include <vector>
 
 #include "sheet/display.hpp"

@@ -197,22 +197,38 @@ class SvgWriter {
     if (shape.closed) out_ += 'Z';
   }
 
-  /// One path for shapes of one look.
-  void draw(std::span<const Shape* const> shapes) {
-    const Shape& first = *shapes[0];
-    out_ += "<path";
-    classes(first.pen, first.ink, first.fill);
+  void look(const Shape& shape) {
+    classes(shape.pen, shape.ink, shape.fill);
+    stroke(shape.pen, shape.dash, shape.ink);
+    ground(shape.fill, shape.ink);
+  }
+
+  void outline_attribute(const Shape& shape) {
     out_ += " d=\"";
-    for (const Shape* shape : shapes) outline(*shape);
+    outline(shape);
     out_ += '"';
-    stroke(first.pen, first.dash, first.ink);
-    ground(first.fill, first.ink);
-    out_ += "/>\n";
   }
 
   void draw(const Shape& shape) {
-    const Shape* const only = &shape;
-    if (shape.points.size() >= 2) draw(std::span(&only, 1));
+    if (shape.points.size() < 2) return;
+    out_ += "<path";
+    outline_attribute(shape);
+    look(shape);
+    out_ += "/>\n";
+  }
+
+  /// Their look is said once. Not one path of many outlines: renderers draw many plain outlines faster.
+  void draw(std::span<const Shape* const> shapes) {
+    if (shapes.size() == 1) return draw(*shapes[0]);
+    out_ += "<g";
+    look(*shapes[0]);
+    out_ += ">\n";
+    for (const Shape* shape : shapes) {
+      out_ += "<path";
+      outline_attribute(*shape);
+      out_ += "/>\n";
+    }
+    out_ += "</g>\n";
   }
 
   void draw(const Circle& circle) {

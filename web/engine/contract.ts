@@ -39,7 +39,7 @@ export interface Request {
   readonly offers?: boolean;
   /// Search budget for each panel; small while dragging. Left out: the command line's.
   readonly budget?: number;
-  /// A hand is moving something: pictures in few elements, without names of units; no runs and bars in the answer.
+  /// A hand is moving something: shorter pictures, without names of units; no runs and bars in the answer.
   readonly moving?: boolean;
 }
 
