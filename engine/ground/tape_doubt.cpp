@@ -1,0 +1,51 @@
+#include "ground/tape_doubt.hpp"
+
+#include <cmath>
+
+namespace stringcourse::ground {
+namespace {
+
+struct Band {
+  Length up_to, error;
+};
+constexpr Band kSteel[] = {{Length::feet(6), Length::sixteenths(1).half_down()},
+                           {Length::feet(30), Length::sixteenths(1)},
+                           {Length::feet(55), Length::sixteenths(2)},
+                           {Length::feet(80), Length::sixteenths(3)},
+                           {Length::feet(100), Length::sixteenths(4)}};
+
+Length begun(Length length, Length step) { return Length::nanometres((length + step - Length::nanometres(1)).whole_multiples(step)); }
+
+}  // namespace
+
+Length permitted_error(TapeClass tape, Length length) {
+  if (length < Length()) length = -length;
+  if (tape == TapeClass::ClassTwo) {
+    const std::int64_t metres = begun(length, Length::millimetres(1000)).in_nanometres();
+    return Length::nanometres(300'000 + 200'000 * metres);
+  }
+  for (const Band& band : kSteel) {
+    if (length <= band.up_to) return band.error;
+  }
+  return Length::sixteenths(4) * begun(length, Length::feet(100)).in_nanometres();
+}
+
+double standard_doubt(Length half_width) { return static_cast<double>(half_width.in_nanometres()) * 1e-9 / std::sqrt(3.0); }
+
+double together(double one, double other) { return std::sqrt(one * one + other * other); }
+
+double standard_correction(double length, double nominal, double actual) { return length * (actual - nominal) / nominal; }
+
+double heat_correction(double length, double expansion, double used, double right) { return expansion * length * (used - right); }
+
+double pull_correction(double length, double used, double right, double area, double modulus) {
+  return (used - right) * length / (area * modulus);
+}
+
+double sag_correction(double span, double weight, double pull) {
+  return -(weight * weight) * (span * span * span) / (24 * pull * pull);
+}
+
+double slope_correction(double length, double rise) { return std::sqrt(length * length - rise * rise) - length; }
+
+}  // namespace stringcourse::ground
