@@ -110,18 +110,16 @@ async function oneByOne() {
   await page.evaluate(() => {
     globalThis.drawnAfter = [];
     globalThis.frame = () => new Promise((next) => requestAnimationFrame(next));
-    // The plan changes with every place of the opening: that is when the answer has come.
+    // What the grip says of its place changes with every answer. Only that is watched: to watch the drawing itself would
+    // cost the page a record for each change of it.
     globalThis.changed = () =>
       new Promise((done) => {
         const watch = new MutationObserver(() => {
           watch.disconnect();
           done();
         });
-        watch.observe(document.querySelector("#plan .ink"), {
-          subtree: true,
-          childList: true,
-          attributes: true,
-          characterData: true,
+        watch.observe(document.querySelector('#plan .grip[data-place="/openings/0"][data-grip="body"]'), {
+          attributeFilter: ["aria-valuetext"],
         });
       });
     addEventListener(
