@@ -169,6 +169,14 @@ std::vector<NamedThing> openings_of(const Job& job) {
   return things;
 }
 
+std::vector<NamedThing> readings_of(const Job& job) {
+  std::vector<NamedThing> things;
+  for (std::size_t k = 0; k < job.readings.size(); ++k) {
+    things.push_back({job.readings[k].id, place_of("/readings", k, "/id"), "a reading"});
+  }
+  return things;
+}
+
 std::vector<NamedThing> own_series_of(const Units& units) {
   std::vector<NamedThing> things;
   for (std::size_t k = 0; k < units.own_series.size(); ++k) {
@@ -208,7 +216,7 @@ std::vector<Refusal> shared_names(const Job& job) {
   const std::vector<NamedThing> own_series = own_series_of(job.units);
   return joined({shared_among(own_series), shared_with_catalogue(own_series), shared_among(corners_left(job.outline)),
                  shared_among(corners_reached(job.outline)), shared_among(walls_of(job)),
-                 shared_among(openings_of(job))});
+                 shared_among(openings_of(job)), shared_among(readings_of(job))});
 }
 
 std::string side_name(const Side& side) { return side.name.empty() ? side.from + side.to : side.name; }

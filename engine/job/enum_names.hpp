@@ -32,6 +32,10 @@ inline constexpr std::array<std::string_view, 2> kEnumNames<LintelMake>{"one-pie
 template <>
 inline constexpr std::array<std::string_view, 3> kEnumNames<JointRule>{"none", "us", "uk"};
 template <>
+inline constexpr std::array<std::string_view, 2> kEnumNames<TapeMake>{"steel", "class-two"};
+template <>
+inline constexpr std::array<std::string_view, 3> kEnumNames<Surface>{"bearing", "floor", "other"};
+template <>
 inline constexpr std::array<std::string_view, 2> kEnumNames<Grout>{"fine", "coarse"};
 
 template <class Enum>

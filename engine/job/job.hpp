@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "catalogue/series.hpp"
+#include "job/readings.hpp"
 #include "measure/length.hpp"
 #include "measure/notation.hpp"
 
@@ -203,6 +204,8 @@ struct Job {
   std::vector<Opening> openings;
   ControlJoints control_joints;
   Steel steel;
+  std::optional<Ground> ground;
+  std::vector<Reading> readings;  // in the order in which they were taken; only ever added to
   friend bool operator==(const Job&, const Job&) = default;
 };
 

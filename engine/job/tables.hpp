@@ -6,6 +6,7 @@
 
 #include "job/field_table.hpp"
 #include "job/job.hpp"
+#include "job/tables_readings.hpp"
 #include "job/tables_units.hpp"
 
 namespace stringcourse {
@@ -230,12 +231,17 @@ struct Table<Job> {
       field("openings", &Job::openings, Need::Shown, "Doors, windows and other openings.", {.most_entries = 10'000}),
       field("control_joints", &Job::control_joints, Need::Optional, "Control joints."),
       field("steel", &Job::steel, Need::Optional, "Steel."),
+      field("ground", &Job::ground, Need::Optional, "How well things are measured, and what the first course may do."),
+      field("readings", &Job::readings, Need::Optional,
+            "What was measured on site, in order. Entries are never changed or taken out: a wrong one is struck by a later one.",
+            {.most_entries = 100'000}),
   };
 };
 
 /// Every struct that has a table, for the schema's definitions. Job, the document itself, first.
 using JobStructs = std::tuple<Job, Units, OwnSeries, CellSpan, Outline, Side, InteriorWall, Place, Heights, Opening,
                               MasonrySize, DoorSize, OverheadSize, WindowSize, Lintel, ControlJoints,
-                              PlacedControlJoint, Steel, Bars, DimensionedBar>;
+                              PlacedControlJoint, Steel, Bars, DimensionedBar, Ground, Reading, TapeReading,
+                              RodReading, DowelReading, EdgeReading>;
 
 }  // namespace stringcourse

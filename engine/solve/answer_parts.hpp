@@ -22,6 +22,8 @@ void write_building(JsonOut& out, const Building& building, const Layout& layout
 void write_layout(JsonOut& out, const Building& building, const Layout& layout, Placed placed);
 /// counts, saw_list, gauge_rod.
 void write_lists(JsonOut& out, const Building& building, const Layout& layout);
+/// ground: what the readings say. Left out where nothing was read.
+void write_ground(JsonOut& out, const Building& building, const ground::AsFound& found);
 /// findings, offers, free_places, cost, proof, stopped.
 void write_verdict(JsonOut& out, const Answer& answer);
 

@@ -63,6 +63,8 @@ std::expected<Answer, Refusals> solve(const Job& job, const Wishes& wishes, bond
   answer.layout = wishes.like == nullptr ? bond::lay_out(answer.building, memo) : bond::lay_out_like(*wishes.like, answer.building, memo);
   answer.findings = answer.building.findings;
   std::ranges::copy(findings_of(answer.building, answer.layout), std::back_inserter(answer.findings));
+  answer.found = ground::as_found(job, answer.building, answer.layout);
+  std::ranges::copy(answer.found.findings, std::back_inserter(answer.findings));
   std::ranges::stable_sort(answer.findings, [](const Finding& a, const Finding& b) {
     return a.hold_point != b.hold_point ? a.hold_point < b.hold_point : a.place < b.place;
   });

@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "bond/layout.hpp"
+#include "ground/as_found.hpp"
 #include "job/job.hpp"
 #include "job/trouble.hpp"
 #include "walls/building.hpp"
@@ -37,6 +38,7 @@ struct Answer {
   Job job;
   Building building;
   Layout layout;
+  ground::AsFound found;           // what the job's readings say
   std::vector<Finding> findings;   // sorted by hold point, then place
   std::vector<Offer> offers;       // sorted by what they save
   std::vector<FreePlaces> free_places;

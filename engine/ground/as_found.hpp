@@ -1,0 +1,137 @@
+#pragma once
+// What the readings of a job say of the ground as it is: the pegs, the heights, the first bed. Made from job, building
+// and layout; readings that cannot be used are said so as findings, never guessed at.
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "bond/layout.hpp"
+#include "ground/bed.hpp"
+#include "ground/levels.hpp"
+#include "ground/retaping.hpp"
+#include "ground/slips.hpp"
+#include "job/job.hpp"
+#include "job/trouble.hpp"
+#include "walls/building.hpp"
+
+namespace stringcourse::ground {
+
+/// Half widths within which readings lie, by the job or by default (1/16 in, 1 mm).
+[[nodiscard]] Length tape_reading_error(const Job& job);
+[[nodiscard]] Length rod_reading_error(const Job& job);
+
+/// Which entries of the log still count: false where a later entry strikes one, for strikes themselves, and for entries
+/// that name what the building does not have.
+[[nodiscard]] std::vector<bool> entries_that_count(const Job& job, const Building& building);
+
+/// A place on a wall's own line, from its start, for "so far from that corner". None for a wall or corner unknown to it.
+struct WallPlace {
+  int wall = -1;
+  Length along;
+};
+[[nodiscard]] std::optional<WallPlace> wall_place(const Building& building, const std::string& on,
+                                                  const std::optional<std::string>& from, Length at);
+
+struct TapedLine {
+  std::size_t entry = 0;  // of Job::readings
+  int from = 0, to = 0;   // corners
+  Length read, expected;
+  std::optional<Meant> slip;  // left out of the adjustment: nearly surely another length was meant
+  Residual residual;          // where adjusted
+  bool wrong = false;         // named as a blunder, and left out
+};
+
+/// How a peg is to be moved. Components along the plan's axes, and in words along its walls.
+struct PegMove {
+  int corner = 0;
+  Length east, north;     // from where it was found to where it belongs
+  Length doubt;           // expanded (k = 2) along the direction that is least sure
+  bool within_doubt = false;  // the tape cannot tell it from standing right
+};
+
+struct TapeAsFound {
+  enum class State { NoReadings, Adjusted, NotDeterminate, Impossible } state = State::NoReadings;
+  std::vector<TapedLine> lines;
+  std::vector<std::array<int, 2>> missing;  // NotDeterminate: corners to be taped to one another
+  std::vector<std::size_t> impossible;      // Impossible: three lines, the longest first
+  Suspicion suspicion = Suspicion::None;
+  std::vector<std::size_t> tape_again;      // lines, the first first
+  int freedom = 0;
+  double s0 = 0, s0_least = 0, s0_most = 0;
+  Agreement agreement = Agreement::Unchecked;
+  int held = 0;                             // the corner whose peg stays
+  std::vector<PegMove> moves;               // by corner; those that have readings
+};
+
+struct Station {
+  std::string name;
+  std::optional<WallPlace> place;
+  Surface surface = Surface::Bearing;
+  Length height;  // over the datum
+  Length doubt;   // expanded (k = 2)
+};
+
+struct LoopVerdict {
+  std::vector<std::size_t> entries;
+  Length misclosure, allowed;
+  bool closes = true;
+};
+
+/// The bed under one unit of course 1, at the thinnest and the thickest of its two ends.
+struct UnitBed {
+  std::int32_t wall = 0, number = 0;  // of the piece
+  Length from, to;
+  Length thinnest, thickest;
+};
+
+/// What can be done where the bed does not fit, with the mortar that it takes.
+struct BedChoice {
+  enum class What { Level, GroutFirstCourse, Grind, RipUnits, LevellingStrip, TiltCourse } what = What::Level;
+  Length top;          // of the bed over the datum
+  Length margin;       // what is left inside the range; for grinding, ripping and strips: 0
+  Length most;         // deepest grinding, tallest rip, thickest strip; 0 else
+  int units = 0;       // units or readings that it concerns
+  std::int64_t mortar_cubic_centimetres = 0;
+};
+
+struct BedAsFound {
+  BedRange range;
+  BedLevel level;
+  Length doubt;  // expanded (k = 2), of one reading against another
+  Verdict verdict = Verdict::CannotTell;
+  std::vector<UnitBed> units;           // those between readings
+  int units_without = 0;                // units of course 1 whose bearing was not read
+  std::vector<BedChoice> choices;       // Level first; others where it does not surely fit
+};
+
+struct LevelsAsFound {
+  std::string datum;  // name of the station of height zero
+  std::vector<Station> stations;
+  std::vector<std::string> loose;  // stations that nothing ties to the datum
+  std::vector<LoopVerdict> loops;
+  std::vector<std::string> setups;      // and the height of the instrument at each
+  std::vector<Length> instruments;
+  std::optional<BedAsFound> bed;
+};
+
+struct AsFound {
+  TapeAsFound tape;
+  std::optional<LevelsAsFound> levels;
+  std::vector<Finding> findings;
+};
+
+[[nodiscard]] TapeAsFound tape_as_found(const Job& job, const Building& building, const std::vector<bool>& counts);
+[[nodiscard]] std::optional<LevelsAsFound> levels_as_found(const Job& job, const Building& building, const Layout& layout,
+                                                           const std::vector<bool>& counts);
+/// Everything, with its findings at hold point 3 (first course).
+[[nodiscard]] AsFound as_found(const Job& job, const Building& building, const Layout& layout);
+
+/// "5/16 in toward D, 1/8 in away from B", or "stays".
+[[nodiscard]] std::string move_text(const Building& building, const PegMove& move);
+[[nodiscard]] std::string verdict_text(Verdict verdict);
+/// "grind 2 spots, at most 3/16 in".
+[[nodiscard]] std::string choice_text(const BedChoice& choice, Tape tape);
+[[nodiscard]] std::string slip_text(Slip slip);
+
+}  // namespace stringcourse::ground

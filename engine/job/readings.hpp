@@ -1,0 +1,77 @@
+#pragma once
+// What was measured on site, in the user's words: a log that only grows. A wrong entry is struck by a later one.
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "measure/length.hpp"
+
+namespace stringcourse {
+
+enum class TapeMake { Steel, ClassTwo };  // which table of permitted errors the tape keeps
+
+/// How well things are measured, and what the ground is to carry.
+struct Ground {
+  std::optional<TapeMake> tape;        // absent: steel
+  std::optional<Length> tape_reading;  // how far a taping may be read wrong, either way; absent: 1/16 in or 1 mm
+  std::optional<Length> rod_reading;   // the same of a rod or a water level; absent: 1/16 in or 1 mm
+  std::optional<std::string> hold;     // the corner whose peg stays; absent: the first
+  std::optional<bool> first_course_grouted;  // fully, on concrete: its bed may be thicker
+  friend bool operator==(const Ground&, const Ground&) = default;
+};
+
+/// The distance between the outer faces' meeting points (pegs, nails) of two corners.
+struct TapeReading {
+  std::string from, to;
+  Length length;
+  friend bool operator==(const TapeReading&, const TapeReading&) = default;
+};
+
+enum class Surface { Bearing, Floor, Other };  // under the wall; a floor beside it; a peg, a sill ...
+
+/// A reading of a rod or water level. Where `on` and `at` are absent the station is a corner of that name, or a point
+/// that only carries the level on.
+struct RodReading {
+  std::string setup;    // one name for each place where the instrument stood
+  std::string station;  // name of the point
+  Length rod;           // below zero: held upside down against something overhead
+  std::optional<std::string> on;    // wall
+  std::optional<std::string> from;  // corner measured from; absent: the wall's start
+  std::optional<Length> at;         // distance from that corner along the wall, actual
+  std::optional<Surface> surface;   // absent: bearing
+  friend bool operator==(const RodReading&, const RodReading&) = default;
+};
+
+/// Where an upright dowel was found.
+struct DowelReading {
+  std::string on;
+  std::optional<std::string> from;  // corner measured from; absent: the wall's start
+  Length at;        // its centre, actual
+  Length off_face;  // its centre from the wall's outer face as planned
+  friend bool operator==(const DowelReading&, const DowelReading&) = default;
+};
+
+/// How far the edge of what was poured reaches beyond the outer face line (below zero: short of it).
+struct EdgeReading {
+  std::string on;
+  std::optional<std::string> from;
+  Length at;
+  Length beyond;
+  friend bool operator==(const EdgeReading&, const EdgeReading&) = default;
+};
+
+/// One entry of the log.
+struct Reading {
+  std::string id;    // unlike every other entry's
+  std::string when;  // the user's or the device's text; the engine has no clock
+  std::string by;    // initials
+  std::optional<TapeReading> tape;  // exactly one of these five
+  std::optional<RodReading> rod;
+  std::optional<DowelReading> dowel;
+  std::optional<EdgeReading> edge;
+  std::optional<std::string> strike;  // id of an earlier entry that no longer counts
+  std::string note;
+  friend bool operator==(const Reading&, const Reading&) = default;
+};
+
+}  // namespace stringcourse

@@ -1,0 +1,100 @@
+#pragma once
+// Field tables of the readings: the log and how well things are measured.
+#include <array>
+#include <string_view>
+#include <tuple>
+
+#include "job/field_table.hpp"
+#include "job/readings.hpp"
+#include "job/tables_units.hpp"
+
+namespace stringcourse {
+
+template <>
+struct Table<Ground> {
+  static constexpr std::string_view name = "ground";
+  static constexpr std::string_view description = "How well things are measured, and what the first course may do.";
+  static constexpr auto fields = std::tuple{
+      field("tape", &Ground::tape, Need::Optional, "The table of permitted errors that the tape keeps; absent: steel."),
+      field("tape_reading", &Ground::tape_reading, Need::Optional,
+            "How far a taping may be read wrong, either way, a length; absent: 1/16 in or 1 mm."),
+      field("rod_reading", &Ground::rod_reading, Need::Optional,
+            "How far a rod or water level may be read wrong, either way, a length; absent: 1/16 in or 1 mm."),
+      field("hold", &Ground::hold, Need::Optional, "The corner whose peg stays where it is; absent: the first.", kNameText),
+      field("first_course_grouted", &Ground::first_course_grouted, Need::Optional,
+            "True when the whole first course is grouted and stands on concrete: its bed may then be thicker."),
+  };
+};
+
+template <>
+struct Table<TapeReading> {
+  static constexpr std::string_view name = "tape_reading";
+  static constexpr std::string_view description = "A taped distance between the outer corner points of two corners.";
+  static constexpr auto fields = std::tuple{
+      field("from", &TapeReading::from, Need::Required, "One corner.", kNameText),
+      field("to", &TapeReading::to, Need::Required, "The other corner.", kNameText),
+      field("length", &TapeReading::length, Need::Required, "What the tape read, a length."),
+  };
+};
+
+template <>
+struct Table<RodReading> {
+  static constexpr std::string_view name = "rod_reading";
+  static constexpr std::string_view description = "A reading of a levelling rod or a water level.";
+  static constexpr auto fields = std::tuple{
+      field("setup", &RodReading::setup, Need::Required, "A name for where the instrument stood.", kNameText),
+      field("station", &RodReading::station, Need::Required,
+            "The point: a corner's name, or a name of its own; \"datum\" has height zero.", kNameText),
+      field("rod", &RodReading::rod, Need::Required,
+            "What the rod read, a length; minus where it was held upside down.", kAnySign),
+      field("on", &RodReading::on, Need::Optional, "The wall that the point lies on.", kNameText),
+      field("from", &RodReading::from, Need::Optional, "The corner measured from; absent: the wall's start.", kNameText),
+      field("at", &RodReading::at, Need::Optional, "Distance from that corner along the wall, a length.", kZeroOrMore),
+      field("surface", &RodReading::surface, Need::Optional, "What the rod stood on; absent: bearing."),
+  };
+};
+
+template <>
+struct Table<DowelReading> {
+  static constexpr std::string_view name = "dowel_reading";
+  static constexpr std::string_view description = "Where an upright dowel was found, to its centre.";
+  static constexpr auto fields = std::tuple{
+      field("on", &DowelReading::on, Need::Required, "The wall that it belongs to.", kNameText),
+      field("from", &DowelReading::from, Need::Optional, "The corner measured from; absent: the wall's start.", kNameText),
+      field("at", &DowelReading::at, Need::Required, "Distance from that corner's outer face, a length.", kZeroOrMore),
+      field("off_face", &DowelReading::off_face, Need::Required,
+            "Distance in from the wall's outer face as planned, a length, minus outside it.", kAnySign),
+  };
+};
+
+template <>
+struct Table<EdgeReading> {
+  static constexpr std::string_view name = "edge_reading";
+  static constexpr std::string_view description = "How far the edge of what was poured reaches beyond the outer face line.";
+  static constexpr auto fields = std::tuple{
+      field("on", &EdgeReading::on, Need::Required, "The wall whose outer face line is meant.", kNameText),
+      field("from", &EdgeReading::from, Need::Optional, "The corner measured from; absent: the wall's start.", kNameText),
+      field("at", &EdgeReading::at, Need::Required, "Distance from that corner along the line, a length.", kZeroOrMore),
+      field("beyond", &EdgeReading::beyond, Need::Required, "How far beyond the line, a length, minus short of it.", kAnySign),
+  };
+};
+
+template <>
+struct Table<Reading> {
+  static constexpr std::string_view name = "reading";
+  static constexpr std::string_view description = "One entry of the log: exactly one of tape, rod, dowel, edge, strike.";
+  static constexpr std::array<std::string_view, 5> exactly_one{"tape", "rod", "dowel", "edge", "strike"};
+  static constexpr auto fields = std::tuple{
+      field("id", &Reading::id, Need::Required, "A name that no other entry has.", kNameText),
+      field("when", &Reading::when, Need::Optional, "When, as text."),
+      field("by", &Reading::by, Need::Optional, "Who, as initials."),
+      field("tape", &Reading::tape, Need::Optional, "A taped distance."),
+      field("rod", &Reading::rod, Need::Optional, "A reading of a rod or water level."),
+      field("dowel", &Reading::dowel, Need::Optional, "A dowel as found."),
+      field("edge", &Reading::edge, Need::Optional, "An edge of what was poured."),
+      field("strike", &Reading::strike, Need::Optional, "The id of an earlier entry that no longer counts.", kNameText),
+      field("note", &Reading::note, Need::Optional, "A note.", {.text = TextRule::Lines, .longest_text = 4'000}),
+  };
+};
+
+}  // namespace stringcourse

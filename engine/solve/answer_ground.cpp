@@ -1,0 +1,191 @@
+#include "ground/as_found.hpp"
+#include "solve/answer_parts.hpp"
+
+namespace stringcourse::answer_parts {
+namespace {
+
+using namespace ground;
+
+std::int64_t thousandths(double value) { return static_cast<std::int64_t>(value * 1000 + (value < 0 ? -0.5 : 0.5)); }
+Length from_metres(double value) { return Length::nanometres(static_cast<std::int64_t>(value * 1e9 + (value < 0 ? -0.5 : 0.5))); }
+
+std::string_view corner_name(const Building& building, int corner) { return building.corners[static_cast<std::size_t>(corner)].name; }
+
+std::string_view state_name(TapeAsFound::State state) {
+  switch (state) {
+    case TapeAsFound::State::NoReadings: return "no-readings";
+    case TapeAsFound::State::Adjusted: return "adjusted";
+    case TapeAsFound::State::NotDeterminate: return "not-determinate";
+    case TapeAsFound::State::Impossible: return "impossible";
+  }
+  return "";
+}
+
+std::string_view agreement_name(const TapeAsFound& tape) {
+  if (tape.suspicion == Suspicion::NotLocatable) return "disagree";
+  switch (tape.agreement) {
+    case Agreement::Agree: return "agree";
+    case Agreement::TooFar: return "too-far";
+    case Agreement::TooNear: return "too-near";
+    case Agreement::Unchecked: return "unchecked";
+  }
+  return "";
+}
+
+void write_pair(JsonOut& out, const Building& building, int from, int to) {
+  out.list([&] { out.text(corner_name(building, from)), out.text(corner_name(building, to)); });
+}
+
+void write_line(JsonOut& out, const Building& building, const TapeAsFound& tape, const TapedLine& line) {
+  out.object([&] {
+    out.field("reading", static_cast<std::int64_t>(line.entry));
+    out.field("from", corner_name(building, line.from));
+    out.field("to", corner_name(building, line.to));
+    write_length(out, "read", line.read, building.tape);
+    write_length(out, "expected", line.expected, building.tape);
+    const bool adjusted = tape.state == TapeAsFound::State::Adjusted && !line.slip;
+    out.field("use", line.slip ? "slip" : line.wrong ? "blunder" : adjusted ? "adjusted" : "read");
+    if (line.slip) write_length(out, "meant", line.slip->length, building.tape);
+    if (!adjusted) return;
+    write_length(out, "correction", from_metres(line.residual.value), building.tape);
+    out.field("times_its_doubt_thousandths", thousandths(line.residual.standardised));
+  });
+}
+
+void write_move(JsonOut& out, const Building& building, const PegMove& move) {
+  out.object([&] {
+    out.field("corner", corner_name(building, move.corner));
+    out.field("text", move_text(building, move));
+    write_length(out, "east", move.east, building.tape);
+    write_length(out, "north", move.north, building.tape);
+    write_length(out, "doubt", move.doubt, building.tape);
+    out.field("within_doubt", move.within_doubt);
+  });
+}
+
+void write_tape(JsonOut& out, const Building& building, const TapeAsFound& tape) {
+  out.object("tape", [&] {
+    out.field("state", state_name(tape.state));
+    out.list("lines", [&] {
+      for (const TapedLine& line : tape.lines) write_line(out, building, tape, line);
+    });
+    out.list("missing", [&] {
+      for (const auto& [from, to] : tape.missing) write_pair(out, building, from, to);
+    });
+    if (tape.state != TapeAsFound::State::Adjusted) return;
+    out.field("held", corner_name(building, tape.held));
+    out.field("beyond_need", tape.freedom);
+    out.field("agreement", agreement_name(tape));
+    out.field("s0_thousandths", thousandths(tape.s0));
+    out.field("s0_least_thousandths", thousandths(tape.s0_least));
+    out.field("s0_most_thousandths", thousandths(tape.s0_most));
+    out.list("tape_again", [&] {
+      for (const std::size_t line : tape.tape_again) write_pair(out, building, tape.lines[line].from, tape.lines[line].to);
+    });
+    out.list("moves", [&] {
+      for (const PegMove& move : tape.moves) write_move(out, building, move);
+    });
+  });
+}
+
+void write_station(JsonOut& out, const Building& building, const Station& station) {
+  out.object([&] {
+    out.field("name", station.name);
+    if (station.place) {
+      out.field("side", wall_name(building, station.place->wall));
+      write_length(out, "at", station.place->along, building.tape);
+    }
+    out.field("surface", station.surface == Surface::Bearing ? "bearing" : station.surface == Surface::Floor ? "floor" : "other");
+    write_length(out, "height", station.height, building.tape);
+    write_length(out, "doubt", station.doubt, building.tape);
+  });
+}
+
+std::string_view choice_name(BedChoice::What what) {
+  switch (what) {
+    case BedChoice::What::Level: return "level";
+    case BedChoice::What::GroutFirstCourse: return "grout-first-course";
+    case BedChoice::What::Grind: return "grind";
+    case BedChoice::What::RipUnits: return "rip-units";
+    case BedChoice::What::LevellingStrip: return "levelling-strip";
+    case BedChoice::What::TiltCourse: return "tilt-course";
+  }
+  return "";
+}
+
+void write_bed(JsonOut& out, const Building& building, const BedAsFound& bed) {
+  const Tape tape = building.tape;
+  out.object("bed", [&] {
+    out.field("verdict", bed.verdict == Verdict::Fits ? "fits" : bed.verdict == Verdict::DoesNotFit ? "does-not-fit" : "cannot-tell");
+    write_length(out, "least", bed.range.least, tape);
+    write_length(out, "most", bed.range.most, tape);
+    write_length(out, "top", bed.level.top, tape);
+    write_length(out, "margin", bed.level.margin, tape);
+    write_length(out, "thinnest", bed.level.thinnest, tape);
+    write_length(out, "thickest", bed.level.thickest, tape);
+    write_length(out, "doubt", bed.doubt, tape);
+    out.field("units_without", bed.units_without);
+    out.list("units", [&] {
+      for (const UnitBed& unit : bed.units) {
+        out.object([&] {
+          out.field("side", wall_name(building, unit.wall));
+          out.field("number", unit.number);
+          write_length(out, "thinnest", unit.thinnest, tape);
+          write_length(out, "thickest", unit.thickest, tape);
+        });
+      }
+    });
+    out.list("choices", [&] {
+      for (const BedChoice& choice : bed.choices) {
+        out.object([&] {
+          out.field("what", choice_name(choice.what));
+          out.field("text", choice_text(choice, tape));
+          write_length(out, "top", choice.top, tape);
+          write_length(out, "margin", choice.margin, tape);
+          out.field("mortar_cubic_centimetres", choice.mortar_cubic_centimetres);
+        });
+      }
+    });
+  });
+}
+
+void write_levels(JsonOut& out, const Building& building, const LevelsAsFound& levels) {
+  out.object("levels", [&] {
+    out.field("datum", levels.datum);
+    out.list("stations", [&] {
+      for (const Station& station : levels.stations) write_station(out, building, station);
+    });
+    out.list("loose", [&] {
+      for (const std::string& name : levels.loose) out.text(name);
+    });
+    out.list("loops", [&] {
+      for (const LoopVerdict& loop : levels.loops) {
+        out.object([&] {
+          write_length(out, "misclosure", loop.misclosure, building.tape);
+          write_length(out, "allowed", loop.allowed, building.tape);
+          out.field("closes", loop.closes);
+        });
+      }
+    });
+    out.list("setups", [&] {
+      for (std::size_t k = 0; k < levels.setups.size(); ++k) {
+        out.object([&] {
+          out.field("name", levels.setups[k]);
+          write_length(out, "height", levels.instruments[k], building.tape);
+        });
+      }
+    });
+    if (levels.bed) write_bed(out, building, *levels.bed);
+  });
+}
+
+}  // namespace
+
+void write_ground(JsonOut& out, const Building& building, const AsFound& found) {
+  out.object("ground", [&] {
+    write_tape(out, building, found.tape);
+    if (found.levels) write_levels(out, building, *found.levels);
+  });
+}
+
+}  // namespace stringcourse::answer_parts
