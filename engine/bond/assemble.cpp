@@ -7,6 +7,7 @@
 #include "bond/panel_site.hpp"
 #include "bond/place.hpp"
 #include "bond/stops.hpp"
+#include "measure/sorting.hpp"
 
 namespace stringcourse::bond {
 namespace {
@@ -192,7 +193,7 @@ class Assembly {
       layout.lintels.push_back(PlacedLintel{static_cast<std::int32_t>(&opening - building_->openings.data()),
                                             opening.lintel->least_bearing, opening.lintel->least_bearing});
     }
-    std::ranges::sort(layout.lintels, {}, &PlacedLintel::opening);
+    sort_stably(layout.lintels, {}, &PlacedLintel::opening);
     place_pieces(*building_, panels, layout);
     layout.cost = cost_of(total, order_);
     layout.cost.extra_bars = place_bars(*building_, layout);

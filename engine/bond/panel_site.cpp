@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <optional>
 
+#include "measure/sorting.hpp"
+
 namespace stringcourse::bond {
 namespace {
 
@@ -86,7 +88,7 @@ std::vector<Gap> gaps_of(const Building& building, const PanelSite& site, int co
     const Junction& junction = at(building.junctions, index);
     if (choices.turn(Bit::Of::Junction, index, course)) gaps.push_back({nm(junction.from), nm(junction.to), RunEnd::SlotSide});
   }
-  std::ranges::sort(gaps, {}, &Gap::from);
+  sort_stably(gaps, {}, &Gap::from);
   return gaps;
 }
 
@@ -160,7 +162,7 @@ std::vector<PieceChoice> choices_of(const Building& building, const Series& seri
     piece.cells = cells_of(series.full_cells, piece.length);
     choices.push_back(piece);
   }
-  std::ranges::stable_sort(choices, [](const PieceChoice& a, const PieceChoice& b) { return a.length > b.length; });
+  sort_stably(choices, [](const PieceChoice& a, const PieceChoice& b) { return a.length > b.length; });
   return choices;
 }
 
@@ -230,7 +232,7 @@ void add_bars(const Building& building, const PanelSite& site, Panel& panel) {
     held.common_along = nm(building.bars->common_along);
     panel.bars.push_back(held);
   }
-  std::ranges::sort(panel.bars, {}, &PanelBar::centre);
+  sort_stably(panel.bars, {}, &PanelBar::centre);
 }
 
 Panel rules_of(const Building& building, const Series& series, Strictness strictness) {
@@ -280,8 +282,8 @@ std::vector<PanelSite> sites_of(const Building& building, const std::vector<Bit>
   std::vector<PanelSite> sites;
   for (std::size_t w = 0; w < building.walls.size(); ++w) {
     const Wall& wall = building.walls[w];
-    std::ranges::sort(joints[w]);
-    std::ranges::sort(openings[w], [&](std::int32_t a, std::int32_t b) { return at(building.openings, a).from < at(building.openings, b).from; });
+    sort_stably(joints[w]);
+    sort_stably(openings[w], [&](std::int32_t a, std::int32_t b) { return at(building.openings, a).from < at(building.openings, b).from; });
     std::int64_t from = 0;
     for (std::size_t j = 0; j <= joints[w].size(); ++j) {
       PanelSite site;
@@ -307,7 +309,7 @@ std::vector<PanelSite> sites_of(const Building& building, const std::vector<Bit>
         site.slots.push_back(s);
         site.bits.push_back(at(junction_bit, s));
       }
-      std::ranges::sort(site.bits);
+      sort_stably(site.bits);
       site.bits.erase(std::unique(site.bits.begin(), site.bits.end()), site.bits.end());
       sites.push_back(site);
       if (site.to_joint) from = joints[w][j].second;

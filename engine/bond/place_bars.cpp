@@ -2,6 +2,7 @@
 
 #include "bond/exact.hpp"
 #include "bond/place.hpp"
+#include "measure/sorting.hpp"
 
 namespace stringcourse::bond {
 namespace {
@@ -150,7 +151,7 @@ std::vector<Length> fixed_on(const Building& building, std::int32_t wall) {
       if (corner.arriving == wall || corner.leaving == wall) places.push_back(corner_bar_on(building, corner, wall));
     }
   }
-  std::ranges::sort(places);
+  sort_stably(places);
   return places;
 }
 
@@ -167,7 +168,7 @@ std::vector<Stretch> stretches_of(const Building& building, std::int32_t wall) {
   for (const ControlJoint& joint : building.control_joints) {
     if (joint.wall == wall) breaks.push_back({joint.from.distance_from_start(), joint.to.distance_from_start()});
   }
-  std::ranges::sort(breaks, {}, &Stretch::from);
+  sort_stably(breaks, {}, &Stretch::from);
   std::vector<Stretch> stretches;
   Length from;
   for (const Stretch& gap : breaks) {
@@ -267,7 +268,7 @@ std::int64_t place_bars(const Building& building, Layout& layout) {
     const bool whole = std::ranges::none_of(layout.stopped, [&](const Stopped& s) { return s.wall == static_cast<std::int32_t>(w); });
     if (building.series_of(building.walls[w]).grouts && whole) extra += Spacer(building, layout, static_cast<std::int32_t>(w)).run();
   }
-  std::ranges::stable_sort(layout.bars, [](const PlacedBar& a, const PlacedBar& b) {
+  sort_stably(layout.bars, [](const PlacedBar& a, const PlacedBar& b) {
     return a.wall != b.wall ? a.wall < b.wall : a.centre < b.centre;
   });
   return extra;

@@ -102,6 +102,7 @@ struct BedAsFound {
   Verdict verdict = Verdict::CannotTell;
   std::vector<UnitBed> units;           // those between readings
   int units_without = 0;                // units of course 1 whose bearing was not read
+  std::vector<BearingHeight> bearing;   // along the walls; a corner's reading on both of its walls
   std::vector<BedChoice> choices;       // Level first; others where it does not surely fit
 };
 

@@ -201,6 +201,7 @@ std::optional<BedAsFound> bed_of(const Job& job, const Building& building, const
   bed.verdict = judged(bed.level.margin, bed.doubt.half_down());
   put_units(bed, bearing);
   put_choices(bed, bearing, grouted);
+  bed.bearing = bearing.heights;
   return bed;
 }
 

@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "measure/sorting.hpp"
+
 namespace stringcourse::ground {
 namespace {
 
@@ -45,7 +47,7 @@ Worst worst_of(const std::vector<Residual>& residuals) {
 
 std::vector<int> by_correction(const std::vector<Residual>& residuals) {
   std::vector<int> order = numbers_without(residuals.size(), {});
-  std::ranges::stable_sort(order, [&](int a, int b) {
+  sort_stably(order, [&](int a, int b) {
     return size_of(residuals[static_cast<std::size_t>(a)].value) > size_of(residuals[static_cast<std::size_t>(b)].value) * (1 + 1e-6);
   });
   return order;

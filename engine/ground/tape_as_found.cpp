@@ -4,6 +4,7 @@
 #include "ground/as_found.hpp"
 #include "ground/peg_moves.hpp"
 #include "ground/tape_doubt.hpp"
+#include "measure/sorting.hpp"
 
 namespace stringcourse::ground {
 namespace {
@@ -68,7 +69,7 @@ Net net_of(const Job& job, const Building& building, const std::vector<TapedLine
   }
   const int wished = job.ground && job.ground->hold ? corner_named(building, *job.ground->hold) : -1;
   if (std::ranges::contains(used, wished)) add(wished);
-  std::ranges::sort(used);
+  sort_stably(used);
   for (const int corner : used) add(corner);
   if (net.corners.empty()) return net;
   // The second point gives the direction: the far end of the side that leaves the held corner, where it was taped.
@@ -97,7 +98,7 @@ void put_moves(TapeAsFound& found, const Net& net, const Adjusted& adjusted) {
     move.within_doubt = ways[k].x * ways[k].x + ways[k].y * ways[k].y <= doubt * doubt;
     found.moves.push_back(move);
   }
-  std::ranges::sort(found.moves, {}, &PegMove::corner);
+  sort_stably(found.moves, {}, &PegMove::corner);
 }
 
 void put_trouble(TapeAsFound& found, const Net& net, const NetTrouble& trouble) {

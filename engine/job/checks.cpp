@@ -10,6 +10,7 @@
 #include "job/refusal_codes.hpp"
 #include "job/words.hpp"
 #include "measure/notation.hpp"
+#include "measure/sorting.hpp"
 
 namespace stringcourse {
 namespace {
@@ -111,7 +112,7 @@ std::vector<Refusal> shared_among(const std::vector<NamedThing>& things) {
   std::vector<Refusal> refusals;
   std::vector<std::size_t> order(things.size());
   for (std::size_t k = 0; k < order.size(); ++k) order[k] = k;
-  std::ranges::stable_sort(order, {}, [&](std::size_t k) -> const std::string& { return things[k].name; });
+  sort_stably(order, {}, [&](std::size_t k) -> const std::string& { return things[k].name; });
   std::vector<std::size_t> first_of(things.size());
   for (std::size_t k = 0; k < order.size(); ++k) {
     const bool same = k > 0 && things[order[k]].name == things[order[k - 1]].name;

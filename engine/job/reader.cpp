@@ -1,6 +1,7 @@
 #include "job/reader.hpp"
 
 #include "measure/notation.hpp"
+#include "measure/sorting.hpp"
 
 namespace stringcourse {
 namespace {
@@ -170,7 +171,7 @@ void JobReader::refuse_stranger(std::string_view key, std::span<const std::strin
 }
 
 void JobReader::refuse_duplicates(std::vector<std::string_view> keys) {
-  std::ranges::sort(keys);
+  sort_stably(keys);
   for (std::size_t k = 1; k < keys.size(); ++k) {
     const bool first_repeat = keys[k] == keys[k - 1] && (k == 1 || keys[k] != keys[k - 2]);
     if (!first_repeat) continue;

@@ -19,6 +19,7 @@
 #include "job/tables.hpp"
 #include "job/trouble.hpp"
 #include "job/words.hpp"
+#include "measure/sorting.hpp"
 
 namespace stringcourse {
 
@@ -127,7 +128,7 @@ class JobReader {
   void check_order(const std::vector<Entry>& entries, ListOrder order) {
     if (order == ListOrder::Any) return;
     std::vector<Entry> sorted = entries;
-    if (order == ListOrder::Distinct) std::ranges::sort(sorted);
+    if (order == ListOrder::Distinct) sort_stably(sorted);
     const auto slack = std::ranges::adjacent_find(sorted, [](const Entry& a, const Entry& b) { return !(a < b); });
     if (slack != sorted.end()) refuse_order(order);
   }

@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "measure/sorting.hpp"
+
 namespace stringcourse::setout {
 namespace {
 
@@ -45,7 +47,7 @@ std::vector<RodMark> gauge_rod(const Building& building) {
   std::vector<RodMark> rod;
   collect_courses(rod, building);
   collect_openings(rod, building);
-  std::stable_sort(rod.begin(), rod.end(), [](const RodMark& a, const RodMark& b) {
+  sort_stably(rod, [](const RodMark& a, const RodMark& b) {
     return a.at != b.at ? a.at < b.at : a.event < b.event;
   });
   return rod;

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "measure/sorting.hpp"
 #include "setout/places.hpp"
 
 namespace stringcourse::setout {
@@ -61,7 +62,7 @@ std::vector<Mark> running_marks(const Building& building, const Layout& layout, 
   collect_blocks(collector, layout, wall, course);
   collect_openings(collector, building, wall, course);
   collect_joints_and_bars(collector, building, layout, wall, course);
-  std::stable_sort(collector.marks.begin(), collector.marks.end(), [](const Mark& a, const Mark& b) {
+  sort_stably(collector.marks, [](const Mark& a, const Mark& b) {
     return a.exact != b.exact ? a.exact < b.exact : a.kind < b.kind;
   });
   return std::move(collector.marks);

@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <charconv>
 
+#include "measure/sorting.hpp"
+
 namespace stringcourse::setout {
 namespace {
 
@@ -114,7 +116,7 @@ std::vector<WallBar> bars_on_wall(const Building& building, const Layout& layout
     if (!ours || holds_corner_bar(layout.bars, wall, bar.corner)) continue;
     met.push_back({shared_centre(building, corner, wall), bar.reason, bar.first_course, bar.last_course, true});
   }
-  std::stable_sort(met.begin(), met.end(), [](const WallBar& a, const WallBar& b) { return a.centre < b.centre; });
+  sort_stably(met, [](const WallBar& a, const WallBar& b) { return a.centre < b.centre; });
   return met;
 }
 

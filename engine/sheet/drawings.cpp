@@ -5,6 +5,7 @@
 #include "sheet/context.hpp"
 #include "sheet/drawing.hpp"
 #include "sheet/elevation.hpp"
+#include "sheet/found.hpp"
 #include "sheet/plan.hpp"
 #include "sheet/sheets.hpp"
 
@@ -77,6 +78,29 @@ Drawing elevation_drawing(const Context& context, SheetName name, int wall) {
   return drawing;
 }
 
+Drawing pegs_drawing(const Context& context) {
+  const PlanExtent extent = extent_of_plan(context.building);
+  const Length wide = extent.high.x - extent.low.x, high = extent.high.y - extent.low.y;
+  const Scale scale = fitting_scale(wide, high, kLargest, kLargest, {50});
+  Sheet sheet = sheet_for({"pegs", std::string(context.words.title_found_plan)}, scale.paper(wide) + 2 * (kPlanBorder + kRim),
+                          scale.paper(high) + 2 * (kPlanBorder + kRim));
+  const Area room = inside(sheet);
+  sheet.groups.push_back(draw_found_plan(context, room, scale));
+  return {std::move(sheet), scale, 1, -1, {}};
+}
+
+// The bed under a whole wall, as wide as it is.
+Drawing bed_drawing(const Context& context, int wall) {
+  const setout::Reach reach = setout::reach_of_wall(context.building, context.layout, wall);
+  const Scale scale = fitting_scale(reach.to - reach.from, reach.to - reach.from, kLargest, kLargest, {20});
+  Sheet sheet = sheet_for({"bed-" + number_text(wall + 1), fill_in(context.words.title_bed_profile, {context.wall(wall).name})},
+                          std::max(scale.paper(reach.to - reach.from) + 30'000, Micrometres{190'000}) + 2 * kRim, 120'000);
+  Context on_sheet = context;
+  on_sheet.page.drawing = inside(sheet);
+  sheet.groups.push_back(draw_bed_profile(on_sheet, wall, {reach.from, reach.to, 1, 1}, scale));
+  return {std::move(sheet), scale, 0, wall, {}};
+}
+
 // The number behind `prefix`, from 1 to `most`; 0 for anything else.
 int number_behind(std::string_view name, std::string_view prefix, std::size_t most) {
   if (!name.starts_with(prefix)) return 0;
@@ -127,6 +151,10 @@ std::optional<Drawing> make_named_drawing(const Building& building, const Layout
   if (const int wall = number_behind(name, "elevation-", building.walls.size())) {
     return elevation_drawing(context, elevation_name(building, words, wall - 1), wall - 1);
   }
+  if (words.found == nullptr) return std::nullopt;
+  if (name == "pegs") return pegs_drawing(context);
+  const int wall = number_behind(name, "bed-", building.walls.size());
+  if (wall > 0 && has_bed_profile(context, wall - 1)) return bed_drawing(context, wall - 1);
   return std::nullopt;
 }
 

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "measure/sorting.hpp"
 #include "setout/marks.hpp"
 #include "setout/places.hpp"
 #include "sheet/elevation_view.hpp"
@@ -134,7 +135,7 @@ void draw_running_dimensions(Pad& pad, const Elevation& elevation) {
     for (const Position edge : {opening.from, opening.to}) edges.push_back(edge.distance_from_start());
   }
   edges.push_back(context.wall(elevation.wall).actual);
-  std::sort(edges.begin(), edges.end(), [](Length a, Length b) { return a > b; });  // from left to right on paper
+  sort_stably(edges, [](Length a, Length b) { return a > b; });  // from left to right on paper
   edges.erase(std::unique(edges.begin(), edges.end()), edges.end());
   std::erase_if(edges, [&](Length edge) { return !elevation.part.holds(edge); });
   const Micrometres line = elevation.ground - 5'000;

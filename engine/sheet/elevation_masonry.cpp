@@ -1,6 +1,7 @@
 // Units, letters, lintels, beams and bars of an elevation.
 #include <algorithm>
 
+#include "measure/sorting.hpp"
 #include "setout/places.hpp"
 #include "sheet/elevation_view.hpp"
 
@@ -50,7 +51,7 @@ Area clear_of_bars(const Elevation& elevation, const std::vector<setout::WallBar
     const Micrometres x = elevation.view.at(bar.centre);
     if (run.course >= bar.first_course && run.course <= bar.last_course && x > unit.left && x < unit.right) crossings.push_back(x);
   }
-  std::sort(crossings.begin(), crossings.end());
+  sort_stably(crossings);
   for (const Micrometres x : crossings) {
     take(x - kInset);
     left = x + kInset;

@@ -5,6 +5,7 @@
 #include <cstdint>
 #include <set>
 
+#include "measure/sorting.hpp"
 #include "sheet/font.hpp"
 #include "sheet/font_text.hpp"
 
@@ -90,7 +91,7 @@ using Pair = std::array<std::size_t, 2>;
 std::vector<Pair> overlapping_pairs(const std::vector<Placed>& texts) {
   std::vector<std::size_t> by_low(texts.size());
   for (std::size_t k = 0; k < texts.size(); ++k) by_low[k] = k;
-  std::ranges::sort(by_low, {}, [&](std::size_t k) { return std::pair(texts[k].box.low, k); });
+  sort_stably(by_low, {}, [&](std::size_t k) { return std::pair(texts[k].box.low, k); });
   std::vector<std::size_t> present;
   std::vector<Pair> pairs;
   for (const std::size_t k : by_low) {
@@ -100,7 +101,7 @@ std::vector<Pair> overlapping_pairs(const std::vector<Placed>& texts) {
     }
     present.push_back(k);
   }
-  std::ranges::sort(pairs);
+  sort_stably(pairs);
   return pairs;
 }
 

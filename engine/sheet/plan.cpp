@@ -310,8 +310,8 @@ Point step_along(const Wall& wall) {
 Group draw_plan(const Context& context, int course, PlanDetail detail, const Area& room, Scale scale) {
   const PlanView view = view_of(context.building, room, scale);
   Pad pad(Role::Figure, fill_in(context.words.title_plan, {number_text(course)}));
-  if (detail == PlanDetail::Walls) draw_walls(pad, context, view, course);
-  else draw_units(pad, context, view, course);
+  if (detail == PlanDetail::Units) draw_units(pad, context, view, course);
+  else draw_walls(pad, context, view, course);
   draw_opening_names(pad, context, view, course);
   draw_bars(pad, context, view, course);
   for (std::size_t index = 0; index < context.building.corners.size(); ++index) draw_corner(pad, context, view, index);

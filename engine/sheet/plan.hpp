@@ -4,8 +4,8 @@
 
 namespace stringcourse::sheet {
 
-/// What a plan shows: Walls for the key plan, Units with numbers for a course.
-enum class PlanDetail { Walls, Units };
+/// What a plan shows: Walls for the key plan, Units with numbers for a course, Site for walls without the walk's arrows.
+enum class PlanDetail { Walls, Units, Site };
 
 /// What the masonry covers in plan.
 struct PlanExtent {

@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "measure/sorting.hpp"
+
 namespace stringcourse::sheet {
 namespace {
 
@@ -42,7 +44,7 @@ void write_label(Pad& pad, const RunningLabel& label, const LabelText& text, Poi
 
 Group draw_running_labels(std::vector<RunningLabel> labels, const Area& room, Leader leader, LabelSide side,
                           Tape tape) {
-  std::stable_sort(labels.begin(), labels.end(), [](const auto& a, const auto& b) { return a.x < b.x; });
+  sort_stably(labels, [](const auto& a, const auto& b) { return a.x < b.x; });
   std::vector<Micrometres> wanted;
   for (const RunningLabel& label : labels) wanted.push_back(label.x);
   const auto count = static_cast<Micrometres>(labels.size());

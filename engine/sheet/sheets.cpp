@@ -4,14 +4,16 @@
 
 #include "sheet/context.hpp"
 #include "sheet/elevation.hpp"
+#include "sheet/found.hpp"
 #include "sheet/lists.hpp"
+#include "sheet/plan.hpp"
 #include "sheet/strip.hpp"
 #include "sheet/summary.hpp"
 
 namespace stringcourse::sheet {
 namespace {
 
-enum class Sort { Summary, Sides, Notes, CoursePlan, Strip, Elevation, Openings, Saw, GaugeRod, Leads };
+enum class Sort { Summary, Sides, Notes, FoundPlan, Found, BedProfile, CoursePlan, Strip, Elevation, Openings, Saw, GaugeRod, Leads };
 
 // One sheet before it is drawn: light enough to list a school's hundreds.
 struct Entry {
@@ -25,17 +27,20 @@ struct Entry {
 
 // The lists are laid out once; their sheets show parts of them.
 struct Lists {
-  Table sides, notes, openings, saw, rod, leads;
+  Table sides, notes, found, openings, saw, rod, leads;
   std::string saw_note;
   const Table* of(Sort sort) const {
     switch (sort) {
       case Sort::Sides: return &sides;
       case Sort::Notes: return &notes;
+      case Sort::Found: return &found;
       case Sort::Openings: return &openings;
       case Sort::Saw: return &saw;
       case Sort::GaugeRod: return &rod;
       case Sort::Leads: return &leads;
       case Sort::Summary:
+      case Sort::FoundPlan:
+      case Sort::BedProfile:
       case Sort::CoursePlan:
       case Sort::Strip:
       case Sort::Elevation: return nullptr;
@@ -73,7 +78,7 @@ std::size_t end_of_sheet(const Table& table, std::size_t first, std::size_t fit)
 void list_table(std::vector<Entry>& entries, const Context& context, const Table& table, Sort sort,
                 const std::string& name) {
   if (table.lines.empty()) return;
-  const Micrometres foot = sort == Sort::Notes || sort == Sort::Sides ? 0 : kTableFoot;
+  const Micrometres foot = sort == Sort::Notes || sort == Sort::Sides || sort == Sort::Found ? 0 : kTableFoot;
   const std::size_t fit = std::max<std::size_t>(1, lines_that_fit(table, context.page.drawing.height() - kTableHead - foot));
   std::vector<std::size_t> ends;
   while (ends.empty() || ends.back() < table.lines.size()) ends.push_back(end_of_sheet(table, ends.empty() ? 0 : ends.back(), fit));
@@ -114,6 +119,24 @@ void list_elevations(std::vector<Entry>& entries, const Context& context) {
   }
 }
 
+void list_found(std::vector<Entry>& entries, const Context& context, const Table& table) {
+  if (context.job.found == nullptr) return;
+  if (!context.job.found->tape.lines.empty()) {
+    entries.push_back({.sort = Sort::FoundPlan, .name = "pegs", .title = std::string(context.words.title_found_plan),
+                       .scale = scale_of_plan(context.building, context.page.drawing)});
+  }
+  list_table(entries, context, table, Sort::Found, "readings");
+  for (int wall = 0; wall < static_cast<int>(context.building.walls.size()); ++wall) {
+    if (!has_bed_profile(context, wall)) continue;
+    const std::string& side = context.wall(wall).name;
+    const StripPlan plan = plan_bed_profile(context, wall);
+    for (const Part& part : plan.parts) {
+      const std::string title = part_title(context.words, fill_in(context.words.title_bed_profile, {side}), part.index, part.of);
+      entries.push_back({.sort = Sort::BedProfile, .name = "bed-" + name_part(side), .title = title, .wall = wall, .part = part, .scale = plan.scale});
+    }
+  }
+}
+
 // "07-elevation-AB": the number makes names unique and rising.
 void number_names(std::vector<Entry>& entries) {
   std::size_t width = 2;
@@ -126,7 +149,7 @@ void number_names(std::vector<Entry>& entries) {
 }
 
 Lists lists_of(const Context& context) {
-  return {side_sizes_table(context, context.page.drawing.width(), kText), notes_table(context), opening_schedule(context), saw_table(context), gauge_rod_table(context),
+  return {side_sizes_table(context, context.page.drawing.width(), kText), notes_table(context), found_table(context), opening_schedule(context), saw_table(context), gauge_rod_table(context),
           lead_table(context), saw_note(context)};
 }
 
@@ -143,6 +166,7 @@ std::vector<Entry> list_sheets(const Context& context, const Lists& lists) {
                               .scale = scale_of_summary(context)}};
   if (context.building.walls.size() > kSidesOnSummary) list_table(entries, context, lists.sides, Sort::Sides, "sides");
   list_table(entries, context, lists.notes, Sort::Notes, "notes");
+  list_found(entries, context, lists.found);
   list_course(entries, context, 1);
   list_course(entries, context, 2);
   list_elevations(entries, context);
@@ -185,11 +209,14 @@ Group draw_entry(const Context& context, const Lists& lists, const Entry& entry)
   switch (entry.sort) {
     case Sort::Summary: return draw_summary(context);
     case Sort::CoursePlan: return draw_course_plan(context, entry.course);
+    case Sort::FoundPlan: return draw_found_plan(context, context.page.drawing, *entry.scale);
+    case Sort::BedProfile: return draw_bed_profile(context, entry.wall, entry.part, *entry.scale);
     case Sort::Strip: return draw_strip(context, entry.wall, entry.course, entry.part, *entry.scale);
     case Sort::Elevation:
       return draw_elevation(context, entry.wall, entry.part, *entry.scale, context.page.drawing);
     case Sort::Sides:
     case Sort::Notes:
+    case Sort::Found:
     case Sort::Openings:
     case Sort::Saw:
     case Sort::GaugeRod:
@@ -210,6 +237,7 @@ std::string caution_of(const Words& words, Sort sort) {
   switch (sort) {
     case Sort::Saw: return chosen("saw-dust", words.caution_saw);
     case Sort::Elevation: return chosen("brace-over-8-ft", words.caution_general);
+    case Sort::BedProfile:
     case Sort::Strip:
     case Sort::CoursePlan: return chosen("wet-cement", words.caution_general);
     case Sort::Openings: return chosen("shores", words.caution_lintel);
@@ -217,6 +245,8 @@ std::string caution_of(const Words& words, Sort sort) {
     case Sort::Leads: return chosen("limited-access-zone", words.caution_general);
     case Sort::Summary:
     case Sort::Sides:
+    case Sort::FoundPlan:
+    case Sort::Found:
     case Sort::Notes: return chosen("engineer", words.caution_general);
   }
   return std::string(words.caution_general);

@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "bond/layout.hpp"
+#include "ground/as_found.hpp"
 #include "sheet/display.hpp"
 #include "sheet/words.hpp"
 #include "walls/building.hpp"
@@ -18,6 +19,7 @@ struct SheetWords {
   std::string name, notes, issued, drawn_by;
   std::vector<Finding> findings;     // all findings of the answer; empty: those of the building
   const Words* language = &kEnglish;
+  const ground::AsFound* found = nullptr;  // what readings say; none: no sheets of it
 };
 
 /// Name and title of one sheet: "01-summary", "Summary". Names are unique, rising and made of a-z, A-Z, 0-9 and "-".

@@ -34,6 +34,11 @@ struct Words {
       cut_key, piece_length, cut_from, offcut, pieces, places, saw_rule, factory_start, factory_end, pairs_with, rod_event,
       rod_top, rod_lintel, rod_bond_beam, rod_course, rod_note, use_door, use_overhead, use_window, use_plain,
       lead_units_heading, lead_course, lead_note, corner, schedule_note, wide, high, from_named, packed, packed_each_side, packed_head;
+  // The ground as found
+  std::string_view title_found_plan, title_found, title_bed_profile, found_what, found_read, found_against, found_says,
+      found_tapings, found_moves, found_levels, found_loop, found_closes, found_does_not_close, found_bed, found_bed_top,
+      found_margin, found_mortar, found_rod, found_held, found_within_doubt, found_slip, found_blunder, found_correction,
+      found_tape_again, found_under, found_profile_note, found_profile_note_inches, found_profile_limits;
   // Names of kinds, in the order of Kind; names of the hold points, in their order; how a figure is known
   std::string_view kinds[17];
   std::string_view hold_points[6];

@@ -7,6 +7,7 @@
 
 #include "bond/assemble.hpp"
 #include "bond/key.hpp"
+#include "measure/sorting.hpp"
 #include "solve/edit.hpp"
 #include "walls/resolve.hpp"
 
@@ -33,7 +34,7 @@ class OfferFinder {
   void run() {
     for (std::size_t o = 0; o < answer_->building.openings.size() && !cancelled_; ++o) try_opening(o);
     for (std::size_t s = 0; s < answer_->job.outline.sides.size() && !cancelled_; ++s) try_side(s);
-    std::ranges::stable_sort(answer_->offers, [this](const Offer& a, const Offer& b) { return worth(b) < worth(a); });
+    sort_stably(answer_->offers, [this](const Offer& a, const Offer& b) { return worth(b) < worth(a); });
   }
 
  private:
@@ -128,7 +129,7 @@ class OfferFinder {
       offer(Offer::What::MoveOpening, opening.place, opening.name, move,
             tape_text(size, answer_->building.tape) + " toward " + (move < Length{} ? wall.start_name : wall.end_name), *tried);
     }
-    std::ranges::sort(free.from);
+    sort_stably(free.from);
     answer_->free_places.push_back(std::move(free));
   }
 

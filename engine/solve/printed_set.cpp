@@ -13,6 +13,7 @@ sheet::SheetWords sheet_words(const Answer& answer) {
   words.issued = answer.job.issued;
   words.drawn_by = answer.job.drawn_by;
   words.findings = answer.findings;
+  if (!answer.job.readings.empty()) words.found = &answer.found;
   return words;
 }
 

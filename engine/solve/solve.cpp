@@ -4,6 +4,7 @@
 
 #include "bond/assemble.hpp"
 #include "bond/panel_memo.hpp"
+#include "measure/sorting.hpp"
 #include "solve/offers.hpp"
 #include "walls/resolve.hpp"
 
@@ -65,7 +66,7 @@ std::expected<Answer, Refusals> solve(const Job& job, const Wishes& wishes, bond
   std::ranges::copy(findings_of(answer.building, answer.layout), std::back_inserter(answer.findings));
   answer.found = ground::as_found(job, answer.building, answer.layout);
   std::ranges::copy(answer.found.findings, std::back_inserter(answer.findings));
-  std::ranges::stable_sort(answer.findings, [](const Finding& a, const Finding& b) {
+  sort_stably(answer.findings, [](const Finding& a, const Finding& b) {
     return a.hold_point != b.hold_point ? a.hold_point < b.hold_point : a.place < b.place;
   });
   if (wishes.offers && answer.layout.stopped.empty()) find_offers(answer, memo, wishes);

@@ -4,6 +4,7 @@
 #include <span>
 #include <tuple>
 
+#include "measure/sorting.hpp"
 #include "setout/places.hpp"
 #include "setout/saw_list.hpp"
 
@@ -112,7 +113,7 @@ std::vector<LintelCount> one_piece_lintels(const Building& building, const Layou
     if (at == lintels.end()) lintels.push_back({length, courses, 1});
     else ++at->count;
   }
-  std::sort(lintels.begin(), lintels.end(), [](const LintelCount& a, const LintelCount& b) {
+  sort_stably(lintels, [](const LintelCount& a, const LintelCount& b) {
     return std::tuple(-a.length, a.courses) < std::tuple(-b.length, b.courses);
   });
   return lintels;

@@ -1,6 +1,7 @@
 // Control joints: placed ones on the half-unit grid, and those that a rule asks for where there is room for them.
 #include <algorithm>
 
+#include "measure/sorting.hpp"
 #include "walls/control_joint_search.hpp"
 #include "walls/draft.hpp"
 #include "walls/opening_checks.hpp"
@@ -158,7 +159,7 @@ std::vector<Barred> barred_on(const Draft& draft, const std::vector<int>& openin
     const Junction& junction = draft.building.junctions[static_cast<std::size_t>(index)];
     barred.push_back({junction.from - own.half - joint, junction.to + own.half, {}});
   }
-  std::ranges::sort(barred, {}, &Barred::from);
+  sort_stably(barred, {}, &Barred::from);
   for (std::size_t i = 0; i < barred.size(); ++i) barred[i].reach = i == 0 ? barred[i].to : std::max(barred[i - 1].reach, barred[i].to);
   return barred;
 }
@@ -215,7 +216,7 @@ void add_by_rule(Draft& draft, int wall, const Asked& asked, const std::vector<B
   const Position grid = joint_at_line(draft, wall, 0);
   std::vector<Length> bounds{Length()};
   for (const Position joint : placed) bounds.push_back(joint - grid);
-  std::ranges::sort(bounds);
+  sort_stably(bounds);
   bounds.push_back(line.nominal);
   Length longest;
   for (std::size_t i = 0; i + 1 < bounds.size(); ++i) {
@@ -267,7 +268,7 @@ void resolve_control_joints(Draft& draft) {
   } else if (rule != JointRule::None && draft.refusals.empty()) {
     add_all_by_rule(draft, rule);
   }
-  std::ranges::stable_sort(draft.building.control_joints, [](const ControlJoint& a, const ControlJoint& b) {
+  sort_stably(draft.building.control_joints, [](const ControlJoint& a, const ControlJoint& b) {
     return a.wall != b.wall ? a.wall < b.wall : a.from < b.from;
   });
 }

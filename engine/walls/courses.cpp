@@ -1,6 +1,7 @@
 // Courses from the bearing up: how many, which of them half-high, bond beams and wire in them.
 #include <algorithm>
 
+#include "measure/sorting.hpp"
 #include "walls/draft.hpp"
 #include "walls/opening_size.hpp"
 
@@ -42,7 +43,7 @@ std::optional<CoursePlan> with_stated_half_high(Draft& draft, int count) {
            joined({"Course ", count_text(plan.half_high[i]), " is not one of the ", count_text(count), " courses."}),
            joined({"Name a course from 1 to ", count_text(count), "."}));
   }
-  std::ranges::sort(plan.half_high);
+  sort_stably(plan.half_high);
   plan.half_high.erase(std::unique(plan.half_high.begin(), plan.half_high.end()), plan.half_high.end());
   if (!plan.half_high.empty() && !is_stocked(draft.building, Kind::HalfHigh)) {
     sound = false;

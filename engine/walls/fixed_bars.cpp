@@ -2,6 +2,7 @@
 #include <algorithm>
 #include <set>
 
+#include "measure/sorting.hpp"
 #include "walls/draft.hpp"
 #include "walls/places.hpp"
 
@@ -174,7 +175,7 @@ void resolve_fixed_bars(Draft& draft) {
   if (asked.jambs) add_jambs(draft, bars);
   if (asked.control_joints) add_beside_joints(draft, bars);
   for (std::size_t i = 0; i < asked.dimensioned.size(); ++i) add_dimensioned(draft, bars, i);
-  std::ranges::stable_sort(draft.building.fixed_bars, [](const FixedBar& a, const FixedBar& b) {
+  sort_stably(draft.building.fixed_bars, [](const FixedBar& a, const FixedBar& b) {
     return a.wall != b.wall ? a.wall < b.wall : a.centre < b.centre;
   });
 }

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "measure/sorting.hpp"
 #include "walls/places.hpp"
 
 namespace stringcourse::walls {
@@ -194,7 +195,7 @@ std::vector<std::vector<int>> openings_by_wall(const Building& building) {
     by_wall[static_cast<std::size_t>(building.openings[i].wall)].push_back(static_cast<int>(i));
   }
   for (std::vector<int>& on_wall : by_wall) {
-    std::ranges::stable_sort(on_wall, {}, [&](int i) { return building.openings[static_cast<std::size_t>(i)].from; });
+    sort_stably(on_wall, {}, [&](int i) { return building.openings[static_cast<std::size_t>(i)].from; });
   }
   return by_wall;
 }

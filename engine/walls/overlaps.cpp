@@ -1,6 +1,7 @@
 // No two walls stand in the same place. A sweep from west to east: cost grows with the walls and their near neighbours.
 #include <algorithm>
 
+#include "measure/sorting.hpp"
 #include "walls/draft.hpp"
 #include "walls/plan.hpp"
 
@@ -27,7 +28,7 @@ std::vector<Patch> patches(const Draft& draft) {
     const Length beyond = arriving.actual + thickness_of(draft, corner.leaving);
     all.push_back({footprint(arriving, thickness_of(draft, corner.arriving), arriving.actual, beyond), corner.arriving, true});
   }
-  std::ranges::stable_sort(all, {}, [](const Patch& patch) { return patch.at.west; });
+  sort_stably(all, {}, [](const Patch& patch) { return patch.at.west; });
   return all;
 }
 

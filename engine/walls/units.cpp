@@ -2,6 +2,7 @@
 #include <algorithm>
 #include <array>
 
+#include "measure/sorting.hpp"
 #include "walls/draft.hpp"
 #include "walls/own_series.hpp"
 
@@ -53,7 +54,7 @@ void add_kinds(std::vector<Kind>& kinds, const std::vector<Kind>& more) {
   for (const Kind kind : more) {
     if (std::ranges::find(kinds, kind) == kinds.end()) kinds.push_back(kind);
   }
-  std::ranges::sort(kinds);
+  sort_stably(kinds);
 }
 
 /// Kinds that the series of this job are made in.
@@ -168,7 +169,7 @@ void resolve_cuts(Draft& draft) {
          joined({"The yard stocks no half units: each half (", say(draft, own.half),
                  ") is sawn from a whole one, and shows its sawn end to a joint only."}));
   }
-  std::ranges::sort(building.cuts, std::greater{});
+  sort_stably(building.cuts, std::greater{});
   building.cuts.erase(std::unique(building.cuts.begin(), building.cuts.end()), building.cuts.end());
 }
 

@@ -32,6 +32,8 @@ class JobMaker {
     job.openings = some<Opening>([&] { return opening(); });
     job.control_joints = control_joints();
     job.steel = steel();
+    job.ground = perhaps<Ground>([&] { return ground(); });
+    job.readings = some<Reading>([&] { return reading(); });
     return job;
   }
 
@@ -190,6 +192,26 @@ class JobMaker {
             perhaps<bool>([&] { return dice_.heads(); }), courses()};
   }
 
+  Ground ground() {
+    return {perhaps<TapeMake>([&] { return pick<TapeMake>(2); }), perhaps_length(), perhaps_length(),
+            perhaps<std::string>([&] { return name(); }), perhaps<bool>([&] { return dice_.heads(); })};
+  }
+
+  Reading reading() {
+    const auto any = [&] { return dice_.heads() ? length() : -length(); };
+    const auto from = perhaps<std::string>([&] { return name(); });
+    Reading reading{.id = name(), .when = label(), .by = label()};
+    switch (dice_.below(5)) {
+      case 0: reading.tape = TapeReading{name(), name(), length()}; break;
+      case 1: reading.rod = RodReading{name(), name(), any(), from, from, perhaps_length(), perhaps<Surface>([&] { return pick<Surface>(3); })}; break;
+      case 2: reading.dowel = DowelReading{name(), from, length(), any()}; break;
+      case 3: reading.edge = EdgeReading{name(), from, length(), any()}; break;
+      default: reading.strike = name();
+    }
+    reading.note = lines();
+    return reading;
+  }
+
   Dice dice_;
   int names_ = 0;
 };
@@ -230,6 +252,12 @@ Job full_job() {
        .sill_course = 5}};
   job.control_joints = {JointRule::Uk, {{"front", place}}};
   job.steel = {Bars{"#5", Grout::Fine, true, true, true, 48 * inch, {{"front", place}}}, {6, 12}, 2, true, {6, 12}};
+  job.ground = {TapeMake::ClassTwo, inch, inch, "A", true};
+  job.readings = {{.id = "1", .when = "noon", .by = "K. O.", .tape = TapeReading{"A", "B", feet(28).length}, .note = "cold"},
+                  {.id = "2", .rod = RodReading{"1", "A", 50 * inch, "front", "A", inch, Surface::Floor}},
+                  {.id = "3", .dowel = DowelReading{"front", "A", 4 * inch, 4 * inch}},
+                  {.id = "4", .edge = EdgeReading{"front", "A", 4 * inch, -inch}},
+                  {.id = "5", .strike = "1"}};
   return job;
 }
 

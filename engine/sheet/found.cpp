@@ -1,0 +1,202 @@
+#include "sheet/found.hpp"
+
+#include <algorithm>
+
+#include "sheet/plan.hpp"
+
+namespace stringcourse::sheet {
+namespace {
+
+using ground::AsFound;
+using ground::PegMove;
+using ground::TapeAsFound;
+using ground::TapedLine;
+
+const std::string& corner_name(const Context& context, int corner) {
+  return context.building.corners[static_cast<std::size_t>(corner)].name;
+}
+
+Length nanometres_of(double metres) {
+  return Length::nanometres(static_cast<std::int64_t>(metres * 1e9 + (metres < 0 ? -0.5 : 0.5)));
+}
+
+/// Paper points of all corners, where draw_plan() puts them.
+std::vector<Point> corner_points(const Context& context, const Area& room, Scale scale) {
+  std::vector<Point> points;
+  for (const Corner& corner : context.building.corners) {
+    const int wall = corner.leaving >= 0 ? corner.leaving : corner.arriving;
+    const Wall& side = context.wall(wall);
+    const Length at = corner.leaving >= 0 ? Length() : side.actual;
+    const Area box = plan_box(context.building, room, scale, side, at, at);
+    // The box is as long as the wall is thick, across it: the corner is its outer end.
+    const Point step = step_along(side);
+    const Point inward{step.y, -step.x};
+    points.push_back({inward.x > 0 ? box.left : inward.x < 0 ? box.right : box.left, inward.y > 0 ? box.bottom : inward.y < 0 ? box.top : box.bottom});
+  }
+  return points;
+}
+
+void draw_lines(Pad& pad, const Context& context, const TapeAsFound& tape, const std::vector<Point>& points) {
+  for (const TapedLine& line : tape.lines) {
+    const Point a = points[static_cast<std::size_t>(line.from)], b = points[static_cast<std::size_t>(line.to)];
+    const bool out = line.slip || line.wrong;
+    pad.line(a, b, {Pen::Thin, out ? Dash::DashDot : Dash::Dashed, out ? Ink::Red : Ink::Black});
+    // Diagonals are lettered a third of the way along, so that two of them do not meet; sides have their dimension.
+    if (a.x == b.x || a.y == b.y) continue;
+    const Point at{a.x + (b.x - a.x) / 3, a.y + (b.y - a.y) / 3};
+    const std::string text = corner_name(context, line.from) + corner_name(context, line.to) + "  " + both_forms(line.read, context.tape());
+    const Lettering lettering{kSmallText, Weight::Regular, Anchor::Middle, out ? Ink::Red : Ink::Black, 0};
+    const Micrometres half = text_width(text, kSmallText, Weight::Regular) / 2 + 700;
+    pad.box({at.x - half, at.y - 900, at.x + half, at.y + kSmallText + 900}, {Pen::None}, Fill::White);
+    pad.write(at, text, lettering);
+  }
+}
+
+/// Arrows from the peg, one along each axis of the plan; the longer way has the longer arrow.
+void draw_move(Pad& pad, const PegMove& move, Point at) {
+  constexpr Micrometres kLong = 16'000, kShort = 10'000, kOff = 1'500;
+  const Length east = move.east < Length() ? -move.east : move.east, north = move.north < Length() ? -move.north : move.north;
+  const auto worth = [&](Length part) { return 5 * part >= std::max(east, north) && part >= Length::nanometres(400'000); };
+  const Stroke blue{Pen::Thick, Dash::Solid, Ink::Blue};
+  if (worth(east)) {
+    const Micrometres sign = move.east < Length() ? -1 : 1, length = east >= north ? kLong : kShort;
+    pad.add(arrow({at.x + sign * kOff, at.y}, {at.x + sign * length, at.y}, blue));
+  }
+  if (worth(north)) {
+    const Micrometres sign = move.north < Length() ? -1 : 1, length = north > east ? kLong : kShort;
+    pad.add(arrow({at.x, at.y + sign * kOff}, {at.x, at.y + sign * length}, blue));
+  }
+}
+
+void draw_moves(Pad& pad, const Context& context, const TapeAsFound& tape, const std::vector<Point>& points) {
+  const Words& words = context.words;
+  for (const PegMove& move : tape.moves) {
+    const Point at = points[static_cast<std::size_t>(move.corner)];
+    pad.dot(at, 1'400);
+    const bool held = move.corner == tape.held;
+    if (!held && !move.within_doubt) draw_move(pad, move, at);
+    const std::string text = held               ? std::string(words.found_held)
+                             : move.within_doubt ? std::string(words.found_within_doubt)
+                                                 : ground::move_text(context.building, move);
+    // Beside the corner, towards the middle of the plan.
+    Micrometres middle_x = 0, middle_y = 0;
+    for (const Point& point : points) middle_x += point.x / static_cast<Micrometres>(points.size()), middle_y += point.y / static_cast<Micrometres>(points.size());
+    const bool left = at.x < middle_x, low = at.y < middle_y;
+    const Lettering lettering{kText, Weight::Bold, left ? Anchor::Start : Anchor::End, held ? Ink::Black : Ink::Blue, 0};
+    const Point place{at.x + (left ? 8'000 : -8'000), at.y + (low ? 10'000 : -10'000 - kText)};
+    const Micrometres wide = text_width(text, kText, Weight::Bold) + 1'200;
+    pad.box({left ? place.x - 600 : place.x - wide, place.y - 900, left ? place.x + wide : place.x + 600, place.y + kText + 900}, {Pen::None}, Fill::White);
+    pad.write(place, text, lettering);
+  }
+}
+
+std::string signed_text(const Context& context, Length length) {
+  if (length < Length()) return "-" + tape_text(-length, context.tape());
+  return tape_text(length, context.tape());
+}
+
+/// A correction: what rounds to nothing is "under 1/16\"".
+std::string correction_text(const Context& context, Length length) {
+  const Length step = context.tape() == Tape::Inches ? Length::sixteenths(1) : Length::millimetres(1);
+  if (length != Length() && rounded_to(length, step) == Length()) return fill_in(context.words.found_under, {tape_text(step, context.tape())});
+  return signed_text(context, length);
+}
+
+/// A decimal with one digit: 1.2.
+std::string tenths(double value) {
+  const std::int64_t tenth = static_cast<std::int64_t>((value < 0 ? -value : value) * 10 + 0.5);
+  return (value < 0 && tenth > 0 ? "-" : "") + number_text(tenth / 10) + "." + number_text(tenth % 10);
+}
+
+void add_tapings(Table& table, const Context& context, const TapeAsFound& tape) {
+  const Words& words = context.words;
+  if (tape.lines.empty()) return;
+  table.add_heading(std::string(words.found_tapings));
+  for (const TapedLine& line : tape.lines) {
+    const bool adjusted = tape.state == TapeAsFound::State::Adjusted && !line.slip;
+    const std::string says = line.slip    ? fill_in(words.found_slip, {ground::slip_text(line.slip->slip), both_forms(line.slip->length, context.tape())})
+                             : line.wrong ? std::string(words.found_blunder)
+                             : adjusted   ? fill_in(words.found_correction, {correction_text(context, nanometres_of(line.residual.value)), tenths(line.residual.standardised)})
+                                          : std::string();
+    table.add_row({corner_name(context, line.from) + " - " + corner_name(context, line.to), both_forms(line.read, context.tape()), both_forms(line.expected, context.tape()), says});
+  }
+  if (tape.suspicion == ground::Suspicion::NotLocatable) {
+    std::string order;
+    for (const std::size_t line : tape.tape_again) {
+      order += (order.empty() ? "" : ", ") + corner_name(context, tape.lines[line].from) + corner_name(context, tape.lines[line].to);
+    }
+    table.add_row({std::string(words.found_tape_again), "", "", order});
+  }
+}
+
+void add_moves(Table& table, const Context& context, const TapeAsFound& tape) {
+  const Words& words = context.words;
+  if (tape.moves.empty()) return;
+  table.add_heading(std::string(words.found_moves));
+  for (const PegMove& move : tape.moves) {
+    const bool held = move.corner == tape.held;
+    const std::string text = held ? std::string(words.found_held) : ground::move_text(context.building, move);
+    const std::string doubt = held ? std::string() : "± " + tape_text(move.doubt, context.tape());
+    table.add_row({corner_name(context, move.corner), doubt, "", move.within_doubt && !held ? text + ": " + std::string(words.found_within_doubt) : text});
+  }
+}
+
+void add_levels(Table& table, const Context& context, const ground::LevelsAsFound& levels) {
+  const Words& words = context.words;
+  table.add_heading(fill_in(words.found_levels, {levels.datum}));
+  for (const ground::Station& station : levels.stations) {
+    const std::string place = station.place ? context.wall(station.place->wall).name + " " + tape_text(station.place->along, context.tape()) : std::string();
+    table.add_row({station.name, signed_text(context, station.height), "± " + tape_text(station.doubt, context.tape()), place});
+  }
+  for (const ground::LoopVerdict& loop : levels.loops) {
+    table.add_row({std::string(words.found_loop), signed_text(context, loop.misclosure), "± " + tape_text(loop.allowed, context.tape()),
+                   std::string(loop.closes ? words.found_closes : words.found_does_not_close)});
+  }
+}
+
+void add_bed(Table& table, const Context& context, const ground::LevelsAsFound& levels) {
+  const Words& words = context.words;
+  const ground::BedAsFound& bed = *levels.bed;
+  table.add_heading(fill_in(words.found_bed, {tape_text(bed.range.least, context.tape()), tape_text(bed.range.most, context.tape()), ground::verdict_text(bed.verdict)}));
+  for (const ground::BedChoice& choice : bed.choices) {
+    const std::string litres = tenths(static_cast<double>(choice.mortar_cubic_centimetres) / 1000);
+    table.add_row({ground::choice_text(choice, context.tape()), fill_in(words.found_bed_top, {signed_text(context, choice.top)}),
+                   fill_in(words.found_margin, {signed_text(context, choice.margin)}), fill_in(words.found_mortar, {litres})});
+  }
+  // What the rod must read on the top of course 1, from each set-up.
+  const Length height = context.building.courses.empty() ? Length() : context.building.courses[0].unit_height;
+  for (std::size_t k = 0; k < levels.setups.size(); ++k) {
+    const Length reading = levels.instruments[k] - (bed.level.top + height);
+    table.add_row({fill_in(words.found_rod, {levels.setups[k]}), signed_text(context, reading), "", ""});
+  }
+}
+
+}  // namespace
+
+Group draw_found_plan(const Context& context, const Area& room, Scale scale) {
+  Pad pad(Role::Figure, std::string(context.words.title_found_plan));
+  pad.add(draw_plan(context, 1, PlanDetail::Site, room, scale));
+  if (context.job.found == nullptr) return std::move(pad).take();
+  const std::vector<Point> points = corner_points(context, room, scale);
+  draw_lines(pad, context, context.job.found->tape, points);
+  draw_moves(pad, context, context.job.found->tape, points);
+  return std::move(pad).take();
+}
+
+Table found_table(const Context& context) {
+  const Words& words = context.words;
+  Table table;
+  table.name = std::string(words.title_found);
+  table.columns = {{std::string(words.found_what), 26}, {std::string(words.found_read), 22}, {std::string(words.found_against), 22}, {std::string(words.found_says), 30}};
+  table.width = context.page.drawing.width();
+  table.height_of_text = kSmallText;
+  if (context.job.found == nullptr) return table;
+  const AsFound& found = *context.job.found;
+  add_tapings(table, context, found.tape);
+  add_moves(table, context, found.tape);
+  if (found.levels) add_levels(table, context, *found.levels);
+  if (found.levels && found.levels->bed) add_bed(table, context, *found.levels);
+  return table;
+}
+
+}  // namespace stringcourse::sheet
