@@ -40,7 +40,19 @@ void add_pour(const Answer& answer, std::vector<Lack>& lacks) {
   if (!answer.job.steel.bars) {
     lacks.push_back({HoldPoint::Pour, "No upright bars are asked for: size and spacing come from your drawings, the local code or an engineer.", "/steel"});
   }
-  lacks.push_back({HoldPoint::Pour, "Lines and boards: no readings of diagonals and levels yet.", ""});
+  if (answer.found.tape.lines.empty()) {
+    lacks.push_back({HoldPoint::Pour, "Lines and boards: no readings of sides and diagonals yet.", "/readings"});
+  }
+}
+
+void add_first_course(const Answer& answer, std::vector<Lack>& lacks) {
+  const auto lack = [&](std::string text) { lacks.push_back({HoldPoint::FirstCourse, std::move(text), "/readings"}); };
+  const ground::AsFound& found = answer.found;
+  if (found.tape.lines.empty()) lack("What was poured: no readings of sides and diagonals yet.");
+  else if (found.tape.freedom == 0) lack("Nothing checks the tapings yet: tape one line more.");
+  if (!found.levels) lack("No rod readings along the walls yet: the first bed is not known.");
+  else if (!found.levels->bed) lack("The rod was not read on the bearing yet: read it at every corner.");
+  else if (found.levels->bed->units_without > 0) lack("The bearing under " + number_text(static_cast<std::size_t>(found.levels->bed->units_without)) + " units of the first course is not read.");
 }
 
 void add_lintels(const Answer& answer, std::vector<Lack>& lacks) {
@@ -74,7 +86,7 @@ std::vector<Lack> lacks_of(const Answer& answer) {
   std::vector<Lack> lacks;
   add_order(answer, lacks);
   add_pour(answer, lacks);
-  lacks.push_back({HoldPoint::FirstCourse, "What was poured: no readings of sides, diagonals, levels and dowels yet.", ""});
+  add_first_course(answer, lacks);
   add_lintels(answer, lacks);
   add_grout(answer, lacks);
   add_top(answer, lacks);

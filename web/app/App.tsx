@@ -9,6 +9,7 @@ import { words } from "../words/words";
 import { redo, undo } from "./actions";
 import { Begin } from "./Begin";
 import { Cautions, Counts } from "./Counts";
+import { Ground } from "./Ground";
 import { InHand } from "./InHand";
 import { Jobs } from "./Jobs";
 import { Notices } from "./Notices";
@@ -71,7 +72,7 @@ function Head() {
         <LookChoice />
       </div>
       <nav class="contents" aria-label={words.contents.label}>
-        {(["building", "units", "sheets", "jobs"] as const).map((id) => (
+        {(["building", "ground", "units", "sheets", "jobs"] as const).map((id) => (
           <a class="button" key={id} href={`#${id}`}>
             {words.contents[id]}
           </a>
@@ -131,6 +132,7 @@ function Table() {
       <Building />
       {rest.value ? (
         <>
+          <Ground />
           <Solid />
           <Sheets />
           <Jobs />

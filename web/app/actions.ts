@@ -3,6 +3,7 @@ import { batch } from "@preact/signals";
 import type { Edit } from "../engine/contract";
 import { type Field, type NewOpening, withBars, withOpening, withTyped } from "../job/fields";
 import { begun, done, redoable, redone, undoable, undone } from "../job/history";
+import { type Entry, withReading } from "../job/readings";
 import { type Json, jobText, readJson, textAt, without, withValue } from "../job/pointer";
 import { words } from "../words/words";
 import type { Offer, Side } from "./answer";
@@ -161,6 +162,28 @@ export async function putBars(size: string, spacing: string): Promise<string | u
   return first === undefined ? "" : `${first.reason} ${first.remedy}`;
 }
 
+function stamp(by: string): { readonly id: string; readonly when: string; readonly by: string } {
+  const dice = [...crypto.getRandomValues(new Uint32Array(2))].map((part) => part.toString(36)).join("");
+  const when = new Date();
+  const two = (part: number): string => String(part).padStart(2, "0");
+  const day = `${when.getFullYear()}-${two(when.getMonth() + 1)}-${two(when.getDate())}`;
+  return { id: dice, when: `${day} ${two(when.getHours())}:${two(when.getMinutes())}`, by };
+}
+
+/// A reading added to the log; hands back what was refused.
+export async function enter(entry: Entry, by: string, what: string): Promise<string | undefined> {
+  const label = entry.kind === "strike" ? words.steps.struck(what) : words.steps.reading(what);
+  if (readOnly.value || (await changeTo(withReading(job.value, entry, stamp(by)), label))) return undefined;
+  const first = refusals.value?.refusals[0];
+  refusals.value = undefined;
+  return first === undefined ? words.trouble.fault : `${first.reason} ${first.remedy}`;
+}
+
+/// A reading that no longer counts: a later entry says so, and it stays to be seen.
+export async function strike(id: string, what: string): Promise<void> {
+  await enter({ kind: "strike", id }, "", what);
+}
+
 export async function putIn(side: Side, kind: NewOpening): Promise<void> {
   if (readOnly.value) return;
   const openings = shown.value?.answer.openings.filter((one) => one.side === side.name) ?? [];
@@ -235,7 +258,7 @@ export function showPlace(place: string): void {
   lit.value = match?.[1] ?? "";
   if (match?.[1] !== undefined) takeInHand(match[1]);
   else inHand.value = "";
-  const seen = match === null ? "in-hand" : "plan";
+  const seen = /^\/(readings|ground)/.test(place) ? "ground" : match === null ? "in-hand" : "plan";
   document.getElementById(seen)?.scrollIntoView({ block: "nearest" });
 }
 

@@ -231,6 +231,140 @@ export interface StringcourseAnswer {
     readonly relaxed_piece: boolean;
     readonly relaxed_bearing: boolean;
   };
+  /**
+   * What the job's readings say of the ground as it is; absent where there are none.
+   */
+  readonly ground?: {
+    readonly tape: {
+      readonly state: "no-readings" | "adjusted" | "not-determinate" | "impossible";
+      readonly lines: {
+        /**
+         * its number in the job's readings, from 0
+         */
+        readonly reading: number;
+        /**
+         * corner
+         */
+        readonly from: string;
+        /**
+         * corner
+         */
+        readonly to: string;
+        readonly read: Length;
+        readonly expected: Length9;
+        /**
+         * blunder, slip: left out
+         */
+        readonly use: "adjusted" | "blunder" | "slip" | "read";
+        readonly meant?: Length10;
+        readonly correction?: Length11;
+        /**
+         * standardised residual, in thousandths
+         */
+        readonly times_its_doubt_thousandths?: number;
+      }[];
+      /**
+       * corners to be taped to one another before the shape is held
+       */
+      readonly missing: string[][];
+      /**
+       * the corner whose peg stays
+       */
+      readonly held?: string;
+      /**
+       * readings beyond what the shape needs
+       */
+      readonly beyond_need?: number;
+      /**
+       * disagree: a blunder that these readings cannot place
+       */
+      readonly agreement?: "agree" | "too-far" | "too-near" | "unchecked" | "disagree";
+      /**
+       * size of the corrections against the stated doubt, in thousandths of 1
+       */
+      readonly s0_thousandths?: number;
+      readonly s0_least_thousandths?: number;
+      /**
+       * 95 of 100 right jobs lie between these two
+       */
+      readonly s0_most_thousandths?: number;
+      /**
+       * lines to tape again, the first first
+       */
+      readonly tape_again?: string[][];
+      readonly moves?: {
+        readonly corner: string;
+        /**
+         * along its walls
+         */
+        readonly text: string;
+        readonly east: Length;
+        readonly north: Length;
+        readonly doubt: Length12;
+        /**
+         * the tape cannot tell it from standing right
+         */
+        readonly within_doubt: boolean;
+      }[];
+    };
+    readonly levels?: {
+      /**
+       * the station of height zero
+       */
+      readonly datum: string;
+      readonly stations: {
+        readonly name: string;
+        readonly side?: string;
+        readonly at?: Length13;
+        readonly surface: "bearing" | "floor" | "other";
+        readonly height: Length14;
+        readonly doubt: Length15;
+      }[];
+      /**
+       * stations that no chain of readings ties to the datum
+       */
+      readonly loose: string[];
+      readonly loops: {
+        readonly misclosure: Length;
+        readonly allowed: Length;
+        readonly closes: boolean;
+      }[];
+      readonly setups: {
+        readonly name: string;
+        readonly height: Length16;
+      }[];
+      readonly bed?: {
+        readonly verdict: "fits" | "does-not-fit" | "cannot-tell";
+        readonly least: Length;
+        readonly most: Length;
+        readonly top: Length17;
+        readonly margin: Length18;
+        readonly thinnest: Length;
+        readonly thickest: Length;
+        readonly doubt: Length19;
+        /**
+         * units of course 1 whose bearing was not read
+         */
+        readonly units_without: number;
+        readonly units: {
+          readonly side: string;
+          readonly number: number;
+          readonly thinnest: Length;
+          readonly thickest: Length;
+        }[];
+        readonly choices: {
+          readonly what: "level" | "grout-first-course" | "grind" | "rip-units" | "levelling-strip" | "tilt-course";
+          readonly text: string;
+          readonly top: Length;
+          readonly margin: Length;
+          /**
+           * of full beds under the units read
+           */
+          readonly mortar_cubic_centimetres: number;
+        }[];
+      };
+    };
+  };
   readonly counts: {
     /**
      * all pieces laid
@@ -268,7 +402,7 @@ export interface StringcourseAnswer {
     readonly bars: {
       readonly size: string;
       readonly count: number;
-      readonly total: Length9;
+      readonly total: Length20;
     };
   };
   readonly saw_list: {
@@ -519,9 +653,152 @@ export interface Cost {
   readonly units: number;
 }
 /**
- * without laps, dowels and hooks
+ * by the plan
  */
 export interface Length9 {
+  /**
+   * exact, in the job's tape
+   */
+  readonly text: string;
+  /**
+   * the same, whole nanometres
+   */
+  readonly nm: number;
+}
+/**
+ * slip: what was probably meant
+ */
+export interface Length10 {
+  /**
+   * exact, in the job's tape
+   */
+  readonly text: string;
+  /**
+   * the same, whole nanometres
+   */
+  readonly nm: number;
+}
+/**
+ * adjusted minus read
+ */
+export interface Length11 {
+  /**
+   * exact, in the job's tape
+   */
+  readonly text: string;
+  /**
+   * the same, whole nanometres
+   */
+  readonly nm: number;
+}
+/**
+ * expanded, k = 2
+ */
+export interface Length12 {
+  /**
+   * exact, in the job's tape
+   */
+  readonly text: string;
+  /**
+   * the same, whole nanometres
+   */
+  readonly nm: number;
+}
+/**
+ * from the side's start
+ */
+export interface Length13 {
+  /**
+   * exact, in the job's tape
+   */
+  readonly text: string;
+  /**
+   * the same, whole nanometres
+   */
+  readonly nm: number;
+}
+/**
+ * over the datum
+ */
+export interface Length14 {
+  /**
+   * exact, in the job's tape
+   */
+  readonly text: string;
+  /**
+   * the same, whole nanometres
+   */
+  readonly nm: number;
+}
+/**
+ * expanded, k = 2
+ */
+export interface Length15 {
+  /**
+   * exact, in the job's tape
+   */
+  readonly text: string;
+  /**
+   * the same, whole nanometres
+   */
+  readonly nm: number;
+}
+/**
+ * of the instrument over the datum
+ */
+export interface Length16 {
+  /**
+   * exact, in the job's tape
+   */
+  readonly text: string;
+  /**
+   * the same, whole nanometres
+   */
+  readonly nm: number;
+}
+/**
+ * of the bed joint, over the datum
+ */
+export interface Length17 {
+  /**
+   * exact, in the job's tape
+   */
+  readonly text: string;
+  /**
+   * the same, whole nanometres
+   */
+  readonly nm: number;
+}
+/**
+ * below zero: outside by so much
+ */
+export interface Length18 {
+  /**
+   * exact, in the job's tape
+   */
+  readonly text: string;
+  /**
+   * the same, whole nanometres
+   */
+  readonly nm: number;
+}
+/**
+ * of one reading against another, expanded, k = 2
+ */
+export interface Length19 {
+  /**
+   * exact, in the job's tape
+   */
+  readonly text: string;
+  /**
+   * the same, whole nanometres
+   */
+  readonly nm: number;
+}
+/**
+ * without laps, dowels and hooks
+ */
+export interface Length20 {
   /**
    * exact, in the job's tape
    */

@@ -63,6 +63,38 @@ export type Opening = {
 export type Opening1 = {
   [k: string]: unknown;
 };
+/**
+ * One entry of the log: exactly one of tape, rod, dowel, edge, strike.
+ */
+export type Reading = {
+  /**
+   * A name that no other entry has.
+   */
+  readonly id: string;
+  /**
+   * When, as text.
+   */
+  readonly when?: string;
+  /**
+   * Who, as initials.
+   */
+  readonly by?: string;
+  readonly tape?: TapeReading;
+  readonly rod?: RodReading;
+  readonly dowel?: DowelReading;
+  readonly edge?: EdgeReading;
+  /**
+   * The id of an earlier entry that no longer counts.
+   */
+  readonly strike?: string;
+  /**
+   * A note.
+   */
+  readonly note?: string;
+} & Reading1;
+export type Reading1 = {
+  [k: string]: unknown;
+};
 
 /**
  * A job: a small building of reinforced concrete block, as wanted. A length is a text such as 24'-0", 7 5/8" or 4451 mm; a number without a unit is inches or millimetres as the tape says. Where both can be meant a length is nominal, unless the word actual follows it.
@@ -109,6 +141,13 @@ export interface StringcourseJob {
   readonly openings?: Opening[];
   readonly control_joints?: ControlJoints;
   readonly steel?: Steel;
+  readonly ground?: Ground;
+  /**
+   * What was measured on site, in order. Entries are never changed or taken out: a wrong one is struck by a later one.
+   *
+   * @maxItems 100000
+   */
+  readonly readings?: Reading[];
 }
 /**
  * The units.
@@ -635,4 +674,121 @@ export interface Place3 {
    * The edge measured to: the one nearer to that corner or farther from it; absent: near.
    */
   readonly to?: "near" | "far";
+}
+/**
+ * How well things are measured, and what the first course may do.
+ */
+export interface Ground {
+  /**
+   * The table of permitted errors that the tape keeps; absent: steel.
+   */
+  readonly tape?: "steel" | "class-two";
+  /**
+   * How far a taping may be read wrong, either way, a length; absent: 1/16 in or 1 mm.
+   */
+  readonly tape_reading?: string;
+  /**
+   * How far a rod or water level may be read wrong, either way, a length; absent: 1/16 in or 1 mm.
+   */
+  readonly rod_reading?: string;
+  /**
+   * The corner whose peg stays where it is; absent: the first.
+   */
+  readonly hold?: string;
+  /**
+   * True when the whole first course is grouted and stands on concrete: its bed may then be thicker.
+   */
+  readonly first_course_grouted?: boolean;
+}
+/**
+ * A taped distance.
+ */
+export interface TapeReading {
+  /**
+   * One corner.
+   */
+  readonly from: string;
+  /**
+   * The other corner.
+   */
+  readonly to: string;
+  /**
+   * What the tape read, a length.
+   */
+  readonly length: string;
+}
+/**
+ * A reading of a rod or water level.
+ */
+export interface RodReading {
+  /**
+   * A name for where the instrument stood.
+   */
+  readonly setup: string;
+  /**
+   * The point: a corner's name, or a name of its own; "datum" has height zero.
+   */
+  readonly station: string;
+  /**
+   * What the rod read, a length; minus where it was held upside down.
+   */
+  readonly rod: string;
+  /**
+   * The wall that the point lies on.
+   */
+  readonly on?: string;
+  /**
+   * The corner measured from; absent: the wall's start.
+   */
+  readonly from?: string;
+  /**
+   * Distance from that corner along the wall, a length.
+   */
+  readonly at?: string;
+  /**
+   * What the rod stood on; absent: bearing.
+   */
+  readonly surface?: "bearing" | "floor" | "other";
+}
+/**
+ * A dowel as found.
+ */
+export interface DowelReading {
+  /**
+   * The wall that it belongs to.
+   */
+  readonly on: string;
+  /**
+   * The corner measured from; absent: the wall's start.
+   */
+  readonly from?: string;
+  /**
+   * Distance from that corner's outer face, a length.
+   */
+  readonly at: string;
+  /**
+   * Distance in from the wall's outer face as planned, a length, minus outside it.
+   */
+  readonly off_face: string;
+}
+/**
+ * An edge of what was poured.
+ */
+export interface EdgeReading {
+  /**
+   * The wall whose outer face line is meant.
+   */
+  readonly on: string;
+  /**
+   * The corner measured from; absent: the wall's start.
+   */
+  readonly from?: string;
+  /**
+   * Distance from that corner along the line, a length.
+   */
+  readonly at: string;
+  /**
+   * How far beyond the line, a length, minus short of it.
+   */
+  readonly beyond: string;
 }

@@ -1,0 +1,106 @@
+// Entries of a job's log of readings: only ever added to. Pure; ids and times come from outside.
+import { isObject, type Json, textAt, valueAt, withValue } from "./pointer";
+
+export interface Stamp {
+  readonly id: string;
+  readonly when: string;
+  readonly by: string;
+}
+
+/// What is entered, as typed. Lengths stay text: the engine reads them.
+export type Entry =
+  | { readonly kind: "tape"; readonly from: string; readonly to: string; readonly length: string }
+  | {
+      readonly kind: "rod";
+      readonly setup: string;
+      readonly station: string;
+      readonly rod: string;
+      readonly on: string;
+      readonly at: string;
+    }
+  | { readonly kind: "dowel"; readonly on: string; readonly at: string; readonly offFace: string }
+  | { readonly kind: "strike"; readonly id: string };
+
+function bodyOf(entry: Entry): Json {
+  switch (entry.kind) {
+    case "tape":
+      return { tape: { from: entry.from, to: entry.to, length: entry.length.trim() } };
+    case "rod": {
+      const place = entry.on === "" ? {} : { on: entry.on, at: entry.at.trim() };
+      return { rod: { setup: entry.setup.trim(), station: entry.station.trim(), rod: entry.rod.trim(), ...place } };
+    }
+    case "dowel":
+      return { dowel: { on: entry.on, at: entry.at.trim(), off_face: entry.offFace.trim() } };
+    case "strike":
+      return { strike: entry.id };
+  }
+}
+
+/// The job with one entry more at the end of its log.
+export function withReading(job: Json, entry: Entry, stamp: Stamp): Json {
+  const signs = { when: stamp.when, ...(stamp.by.trim() === "" ? {} : { by: stamp.by.trim() }) };
+  const reading: Json = { id: stamp.id, ...signs, ...(bodyOf(entry) as { readonly [key: string]: Json }) };
+  return Array.isArray(valueAt(job, "/readings"))
+    ? withValue(job, "/readings/-", reading)
+    : withValue(job, "/readings", [reading]);
+}
+
+/// One entry as it is listed.
+export interface Listed {
+  readonly index: number;
+  readonly id: string;
+  readonly kind: "tape" | "rod" | "dowel" | "edge";
+  /// "A – B", "set-up 1, C", "AB 4'-0"".
+  readonly what: string;
+  readonly value: string;
+  readonly struck: boolean;
+  readonly when: string;
+  readonly by: string;
+}
+
+function listed(job: Json, index: number, struck: ReadonlySet<string>): Listed | undefined {
+  const at = (field: string): string => textAt(job, `/readings/${index}/${field}`);
+  const kind = (["tape", "rod", "dowel", "edge"] as const).find((one) =>
+    isObject(valueAt(job, `/readings/${index}/${one}`)),
+  );
+  if (kind === undefined) return undefined;
+  const place = [at(`${kind}/on`), at(`${kind}/at`)].filter((text) => text !== "").join(" ");
+  const whats = {
+    tape: `${at("tape/from")} – ${at("tape/to")}`,
+    rod: [at("rod/setup"), at("rod/station"), place].filter((text) => text !== "").join(" · "),
+    dowel: place,
+    edge: place,
+  };
+  const values = {
+    tape: at("tape/length"),
+    rod: at("rod/rod"),
+    dowel: at("dowel/off_face"),
+    edge: at("edge/beyond"),
+  };
+  const id = at("id");
+  return {
+    index,
+    id,
+    kind,
+    what: whats[kind],
+    value: values[kind],
+    struck: struck.has(id),
+    when: at("when"),
+    by: at("by"),
+  };
+}
+
+/// The log without its strikes, newest first.
+export function readingsOf(job: Json): readonly Listed[] {
+  const log = valueAt(job, "/readings");
+  if (!Array.isArray(log)) return [];
+  const struck = new Set<string>();
+  log.forEach((_, index) => {
+    const id = textAt(job, `/readings/${index}/strike`);
+    if (id !== "") struck.add(id);
+  });
+  return log
+    .map((_, index) => listed(job, index, struck))
+    .filter((one) => one !== undefined)
+    .reverse();
+}

@@ -1,0 +1,83 @@
+// Readings of tape and rod, entered in the page, and what they come to.
+import { expect, type Page, test } from "@playwright/test";
+import { openTable, settled } from "./table";
+
+/// 28 x 20 ft: faces 335 5/8 and 239 5/8, diagonals 412.39 in.
+async function taping(page: Page, from: string, to: string, length: string): Promise<void> {
+  const form = page.getByRole("form", { name: "Enter a reading" });
+  await form.getByLabel("from corner").selectOption(from);
+  await form.getByLabel("to corner").selectOption(to);
+  await form.getByLabel("tape reads").fill(length);
+  await form.getByRole("button", { name: "Enter", exact: true }).click();
+  await expect(page.getByRole("list", { name: "Readings, newest first" }).locator("li").first()).toContainText(
+    `${from} – ${to}`,
+  );
+}
+
+async function rod(page: Page, station: string, length: string): Promise<void> {
+  const form = page.getByRole("form", { name: "Enter a reading" });
+  await form.getByLabel("point").fill(station);
+  await form.getByLabel("rod reads").fill(length);
+  await form.getByRole("button", { name: "Enter", exact: true }).click();
+  await expect(page.getByRole("list", { name: "Readings, newest first" }).locator("li").first()).toContainText(station);
+}
+
+const kSix = [
+  ["A", "B", `27'-11 3/4"`],
+  ["B", "C", `19'-11 1/2"`],
+  ["C", "D", `27'-11 5/8"`],
+  ["D", "A", `19'-11 5/8"`],
+  ["A", "C", `412 3/4"`],
+] as const;
+
+test("six tapings tell how far each peg is to be moved; a wrong one is questioned, struck and entered anew", async ({
+  page,
+}) => {
+  await openTable(page);
+  const ground = page.locator("#ground");
+  for (const [from, to, length] of kSix) await taping(page, from, to, length);
+  await expect(ground).toContainText("Nothing checks these readings yet");
+  await taping(page, "B", "D", `410"`);
+  await expect(ground).toContainText("do not fit together");
+  await expect(ground).toContainText("Tape again, in this order: ");
+  await page.getByRole("button", { name: `Strike the reading B – D, 410"` }).click();
+  await expect(ground.locator(".log .struck")).toContainText("B – D");
+  await taping(page, "B", "D", `412"`);
+  await expect(ground).toContainText("The readings agree.");
+  await expect(ground.locator(".moves li", { hasText: "D" }).last()).toContainText(`9/16" away from C`);
+  await expect(ground.locator(".ink svg#pegs")).toBeVisible();
+  await settled(page);
+});
+
+test("a length that cannot be read is refused with its reason, and nothing is entered", async ({ page }) => {
+  await openTable(page);
+  const form = page.getByRole("form", { name: "Enter a reading" });
+  await form.getByLabel("tape reads").fill("twelve");
+  await form.getByRole("button", { name: "Enter", exact: true }).click();
+  await expect(form.getByRole("alert")).toContainText("twelve");
+  await expect(page.locator("#ground")).toContainText("Nothing is read yet.");
+  await expect(form.getByLabel("tape reads")).toHaveValue("twelve");
+});
+
+test("rod readings give the first bed under every unit, and the choices where none fits", async ({ page }) => {
+  await openTable(page);
+  await page.getByRole("button", { name: "Rod or water level" }).click();
+  const fall = { datum: `48"`, A: `52"`, B: `52 3/4"`, C: `52 3/8"`, D: `52 1/16"` };
+  for (const [station, length] of Object.entries(fall)) await rod(page, station, length);
+  const ground = page.locator("#ground");
+  await expect(ground).toContainText("It does not fit.");
+  await expect(ground).toContainText("grind high spots at 2 readings");
+  await expect(ground.locator(".ink svg#bed-1")).toBeVisible();
+  await ground.getByRole("button", { name: "CD" }).click();
+  await expect(ground.locator(".ink svg#bed-3")).toBeVisible();
+});
+
+test("readings are part of the job: they are there after a reload", async ({ page }) => {
+  await openTable(page);
+  await taping(page, "A", "C", `412 3/8"`);
+  await expect(page.locator(".state-line, footer, body").first()).toBeVisible();
+  await page.waitForTimeout(500);
+  await page.reload();
+  await settled(page);
+  await expect(page.getByRole("list", { name: "Readings, newest first" })).toContainText(`412 3/8"`);
+});
