@@ -187,6 +187,7 @@ struct Steel {
   std::optional<int> wire_every;         // joint reinforcement every n courses
   std::optional<bool> beam_steel_in_joints;  // horizontal steel of at least 0.002 An runs through: no control joints needed
   std::vector<int> pour_tops;            // courses at which grout pours stop, rising; empty: not said
+  std::optional<Length> dowel_lap;       // how far dowels stand up over the bearing, as the drawings ask
   friend bool operator==(const Steel&, const Steel&) = default;
 };
 

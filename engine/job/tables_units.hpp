@@ -127,6 +127,8 @@ struct Table<Steel> {
       field("pour_tops", &Steel::pour_tops, Need::Optional,
             "Courses at whose top a grout pour stops, rising; none: not said.",
             {.least = 1, .most = kMostCourses, .most_entries = kMostCourses, .order = ListOrder::Rising}),
+      field("dowel_lap", &Steel::dowel_lap, Need::Optional,
+            "How far dowels stand up over the bearing, as your drawings ask, a length."),
   };
 };
 

@@ -171,6 +171,17 @@ void add_bed(Table& table, const Context& context, const ground::LevelsAsFound& 
   }
 }
 
+void add_dowels(Table& table, const Context& context) {
+  const Words& words = context.words;
+  if (context.job.found_dowels == nullptr || context.job.found_dowels->empty()) return;
+  table.add_heading(std::string(words.found_dowels));
+  for (const steel::FoundDowel& dowel : *context.job.found_dowels) {
+    const std::string name = context.wall(dowel.wall).name + (dowel.number > 0 ? " " + number_text(dowel.number) : "");
+    table.add_row({name, both_forms(dowel.along, context.tape()), fill_in(words.found_off, {signed_text(context, dowel.off_place), signed_text(context, dowel.off_face)}),
+                   steel::action_text(dowel, context.tape())});
+  }
+}
+
 }  // namespace
 
 Group draw_found_plan(const Context& context, const Area& room, Scale scale) {
@@ -196,6 +207,7 @@ Table found_table(const Context& context) {
   add_moves(table, context, found.tape);
   if (found.levels) add_levels(table, context, *found.levels);
   if (found.levels && found.levels->bed) add_bed(table, context, *found.levels);
+  add_dowels(table, context);
   return table;
 }
 

@@ -5,6 +5,7 @@
 
 #include "setout/gauge_rod.hpp"
 #include "setout/laying_order.hpp"
+#include "setout/marks.hpp"
 #include "setout/places.hpp"
 #include "setout/saw_list.hpp"
 #include "supply/counts.hpp"
@@ -229,6 +230,26 @@ Table gauge_rod_table(const Context& context) {
     }
     table.add_row({"", both_forms(rod[first].at, context.tape()), course, events});
     first = next;
+  }
+  return table;
+}
+
+Table dowel_table(const Context& context) {
+  const Words& words = context.words;
+  Table table = new_table(context, words.title_dowels,
+                          {column("", 5), column(words.dowel, 11), column(words.dowel_at, 28), column(words.dowel_off_face, 14),
+                           column(fill_in(words.dowel_cell, {"1"}), 21), column(fill_in(words.dowel_cell, {"2"}), 21)}, kText);
+  table.pencil_boxes = true;
+  if (context.job.dowels == nullptr) return table;
+  const auto cell_text = [&](const std::optional<steel::InCell>& cell) {
+    return cell ? fill_in(words.dowel_unit, {number_text(cell->unit), number_text(cell->cell)}) : std::string(words.dowel_other_wall);
+  };
+  int wall = -1;
+  for (const steel::Dowel& dowel : *context.job.dowels) {
+    if (dowel.wall != wall) table.add_heading(context.wall(dowel.wall).name + ": " + fill_in(words.measured_from, {start_corner_name(context, dowel.wall)}));
+    wall = dowel.wall;
+    table.add_row({"", context.wall(wall).name + " " + number_text(dowel.number), both_forms(rounded_to(dowel.along, setout::tape_step(context.tape())), context.tape()),
+                   height_text(context, dowel.off_face), cell_text(dowel.first), cell_text(dowel.second)});
   }
   return table;
 }

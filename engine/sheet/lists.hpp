@@ -8,6 +8,8 @@ namespace stringcourse::sheet {
 [[nodiscard]] Table opening_schedule(const Context& context);
 [[nodiscard]] Table saw_table(const Context& context);
 [[nodiscard]] Table gauge_rod_table(const Context& context);
+/// Dowels before the pour, by side: running distance, offset, the cells of courses 1 and 2. No lines without bars.
+[[nodiscard]] Table dowel_table(const Context& context);
 [[nodiscard]] Table lead_table(const Context& context);
 [[nodiscard]] Table notes_table(const Context& context);
 /// Sizes and units of each wall, for a table so wide.

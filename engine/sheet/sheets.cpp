@@ -13,7 +13,7 @@
 namespace stringcourse::sheet {
 namespace {
 
-enum class Sort { Summary, Sides, Notes, FoundPlan, Found, BedProfile, CoursePlan, Strip, Elevation, Openings, Saw, GaugeRod, Leads };
+enum class Sort { Summary, Sides, Notes, Dowels, FoundPlan, Found, BedProfile, CoursePlan, Strip, Elevation, Openings, Saw, GaugeRod, Leads };
 
 // One sheet before it is drawn: light enough to list a school's hundreds.
 struct Entry {
@@ -27,13 +27,14 @@ struct Entry {
 
 // The lists are laid out once; their sheets show parts of them.
 struct Lists {
-  Table sides, notes, found, openings, saw, rod, leads;
+  Table sides, notes, dowels, found, openings, saw, rod, leads;
   std::string saw_note;
   const Table* of(Sort sort) const {
     switch (sort) {
       case Sort::Sides: return &sides;
       case Sort::Notes: return &notes;
       case Sort::Found: return &found;
+      case Sort::Dowels: return &dowels;
       case Sort::Openings: return &openings;
       case Sort::Saw: return &saw;
       case Sort::GaugeRod: return &rod;
@@ -149,7 +150,7 @@ void number_names(std::vector<Entry>& entries) {
 }
 
 Lists lists_of(const Context& context) {
-  return {side_sizes_table(context, context.page.drawing.width(), kText), notes_table(context), found_table(context), opening_schedule(context), saw_table(context), gauge_rod_table(context),
+  return {side_sizes_table(context, context.page.drawing.width(), kText), notes_table(context), dowel_table(context), found_table(context), opening_schedule(context), saw_table(context), gauge_rod_table(context),
           lead_table(context), saw_note(context)};
 }
 
@@ -166,6 +167,7 @@ std::vector<Entry> list_sheets(const Context& context, const Lists& lists) {
                               .scale = scale_of_summary(context)}};
   if (context.building.walls.size() > kSidesOnSummary) list_table(entries, context, lists.sides, Sort::Sides, "sides");
   list_table(entries, context, lists.notes, Sort::Notes, "notes");
+  list_table(entries, context, lists.dowels, Sort::Dowels, "dowels");
   list_found(entries, context, lists.found);
   list_course(entries, context, 1);
   list_course(entries, context, 2);
@@ -199,6 +201,7 @@ Group draw_list(const Context& context, const Table& table, const Entry& entry, 
 
 std::string note_of(const Context& context, const Lists& lists, Sort sort) {
   if (sort == Sort::Saw) return lists.saw_note;
+  if (sort == Sort::Dowels) return std::string(context.words.dowel_note);
   if (sort == Sort::GaugeRod) return std::string(context.words.rod_note);
   if (sort == Sort::Leads) return std::string(context.words.lead_note);
   if (sort == Sort::Openings) return std::string(context.words.schedule_note);
@@ -217,6 +220,7 @@ Group draw_entry(const Context& context, const Lists& lists, const Entry& entry)
     case Sort::Sides:
     case Sort::Notes:
     case Sort::Found:
+    case Sort::Dowels:
     case Sort::Openings:
     case Sort::Saw:
     case Sort::GaugeRod:
@@ -241,6 +245,7 @@ std::string caution_of(const Words& words, Sort sort) {
     case Sort::Strip:
     case Sort::CoursePlan: return chosen("wet-cement", words.caution_general);
     case Sort::Openings: return chosen("shores", words.caution_lintel);
+    case Sort::Dowels: return std::string(words.caution_dowels);
     case Sort::GaugeRod:
     case Sort::Leads: return chosen("limited-access-zone", words.caution_general);
     case Sort::Summary:

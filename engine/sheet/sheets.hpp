@@ -10,6 +10,7 @@
 #include "ground/as_found.hpp"
 #include "sheet/display.hpp"
 #include "sheet/words.hpp"
+#include "steel/dowels.hpp"
 #include "walls/building.hpp"
 
 namespace stringcourse::sheet {
@@ -19,6 +20,8 @@ struct SheetWords {
   std::string name, notes, issued, drawn_by;
   std::vector<Finding> findings;     // all findings of the answer; empty: those of the building
   const Words* language = &kEnglish;
+  const std::vector<steel::Dowel>* dowels = nullptr;             // none: no list of them
+  const std::vector<steel::FoundDowel>* found_dowels = nullptr;  // none: nothing was read
   const ground::AsFound* found = nullptr;  // what readings say; none: no sheets of it
 };
 

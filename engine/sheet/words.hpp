@@ -35,6 +35,8 @@ struct Words {
       rod_top, rod_lintel, rod_bond_beam, rod_course, rod_note, use_door, use_overhead, use_window, use_plain,
       lead_units_heading, lead_course, lead_note, corner, schedule_note, wide, high, from_named, packed, packed_each_side, packed_head;
   // The ground as found
+  std::string_view title_dowels, dowel, dowel_at, dowel_off_face, dowel_cell, dowel_other_wall, dowel_unit, dowel_note, dowel_lap_note,
+      found_dowels, found_off;
   std::string_view title_found_plan, title_found, title_bed_profile, found_what, found_read, found_against, found_says,
       found_tapings, found_moves, found_levels, found_loop, found_closes, found_does_not_close, found_bed, found_bed_top,
       found_margin, found_mortar, found_rod, found_held, found_within_doubt, found_slip, found_blunder, found_correction,
@@ -43,7 +45,7 @@ struct Words {
   std::string_view kinds[17];
   std::string_view hold_points[6];
   // Cautions, where the catalogue has none of its own
-  std::string_view caution_general, caution_saw, caution_lintel;
+  std::string_view caution_general, caution_saw, caution_lintel, caution_dowels;
 };
 
 /// English.

@@ -171,6 +171,17 @@ const Words kEnglish{
     .packed_each_side = "{0} each side",
     .packed_head = "{0} at the head",
 
+    .title_dowels = "Dowel list",
+    .dowel = "Dowel",
+    .dowel_at = "Centre, from the corner",
+    .dowel_off_face = "In from face",
+    .dowel_cell = "Cell in course {0}",
+    .dowel_other_wall = "in the other side's corner unit",
+    .dowel_unit = "unit {0}, cell {1}",
+    .dowel_note = "Distances are to the dowel's centre, along the outer face line, from the outer corner named. Hook the tape once; never measure from dowel to dowel. Cap every dowel.",
+    .dowel_lap_note = "They stand up {0} over the bearing, as your drawings ask.",
+    .found_dowels = "Dowels as found",
+    .found_off = "{0} off its place, {1} in from the face",
     .title_found_plan = "Pegs as found",
     .title_found = "Readings and what they come to",
     .title_bed_profile = "First bed: side {0}",
@@ -208,6 +219,7 @@ const Words kEnglish{
                        "footings and bracing come from your drawings, the local code or an engineer.",
     .caution_saw = "Sawing block throws silica dust: cut wet, wear a respirator, eye and ear protection.",
     .caution_lintel = "Nobody under a lintel until it bears and its shores stand. Strip no shore before the strip date.",
+    .caution_dowels = "Upright bars run people through: cap or bend over every one at once. Size, spacing and lap come from your drawings, the local code or a licensed engineer.",
 };
 
 }  // namespace stringcourse::sheet

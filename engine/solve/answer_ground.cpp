@@ -179,12 +179,55 @@ void write_levels(JsonOut& out, const Building& building, const LevelsAsFound& l
   });
 }
 
+void write_found_dowel(JsonOut& out, const Building& building, const steel::FoundDowel& dowel) {
+  out.object([&] {
+    out.field("reading", static_cast<std::int64_t>(dowel.entry));
+    out.field("side", wall_name(building, dowel.wall));
+    out.field("number", dowel.number);
+    write_length(out, "at", dowel.along, building.tape);
+    write_length(out, "off_face", dowel.off_face, building.tape);
+    write_length(out, "off_place", dowel.off_place, building.tape);
+    write_length(out, "room", dowel.room, building.tape);
+    out.field("action", steel::action_name(dowel.action));
+    out.field("text", steel::action_text(dowel, building.tape));
+  });
+}
+
+void write_cell(JsonOut& out, std::string_view key, const std::optional<steel::InCell>& cell) {
+  if (!cell) return;
+  out.object(key, [&] {
+    out.field("unit", cell->unit);
+    out.field("cell", cell->cell);
+  });
+}
+
 }  // namespace
 
-void write_ground(JsonOut& out, const Building& building, const AsFound& found) {
+void write_ground(JsonOut& out, const Answer& answer) {
+  const Building& building = answer.building;
   out.object("ground", [&] {
-    write_tape(out, building, found.tape);
-    if (found.levels) write_levels(out, building, *found.levels);
+    write_tape(out, building, answer.found.tape);
+    if (answer.found.levels) write_levels(out, building, *answer.found.levels);
+    out.list("dowels", [&] {
+      for (const steel::FoundDowel& dowel : answer.found_dowels) write_found_dowel(out, building, dowel);
+    });
+  });
+}
+
+void write_dowels(JsonOut& out, const Answer& answer, Placed placed) {
+  const Building& building = answer.building;
+  out.list("dowels", [&] {
+    for (const steel::Dowel& dowel : answer.dowels) {
+      if (placed == Placed::Omit) return;
+      out.object([&] {
+        out.field("side", wall_name(building, dowel.wall));
+        out.field("number", dowel.number);
+        write_length(out, "at", dowel.along, building.tape);
+        write_length(out, "off_face", dowel.off_face, building.tape);
+        write_cell(out, "first_course", dowel.first);
+        write_cell(out, "second_course", dowel.second);
+      });
+    }
   });
 }
 

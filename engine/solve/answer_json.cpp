@@ -16,7 +16,8 @@ bool write_answer(const Answer& answer, const ByteSink& sink, Placed placed) {
     out.raw(job);
     answer_parts::write_building(out, answer.building, answer.layout);
     answer_parts::write_verdict(out, answer);
-    if (!answer.job.readings.empty()) answer_parts::write_ground(out, answer.building, answer.found);
+    if (!answer.job.readings.empty()) answer_parts::write_ground(out, answer);
+    answer_parts::write_dowels(out, answer, placed);
     answer_parts::write_lists(out, answer.building, answer.layout);
     answer_parts::write_layout(out, answer.building, answer.layout, placed);
   });

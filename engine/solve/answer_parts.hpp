@@ -23,7 +23,9 @@ void write_layout(JsonOut& out, const Building& building, const Layout& layout, 
 /// counts, saw_list, gauge_rod.
 void write_lists(JsonOut& out, const Building& building, const Layout& layout);
 /// ground: what the readings say. Left out where nothing was read.
-void write_ground(JsonOut& out, const Building& building, const ground::AsFound& found);
+void write_ground(JsonOut& out, const Answer& answer);
+/// The dowels to be set.
+void write_dowels(JsonOut& out, const Answer& answer, Placed placed);
 /// findings, offers, free_places, cost, proof, stopped.
 void write_verdict(JsonOut& out, const Answer& answer);
 

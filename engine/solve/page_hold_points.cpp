@@ -52,7 +52,8 @@ void add_first_course(const Answer& answer, std::vector<Lack>& lacks) {
   else if (found.tape.freedom == 0) lack("Nothing checks the tapings yet: tape one line more.");
   if (!found.levels) lack("No rod readings along the walls yet: the first bed is not known.");
   else if (!found.levels->bed) lack("The rod was not read on the bearing yet: read it at every corner.");
-  else if (found.levels->bed->units_without > 0) lack("The bearing under " + number_text(static_cast<std::size_t>(found.levels->bed->units_without)) + " units of the first course is not read.");
+  if (!answer.dowels.empty() && answer.found_dowels.empty()) lack("No dowel is measured yet: does each come up in a cell?");
+  if (found.levels && found.levels->bed && found.levels->bed->units_without > 0) lack("The bearing under " + number_text(static_cast<std::size_t>(found.levels->bed->units_without)) + " units of the first course is not read.");
 }
 
 void add_lintels(const Answer& answer, std::vector<Lack>& lacks) {

@@ -13,7 +13,8 @@ sheet::SheetWords sheet_words(const Answer& answer) {
   words.issued = answer.job.issued;
   words.drawn_by = answer.job.drawn_by;
   words.findings = answer.findings;
-  if (!answer.job.readings.empty()) words.found = &answer.found;
+  if (!answer.job.readings.empty()) words.found = &answer.found, words.found_dowels = &answer.found_dowels;
+  words.dowels = &answer.dowels;
   return words;
 }
 

@@ -4,6 +4,8 @@
 
 #include "bond/assemble.hpp"
 #include "bond/panel_memo.hpp"
+#include "ground/tape_doubt.hpp"
+#include "job/words.hpp"
 #include "measure/sorting.hpp"
 #include "solve/offers.hpp"
 #include "walls/resolve.hpp"
@@ -48,6 +50,38 @@ std::vector<Finding> findings_of(const Building& building, const Layout& layout)
   return found;
 }
 
+/// Expanded doubt of a taped distance, k = 2.
+Length tape_doubt(const Job& job) {
+  const double doubt = 2 * ground::standard_doubt(ground::tape_reading_error(job));
+  return Length::nanometres(static_cast<std::int64_t>(doubt * 1e9 + 0.5));
+}
+
+/// The dowels to be set, and what follows from those that were found.
+void look_at_dowels(Answer& answer) {
+  const Building& building = answer.building;
+  if (!building.bars) return;
+  answer.dowels = steel::dowels_of(building, answer.layout);
+  if (building.bars->spacing) {
+    if (const auto lands = steel::spacing_that_lands(building, *building.bars->spacing)) {
+      answer.findings.push_back({"spacing-misses-cells", "/steel/bars/spacing",
+                                 "Cells come every " + tape_text(building.series[0].pitch(), building.tape) + "; a spacing of " + tape_text(*building.bars->spacing, building.tape) +
+                                     " falls into webs. Bars stand at most " + tape_text(*lands, building.tape) + " apart instead.",
+                                 "every half unit, nominal, has a cell (derived)", HoldPoint::Pour});
+    }
+  }
+  if (answer.job.readings.empty()) return;
+  const std::vector<bool> counts = ground::entries_that_count(answer.job, building);
+  answer.found_dowels = steel::dowels_found(answer.job, building, answer.layout, counts, tape_doubt(answer.job));
+  for (const steel::FoundDowel& dowel : answer.found_dowels) {
+    if (dowel.action == steel::Action::Stands) continue;
+    const Wall& wall = building.walls[static_cast<std::size_t>(dowel.wall)];
+    answer.findings.push_back({"dowel-" + std::string(steel::action_name(dowel.action)), "/readings/" + number_text(dowel.entry),
+                               "Dowel at " + tape_text(dowel.along, building.tape) + " on " + wall.name + ": " + steel::action_text(dowel, building.tape) + ".",
+                               "bend at most 1 in 6; bars of a non-contact lap at most a fifth of the lap and 8 in apart; grout clear round a bar 1/4 in fine, 1/2 in coarse (TMS 402/602, second-hand)",
+                               HoldPoint::FirstCourse});
+  }
+}
+
 }  // namespace
 
 std::expected<Answer, Refusals> solve(const Job& job, const Wishes& wishes) {
@@ -66,6 +100,7 @@ std::expected<Answer, Refusals> solve(const Job& job, const Wishes& wishes, bond
   std::ranges::copy(findings_of(answer.building, answer.layout), std::back_inserter(answer.findings));
   answer.found = ground::as_found(job, answer.building, answer.layout);
   std::ranges::copy(answer.found.findings, std::back_inserter(answer.findings));
+  look_at_dowels(answer);
   sort_stably(answer.findings, [](const Finding& a, const Finding& b) {
     return a.hold_point != b.hold_point ? a.hold_point < b.hold_point : a.place < b.place;
   });

@@ -10,6 +10,7 @@
 #include "ground/as_found.hpp"
 #include "job/job.hpp"
 #include "job/trouble.hpp"
+#include "steel/dowels.hpp"
 #include "walls/building.hpp"
 
 namespace stringcourse {
@@ -39,6 +40,8 @@ struct Answer {
   Building building;
   Layout layout;
   ground::AsFound found;           // what the job's readings say
+  std::vector<steel::Dowel> dowels;
+  std::vector<steel::FoundDowel> found_dowels;
   std::vector<Finding> findings;   // sorted by hold point, then place
   std::vector<Offer> offers;       // sorted by what they save
   std::vector<FreePlaces> free_places;

@@ -9,7 +9,7 @@ import { ask } from "./solving";
 import { history, job, readOnly, shown, sides } from "./state";
 
 type Ground = NonNullable<Answer["ground"]>;
-type Kind = "tape" | "rod";
+type Kind = "tape" | "rod" | "dowel";
 
 const kind = signal<Kind>("tape");
 const refused = signal("");
@@ -23,6 +23,8 @@ const drawings = signal<{ readonly job: string; readonly pegs: string; readonly 
 
 const readings = computed(() => readingsOf(job.value));
 const ground = computed<Ground | undefined>(() => shown.value?.answer.ground);
+/// What dowels stand in from the face by plan: where the next one is likely to be.
+const dowelOff = computed(() => shown.value?.answer.dowels[0]?.off_face.text ?? "");
 const corners = computed(() => shown.value?.answer.corners.map((corner) => corner.name) ?? []);
 
 async function send(event: Event): Promise<void> {
@@ -30,17 +32,24 @@ async function send(event: Event): Promise<void> {
   const form = event.currentTarget as HTMLFormElement;
   const typed = (name: string): string => String(new FormData(form).get(name) ?? "");
   const entry =
-    kind.value === "tape"
-      ? ({ kind: "tape", from: typed("from"), to: typed("to"), length: typed("value") } as const)
-      : ({
-          kind: "rod",
-          setup: typed("setup"),
-          station: typed("station"),
-          rod: typed("value"),
-          on: typed("on"),
-          at: typed("at"),
-        } as const);
-  const what = kind.value === "tape" ? `${typed("from")} – ${typed("to")}` : typed("station");
+    kind.value === "dowel"
+      ? ({ kind: "dowel", on: typed("on"), at: typed("value"), offFace: typed("off") } as const)
+      : kind.value === "tape"
+        ? ({ kind: "tape", from: typed("from"), to: typed("to"), length: typed("value") } as const)
+        : ({
+            kind: "rod",
+            setup: typed("setup"),
+            station: typed("station"),
+            rod: typed("value"),
+            on: typed("on"),
+            at: typed("at"),
+          } as const);
+  const whats = {
+    tape: `${typed("from")} – ${typed("to")}`,
+    rod: typed("station"),
+    dowel: `${typed("on")} ${typed("value")}`,
+  };
+  const what = whats[kind.value];
   refused.value = (await enter(entry, by.value, what)) ?? "";
   if (refused.value !== "") return;
   const value = form.elements.namedItem("value");
@@ -98,17 +107,22 @@ function Choice(props: {
 
 function EntryForm() {
   const names = corners.value;
-  const tape = kind.value === "tape";
   return (
     <form class="entry" onSubmit={(event) => void send(event)} aria-label={words.ground.enter}>
       <fieldset class="choice" aria-label={words.ground.kind}>
-        {(["tape", "rod"] as const).map((one) => (
+        {(["tape", "rod", "dowel"] as const).map((one) => (
           <button type="button" key={one} aria-pressed={kind.value === one} onClick={() => (kind.value = one)}>
             {words.ground.kinds[one]}
           </button>
         ))}
       </fieldset>
-      {tape ? (
+      {kind.value === "dowel" ? (
+        <div class="fields" key="dowel">
+          <Choice name="on" label={words.ground.on} options={sides.value.map((side) => side.name)} chosen="" />
+          <Field name="value" label={words.ground.dowelAt} required />
+          <Field name="off" label={words.ground.offFace} start={dowelOff.value} required />
+        </div>
+      ) : kind.value === "tape" ? (
         <div class="fields" key="tape">
           <Choice name="from" label={words.ground.from} options={names} chosen={names[0] ?? ""} />
           <Choice name="to" label={words.ground.to} options={names} chosen={names[1] ?? ""} />
@@ -153,13 +167,15 @@ function EntryForm() {
           {refused.value}
         </p>
       )}
-      <p class="small soft">{tape ? words.ground.tapeRule : words.ground.rodRule}</p>
+      <p class="small soft">{words.ground.rules[kind.value]}</p>
     </form>
   );
 }
 
 function outcomeOf(one: Listed): string {
   if (one.struck) return words.ground.struck;
+  const dowel = ground.value?.dowels.find((found) => found.reading === one.index);
+  if (dowel !== undefined) return dowel.text;
   const line = ground.value?.tape.lines.find((taped) => taped.reading === one.index);
   if (line === undefined) return "";
   if (line.use === "slip") return words.ground.slip(line.meant?.text ?? "");

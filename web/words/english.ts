@@ -174,7 +174,9 @@ export const english = {
     lead: "Tape the pegs and read the rod: the engine says which peg to move how far, and how thick the first bed will be. Readings are never changed; a wrong one is struck and entered anew.",
     enter: "Enter a reading",
     kind: "What was read",
-    kinds: { tape: "Tape", rod: "Rod or water level" } as Readonly<Record<"tape" | "rod", string>>,
+    kinds: { tape: "Tape", rod: "Rod or water level", dowel: "Dowel" } as Readonly<
+      Record<"tape" | "rod" | "dowel", string>
+    >,
     short: { tape: "tape", rod: "rod", dowel: "dowel", edge: "edge" } as Readonly<Record<string, string>>,
     from: "from corner",
     to: "to corner",
@@ -187,10 +189,13 @@ export const english = {
     atCorner: "a corner or peg",
     by: "initials",
     add: "Enter",
-    tapeRule:
-      "Outer corner to outer corner. Four sides and two diagonals show a wrong reading; every line twice shows which.",
-    rodRule:
-      "Read one point called datum in the first set-up. Corners by their names; other points of the bearing with side and distance.",
+    dowelAt: "its centre, from the side's start",
+    offFace: "in from the outer face",
+    rules: {
+      tape: "Outer corner to outer corner. Four sides and two diagonals show a wrong reading; every line twice shows which.",
+      rod: "Read one point called datum in the first set-up. Corners by their names; other points of the bearing with side and distance.",
+      dowel: "Hook the tape on the side's start corner and read every dowel from there.",
+    } as Readonly<Record<"tape" | "rod" | "dowel", string>>,
     none: "Nothing is read yet.",
     log: "Readings, newest first",
     strike: "Strike",

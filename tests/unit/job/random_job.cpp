@@ -189,7 +189,7 @@ class JobMaker {
 
   Steel steel() {
     return {perhaps<Bars>([&] { return bars(); }), courses(), perhaps<int>([&] { return course(); }),
-            perhaps<bool>([&] { return dice_.heads(); }), courses()};
+            perhaps<bool>([&] { return dice_.heads(); }), courses(), perhaps_length()};
   }
 
   Ground ground() {
@@ -251,7 +251,7 @@ Job full_job() {
       {.name = "W1", .on = "I1", .place = place, .window = WindowSize{36 * inch, 40 * inch, inch, inch, inch},
        .sill_course = 5}};
   job.control_joints = {JointRule::Uk, {{"front", place}}};
-  job.steel = {Bars{"#5", Grout::Fine, true, true, true, 48 * inch, {{"front", place}}}, {6, 12}, 2, true, {6, 12}};
+  job.steel = {Bars{"#5", Grout::Fine, true, true, true, 48 * inch, {{"front", place}}}, {6, 12}, 2, true, {6, 12}, 24 * inch};
   job.ground = {TapeMake::ClassTwo, inch, inch, "A", true};
   job.readings = {{.id = "1", .when = "noon", .by = "K. O.", .tape = TapeReading{"A", "B", feet(28).length}, .note = "cold"},
                   {.id = "2", .rod = RodReading{"1", "A", 50 * inch, "front", "A", inch, Surface::Floor}},

@@ -364,7 +364,50 @@ export interface StringcourseAnswer {
         }[];
       };
     };
+    readonly dowels: {
+      readonly reading: number;
+      readonly side: string;
+      /**
+       * of the list of dowels that it is taken for; 0: none
+       */
+      readonly number: number;
+      readonly at: Length20;
+      readonly off_face: Length;
+      readonly off_place: Length21;
+      readonly room: Length22;
+      readonly action: "stands" | "cannot-tell" | "lap-apart" | "bend" | "cut-and-replace";
+      readonly text: string;
+    }[];
   };
+  /**
+   * Where dowels must stand before the pour. A cell is missing where the other side's corner unit stands.
+   */
+  readonly dowels: {
+    readonly side: string;
+    readonly number: number;
+    readonly at: Length23;
+    readonly off_face: Length24;
+    readonly first_course?: {
+      /**
+       * number along the side
+       */
+      readonly unit: number;
+      /**
+       * from the end nearer to the side's start
+       */
+      readonly cell: number;
+    };
+    readonly second_course?: {
+      /**
+       * number along the side
+       */
+      readonly unit: number;
+      /**
+       * from the end nearer to the side's start
+       */
+      readonly cell: number;
+    };
+  }[];
   readonly counts: {
     /**
      * all pieces laid
@@ -402,7 +445,7 @@ export interface StringcourseAnswer {
     readonly bars: {
       readonly size: string;
       readonly count: number;
-      readonly total: Length20;
+      readonly total: Length25;
     };
   };
   readonly saw_list: {
@@ -796,9 +839,74 @@ export interface Length19 {
   readonly nm: number;
 }
 /**
- * without laps, dowels and hooks
+ * from the side's start
  */
 export interface Length20 {
+  /**
+   * exact, in the job's tape
+   */
+  readonly text: string;
+  /**
+   * the same, whole nanometres
+   */
+  readonly nm: number;
+}
+/**
+ * toward the side's end above zero
+ */
+export interface Length21 {
+  /**
+   * exact, in the job's tape
+   */
+  readonly text: string;
+  /**
+   * the same, whole nanometres
+   */
+  readonly nm: number;
+}
+/**
+ * clear of webs and shells beyond the clearance; below zero: too near
+ */
+export interface Length22 {
+  /**
+   * exact, in the job's tape
+   */
+  readonly text: string;
+  /**
+   * the same, whole nanometres
+   */
+  readonly nm: number;
+}
+/**
+ * centre, from the outer face at the side's start
+ */
+export interface Length23 {
+  /**
+   * exact, in the job's tape
+   */
+  readonly text: string;
+  /**
+   * the same, whole nanometres
+   */
+  readonly nm: number;
+}
+/**
+ * centre, in from the outer face
+ */
+export interface Length24 {
+  /**
+   * exact, in the job's tape
+   */
+  readonly text: string;
+  /**
+   * the same, whole nanometres
+   */
+  readonly nm: number;
+}
+/**
+ * without laps, dowels and hooks
+ */
+export interface Length25 {
   /**
    * exact, in the job's tape
    */

@@ -612,6 +612,10 @@ export interface Steel {
    * @maxItems 200
    */
   readonly pour_tops?: number[];
+  /**
+   * How far dowels stand up over the bearing, as your drawings ask, a length.
+   */
+  readonly dowel_lap?: string;
 }
 /**
  * Upright bars; absent: none.

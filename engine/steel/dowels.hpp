@@ -1,0 +1,87 @@
+#pragma once
+// Dowels: where each must stand before the pour so that it comes up inside a cell, and what is to be done with each as
+// it was found after it.
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "bond/layout.hpp"
+#include "job/job.hpp"
+#include "walls/building.hpp"
+
+namespace stringcourse::steel {
+
+/// A place in a cell of one course.
+struct InCell {
+  std::int32_t unit = 0;   // number along the wall
+  int cell = 0;            // from the unit's end nearer to the wall's start, 1, 2 ...
+  Length near, far;        // the cell's two webs, along the wall
+};
+
+/// The cell of a wall's course that a place lies in; none in webs, joints, openings, saw-cut ends and the other wall's
+/// corner units.
+[[nodiscard]] std::optional<InCell> cell_at(const Building& building, const Layout& layout, int wall, int course, Length along);
+/// False where this wall has no unit over the place in that course: an opening, or the other wall's corner unit.
+[[nodiscard]] bool unit_at(const Layout& layout, int wall, int course, Length along);
+
+/// One dowel to be set. Every bar that starts at the bearing has one; a corner's is listed on the wall that owns the bar.
+struct Dowel {
+  std::int32_t wall = 0, number = 0;  // 1, 2 ... along the wall
+  Length along;     // centre, from the outer face at the wall's start corner
+  Length off_face;  // centre, in from the outer face
+  BarReason reason = BarReason::Spaced;
+  std::optional<InCell> first, second;  // cells of courses 1 and 2; none where the other wall's corner unit stands
+};
+
+/// All dowels, by wall, then along it.
+[[nodiscard]] std::vector<Dowel> dowels_of(const Building& building, const Layout& layout);
+
+/// A greatest spacing that whole cells cannot keep: the largest multiple of the half-unit pitch below it; none where it
+/// is one already. Cells come every half unit (nominal 8 in, 200 mm).
+[[nodiscard]] std::optional<Length> spacing_that_lands(const Building& building, Length spacing);
+
+enum class Action {
+  Stands,           // in a cell of both courses with its clearance, near enough to its bar
+  CannotTell,       // so near a limit that the reading cannot tell
+  LapApart,         // in a cell, but away from its bar: a non-contact lap
+  Bend,             // not in a cell: bent at no more than 1 : 6
+  CutAndReplace,    // none of these: cut it off and set another, with approval
+};
+
+/// How far a bar may stand from its place. SOURCE: check-values (second-hand): TMS 402/602.
+struct DowelRules {
+  Length clearance;                // bar to web or shell: 1/4 in in fine grout, 1/2 in in coarse
+  Length along = Length::inches(2);        // off its place along the wall
+  Length apart_most = Length::inches(8);   // bars of a non-contact lap: at most a fifth of the lap, and this
+  std::optional<Length> lap;               // as asked for; its fifth then limits too
+  Length bend_high_most;                   // height in which a bend must be over: the first course
+  int bend_slope = 6;                      // 1 across in so many up
+};
+[[nodiscard]] DowelRules dowel_rules(const Job& job, const Building& building);
+
+/// A dowel as found, and what follows.
+struct FoundDowel {
+  std::size_t entry = 0;      // of Job::readings
+  std::int32_t wall = 0;
+  Length along, off_face;
+  bool has_bar = false;       // a bar of the layout starts on this wall, and the nearest is the one it is taken for
+  std::int32_t number = 0;    // that one's number in the list; 0: a corner's, listed on the other wall
+  Length off_place;           // from that bar, towards the wall's end above zero
+  Length room;                // least clear distance to web or shell beyond the clearance; below zero: too near
+  Length doubt;               // of the reading, expanded (k = 2)
+  Action action = Action::Stands;
+  Length shift;               // Bend: how far sideways
+  Length height;              // Bend: 6 x shift
+  Length apart;               // from its bar's place, after a bend: above the tolerance a non-contact lap
+};
+
+/// Each dowel reading that counts (`counts` by entry) against the layout. `doubt` is a reading's, expanded.
+[[nodiscard]] std::vector<FoundDowel> dowels_found(const Job& job, const Building& building, const Layout& layout,
+                                                   const std::vector<bool>& counts, Length doubt);
+
+/// "bend 1/2 in sideways within 3 in of height (1 in 6)".
+[[nodiscard]] std::string action_text(const FoundDowel& dowel, Tape tape);
+[[nodiscard]] std::string_view action_name(Action action);
+
+}  // namespace stringcourse::steel

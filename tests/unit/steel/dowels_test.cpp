@@ -1,0 +1,187 @@
+#include "steel/dowels.hpp"
+
+#include <gtest/gtest.h>
+
+#include <fstream>
+#include <sstream>
+
+#include "bond/assemble.hpp"
+#include "bond/panel_memo.hpp"
+#include "job/read.hpp"
+#include "setout/places.hpp"
+#include "walls/resolve.hpp"
+
+namespace stringcourse::steel {
+namespace {
+
+struct Site {
+  Job job;
+  Building building;
+  Layout layout;
+};
+
+Site site_of(Job job) {
+  Building building = *resolve(job);
+  bond::PanelMemo memo(400'000);
+  Layout layout = bond::lay_out(building, memo);
+  return {std::move(job), std::move(building), std::move(layout)};
+}
+
+/// 28 x 20 ft, 8 in block, #5 at corners, jambs and at most 4 ft apart, coarse grout.
+Site kiln_house() {
+  std::ifstream file(std::string(STRINGCOURSE_ROOT) + "/examples/kiln-house.json");
+  std::stringstream text;
+  text << file.rdbuf();
+  return site_of(*read_job(text.str()));
+}
+
+TEST(Dowels, EveryOneStandsInACellOfBothCoursesClearOfItsWebs) {
+  const Site site = kiln_house();
+  const std::vector<Dowel> dowels = dowels_of(site.building, site.layout);
+  ASSERT_FALSE(dowels.empty());
+  for (const Dowel& dowel : dowels) {
+    EXPECT_TRUE(dowel.first || dowel.second);
+    for (const auto& cell : {dowel.first, dowel.second}) {
+      if (!cell) continue;  // the other wall's corner unit stands there
+      const Length clear = site.building.bars->diameter.half_down() + site.building.bars->clearance;
+      EXPECT_GE(dowel.along - cell->near, clear);
+      EXPECT_GE(cell->far - dowel.along, clear);
+    }
+    EXPECT_EQ(dowel.off_face, Length::sixteenths(61));  // half of 7 5/8 in
+  }
+}
+
+TEST(Dowels, OnTheModuleTheyStandAtThePublishedCellCentres) {
+  // Cell centres of two-core units from the actual end face: 3 13/16 + 8 k in (derived; trade lists say 4, 12, 20 ...
+  // nominal). Within a cell the bar may stand off its middle, by less than half a cell (2 1/2 in).
+  const Site site = kiln_house();
+  for (const Dowel& dowel : dowels_of(site.building, site.layout)) {
+    const Length past = dowel.along - Length::sixteenths(61) + Length::inches(4);
+    const Length in_cell = past - Length::inches(8) * past.whole_multiples(Length::inches(8));
+    EXPECT_LT(in_cell > Length::inches(4) ? in_cell - Length::inches(4) : Length::inches(4) - in_cell, Length::sixteenths(40));
+  }
+}
+
+TEST(Dowels, SpacingsThatAreNoMultipleOfEightInchesDoNotLand) {
+  // SOURCE: trade practice: 16, 24, 32, 40, 48 in land in cells; 18, 20, 30, 36 in hit webs.
+  const Site site = kiln_house();
+  for (const int inches : {16, 24, 32, 40, 48}) EXPECT_FALSE(spacing_that_lands(site.building, Length::inches(inches)));
+  EXPECT_EQ(spacing_that_lands(site.building, Length::inches(18)), Length::inches(16));
+  EXPECT_EQ(spacing_that_lands(site.building, Length::inches(20)), Length::inches(16));
+  EXPECT_EQ(spacing_that_lands(site.building, Length::inches(30)), Length::inches(24));
+  EXPECT_EQ(spacing_that_lands(site.building, Length::inches(36)), Length::inches(32));
+}
+
+/// One dowel reading on side AB at `along`, in from the face by `off`.
+FoundDowel found_at(Site& site, Length along, Length off, Length doubt = {}) {
+  Reading reading;
+  reading.id = "1";
+  reading.dowel = DowelReading{"AB", {}, along, off};
+  site.job.readings = {reading};
+  const auto found = dowels_found(site.job, site.building, site.layout, {true}, doubt);
+  return found.at(0);
+}
+
+TEST(DowelsFound, ThePlannedPlacesStand) {
+  Site site = kiln_house();
+  for (const Dowel& dowel : dowels_of(site.building, site.layout)) {
+    if (dowel.wall != 0) continue;
+    const FoundDowel found = found_at(site, dowel.along, dowel.off_face);
+    EXPECT_EQ(found.action, Action::Stands);
+    EXPECT_EQ(found.number, dowel.number);
+    EXPECT_EQ(found.off_place, Length());
+  }
+}
+
+TEST(DowelsFound, NearTheClearanceTheReadingCannotTell) {
+  Site site = kiln_house();
+  const Dowel dowel = dowels_of(site.building, site.layout)[1];
+  const FoundDowel sure = found_at(site, dowel.along, dowel.off_face);
+  // Moved until just the doubt is left: fits; a hair more: cannot tell; past the clearance by the doubt: does not fit.
+  const Length doubt = Length::sixteenths(1);
+  const FoundDowel there = found_at(site, dowel.along, dowel.off_face + Length::sixteenths(8), doubt);
+  ASSERT_EQ(there.room < sure.room, true);
+  const Length to_limit = there.room;  // across is what binds from here on
+  const auto at = [&](Length beyond) { return found_at(site, dowel.along, dowel.off_face + Length::sixteenths(8) + to_limit + beyond, doubt).action; };
+  EXPECT_EQ(at(-doubt), Action::Stands);
+  EXPECT_EQ(at(Length()), Action::CannotTell);
+  EXPECT_EQ(at(doubt - Length::nanometres(1)), Action::CannotTell);
+  EXPECT_EQ(at(doubt), Action::Bend);
+}
+
+TEST(DowelsFound, ABendIsSixTimesAsHighAsItGoesSideways) {
+  Site site = kiln_house();
+  const std::vector<Dowel> dowels = dowels_of(site.building, site.layout);
+  // Out through the outer face by 1/2 in past the last place with clearance.
+  int bent = 0;
+  for (int step = 1; step < 40; ++step) {
+    const FoundDowel found = found_at(site, dowels[1].along, dowels[1].off_face + Length::sixteenths(step));
+    if (found.action != Action::Bend) continue;
+    ++bent;
+    EXPECT_EQ(found.height, 6 * found.shift);
+    EXPECT_LE(found.height, site.building.courses[0].unit_height);
+    // Across alone: what is missing to the clearance.
+    EXPECT_EQ(found.shift, -found.room);
+  }
+  EXPECT_GT(bent, 5);
+}
+
+TEST(DowelsFound, InAWebItIsBentIntoTheNearerCellOrCutOff) {
+  Site site = kiln_house();
+  // Sweep the whole side: every answer is re-derived from the cells of both courses by brute force over 1/16 in.
+  const Length half = site.building.bars->diameter.half_down(), clear = site.building.bars->clearance;
+  const auto lawful = [&](Length along) {
+    for (int course = 1; course <= 2; ++course) {
+      if (!unit_at(site.layout, 0, course, along)) continue;
+      const auto cell = cell_at(site.building, site.layout, 0, course, along);
+      if (!cell || along - cell->near < half + clear || cell->far - along < half + clear) return false;
+    }
+    return unit_at(site.layout, 0, 1, along);
+  };
+  const Length off = site.building.series[0].thickness.half_down();
+  int bent = 0, stood = 0;
+  for (Length along = Length::inches(20); along < Length::inches(110); along += Length::sixteenths(3)) {
+    const FoundDowel found = found_at(site, along, off);
+    if (found.action == Action::Stands || found.action == Action::LapApart) {
+      EXPECT_TRUE(lawful(along));
+      ++stood;
+      continue;
+    }
+    if (found.action != Action::Bend) continue;
+    EXPECT_FALSE(lawful(along));
+    ++bent;
+    Length nearest = Length::feet(9);
+    const Length bar = along - found.off_place;
+    for (int step = -160; step <= 160; ++step) {
+      const Length place = along + Length::sixteenths(step);
+      if (lawful(place) && place <= bar + Length::inches(8) && place >= bar - Length::inches(8)) nearest = std::min(nearest, Length::sixteenths(step < 0 ? -step : step));
+    }
+    EXPECT_LE(found.shift, nearest);
+    EXPECT_GT(found.shift + Length::sixteenths(1), nearest);  // the brute force steps by sixteenths
+  }
+  EXPECT_GT(stood, 50);
+  EXPECT_GT(bent, 20);
+}
+
+TEST(DowelsFound, AwayFromItsBarItLapsApartWithinAFifthOfTheLap) {
+  Site site = kiln_house();
+  const Dowel dowel = dowels_of(site.building, site.layout)[1];
+  // The next cell stands 8 in on: within 8 in, but beyond a fifth of a 24 in lap.
+  int apart = 0;
+  for (const int sign : {1, -1}) {
+    const Length along = dowel.along + sign * Length::inches(8);
+    site.job.steel.dowel_lap = std::nullopt;
+    const FoundDowel free = found_at(site, along, dowel.off_face);
+    if (free.action != Action::LapApart) continue;
+    ++apart;
+    EXPECT_EQ(free.apart, Length::inches(8));
+    site.job.steel.dowel_lap = Length::inches(24);
+    EXPECT_EQ(found_at(site, along, dowel.off_face).action, Action::CutAndReplace);
+    site.job.steel.dowel_lap = Length::inches(40);
+    EXPECT_EQ(found_at(site, along, dowel.off_face).action, Action::LapApart);
+  }
+  EXPECT_GT(apart, 0);
+}
+
+}  // namespace
+}  // namespace stringcourse::steel
