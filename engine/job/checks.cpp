@@ -9,6 +9,7 @@
 #include "catalogue/series.hpp"
 #include "job/refusal_codes.hpp"
 #include "job/words.hpp"
+#include "measure/force.hpp"
 #include "measure/notation.hpp"
 #include "measure/sorting.hpp"
 
@@ -211,6 +212,24 @@ Misfits misfits_of(const Units& units, Tape tape) {
                  "The least joint, " + exact_text(*units.joint_least, tape) + ", is wider than the greatest, " +
                      exact_text(*units.joint_most, tape) + ".",
                  "Exchange the two.")};
+}
+
+Misfits misfits_of(const SettingOut& setting_out, Tape tape) {
+  Misfits misfits;
+  const auto check = [&](const std::optional<std::string>& text, std::optional<double> (*read)(std::string_view), std::string place, std::string_view remedy) {
+    if (text && !read(*text)) misfits.push_back(misfit(code::kNotAForce, std::move(place), "The text " + quoted(*text) + " is no such value.", std::string(remedy)));
+  };
+  const std::string_view force = "Write a number above zero and its unit: 20 lb, 90 N or 9 kg.";
+  check(setting_out.line_weight, read_line_weight, "/line_weight", "Write a number above zero and its unit: 0.001 lb/ft, 1.5 g/m or 0.015 N/m.");
+  check(setting_out.line_pull, read_force, "/line_pull", force);
+  check(setting_out.line_strength, read_force, "/line_strength", force);
+  const Length kerf = setting_out.first_kerf.value_or(tape == Tape::Inches ? Length::feet(2) : Length::millimetres(600));
+  if (setting_out.footing_outside && *setting_out.footing_outside >= kerf) {
+    misfits.push_back(misfit(code::kOutOfRange, "/footing_outside",
+                             "The footing's outer edge, " + exact_text(*setting_out.footing_outside, tape) + " beyond the face line, would fall off the board, which ends " + exact_text(kerf, tape) + " beyond it.",
+                             "Give a greater first_kerf."));
+  }
+  return misfits;
 }
 
 std::vector<Refusal> shared_names(const Job& job) {

@@ -20,6 +20,9 @@ using Misfits = std::vector<Refusal>;
 /// Least joint no wider than the greatest.
 [[nodiscard]] Misfits misfits_of(const Units& units, Tape tape);
 
+/// Forces and the line's weight can be read; no kerf lies beyond a board's outer end.
+[[nodiscard]] Misfits misfits_of(const SettingOut& setting_out, Tape tape);
+
 /// Parts without any such rule.
 template <class Part>
 [[nodiscard]] Misfits misfits_of(const Part&, Tape) { return {}; }

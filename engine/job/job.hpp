@@ -8,6 +8,7 @@
 
 #include "catalogue/series.hpp"
 #include "job/readings.hpp"
+#include "job/setting_out.hpp"
 #include "measure/length.hpp"
 #include "measure/notation.hpp"
 
@@ -205,6 +206,7 @@ struct Job {
   std::vector<Opening> openings;
   ControlJoints control_joints;
   Steel steel;
+  std::optional<SettingOut> setting_out;
   std::optional<Ground> ground;
   std::vector<Reading> readings;  // in the order in which they were taken; only ever added to
   friend bool operator==(const Job&, const Job&) = default;

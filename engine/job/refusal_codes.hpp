@@ -14,6 +14,7 @@ inline constexpr std::string_view kDuplicateField = "duplicate-field";  // one f
 inline constexpr std::string_view kMissingField = "missing-field";
 inline constexpr std::string_view kWrongType = "wrong-type";        // a number where a text belongs, and the like
 inline constexpr std::string_view kNotALength = "not-a-length";     // the text cannot be read as a length
+inline constexpr std::string_view kNotAForce = "not-a-force";       // the text cannot be read as a force or a line's weight
 inline constexpr std::string_view kUnknownName = "unknown-name";    // no name of the list that belongs here
 inline constexpr std::string_view kOutOfRange = "out-of-range";     // a number or length beyond its limits
 inline constexpr std::string_view kTooLong = "too-long";            // a text with too many characters
@@ -29,7 +30,7 @@ inline constexpr std::string_view kCellOutside = "cell-outside";    // a cell th
 /// All of them, for tests and documents.
 inline constexpr std::string_view kAllReaderCodes[] = {
     kTooLarge,  kNotUtf8,     kNotJson,    kTooDeep,   kNewerVersion,     kUnknownField, kDuplicateField,
-    kMissingField, kWrongType, kNotALength, kUnknownName, kOutOfRange,    kTooLong,      kEmptyText,
+    kMissingField, kWrongType, kNotALength, kNotAForce, kUnknownName, kOutOfRange,    kTooLong,      kEmptyText,
     kControlCharacter, kTooMany, kListOrder, kChooseOne, kNameTwice,      kSeriesUneven, kCellOutside};
 
 }  // namespace stringcourse::code

@@ -231,6 +231,7 @@ struct Table<Job> {
       field("openings", &Job::openings, Need::Shown, "Doors, windows and other openings.", {.most_entries = 10'000}),
       field("control_joints", &Job::control_joints, Need::Optional, "Control joints."),
       field("steel", &Job::steel, Need::Optional, "Steel."),
+      field("setting_out", &Job::setting_out, Need::Optional, "What the setting-out card needs."),
       field("ground", &Job::ground, Need::Optional, "How well things are measured, and what the first course may do."),
       field("readings", &Job::readings, Need::Optional,
             "What was measured on site, in order. Entries are never changed or taken out: a wrong one is struck by a later one.",
@@ -241,7 +242,7 @@ struct Table<Job> {
 /// Every struct that has a table, for the schema's definitions. Job, the document itself, first.
 using JobStructs = std::tuple<Job, Units, OwnSeries, CellSpan, Outline, Side, InteriorWall, Place, Heights, Opening,
                               MasonrySize, DoorSize, OverheadSize, WindowSize, Lintel, ControlJoints,
-                              PlacedControlJoint, Steel, Bars, DimensionedBar, Ground, Reading, TapeReading,
+                              PlacedControlJoint, Steel, Bars, DimensionedBar, SettingOut, Ground, Reading, TapeReading,
                               RodReading, DowelReading, EdgeReading>;
 
 }  // namespace stringcourse

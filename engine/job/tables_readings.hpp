@@ -6,9 +6,35 @@
 
 #include "job/field_table.hpp"
 #include "job/readings.hpp"
+#include "job/setting_out.hpp"
 #include "job/tables_units.hpp"
 
 namespace stringcourse {
+
+template <>
+struct Table<SettingOut> {
+  static constexpr std::string_view name = "setting_out";
+  static constexpr std::string_view description = "What the setting-out card needs: boards, footing, the lot's room, the line.";
+  static constexpr auto fields = std::tuple{
+      field("boards_off", &SettingOut::boards_off, Need::Optional,
+            "How far beyond the outer faces the batter boards stand, a length; absent: 4 ft or 1200 mm."),
+      field("first_kerf", &SettingOut::first_kerf, Need::Optional,
+            "From a board's outer end to the outer face line, a length; absent: 2 ft or 600 mm."),
+      field("footing_outside", &SettingOut::footing_outside, Need::Optional,
+            "How far the footing reaches beyond the outer face, a length.", kZeroOrMore),
+      field("footing_inside", &SettingOut::footing_inside, Need::Optional,
+            "How far the footing reaches beyond the inner face, a length.", kZeroOrMore),
+      field("room", &SettingOut::room, Need::Optional,
+            "Longest leg of the square check that the lot has room for, a length; absent: the sides."),
+      field("line_weight", &SettingOut::line_weight, Need::Optional,
+            "Weight of the mason's line: lb/ft, g/m or N/m, such as 0.001 lb/ft.", kNameText),
+      field("line_pull", &SettingOut::line_pull, Need::Optional, "How hard the line is pulled: lb, N or kg, such as 20 lb.",
+            kNameText),
+      field("line_strength", &SettingOut::line_strength, Need::Optional, "The pull that breaks the line: lb, N or kg.", kNameText),
+      field("line_sag", &SettingOut::line_sag, Need::Optional,
+            "Greatest sag of the line between its supports, a length; absent: 1/32 in or 1 mm."),
+  };
+};
 
 template <>
 struct Table<Ground> {

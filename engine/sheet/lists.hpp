@@ -8,6 +8,9 @@ namespace stringcourse::sheet {
 [[nodiscard]] Table opening_schedule(const Context& context);
 [[nodiscard]] Table saw_table(const Context& context);
 [[nodiscard]] Table gauge_rod_table(const Context& context);
+/// The setting-out card: what the tape must read, the square check at each corner, kerfs of the boards, the line of each
+/// side. No lines where the job asks for no setting out.
+[[nodiscard]] Table setting_out_table(const Context& context);
 /// Dowels before the pour, by side: running distance, offset, the cells of courses 1 and 2. No lines without bars.
 [[nodiscard]] Table dowel_table(const Context& context);
 [[nodiscard]] Table lead_table(const Context& context);

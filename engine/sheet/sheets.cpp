@@ -13,7 +13,7 @@
 namespace stringcourse::sheet {
 namespace {
 
-enum class Sort { Summary, Sides, Notes, Dowels, FoundPlan, Found, BedProfile, CoursePlan, Strip, Elevation, Openings, Saw, GaugeRod, Leads };
+enum class Sort { Summary, Sides, Notes, SettingOut, Dowels, FoundPlan, Found, BedProfile, CoursePlan, Strip, Elevation, Openings, Saw, GaugeRod, Leads };
 
 // One sheet before it is drawn: light enough to list a school's hundreds.
 struct Entry {
@@ -27,7 +27,7 @@ struct Entry {
 
 // The lists are laid out once; their sheets show parts of them.
 struct Lists {
-  Table sides, notes, dowels, found, openings, saw, rod, leads;
+  Table sides, notes, setting_out, dowels, found, openings, saw, rod, leads;
   std::string saw_note;
   const Table* of(Sort sort) const {
     switch (sort) {
@@ -35,6 +35,7 @@ struct Lists {
       case Sort::Notes: return &notes;
       case Sort::Found: return &found;
       case Sort::Dowels: return &dowels;
+      case Sort::SettingOut: return &setting_out;
       case Sort::Openings: return &openings;
       case Sort::Saw: return &saw;
       case Sort::GaugeRod: return &rod;
@@ -150,7 +151,7 @@ void number_names(std::vector<Entry>& entries) {
 }
 
 Lists lists_of(const Context& context) {
-  return {side_sizes_table(context, context.page.drawing.width(), kText), notes_table(context), dowel_table(context), found_table(context), opening_schedule(context), saw_table(context), gauge_rod_table(context),
+  return {side_sizes_table(context, context.page.drawing.width(), kText), notes_table(context), setting_out_table(context), dowel_table(context), found_table(context), opening_schedule(context), saw_table(context), gauge_rod_table(context),
           lead_table(context), saw_note(context)};
 }
 
@@ -167,6 +168,7 @@ std::vector<Entry> list_sheets(const Context& context, const Lists& lists) {
                               .scale = scale_of_summary(context)}};
   if (context.building.walls.size() > kSidesOnSummary) list_table(entries, context, lists.sides, Sort::Sides, "sides");
   list_table(entries, context, lists.notes, Sort::Notes, "notes");
+  list_table(entries, context, lists.setting_out, Sort::SettingOut, "setting-out");
   list_table(entries, context, lists.dowels, Sort::Dowels, "dowels");
   list_found(entries, context, lists.found);
   list_course(entries, context, 1);
@@ -201,6 +203,7 @@ Group draw_list(const Context& context, const Table& table, const Entry& entry, 
 
 std::string note_of(const Context& context, const Lists& lists, Sort sort) {
   if (sort == Sort::Saw) return lists.saw_note;
+  if (sort == Sort::SettingOut) return std::string(context.words.card_note);
   if (sort == Sort::Dowels) return std::string(context.words.dowel_note);
   if (sort == Sort::GaugeRod) return std::string(context.words.rod_note);
   if (sort == Sort::Leads) return std::string(context.words.lead_note);
@@ -220,6 +223,7 @@ Group draw_entry(const Context& context, const Lists& lists, const Entry& entry)
     case Sort::Sides:
     case Sort::Notes:
     case Sort::Found:
+    case Sort::SettingOut:
     case Sort::Dowels:
     case Sort::Openings:
     case Sort::Saw:
@@ -250,6 +254,7 @@ std::string caution_of(const Words& words, Sort sort) {
     case Sort::Leads: return chosen("limited-access-zone", words.caution_general);
     case Sort::Summary:
     case Sort::Sides:
+    case Sort::SettingOut:
     case Sort::FoundPlan:
     case Sort::Found:
     case Sort::Notes: return chosen("engineer", words.caution_general);

@@ -8,6 +8,7 @@
 
 #include "bond/layout.hpp"
 #include "ground/as_found.hpp"
+#include "setout/boards.hpp"
 #include "sheet/display.hpp"
 #include "sheet/words.hpp"
 #include "steel/dowels.hpp"
@@ -20,6 +21,8 @@ struct SheetWords {
   std::string name, notes, issued, drawn_by;
   std::vector<Finding> findings;     // all findings of the answer; empty: those of the building
   const Words* language = &kEnglish;
+  const SettingOut* setting_out = nullptr;                       // none: no setting-out card
+  const std::vector<setout::SideBoards>* boards = nullptr;
   const std::vector<steel::Dowel>* dowels = nullptr;             // none: no list of them
   const std::vector<steel::FoundDowel>* found_dowels = nullptr;  // none: nothing was read
   const ground::AsFound* found = nullptr;  // what readings say; none: no sheets of it

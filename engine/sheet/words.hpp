@@ -35,6 +35,9 @@ struct Words {
       rod_top, rod_lintel, rod_bond_beam, rod_course, rod_note, use_door, use_overhead, use_window, use_plain,
       lead_units_heading, lead_course, lead_note, corner, schedule_note, wide, high, from_named, packed, packed_each_side, packed_head;
   // The ground as found
+  std::string_view title_setting_out, card_what, card_wanted, card_says, card_read, card_tapes, card_side, card_diagonal, card_squares,
+      card_slip, card_boards, card_line, card_sag, card_supports, card_no_support, card_pull_without, card_too_much, card_note,
+      kerf_footing_outside, kerf_outer_face, kerf_dowel_line, kerf_inner_face, kerf_footing_inside;
   std::string_view title_dowels, dowel, dowel_at, dowel_off_face, dowel_cell, dowel_other_wall, dowel_unit, dowel_note, dowel_lap_note,
       found_dowels, found_off;
   std::string_view title_found_plan, title_found, title_bed_profile, found_what, found_read, found_against, found_says,

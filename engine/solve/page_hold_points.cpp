@@ -40,6 +40,7 @@ void add_pour(const Answer& answer, std::vector<Lack>& lacks) {
   if (!answer.job.steel.bars) {
     lacks.push_back({HoldPoint::Pour, "No upright bars are asked for: size and spacing come from your drawings, the local code or an engineer.", "/steel"});
   }
+  if (!answer.job.setting_out) lacks.push_back({HoldPoint::Pour, "Boards, footing and line are not said (setting_out in the job): no setting-out card is printed.", ""});
   if (answer.found.tape.lines.empty()) {
     lacks.push_back({HoldPoint::Pour, "Lines and boards: no readings of sides and diagonals yet.", "/readings"});
   }

@@ -15,6 +15,7 @@ sheet::SheetWords sheet_words(const Answer& answer) {
   words.findings = answer.findings;
   if (!answer.job.readings.empty()) words.found = &answer.found, words.found_dowels = &answer.found_dowels;
   words.dowels = &answer.dowels;
+  if (answer.job.setting_out) words.setting_out = &*answer.job.setting_out, words.boards = &answer.boards;
   return words;
 }
 

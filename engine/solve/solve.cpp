@@ -100,6 +100,7 @@ std::expected<Answer, Refusals> solve(const Job& job, const Wishes& wishes, bond
   std::ranges::copy(findings_of(answer.building, answer.layout), std::back_inserter(answer.findings));
   answer.found = ground::as_found(job, answer.building, answer.layout);
   std::ranges::copy(answer.found.findings, std::back_inserter(answer.findings));
+  answer.boards = setout::boards_of(job, answer.building);
   look_at_dowels(answer);
   sort_stably(answer.findings, [](const Finding& a, const Finding& b) {
     return a.hold_point != b.hold_point ? a.hold_point < b.hold_point : a.place < b.place;

@@ -10,6 +10,7 @@
 #include "ground/as_found.hpp"
 #include "job/job.hpp"
 #include "job/trouble.hpp"
+#include "setout/boards.hpp"
 #include "steel/dowels.hpp"
 #include "walls/building.hpp"
 
@@ -40,6 +41,7 @@ struct Answer {
   Building building;
   Layout layout;
   ground::AsFound found;           // what the job's readings say
+  std::vector<setout::SideBoards> boards;
   std::vector<steel::Dowel> dowels;
   std::vector<steel::FoundDowel> found_dowels;
   std::vector<Finding> findings;   // sorted by hold point, then place

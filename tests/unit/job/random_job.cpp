@@ -32,6 +32,12 @@ class JobMaker {
     job.openings = some<Opening>([&] { return opening(); });
     job.control_joints = control_joints();
     job.steel = steel();
+    job.setting_out = perhaps<SettingOut>([&] {
+      const auto force = [&] { return perhaps<std::string>([&] { return std::to_string(1 + dice_.below(90)) + (dice_.heads() ? " lb" : " N"); }); };
+      const auto kerf = perhaps_length();
+      return SettingOut{perhaps_length(), kerf, kerf ? std::nullopt : perhaps<Length>([] { return Length::inches(3); }), perhaps_length(), perhaps_length(),
+                        perhaps<std::string>([&] { return "0.00" + std::to_string(1 + dice_.below(9)) + " lb/ft"; }), force(), force(), perhaps_length()};
+    });
     job.ground = perhaps<Ground>([&] { return ground(); });
     job.readings = some<Reading>([&] { return reading(); });
     return job;
@@ -252,6 +258,7 @@ Job full_job() {
        .sill_course = 5}};
   job.control_joints = {JointRule::Uk, {{"front", place}}};
   job.steel = {Bars{"#5", Grout::Fine, true, true, true, 48 * inch, {{"front", place}}}, {6, 12}, 2, true, {6, 12}, 24 * inch};
+  job.setting_out = {4 * inch, 24 * inch, 4 * inch, 4 * inch, feet(12).length, "0.001 lb/ft", "20 lb", "160 lb", inch};
   job.ground = {TapeMake::ClassTwo, inch, inch, "A", true};
   job.readings = {{.id = "1", .when = "noon", .by = "K. O.", .tape = TapeReading{"A", "B", feet(28).length}, .note = "cold"},
                   {.id = "2", .rod = RodReading{"1", "A", 50 * inch, "front", "A", inch, Surface::Floor}},

@@ -141,6 +141,7 @@ export interface StringcourseJob {
   readonly openings?: Opening[];
   readonly control_joints?: ControlJoints;
   readonly steel?: Steel;
+  readonly setting_out?: SettingOut;
   readonly ground?: Ground;
   /**
    * What was measured on site, in order. Entries are never changed or taken out: a wrong one is struck by a later one.
@@ -678,6 +679,47 @@ export interface Place3 {
    * The edge measured to: the one nearer to that corner or farther from it; absent: near.
    */
   readonly to?: "near" | "far";
+}
+/**
+ * What the setting-out card needs.
+ */
+export interface SettingOut {
+  /**
+   * How far beyond the outer faces the batter boards stand, a length; absent: 4 ft or 1200 mm.
+   */
+  readonly boards_off?: string;
+  /**
+   * From a board's outer end to the outer face line, a length; absent: 2 ft or 600 mm.
+   */
+  readonly first_kerf?: string;
+  /**
+   * How far the footing reaches beyond the outer face, a length.
+   */
+  readonly footing_outside?: string;
+  /**
+   * How far the footing reaches beyond the inner face, a length.
+   */
+  readonly footing_inside?: string;
+  /**
+   * Longest leg of the square check that the lot has room for, a length; absent: the sides.
+   */
+  readonly room?: string;
+  /**
+   * Weight of the mason's line: lb/ft, g/m or N/m, such as 0.001 lb/ft.
+   */
+  readonly line_weight?: string;
+  /**
+   * How hard the line is pulled: lb, N or kg, such as 20 lb.
+   */
+  readonly line_pull?: string;
+  /**
+   * The pull that breaks the line: lb, N or kg.
+   */
+  readonly line_strength?: string;
+  /**
+   * Greatest sag of the line between its supports, a length; absent: 1/32 in or 1 mm.
+   */
+  readonly line_sag?: string;
 }
 /**
  * How well things are measured, and what the first course may do.

@@ -51,7 +51,7 @@ test("the engine takes every entry that the page makes", async () => {
   const kiln = readJson(example("kiln-house")) ?? {};
   fc.assert(
     fc.property(fc.array(kEntry, { minLength: 1, maxLength: 8 }), (entries) => {
-      let job = kiln;
+      let job: Json = kiln;
       entries.forEach((entry, index) => {
         job = withReading(job, entry, { id: `r${index}`, when: "now", by: "K" });
       });

@@ -1,0 +1,112 @@
+#include <algorithm>
+
+#include "measure/force.hpp"
+#include "setout/boards.hpp"
+#include "setout/line.hpp"
+#include "setout/marks.hpp"
+#include "sheet/lists.hpp"
+
+namespace stringcourse::sheet {
+namespace {
+
+using setout::KerfKind;
+
+const std::string& corner_name(const Context& context, int corner) {
+  return context.building.corners[static_cast<std::size_t>(corner)].name;
+}
+
+std::string_view kerf_name(const Words& words, KerfKind kind) {
+  switch (kind) {
+    case KerfKind::FootingOutside: return words.kerf_footing_outside;
+    case KerfKind::OuterFace: return words.kerf_outer_face;
+    case KerfKind::DowelLine: return words.kerf_dowel_line;
+    case KerfKind::InnerFace: return words.kerf_inner_face;
+    case KerfKind::FootingInside: return words.kerf_footing_inside;
+  }
+  return {};
+}
+
+void add_tapes(Table& table, const Context& context) {
+  const Words& words = context.words;
+  table.add_heading(std::string(words.card_tapes));
+  for (const setout::ExpectedTape& tape : setout::expected_tapes(context.building)) {
+    table.add_row({"", corner_name(context, tape.from) + " - " + corner_name(context, tape.to), both_forms(tape.length, context.tape()),
+                   std::string(tape.side ? words.card_side : words.card_diagonal), ""});
+  }
+}
+
+void add_squares(Table& table, const Context& context) {
+  const Words& words = context.words;
+  const auto checks = setout::square_checks(context.building, context.job.setting_out->room);
+  if (checks.empty()) return;
+  table.add_heading(std::string(words.card_squares));
+  for (const setout::SquareCheck& check : checks) {
+    const std::string legs = tape_text(check.leg_a, context.tape()) + ", " + tape_text(check.leg_b, context.tape()) + ", " + tape_text(check.hypotenuse, context.tape());
+    table.add_row({"", corner_name(context, check.corner), legs, fill_in(words.card_slip, {tape_text(setout::tape_step(context.tape()), context.tape()), tape_text(check.slip_costs, context.tape())}), ""});
+  }
+}
+
+void add_boards(Table& table, const Context& context, const std::vector<setout::SideBoards>& boards) {
+  const Words& words = context.words;
+  for (const setout::SideBoards& side : boards) {
+    const Wall& wall = context.wall(side.wall);
+    table.add_heading(fill_in(words.card_boards, {wall.name, tape_text(side.beyond, context.tape()), wall.start_name, wall.end_name}));
+    for (const setout::Kerf& kerf : side.kerfs) {
+      table.add_row({"", std::string(kerf_name(words, kerf.kind)), both_forms(kerf.at, context.tape()), "", ""});
+    }
+  }
+}
+
+/// Micrometres are enough for a line's sag.
+Length length_of(double metres) { return Length::nanometres(static_cast<std::int64_t>(metres * 1e6 + 0.5) * 1000); }
+
+/// What rounds to nothing is "under 1/16\"".
+std::string sag_text(const Context& context, Length sag) {
+  const Length step = setout::tape_step(context.tape());
+  return rounded_to(sag, step) == Length() ? fill_in(context.words.found_under, {tape_text(step, context.tape())}) : tape_text(sag, context.tape());
+}
+
+std::string pounds(double newtons, Tape tape) {
+  const double number = tape == Tape::Inches ? newtons / 4.4482216152605 : newtons;
+  return number_text(static_cast<long long>(number + 0.5)) + (tape == Tape::Inches ? " lb" : " N");
+}
+
+void add_lines(Table& table, const Context& context) {
+  const Words& words = context.words;
+  const SettingOut& asked = *context.job.setting_out;
+  const auto force = [](const std::optional<std::string>& text, std::string_view otherwise) { return read_force(text ? std::string_view(*text) : otherwise).value_or(0); };
+  const setout::LineFacts line{read_line_weight(asked.line_weight ? std::string_view(*asked.line_weight) : "0.001 lb/ft").value_or(0),
+                               force(asked.line_pull, "20 lb"), asked.line_strength ? force(asked.line_strength, "") : 0};
+  if (line.weight <= 0 || line.pull <= 0) return;
+  const Length most = asked.line_sag.value_or(context.tape() == Tape::Inches ? Length::sixteenths(1).half_down() : Length::millimetres(1));
+  table.add_heading(fill_in(words.card_line, {pounds(line.pull, context.tape()), exact_text(most, context.tape())}));
+  for (const Wall& wall : context.building.walls) {
+    if (wall.interior) continue;
+    const setout::LineSpan span = setout::line_over(static_cast<double>(wall.actual.in_nanometres()) * 1e-9, line, static_cast<double>(most.in_nanometres()) * 1e-9);
+    const std::string supports = span.supports == 0 ? std::string(words.card_no_support)
+                                                    : fill_in(words.card_supports, {number_text(span.supports), tape_text(length_of(span.part), context.tape())});
+    std::string without = fill_in(words.card_pull_without, {pounds(span.pull_without, context.tape())});
+    if (span.bears == setout::LineSpan::Bears::No) without += std::string(words.card_too_much);
+    table.add_row({"", wall.name, fill_in(words.card_sag, {sag_text(context, length_of(span.sag))}), supports, span.supports == 0 ? std::string() : without});
+  }
+}
+
+}  // namespace
+
+Table setting_out_table(const Context& context) {
+  const Words& words = context.words;
+  Table table;
+  table.name = std::string(words.title_setting_out);
+  table.columns = {{"", 5}, {std::string(words.card_what), 16}, {std::string(words.card_wanted), 26}, {std::string(words.card_says), 33}, {std::string(words.card_read), 20}};
+  table.width = context.page.drawing.width();
+  table.height_of_text = kSmallText;
+  table.pencil_boxes = true;
+  if (context.job.setting_out == nullptr || context.job.boards == nullptr) return table;
+  add_tapes(table, context);
+  add_squares(table, context);
+  add_boards(table, context, *context.job.boards);
+  add_lines(table, context);
+  return table;
+}
+
+}  // namespace stringcourse::sheet
