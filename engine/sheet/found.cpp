@@ -182,6 +182,21 @@ void add_dowels(Table& table, const Context& context) {
   }
 }
 
+void add_fit(Table& table, const Context& context) {
+  if (context.job.fit == nullptr || context.building.walls.empty()) return;
+  const Words& words = context.words;
+  const ground::SlabFit& fit = *context.job.fit;
+  const auto towards = [&](Length way, std::string_view positive, std::string_view negative) {
+    return fill_in(way < Length() ? negative : positive, {tape_text(way < Length() ? -way : way, context.tape())});
+  };
+  table.add_heading(std::string(words.found_fit));
+  table.add_row({std::string(words.found_fit_shift), towards(fit.east, words.found_east, words.found_west), "", towards(fit.north, words.found_north, words.found_south)});
+  const Wall& side = context.wall(0);
+  const double way = fit.turn * static_cast<double>(side.actual.in_nanometres()) * 1e-9;
+  table.add_row({fill_in(words.found_fit_turn, {side.name}), signed_text(context, nanometres_of(way)), "", ""});
+  table.add_row({std::string(words.found_fit_room), signed_text(context, fit.room), signed_text(context, fit.room_before), ""});
+}
+
 }  // namespace
 
 Group draw_found_plan(const Context& context, const Area& room, Scale scale) {
@@ -208,6 +223,7 @@ Table found_table(const Context& context) {
   if (found.levels) add_levels(table, context, *found.levels);
   if (found.levels && found.levels->bed) add_bed(table, context, *found.levels);
   add_dowels(table, context);
+  add_fit(table, context);
   return table;
 }
 

@@ -8,6 +8,7 @@
 
 #include "bond/layout.hpp"
 #include "ground/as_found.hpp"
+#include "ground/slab_fit.hpp"
 #include "setout/boards.hpp"
 #include "sheet/display.hpp"
 #include "sheet/words.hpp"
@@ -25,6 +26,7 @@ struct SheetWords {
   const std::vector<setout::SideBoards>* boards = nullptr;
   const std::vector<steel::Dowel>* dowels = nullptr;             // none: no list of them
   const std::vector<steel::FoundDowel>* found_dowels = nullptr;  // none: nothing was read
+  const ground::SlabFit* fit = nullptr;                          // none: no edge was read
   const ground::AsFound* found = nullptr;  // what readings say; none: no sheets of it
 };
 

@@ -193,6 +193,29 @@ void write_found_dowel(JsonOut& out, const Building& building, const steel::Foun
   });
 }
 
+/// "5/8\" east, 1/2\" south"; "stays" where both are nothing on the tape.
+std::string fit_text(const ground::SlabFit& fit, Tape tape) {
+  std::string text;
+  const auto add = [&](Length way, std::string_view positive, std::string_view negative) {
+    const Length size = way < Length() ? -way : way;
+    if (rounded_to(size, tape == Tape::Inches ? Length::sixteenths(1) : Length::millimetres(1)) == Length()) return;
+    text += (text.empty() ? "" : ", ") + tape_text(size, tape) + " " + std::string(way < Length() ? negative : positive);
+  };
+  add(fit.east, "east", "west"), add(fit.north, "north", "south");
+  return text.empty() ? "stays" : text;
+}
+
+void write_fit(JsonOut& out, const Building& building, const ground::SlabFit& fit) {
+  out.object("fit", [&] {
+    out.field("text", fit_text(fit, building.tape));
+    write_length(out, "east", fit.east, building.tape);
+    write_length(out, "north", fit.north, building.tape);
+    out.field("turn_micrometres_in_a_metre", static_cast<std::int64_t>(fit.turn * 1e6 + (fit.turn < 0 ? -0.5 : 0.5)));
+    write_length(out, "room", fit.room, building.tape);
+    write_length(out, "room_before", fit.room_before, building.tape);
+  });
+}
+
 void write_cell(JsonOut& out, std::string_view key, const std::optional<steel::InCell>& cell) {
   if (!cell) return;
   out.object(key, [&] {
@@ -211,6 +234,7 @@ void write_ground(JsonOut& out, const Answer& answer) {
     out.list("dowels", [&] {
       for (const steel::FoundDowel& dowel : answer.found_dowels) write_found_dowel(out, building, dowel);
     });
+    if (answer.slab.fit) write_fit(out, building, *answer.slab.fit);
   });
 }
 

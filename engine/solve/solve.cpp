@@ -56,6 +56,19 @@ Length tape_doubt(const Job& job) {
   return Length::nanometres(static_cast<std::int64_t>(doubt * 1e9 + 0.5));
 }
 
+std::string signed_text(Length length, Tape tape) { return length < Length() ? "-" + tape_text(-length, tape) : tape_text(length, tape); }
+
+/// Where the building sits on the slab: too small a slab is said.
+void look_at_slab(Answer& answer) {
+  if (answer.job.readings.empty()) return;
+  const Tape tape = answer.building.tape;
+  answer.slab = steel::slab_room(answer.job, answer.building, answer.layout, ground::entries_that_count(answer.job, answer.building));
+  if (!answer.slab.fit || answer.slab.fit->room >= Length()) return;
+  answer.findings.push_back({"slab-too-small", "/readings",
+                             "However the building is shifted and turned, a face or a dowel lacks room on the slab: " + signed_text(answer.slab.fit->room, tape) + " at the best.",
+                             "edge readings and dowels (linear program)", HoldPoint::FirstCourse});
+}
+
 /// The dowels to be set, and what follows from those that were found.
 void look_at_dowels(Answer& answer) {
   const Building& building = answer.building;
@@ -102,6 +115,7 @@ std::expected<Answer, Refusals> solve(const Job& job, const Wishes& wishes, bond
   std::ranges::copy(answer.found.findings, std::back_inserter(answer.findings));
   answer.boards = setout::boards_of(job, answer.building);
   look_at_dowels(answer);
+  look_at_slab(answer);
   sort_stably(answer.findings, [](const Finding& a, const Finding& b) {
     return a.hold_point != b.hold_point ? a.hold_point < b.hold_point : a.place < b.place;
   });

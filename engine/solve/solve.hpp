@@ -12,6 +12,7 @@
 #include "job/trouble.hpp"
 #include "setout/boards.hpp"
 #include "steel/dowels.hpp"
+#include "steel/slab.hpp"
 #include "walls/building.hpp"
 
 namespace stringcourse {
@@ -44,6 +45,7 @@ struct Answer {
   std::vector<setout::SideBoards> boards;
   std::vector<steel::Dowel> dowels;
   std::vector<steel::FoundDowel> found_dowels;
+  steel::SlabRoom slab;
   std::vector<Finding> findings;   // sorted by hold point, then place
   std::vector<Offer> offers;       // sorted by what they save
   std::vector<FreePlaces> free_places;

@@ -5,6 +5,7 @@
 #include "measure/notation.hpp"
 #include "setout/places.hpp"
 #include "steel/dowels.hpp"
+#include "steel/slab.hpp"
 
 namespace stringcourse::steel {
 namespace {
@@ -42,26 +43,36 @@ Length room_across(const Wanted& wanted, Length off_face) {
   return inside - wanted.half_bar - wanted.rules.clearance;
 }
 
-/// Stretches of the wall where a bar has its clearance in both courses.
-std::vector<std::pair<Length, Length>> lawful_stretches(const Wanted& wanted) {
-  std::vector<std::pair<Length, Length>> stretches;
+/// Adds the cells of one course, narrowed by those of the other. Where the other has no unit (the other wall's corner
+/// unit) this course decides; such places are found from that course's own units.
+void add_stretches(std::vector<std::pair<Length, Length>>& stretches, const Wanted& wanted, int course, int other) {
   const Series& series = wanted.building.series_of(wanted.building.walls[static_cast<std::size_t>(wanted.wall)]);
   const Length off = wanted.half_bar + wanted.rules.clearance;
-  for (const Run& run : setout::runs_in(wanted.layout, wanted.wall, 1)) {
+  for (const Run& run : setout::runs_in(wanted.layout, wanted.wall, course)) {
     for (const Piece& piece : setout::pieces_of(wanted.layout, run)) {
       for (const CellSpan& cell : setout::cells_of(series, piece)) {
         const Length start = piece.start.nearest_nanometre();
         Length from = start + cell.from + off, to = start + cell.to - off;
-        if (courses_looked_at(wanted.building) > 1) {
-          const Length middle = from + (to - from).half_down();
-          const auto above = cell_at(wanted.building, wanted.layout, wanted.wall, 2, middle);
-          if (above) from = std::max(from, above->near + off), to = std::min(to, above->far - off);
-          else if (unit_at(wanted.layout, wanted.wall, 2, middle)) continue;
+        const Length middle = from + (to - from).half_down();
+        const bool both = other > 0 && unit_at(wanted.layout, wanted.wall, other, middle);
+        if (both && course > other) continue;  // found from the lower course
+        if (both) {
+          const auto above = cell_at(wanted.building, wanted.layout, wanted.wall, other, middle);
+          if (!above) continue;
+          from = std::max(from, above->near + off), to = std::min(to, above->far - off);
         }
         if (from <= to) stretches.emplace_back(from, to);
       }
     }
   }
+}
+
+/// Stretches of the wall where a bar has its clearance in both courses.
+std::vector<std::pair<Length, Length>> lawful_stretches(const Wanted& wanted) {
+  std::vector<std::pair<Length, Length>> stretches;
+  const bool two = courses_looked_at(wanted.building) > 1;
+  add_stretches(stretches, wanted, 1, two ? 2 : 0);
+  if (two) add_stretches(stretches, wanted, 2, 1);
   return stretches;
 }
 
@@ -121,6 +132,21 @@ DowelRules dowel_rules(const Job& job, const Building& building) {
   rules.lap = job.steel.dowel_lap;
   rules.bend_high_most = building.courses.empty() ? Length() : building.courses[0].unit_height;
   return rules;
+}
+
+std::optional<LawfulPlace> nearest_lawful(const Building& building, const Layout& layout, const DowelRules& rules, int wall, Length along) {
+  const Length half_bar = building.bars ? building.bars->diameter.half_down() : Length();
+  const Wanted wanted{building, layout, rules, half_bar, wall};
+  const Series& series = building.series_of(building.walls[static_cast<std::size_t>(wall)]);
+  const Length off = series.face_shell + half_bar + rules.clearance;
+  std::optional<LawfulPlace> best;
+  Length best_way;
+  for (const auto& [from, to] : lawful_stretches(wanted)) {
+    const Length way = along < from ? from - along : along > to ? along - to : Length();
+    if (best && way >= best_way) continue;
+    best = LawfulPlace{from, to, off, series.thickness - off}, best_way = way;
+  }
+  return best;
 }
 
 std::vector<FoundDowel> dowels_found(const Job& job, const Building& building, const Layout& layout, const std::vector<bool>& counts, Length doubt) {

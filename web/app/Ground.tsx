@@ -9,7 +9,7 @@ import { ask } from "./solving";
 import { history, job, readOnly, shown, sides } from "./state";
 
 type Ground = NonNullable<Answer["ground"]>;
-type Kind = "tape" | "rod" | "dowel";
+type Kind = "tape" | "rod" | "dowel" | "edge";
 
 const kind = signal<Kind>("tape");
 const refused = signal("");
@@ -32,22 +32,25 @@ async function send(event: Event): Promise<void> {
   const form = event.currentTarget as HTMLFormElement;
   const typed = (name: string): string => String(new FormData(form).get(name) ?? "");
   const entry =
-    kind.value === "dowel"
-      ? ({ kind: "dowel", on: typed("on"), at: typed("value"), offFace: typed("off") } as const)
-      : kind.value === "tape"
-        ? ({ kind: "tape", from: typed("from"), to: typed("to"), length: typed("value") } as const)
-        : ({
-            kind: "rod",
-            setup: typed("setup"),
-            station: typed("station"),
-            rod: typed("value"),
-            on: typed("on"),
-            at: typed("at"),
-          } as const);
+    kind.value === "edge"
+      ? ({ kind: "edge", on: typed("on"), at: typed("value"), beyond: typed("off") } as const)
+      : kind.value === "dowel"
+        ? ({ kind: "dowel", on: typed("on"), at: typed("value"), offFace: typed("off") } as const)
+        : kind.value === "tape"
+          ? ({ kind: "tape", from: typed("from"), to: typed("to"), length: typed("value") } as const)
+          : ({
+              kind: "rod",
+              setup: typed("setup"),
+              station: typed("station"),
+              rod: typed("value"),
+              on: typed("on"),
+              at: typed("at"),
+            } as const);
   const whats = {
     tape: `${typed("from")} – ${typed("to")}`,
     rod: typed("station"),
     dowel: `${typed("on")} ${typed("value")}`,
+    edge: `${typed("on")} ${typed("value")}`,
   };
   const what = whats[kind.value];
   refused.value = (await enter(entry, by.value, what)) ?? "";
@@ -110,13 +113,19 @@ function EntryForm() {
   return (
     <form class="entry" onSubmit={(event) => void send(event)} aria-label={words.ground.enter}>
       <fieldset class="choice" aria-label={words.ground.kind}>
-        {(["tape", "rod", "dowel"] as const).map((one) => (
+        {(["tape", "rod", "dowel", "edge"] as const).map((one) => (
           <button type="button" key={one} aria-pressed={kind.value === one} onClick={() => (kind.value = one)}>
             {words.ground.kinds[one]}
           </button>
         ))}
       </fieldset>
-      {kind.value === "dowel" ? (
+      {kind.value === "edge" ? (
+        <div class="fields" key="edge">
+          <Choice name="on" label={words.ground.on} options={sides.value.map((side) => side.name)} chosen="" />
+          <Field name="value" label={words.ground.at} required />
+          <Field name="off" label={words.ground.beyond} required />
+        </div>
+      ) : kind.value === "dowel" ? (
         <div class="fields" key="dowel">
           <Choice name="on" label={words.ground.on} options={sides.value.map((side) => side.name)} chosen="" />
           <Field name="value" label={words.ground.dowelAt} required />
@@ -242,6 +251,15 @@ function Pegs(props: { readonly tape: Ground["tape"] }) {
   );
 }
 
+function Fit(props: { readonly fit: NonNullable<Ground["fit"]> }) {
+  const { fit } = props;
+  return (
+    <p class="result">
+      <strong>{words.ground.fit}</strong> {words.ground.fitText(fit.text, fit.room.text, fit.room_before.text)}
+    </p>
+  );
+}
+
 function Bed(props: { readonly bed: NonNullable<NonNullable<Ground["levels"]>["bed"]> }) {
   const { bed } = props;
   return (
@@ -307,6 +325,7 @@ export function Ground() {
           <EntryForm />
           {now !== undefined && now.tape.lines.length > 0 ? <Pegs tape={now.tape} /> : null}
           {now?.levels?.bed === undefined ? null : <Bed bed={now.levels.bed} />}
+          {now?.fit === undefined ? null : <Fit fit={now.fit} />}
           <Log />
         </div>
       </div>

@@ -19,6 +19,7 @@ export type Entry =
       readonly at: string;
     }
   | { readonly kind: "dowel"; readonly on: string; readonly at: string; readonly offFace: string }
+  | { readonly kind: "edge"; readonly on: string; readonly at: string; readonly beyond: string }
   | { readonly kind: "strike"; readonly id: string };
 
 function bodyOf(entry: Entry): Json {
@@ -31,6 +32,8 @@ function bodyOf(entry: Entry): Json {
     }
     case "dowel":
       return { dowel: { on: entry.on, at: entry.at.trim(), off_face: entry.offFace.trim() } };
+    case "edge":
+      return { edge: { on: entry.on, at: entry.at.trim(), beyond: entry.beyond.trim() } };
     case "strike":
       return { strike: entry.id };
   }

@@ -174,8 +174,8 @@ export const english = {
     lead: "Tape the pegs and read the rod: the engine says which peg to move how far, and how thick the first bed will be. Readings are never changed; a wrong one is struck and entered anew.",
     enter: "Enter a reading",
     kind: "What was read",
-    kinds: { tape: "Tape", rod: "Rod or water level", dowel: "Dowel" } as Readonly<
-      Record<"tape" | "rod" | "dowel", string>
+    kinds: { tape: "Tape", rod: "Rod or water level", dowel: "Dowel", edge: "Slab edge" } as Readonly<
+      Record<"tape" | "rod" | "dowel" | "edge", string>
     >,
     short: { tape: "tape", rod: "rod", dowel: "dowel", edge: "edge" } as Readonly<Record<string, string>>,
     from: "from corner",
@@ -195,7 +195,12 @@ export const english = {
       tape: "Outer corner to outer corner. Four sides and two diagonals show a wrong reading; every line twice shows which.",
       rod: "Read one point called datum in the first set-up. Corners by their names; other points of the bearing with side and distance.",
       dowel: "Hook the tape on the side's start corner and read every dowel from there.",
-    } as Readonly<Record<"tape" | "rod" | "dowel", string>>,
+      edge: "How far the slab reaches beyond the outer face line; minus where it stops short. Two places on each side at least.",
+    } as Readonly<Record<"tape" | "rod" | "dowel" | "edge", string>>,
+    beyond: "beyond the face line",
+    fit: "On the slab:",
+    fitText: (shift: string, room: string, before: string): string =>
+      `shift the building ${shift}. Faces and dowels then have ${room} of room at the tightest place, ${before} as planned.`,
     none: "Nothing is read yet.",
     log: "Readings, newest first",
     strike: "Strike",

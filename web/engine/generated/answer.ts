@@ -378,6 +378,23 @@ export interface StringcourseAnswer {
       readonly action: "stands" | "cannot-tell" | "lap-apart" | "bend" | "cut-and-replace";
       readonly text: string;
     }[];
+    /**
+     * where the building sits on the slab; absent without edge readings
+     */
+    readonly fit?: {
+      /**
+       * the shift; east is right on the plan, north up
+       */
+      readonly text: string;
+      readonly east: Length23;
+      readonly north: Length;
+      /**
+       * to the left
+       */
+      readonly turn_micrometres_in_a_metre: number;
+      readonly room: Length24;
+      readonly room_before: Length25;
+    };
   };
   /**
    * Where dowels must stand before the pour. A cell is missing where the other side's corner unit stands.
@@ -385,8 +402,8 @@ export interface StringcourseAnswer {
   readonly dowels: {
     readonly side: string;
     readonly number: number;
-    readonly at: Length23;
-    readonly off_face: Length24;
+    readonly at: Length26;
+    readonly off_face: Length27;
     readonly first_course?: {
       /**
        * number along the side
@@ -445,7 +462,7 @@ export interface StringcourseAnswer {
     readonly bars: {
       readonly size: string;
       readonly count: number;
-      readonly total: Length25;
+      readonly total: Length28;
     };
   };
   readonly saw_list: {
@@ -878,7 +895,7 @@ export interface Length22 {
   readonly nm: number;
 }
 /**
- * centre, from the outer face at the side's start
+ * shift of the plan's middle
  */
 export interface Length23 {
   /**
@@ -891,7 +908,7 @@ export interface Length23 {
   readonly nm: number;
 }
 /**
- * centre, in from the outer face
+ * least room of faces and dowels after it; below zero: missing
  */
 export interface Length24 {
   /**
@@ -904,9 +921,48 @@ export interface Length24 {
   readonly nm: number;
 }
 /**
- * without laps, dowels and hooks
+ * as planned
  */
 export interface Length25 {
+  /**
+   * exact, in the job's tape
+   */
+  readonly text: string;
+  /**
+   * the same, whole nanometres
+   */
+  readonly nm: number;
+}
+/**
+ * centre, from the outer face at the side's start
+ */
+export interface Length26 {
+  /**
+   * exact, in the job's tape
+   */
+  readonly text: string;
+  /**
+   * the same, whole nanometres
+   */
+  readonly nm: number;
+}
+/**
+ * centre, in from the outer face
+ */
+export interface Length27 {
+  /**
+   * exact, in the job's tape
+   */
+  readonly text: string;
+  /**
+   * the same, whole nanometres
+   */
+  readonly nm: number;
+}
+/**
+ * without laps, dowels and hooks
+ */
+export interface Length28 {
   /**
    * exact, in the job's tape
    */

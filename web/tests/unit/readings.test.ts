@@ -27,6 +27,12 @@ const kEntry: fc.Arbitrary<Entry> = fc.oneof(
     at: fc.constant(`52"`),
     offFace: fc.constant(`3 3/4"`),
   }),
+  fc.record({
+    kind: fc.constant("edge" as const),
+    on: fc.constant("CD"),
+    at: fc.constant(`9'`),
+    beyond: fc.constantFrom(`2"`, `-1/2"`),
+  }),
   fc.record({ kind: fc.constant("strike" as const), id: fc.constantFrom("r0", "r1", "r2") }),
 );
 

@@ -1,0 +1,69 @@
+#include "ground/slab_fit.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+#include "ground/max_margin.hpp"
+
+namespace stringcourse::ground {
+namespace {
+
+double metres(Length length) { return static_cast<double>(length.in_nanometres()) * 1e-9; }
+/// Towards minus infinity: rooms are never told larger than they are by more than the solver's own 1e-9.
+Length down(double value) { return Length::nanometres(static_cast<std::int64_t>(std::floor(value * 1e9))); }
+Length nearest(double value) { return Length::nanometres(static_cast<std::int64_t>(std::floor(value * 1e9 + 0.5))); }
+
+struct Frame {
+  Spot middle;
+  double size = 1;  // farthest clearance from the middle
+};
+
+Frame frame_of(const std::vector<Clearance>& clearances) {
+  Frame frame;
+  double west = clearances[0].at.x, east = west, south = clearances[0].at.y, north = south;
+  for (const Clearance& one : clearances) {
+    west = std::min(west, one.at.x), east = std::max(east, one.at.x);
+    south = std::min(south, one.at.y), north = std::max(north, one.at.y);
+  }
+  frame.middle = {(west + east) / 2, (south + north) / 2};
+  const double x = (east - west) / 2, y = (north - south) / 2;
+  frame.size = std::max(1.0, std::sqrt(x * x + y * y));
+  return frame;
+}
+
+}  // namespace
+
+double greatest_turn(double size) { return std::sqrt(2 * metres(Length::sixty_fourths(1)) / size); }
+
+SlabFit best_fit(const std::vector<Clearance>& clearances, Length farthest) {
+  const Frame frame = frame_of(clearances);
+  // Unknowns: shift east, shift north, and turn times size, so that all three are lengths. In units of `farthest`.
+  const double unit = std::max(metres(farthest), 1e-3);
+  std::vector<Limit> limits;
+  for (const Clearance& one : clearances) {
+    const double x = (one.at.x - frame.middle.x) / frame.size, y = (one.at.y - frame.middle.y) / frame.size;
+    // A turn t moves the place by (-t y, t x).
+    limits.push_back({{one.direction.x, one.direction.y, -y * one.direction.x + x * one.direction.y}, 1, metres(one.room) / unit});
+  }
+  const double turn_most = greatest_turn(frame.size) * frame.size / unit;
+  for (const double sign : {1.0, -1.0}) {
+    limits.push_back({{sign, 0, 0}, 0, 1});
+    limits.push_back({{0, sign, 0}, 0, 1});
+    limits.push_back({{0, 0, sign}, 0, turn_most});
+  }
+  SlabFit fit;
+  fit.room_before = clearances[0].room;
+  for (const Clearance& one : clearances) fit.room_before = std::min(fit.room_before, one.room);
+  const auto best = best_margin(limits);
+  fit.room = fit.room_before;
+  if (!best) return fit;
+  fit.east = nearest(best->x[0] * unit), fit.north = nearest(best->x[1] * unit);
+  fit.turn = best->x[2] * unit / frame.size;
+  fit.room = down(best->margin * unit);
+  for (const int number : best->binding) {
+    if (number < static_cast<int>(clearances.size())) fit.tight.push_back(number);
+  }
+  return fit;
+}
+
+}  // namespace stringcourse::ground

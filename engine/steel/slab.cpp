@@ -1,0 +1,77 @@
+#include "steel/slab.hpp"
+
+#include <algorithm>
+
+#include "ground/as_found.hpp"
+
+namespace stringcourse::steel {
+namespace {
+
+constexpr Length kFarOut = Length::inches(1);
+
+double metres(Length length) { return static_cast<double>(length.in_nanometres()) * 1e-9; }
+
+/// Unit steps in plan: along a wall, and out of the building.
+struct Ways {
+  ground::Spot along, outward;
+};
+
+Ways ways_of(Heading heading) {
+  switch (heading) {
+    case Heading::West: return {{-1, 0}, {0, -1}};
+    case Heading::North: return {{0, 1}, {-1, 0}};
+    case Heading::East: return {{1, 0}, {0, 1}};
+    case Heading::South: return {{0, -1}, {1, 0}};
+  }
+  return {};
+}
+
+ground::Spot reversed(const ground::Spot& way) { return {-way.x, -way.y}; }
+
+void add(SlabRoom& room, ground::Spot at, ground::Spot direction, Length left, RoomOf of) {
+  room.clearances.push_back({at, direction, left});
+  room.of.push_back(of);
+}
+
+ground::Spot spot(const Wall& wall, Length along, Length depth) {
+  const PlanPoint point = plan_point(wall, along, depth);
+  return {metres(point.x), metres(point.y)};
+}
+
+void add_dowel(SlabRoom& room, const Building& building, const Layout& layout, const DowelRules& rules, const ground::WallPlace& place, Length off_face, std::size_t entry) {
+  const auto lawful = nearest_lawful(building, layout, rules, place.wall, place.along);
+  if (!lawful) return;
+  // One that is far out is bent or replaced whatever the building does: it must not drag it along.
+  const Length worst = std::min({place.along - lawful->from, lawful->to - place.along, off_face - lawful->shallow, lawful->deep - off_face});
+  if (worst < -kFarOut) return;
+  const Wall& wall = building.walls[static_cast<std::size_t>(place.wall)];
+  const Ways ways = ways_of(wall.heading);
+  const ground::Spot at = spot(wall, place.along, off_face);
+  const RoomOf of{entry, false};
+  add(room, at, ways.along, place.along - lawful->from, of), add(room, at, reversed(ways.along), lawful->to - place.along, of);
+  add(room, at, reversed(ways.outward), off_face - lawful->shallow, of), add(room, at, ways.outward, lawful->deep - off_face, of);
+  ++room.dowels;
+}
+
+}  // namespace
+
+SlabRoom slab_room(const Job& job, const Building& building, const Layout& layout, const std::vector<bool>& counts) {
+  SlabRoom room;
+  const DowelRules rules = dowel_rules(job, building);
+  bool edges = false;
+  for (std::size_t k = 0; k < job.readings.size(); ++k) {
+    const Reading& reading = job.readings[k];
+    if (!counts[k] || (!reading.edge && !reading.dowel)) continue;
+    const auto place = reading.edge ? ground::wall_place(building, reading.edge->on, reading.edge->from, reading.edge->at)
+                                    : ground::wall_place(building, reading.dowel->on, reading.dowel->from, reading.dowel->at);
+    if (!place) continue;
+    const Wall& wall = building.walls[static_cast<std::size_t>(place->wall)];
+    if (reading.edge) add(room, spot(wall, place->along, Length()), ways_of(wall.heading).outward, reading.edge->beyond, {k, true});
+    else if (building.bars) add_dowel(room, building, layout, rules, *place, reading.dowel->off_face, k);
+    edges = edges || reading.edge.has_value();
+  }
+  if (edges) room.fit = ground::best_fit(room.clearances, building.tape == Tape::Inches ? Length::inches(12) : Length::millimetres(300));
+  return room;
+}
+
+}  // namespace stringcourse::steel

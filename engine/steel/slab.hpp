@@ -1,0 +1,35 @@
+#pragma once
+// The room that the building has on the slab: from its outer faces to the slab's edges, and round every dowel in a cell.
+#include <optional>
+#include <vector>
+
+#include "ground/slab_fit.hpp"
+#include "steel/dowels.hpp"
+
+namespace stringcourse::steel {
+
+/// What one clearance is of.
+struct RoomOf {
+  std::size_t entry = 0;  // of Job::readings
+  bool edge = false;      // else a dowel
+};
+
+struct SlabRoom {
+  std::vector<ground::Clearance> clearances;
+  std::vector<RoomOf> of;
+  std::optional<ground::SlabFit> fit;  // none without edge readings
+  int dowels = 0;                      // dowels that take part: those no more than 1 in out of a lawful place
+};
+
+/// Edge readings as rooms of the outer faces, dowel readings as rooms of the nearest cell that holds a bar's clearance in
+/// courses 1 and 2, four each. The building may move 12 in (300 mm) at most.
+[[nodiscard]] SlabRoom slab_room(const Job& job, const Building& building, const Layout& layout, const std::vector<bool>& counts);
+
+/// The nearest stretch of the wall's line in which a bar has its clearance in courses 1 and 2, and where across it may be.
+struct LawfulPlace {
+  Length from, to;          // along
+  Length shallow, deep;     // in from the outer face
+};
+[[nodiscard]] std::optional<LawfulPlace> nearest_lawful(const Building& building, const Layout& layout, const DowelRules& rules, int wall, Length along);
+
+}  // namespace stringcourse::steel
