@@ -9,6 +9,14 @@ using namespace ground;
 std::int64_t thousandths(double value) { return static_cast<std::int64_t>(value * 1000 + (value < 0 ? -0.5 : 0.5)); }
 Length from_metres(double value) { return Length::nanometres(static_cast<std::int64_t>(value * 1e9 + (value < 0 ? -0.5 : 0.5))); }
 
+/// A value that was worked out of readings: its text is rounded to the tape, its nanometres are not.
+void write_found(JsonOut& out, std::string_view key, Length length, Tape tape) {
+  out.object(key, [&] {
+    out.field("text", length < Length() ? "-" + tape_text(-length, tape) : tape_text(length, tape));
+    out.field("nm", length.in_nanometres());
+  });
+}
+
 std::string_view corner_name(const Building& building, int corner) { return building.corners[static_cast<std::size_t>(corner)].name; }
 
 std::string_view state_name(TapeAsFound::State state) {
@@ -47,7 +55,7 @@ void write_line(JsonOut& out, const Building& building, const TapeAsFound& tape,
     out.field("use", line.slip ? "slip" : line.wrong ? "blunder" : adjusted ? "adjusted" : "read");
     if (line.slip) write_length(out, "meant", line.slip->length, building.tape);
     if (!adjusted) return;
-    write_length(out, "correction", from_metres(line.residual.value), building.tape);
+    write_found(out, "correction", from_metres(line.residual.value), building.tape);
     out.field("times_its_doubt_thousandths", thousandths(line.residual.standardised));
   });
 }
@@ -56,9 +64,9 @@ void write_move(JsonOut& out, const Building& building, const PegMove& move) {
   out.object([&] {
     out.field("corner", corner_name(building, move.corner));
     out.field("text", move_text(building, move));
-    write_length(out, "east", move.east, building.tape);
-    write_length(out, "north", move.north, building.tape);
-    write_length(out, "doubt", move.doubt, building.tape);
+    write_found(out, "east", move.east, building.tape);
+    write_found(out, "north", move.north, building.tape);
+    write_found(out, "doubt", move.doubt, building.tape);
     out.field("within_doubt", move.within_doubt);
   });
 }
@@ -96,8 +104,8 @@ void write_station(JsonOut& out, const Building& building, const Station& statio
       write_length(out, "at", station.place->along, building.tape);
     }
     out.field("surface", station.surface == Surface::Bearing ? "bearing" : station.surface == Surface::Floor ? "floor" : "other");
-    write_length(out, "height", station.height, building.tape);
-    write_length(out, "doubt", station.doubt, building.tape);
+    write_found(out, "height", station.height, building.tape);
+    write_found(out, "doubt", station.doubt, building.tape);
   });
 }
 
@@ -119,19 +127,19 @@ void write_bed(JsonOut& out, const Building& building, const BedAsFound& bed) {
     out.field("verdict", bed.verdict == Verdict::Fits ? "fits" : bed.verdict == Verdict::DoesNotFit ? "does-not-fit" : "cannot-tell");
     write_length(out, "least", bed.range.least, tape);
     write_length(out, "most", bed.range.most, tape);
-    write_length(out, "top", bed.level.top, tape);
-    write_length(out, "margin", bed.level.margin, tape);
-    write_length(out, "thinnest", bed.level.thinnest, tape);
-    write_length(out, "thickest", bed.level.thickest, tape);
-    write_length(out, "doubt", bed.doubt, tape);
+    write_found(out, "top", bed.level.top, tape);
+    write_found(out, "margin", bed.level.margin, tape);
+    write_found(out, "thinnest", bed.level.thinnest, tape);
+    write_found(out, "thickest", bed.level.thickest, tape);
+    write_found(out, "doubt", bed.doubt, tape);
     out.field("units_without", bed.units_without);
     out.list("units", [&] {
       for (const UnitBed& unit : bed.units) {
         out.object([&] {
           out.field("side", wall_name(building, unit.wall));
           out.field("number", unit.number);
-          write_length(out, "thinnest", unit.thinnest, tape);
-          write_length(out, "thickest", unit.thickest, tape);
+          write_found(out, "thinnest", unit.thinnest, tape);
+          write_found(out, "thickest", unit.thickest, tape);
         });
       }
     });
@@ -140,8 +148,8 @@ void write_bed(JsonOut& out, const Building& building, const BedAsFound& bed) {
         out.object([&] {
           out.field("what", choice_name(choice.what));
           out.field("text", choice_text(choice, tape));
-          write_length(out, "top", choice.top, tape);
-          write_length(out, "margin", choice.margin, tape);
+          write_found(out, "top", choice.top, tape);
+          write_found(out, "margin", choice.margin, tape);
           out.field("mortar_cubic_centimetres", choice.mortar_cubic_centimetres);
         });
       }
@@ -161,8 +169,8 @@ void write_levels(JsonOut& out, const Building& building, const LevelsAsFound& l
     out.list("loops", [&] {
       for (const LoopVerdict& loop : levels.loops) {
         out.object([&] {
-          write_length(out, "misclosure", loop.misclosure, building.tape);
-          write_length(out, "allowed", loop.allowed, building.tape);
+          write_found(out, "misclosure", loop.misclosure, building.tape);
+          write_found(out, "allowed", loop.allowed, building.tape);
           out.field("closes", loop.closes);
         });
       }
@@ -171,7 +179,7 @@ void write_levels(JsonOut& out, const Building& building, const LevelsAsFound& l
       for (std::size_t k = 0; k < levels.setups.size(); ++k) {
         out.object([&] {
           out.field("name", levels.setups[k]);
-          write_length(out, "height", levels.instruments[k], building.tape);
+          write_found(out, "height", levels.instruments[k], building.tape);
         });
       }
     });
@@ -186,8 +194,8 @@ void write_found_dowel(JsonOut& out, const Building& building, const steel::Foun
     out.field("number", dowel.number);
     write_length(out, "at", dowel.along, building.tape);
     write_length(out, "off_face", dowel.off_face, building.tape);
-    write_length(out, "off_place", dowel.off_place, building.tape);
-    write_length(out, "room", dowel.room, building.tape);
+    write_found(out, "off_place", dowel.off_place, building.tape);
+    write_found(out, "room", dowel.room, building.tape);
     out.field("action", steel::action_name(dowel.action));
     out.field("text", steel::action_text(dowel, building.tape));
   });
@@ -208,11 +216,11 @@ std::string fit_text(const ground::SlabFit& fit, Tape tape) {
 void write_fit(JsonOut& out, const Building& building, const ground::SlabFit& fit) {
   out.object("fit", [&] {
     out.field("text", fit_text(fit, building.tape));
-    write_length(out, "east", fit.east, building.tape);
-    write_length(out, "north", fit.north, building.tape);
+    write_found(out, "east", fit.east, building.tape);
+    write_found(out, "north", fit.north, building.tape);
     out.field("turn_micrometres_in_a_metre", static_cast<std::int64_t>(fit.turn * 1e6 + (fit.turn < 0 ? -0.5 : 0.5)));
-    write_length(out, "room", fit.room, building.tape);
-    write_length(out, "room_before", fit.room_before, building.tape);
+    write_found(out, "room", fit.room, building.tape);
+    write_found(out, "room_before", fit.room_before, building.tape);
   });
 }
 

@@ -257,7 +257,7 @@ export interface StringcourseAnswer {
          */
         readonly use: "adjusted" | "blunder" | "slip" | "read";
         readonly meant?: Length10;
-        readonly correction?: Length11;
+        readonly correction?: FoundLength;
         /**
          * standardised residual, in thousandths
          */
@@ -298,9 +298,9 @@ export interface StringcourseAnswer {
          * along its walls
          */
         readonly text: string;
-        readonly east: Length;
-        readonly north: Length;
-        readonly doubt: Length12;
+        readonly east: FoundLength1;
+        readonly north: FoundLength1;
+        readonly doubt: FoundLength2;
         /**
          * the tape cannot tell it from standing right
          */
@@ -315,33 +315,33 @@ export interface StringcourseAnswer {
       readonly stations: {
         readonly name: string;
         readonly side?: string;
-        readonly at?: Length13;
+        readonly at?: Length11;
         readonly surface: "bearing" | "floor" | "other";
-        readonly height: Length14;
-        readonly doubt: Length15;
+        readonly height: FoundLength3;
+        readonly doubt: FoundLength4;
       }[];
       /**
        * stations that no chain of readings ties to the datum
        */
       readonly loose: string[];
       readonly loops: {
-        readonly misclosure: Length;
-        readonly allowed: Length;
+        readonly misclosure: FoundLength1;
+        readonly allowed: FoundLength1;
         readonly closes: boolean;
       }[];
       readonly setups: {
         readonly name: string;
-        readonly height: Length16;
+        readonly height: FoundLength5;
       }[];
       readonly bed?: {
         readonly verdict: "fits" | "does-not-fit" | "cannot-tell";
         readonly least: Length;
         readonly most: Length;
-        readonly top: Length17;
-        readonly margin: Length18;
-        readonly thinnest: Length;
-        readonly thickest: Length;
-        readonly doubt: Length19;
+        readonly top: FoundLength6;
+        readonly margin: FoundLength7;
+        readonly thinnest: FoundLength1;
+        readonly thickest: FoundLength1;
+        readonly doubt: FoundLength8;
         /**
          * units of course 1 whose bearing was not read
          */
@@ -349,14 +349,14 @@ export interface StringcourseAnswer {
         readonly units: {
           readonly side: string;
           readonly number: number;
-          readonly thinnest: Length;
-          readonly thickest: Length;
+          readonly thinnest: FoundLength1;
+          readonly thickest: FoundLength1;
         }[];
         readonly choices: {
           readonly what: "level" | "grout-first-course" | "grind" | "rip-units" | "levelling-strip" | "tilt-course";
           readonly text: string;
-          readonly top: Length;
-          readonly margin: Length;
+          readonly top: FoundLength1;
+          readonly margin: FoundLength1;
           /**
            * of full beds under the units read
            */
@@ -371,10 +371,10 @@ export interface StringcourseAnswer {
        * of the list of dowels that it is taken for; 0: none
        */
       readonly number: number;
-      readonly at: Length20;
+      readonly at: Length12;
       readonly off_face: Length;
-      readonly off_place: Length21;
-      readonly room: Length22;
+      readonly off_place: FoundLength9;
+      readonly room: FoundLength10;
       readonly action: "stands" | "cannot-tell" | "lap-apart" | "bend" | "cut-and-replace";
       readonly text: string;
     }[];
@@ -386,14 +386,14 @@ export interface StringcourseAnswer {
        * the shift; east is right on the plan, north up
        */
       readonly text: string;
-      readonly east: Length23;
-      readonly north: Length;
+      readonly east: FoundLength11;
+      readonly north: FoundLength1;
       /**
        * to the left
        */
       readonly turn_micrometres_in_a_metre: number;
-      readonly room: Length24;
-      readonly room_before: Length25;
+      readonly room: FoundLength12;
+      readonly room_before: FoundLength13;
     };
   };
   /**
@@ -402,8 +402,8 @@ export interface StringcourseAnswer {
   readonly dowels: {
     readonly side: string;
     readonly number: number;
-    readonly at: Length26;
-    readonly off_face: Length27;
+    readonly at: Length13;
+    readonly off_face: Length14;
     readonly first_course?: {
       /**
        * number along the side
@@ -462,7 +462,7 @@ export interface StringcourseAnswer {
     readonly bars: {
       readonly size: string;
       readonly count: number;
-      readonly total: Length28;
+      readonly total: Length15;
     };
   };
   readonly saw_list: {
@@ -741,6 +741,45 @@ export interface Length10 {
 /**
  * adjusted minus read
  */
+export interface FoundLength {
+  /**
+   * exact, in the job's tape
+   */
+  readonly text: string;
+  /**
+   * the same, whole nanometres
+   */
+  readonly nm: number;
+}
+/**
+ * A value worked out of readings: text rounded to the tape (1/16 in, 1 mm), nm not.
+ */
+export interface FoundLength1 {
+  /**
+   * exact, in the job's tape
+   */
+  readonly text: string;
+  /**
+   * the same, whole nanometres
+   */
+  readonly nm: number;
+}
+/**
+ * A value worked out of readings: text rounded to the tape (1/16 in, 1 mm), nm not.
+ */
+export interface FoundLength2 {
+  /**
+   * exact, in the job's tape
+   */
+  readonly text: string;
+  /**
+   * the same, whole nanometres
+   */
+  readonly nm: number;
+}
+/**
+ * from the side's start
+ */
 export interface Length11 {
   /**
    * exact, in the job's tape
@@ -752,7 +791,85 @@ export interface Length11 {
   readonly nm: number;
 }
 /**
- * expanded, k = 2
+ * A value worked out of readings: text rounded to the tape (1/16 in, 1 mm), nm not.
+ */
+export interface FoundLength3 {
+  /**
+   * exact, in the job's tape
+   */
+  readonly text: string;
+  /**
+   * the same, whole nanometres
+   */
+  readonly nm: number;
+}
+/**
+ * A value worked out of readings: text rounded to the tape (1/16 in, 1 mm), nm not.
+ */
+export interface FoundLength4 {
+  /**
+   * exact, in the job's tape
+   */
+  readonly text: string;
+  /**
+   * the same, whole nanometres
+   */
+  readonly nm: number;
+}
+/**
+ * A value worked out of readings: text rounded to the tape (1/16 in, 1 mm), nm not.
+ */
+export interface FoundLength5 {
+  /**
+   * exact, in the job's tape
+   */
+  readonly text: string;
+  /**
+   * the same, whole nanometres
+   */
+  readonly nm: number;
+}
+/**
+ * A value worked out of readings: text rounded to the tape (1/16 in, 1 mm), nm not.
+ */
+export interface FoundLength6 {
+  /**
+   * exact, in the job's tape
+   */
+  readonly text: string;
+  /**
+   * the same, whole nanometres
+   */
+  readonly nm: number;
+}
+/**
+ * A value worked out of readings: text rounded to the tape (1/16 in, 1 mm), nm not.
+ */
+export interface FoundLength7 {
+  /**
+   * exact, in the job's tape
+   */
+  readonly text: string;
+  /**
+   * the same, whole nanometres
+   */
+  readonly nm: number;
+}
+/**
+ * A value worked out of readings: text rounded to the tape (1/16 in, 1 mm), nm not.
+ */
+export interface FoundLength8 {
+  /**
+   * exact, in the job's tape
+   */
+  readonly text: string;
+  /**
+   * the same, whole nanometres
+   */
+  readonly nm: number;
+}
+/**
+ * from the side's start
  */
 export interface Length12 {
   /**
@@ -765,9 +882,9 @@ export interface Length12 {
   readonly nm: number;
 }
 /**
- * from the side's start
+ * A value worked out of readings: text rounded to the tape (1/16 in, 1 mm), nm not.
  */
-export interface Length13 {
+export interface FoundLength9 {
   /**
    * exact, in the job's tape
    */
@@ -778,9 +895,9 @@ export interface Length13 {
   readonly nm: number;
 }
 /**
- * over the datum
+ * A value worked out of readings: text rounded to the tape (1/16 in, 1 mm), nm not.
  */
-export interface Length14 {
+export interface FoundLength10 {
   /**
    * exact, in the job's tape
    */
@@ -791,9 +908,9 @@ export interface Length14 {
   readonly nm: number;
 }
 /**
- * expanded, k = 2
+ * A value worked out of readings: text rounded to the tape (1/16 in, 1 mm), nm not.
  */
-export interface Length15 {
+export interface FoundLength11 {
   /**
    * exact, in the job's tape
    */
@@ -804,9 +921,9 @@ export interface Length15 {
   readonly nm: number;
 }
 /**
- * of the instrument over the datum
+ * A value worked out of readings: text rounded to the tape (1/16 in, 1 mm), nm not.
  */
-export interface Length16 {
+export interface FoundLength12 {
   /**
    * exact, in the job's tape
    */
@@ -817,113 +934,9 @@ export interface Length16 {
   readonly nm: number;
 }
 /**
- * of the bed joint, over the datum
+ * A value worked out of readings: text rounded to the tape (1/16 in, 1 mm), nm not.
  */
-export interface Length17 {
-  /**
-   * exact, in the job's tape
-   */
-  readonly text: string;
-  /**
-   * the same, whole nanometres
-   */
-  readonly nm: number;
-}
-/**
- * below zero: outside by so much
- */
-export interface Length18 {
-  /**
-   * exact, in the job's tape
-   */
-  readonly text: string;
-  /**
-   * the same, whole nanometres
-   */
-  readonly nm: number;
-}
-/**
- * of one reading against another, expanded, k = 2
- */
-export interface Length19 {
-  /**
-   * exact, in the job's tape
-   */
-  readonly text: string;
-  /**
-   * the same, whole nanometres
-   */
-  readonly nm: number;
-}
-/**
- * from the side's start
- */
-export interface Length20 {
-  /**
-   * exact, in the job's tape
-   */
-  readonly text: string;
-  /**
-   * the same, whole nanometres
-   */
-  readonly nm: number;
-}
-/**
- * toward the side's end above zero
- */
-export interface Length21 {
-  /**
-   * exact, in the job's tape
-   */
-  readonly text: string;
-  /**
-   * the same, whole nanometres
-   */
-  readonly nm: number;
-}
-/**
- * clear of webs and shells beyond the clearance; below zero: too near
- */
-export interface Length22 {
-  /**
-   * exact, in the job's tape
-   */
-  readonly text: string;
-  /**
-   * the same, whole nanometres
-   */
-  readonly nm: number;
-}
-/**
- * shift of the plan's middle
- */
-export interface Length23 {
-  /**
-   * exact, in the job's tape
-   */
-  readonly text: string;
-  /**
-   * the same, whole nanometres
-   */
-  readonly nm: number;
-}
-/**
- * least room of faces and dowels after it; below zero: missing
- */
-export interface Length24 {
-  /**
-   * exact, in the job's tape
-   */
-  readonly text: string;
-  /**
-   * the same, whole nanometres
-   */
-  readonly nm: number;
-}
-/**
- * as planned
- */
-export interface Length25 {
+export interface FoundLength13 {
   /**
    * exact, in the job's tape
    */
@@ -936,7 +949,7 @@ export interface Length25 {
 /**
  * centre, from the outer face at the side's start
  */
-export interface Length26 {
+export interface Length13 {
   /**
    * exact, in the job's tape
    */
@@ -949,7 +962,7 @@ export interface Length26 {
 /**
  * centre, in from the outer face
  */
-export interface Length27 {
+export interface Length14 {
   /**
    * exact, in the job's tape
    */
@@ -962,7 +975,7 @@ export interface Length27 {
 /**
  * without laps, dowels and hooks
  */
-export interface Length28 {
+export interface Length15 {
   /**
    * exact, in the job's tape
    */
