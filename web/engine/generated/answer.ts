@@ -743,37 +743,37 @@ export interface Length10 {
  */
 export interface FoundLength {
   /**
-   * exact, in the job's tape
+   * rounded once, in the job's tape
    */
   readonly text: string;
   /**
-   * the same, whole nanometres
+   * not rounded to the tape
    */
   readonly nm: number;
 }
 /**
- * A value worked out of readings: text rounded to the tape (1/16 in, 1 mm), nm not.
+ * A value worked out of readings.
  */
 export interface FoundLength1 {
   /**
-   * exact, in the job's tape
+   * rounded once, in the job's tape
    */
   readonly text: string;
   /**
-   * the same, whole nanometres
+   * not rounded to the tape
    */
   readonly nm: number;
 }
 /**
- * A value worked out of readings: text rounded to the tape (1/16 in, 1 mm), nm not.
+ * A value worked out of readings.
  */
 export interface FoundLength2 {
   /**
-   * exact, in the job's tape
+   * rounded once, in the job's tape
    */
   readonly text: string;
   /**
-   * the same, whole nanometres
+   * not rounded to the tape
    */
   readonly nm: number;
 }
@@ -791,80 +791,80 @@ export interface Length11 {
   readonly nm: number;
 }
 /**
- * A value worked out of readings: text rounded to the tape (1/16 in, 1 mm), nm not.
+ * A value worked out of readings.
  */
 export interface FoundLength3 {
   /**
-   * exact, in the job's tape
+   * rounded once, in the job's tape
    */
   readonly text: string;
   /**
-   * the same, whole nanometres
+   * not rounded to the tape
    */
   readonly nm: number;
 }
 /**
- * A value worked out of readings: text rounded to the tape (1/16 in, 1 mm), nm not.
+ * A value worked out of readings.
  */
 export interface FoundLength4 {
   /**
-   * exact, in the job's tape
+   * rounded once, in the job's tape
    */
   readonly text: string;
   /**
-   * the same, whole nanometres
+   * not rounded to the tape
    */
   readonly nm: number;
 }
 /**
- * A value worked out of readings: text rounded to the tape (1/16 in, 1 mm), nm not.
+ * A value worked out of readings.
  */
 export interface FoundLength5 {
   /**
-   * exact, in the job's tape
+   * rounded once, in the job's tape
    */
   readonly text: string;
   /**
-   * the same, whole nanometres
+   * not rounded to the tape
    */
   readonly nm: number;
 }
 /**
- * A value worked out of readings: text rounded to the tape (1/16 in, 1 mm), nm not.
+ * A value worked out of readings.
  */
 export interface FoundLength6 {
   /**
-   * exact, in the job's tape
+   * rounded once, in the job's tape
    */
   readonly text: string;
   /**
-   * the same, whole nanometres
+   * not rounded to the tape
    */
   readonly nm: number;
 }
 /**
- * A value worked out of readings: text rounded to the tape (1/16 in, 1 mm), nm not.
+ * A value worked out of readings.
  */
 export interface FoundLength7 {
   /**
-   * exact, in the job's tape
+   * rounded once, in the job's tape
    */
   readonly text: string;
   /**
-   * the same, whole nanometres
+   * not rounded to the tape
    */
   readonly nm: number;
 }
 /**
- * A value worked out of readings: text rounded to the tape (1/16 in, 1 mm), nm not.
+ * A value worked out of readings.
  */
 export interface FoundLength8 {
   /**
-   * exact, in the job's tape
+   * rounded once, in the job's tape
    */
   readonly text: string;
   /**
-   * the same, whole nanometres
+   * not rounded to the tape
    */
   readonly nm: number;
 }
@@ -882,67 +882,67 @@ export interface Length12 {
   readonly nm: number;
 }
 /**
- * A value worked out of readings: text rounded to the tape (1/16 in, 1 mm), nm not.
+ * A value worked out of readings.
  */
 export interface FoundLength9 {
   /**
-   * exact, in the job's tape
+   * rounded once, in the job's tape
    */
   readonly text: string;
   /**
-   * the same, whole nanometres
+   * not rounded to the tape
    */
   readonly nm: number;
 }
 /**
- * A value worked out of readings: text rounded to the tape (1/16 in, 1 mm), nm not.
+ * A value worked out of readings.
  */
 export interface FoundLength10 {
   /**
-   * exact, in the job's tape
+   * rounded once, in the job's tape
    */
   readonly text: string;
   /**
-   * the same, whole nanometres
+   * not rounded to the tape
    */
   readonly nm: number;
 }
 /**
- * A value worked out of readings: text rounded to the tape (1/16 in, 1 mm), nm not.
+ * A value worked out of readings.
  */
 export interface FoundLength11 {
   /**
-   * exact, in the job's tape
+   * rounded once, in the job's tape
    */
   readonly text: string;
   /**
-   * the same, whole nanometres
+   * not rounded to the tape
    */
   readonly nm: number;
 }
 /**
- * A value worked out of readings: text rounded to the tape (1/16 in, 1 mm), nm not.
+ * A value worked out of readings.
  */
 export interface FoundLength12 {
   /**
-   * exact, in the job's tape
+   * rounded once, in the job's tape
    */
   readonly text: string;
   /**
-   * the same, whole nanometres
+   * not rounded to the tape
    */
   readonly nm: number;
 }
 /**
- * A value worked out of readings: text rounded to the tape (1/16 in, 1 mm), nm not.
+ * A value worked out of readings.
  */
 export interface FoundLength13 {
   /**
-   * exact, in the job's tape
+   * rounded once, in the job's tape
    */
   readonly text: string;
   /**
-   * the same, whole nanometres
+   * not rounded to the tape
    */
   readonly nm: number;
 }
