@@ -13,6 +13,9 @@ struct SettingOut {
   std::optional<Length> footing_outside;  // the footing beyond the outer face
   std::optional<Length> footing_inside;   // the footing beyond the inner face
   std::optional<Length> room;             // longest leg of the square check that the lot has room for
+  std::optional<Length> datum_over;       // the datum mark over the top of course 1, minus below it; absent: 0
+  std::optional<Length> backsight;        // what the rod reads on the datum mark; absent: no rod readings on the card
+  std::optional<Length> boards_over;      // tops of the boards over the bearing; absent: not listed
   std::optional<std::string> line_weight;    // "0.001 lb/ft", "1.5 g/m"
   std::optional<std::string> line_pull;      // "20 lb", "90 N", "9 kg"
   std::optional<std::string> line_strength;  // at which it breaks

@@ -57,6 +57,31 @@ void add_boards(Table& table, const Context& context, const std::vector<setout::
   }
 }
 
+std::string rod_place(const Context& context, const setout::RodReadingWanted& wanted) {
+  const Words& words = context.words;
+  switch (wanted.place) {
+    case setout::RodPlace::Boards: return std::string(words.card_boards_top);
+    case setout::RodPlace::Bearing: return std::string(words.card_bearing);
+    case setout::RodPlace::CourseOne: return std::string(words.card_course_one);
+    case setout::RodPlace::Event: break;
+  }
+  if (!wanted.mark || wanted.mark->opening < 0) return std::string(words.rod_top);
+  const std::string& name = context.building.openings[static_cast<std::size_t>(wanted.mark->opening)].name;
+  const std::string_view what = wanted.mark->event == setout::RodEvent::Head ? words.card_head : wanted.mark->event == setout::RodEvent::Sill ? words.card_sill : words.card_floor;
+  return fill_in(what, {name});
+}
+
+void add_rod(Table& table, const Context& context) {
+  if (context.job.rod_readings == nullptr || context.job.rod_readings->empty()) return;
+  const Words& words = context.words;
+  table.add_heading(fill_in(words.card_rod, {tape_text(context.job.setting_out->backsight.value_or(Length()), context.tape())}));
+  for (const setout::RodReadingWanted& wanted : *context.job.rod_readings) {
+    const Length size = wanted.reading < Length() ? -wanted.reading : wanted.reading;
+    const std::string reading = wanted.reading < Length() ? fill_in(words.card_rod_over, {tape_text(size, context.tape())}) : both_forms(size, context.tape());
+    table.add_row({"", rod_place(context, wanted), reading, fill_in(words.card_rod_reads, {height_text(context, wanted.height)}), ""});
+  }
+}
+
 /// Micrometres are enough for a line's sag.
 Length length_of(double metres) { return Length::nanometres(static_cast<std::int64_t>(metres * 1e6 + 0.5) * 1000); }
 
@@ -105,6 +130,7 @@ Table setting_out_table(const Context& context) {
   add_tapes(table, context);
   add_squares(table, context);
   add_boards(table, context, *context.job.boards);
+  add_rod(table, context);
   add_lines(table, context);
   return table;
 }

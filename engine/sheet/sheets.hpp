@@ -10,6 +10,7 @@
 #include "ground/as_found.hpp"
 #include "ground/slab_fit.hpp"
 #include "setout/boards.hpp"
+#include "setout/rod_heights.hpp"
 #include "sheet/display.hpp"
 #include "sheet/words.hpp"
 #include "steel/dowels.hpp"
@@ -24,6 +25,7 @@ struct SheetWords {
   const Words* language = &kEnglish;
   const SettingOut* setting_out = nullptr;                       // none: no setting-out card
   const std::vector<setout::SideBoards>* boards = nullptr;
+  const std::vector<setout::RodReadingWanted>* rod_readings = nullptr;
   const std::vector<steel::Dowel>* dowels = nullptr;             // none: no list of them
   const std::vector<steel::FoundDowel>* found_dowels = nullptr;  // none: nothing was read
   const ground::SlabFit* fit = nullptr;                          // none: no edge was read

@@ -16,7 +16,7 @@ sheet::SheetWords sheet_words(const Answer& answer) {
   if (!answer.job.readings.empty()) words.found = &answer.found, words.found_dowels = &answer.found_dowels;
   if (answer.slab.fit) words.fit = &*answer.slab.fit;
   words.dowels = &answer.dowels;
-  if (answer.job.setting_out) words.setting_out = &*answer.job.setting_out, words.boards = &answer.boards;
+  if (answer.job.setting_out) words.setting_out = &*answer.job.setting_out, words.boards = &answer.boards, words.rod_readings = &answer.rod_readings;
   return words;
 }
 

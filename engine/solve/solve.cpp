@@ -114,6 +114,7 @@ std::expected<Answer, Refusals> solve(const Job& job, const Wishes& wishes, bond
   answer.found = ground::as_found(job, answer.building, answer.layout);
   std::ranges::copy(answer.found.findings, std::back_inserter(answer.findings));
   answer.boards = setout::boards_of(job, answer.building);
+  answer.rod_readings = setout::rod_readings(job, answer.building);
   look_at_dowels(answer);
   look_at_slab(answer);
   sort_stably(answer.findings, [](const Finding& a, const Finding& b) {

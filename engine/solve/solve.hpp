@@ -11,6 +11,7 @@
 #include "job/job.hpp"
 #include "job/trouble.hpp"
 #include "setout/boards.hpp"
+#include "setout/rod_heights.hpp"
 #include "steel/dowels.hpp"
 #include "steel/slab.hpp"
 #include "walls/building.hpp"
@@ -43,6 +44,7 @@ struct Answer {
   Layout layout;
   ground::AsFound found;           // what the job's readings say
   std::vector<setout::SideBoards> boards;
+  std::vector<setout::RodReadingWanted> rod_readings;
   std::vector<steel::Dowel> dowels;
   std::vector<steel::FoundDowel> found_dowels;
   steel::SlabRoom slab;

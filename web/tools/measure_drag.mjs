@@ -6,10 +6,8 @@
 // time on the clock from pointer to drawn.
 // Second part, a hand that does not wait: a move every 16 ms; times between the browser's frames, and tasks over 50 ms.
 // Prints `name value unit target met|missed`; what has no target is talk, on the other stream.
-import { spawn } from "node:child_process";
-import { once } from "node:events";
-import { fileURLToPath } from "node:url";
 import { chromium } from "@playwright/test";
+import { served } from "./served.mjs";
 
 const kMoves = 150;
 const kPort = 8497;
@@ -23,12 +21,7 @@ const kScript = new Set([
   "TimerFire",
 ]);
 
-const server = spawn(process.execPath, [
-  fileURLToPath(new URL("./serve_dist.mjs", import.meta.url)),
-  String(kPort),
-  ...process.argv.slice(2, 3),
-]);
-await once(server.stdout, "data");
+const server = await served(kPort);
 const browser = await chromium.launch({
   executablePath: process.env.CHROMIUM ?? "/usr/bin/chromium",
   args: ["--no-sandbox", "--disable-quic", "--use-angle=swiftshader", "--enable-unsafe-swiftshader"],

@@ -4,11 +4,9 @@
 // interactive_at_quarter_speed: Chromium with its processor slowed down 4 times, nothing kept from an earlier visit, the
 // network as fast as this machine's: from the start of the visit until the plan stands with its grips and the last task
 // of more than 50 ms is over. The middle of five visits.
-import { spawn } from "node:child_process";
-import { once } from "node:events";
-import { fileURLToPath } from "node:url";
 import { chromium } from "@playwright/test";
 import lighthouse, { desktopConfig } from "lighthouse";
+import { served } from "./served.mjs";
 
 const kPort = 8496;
 const kDoor = 8495;
@@ -16,12 +14,7 @@ const kVisits = 5;
 const kQuiet = 1000; // milliseconds without a long task: the page has come to rest
 const address = `http://127.0.0.1:${kPort}/`;
 
-const server = spawn(process.execPath, [
-  fileURLToPath(new URL("./serve_dist.mjs", import.meta.url)),
-  String(kPort),
-  ...process.argv.slice(2, 3),
-]);
-await once(server.stdout, "data");
+const server = await served(kPort);
 const browser = await chromium.launch({
   executablePath: process.env.CHROMIUM ?? "/usr/bin/chromium",
   args: ["--no-sandbox", "--disable-quic", `--remote-debugging-port=${kDoor}`],

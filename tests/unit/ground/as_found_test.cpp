@@ -3,35 +3,16 @@
 #include <gtest/gtest.h>
 
 #include <cmath>
-#include <fstream>
 #include <random>
-#include <sstream>
 
-#include "bond/assemble.hpp"
-#include "bond/panel_memo.hpp"
-#include "job/read.hpp"
-#include "walls/resolve.hpp"
+#include "unit/kiln_house_site.hpp"
 
 namespace stringcourse::ground {
 namespace {
 
-struct Site {
-  Job job;
-  Building building;
-  Layout layout;
-};
+using test::Site;
 
-/// The kiln house: 28 x 20 ft, corners A B C D, outer faces 335 5/8 x 239 5/8 in.
-Site kiln_house() {
-  std::ifstream file(std::string(STRINGCOURSE_ROOT) + "/examples/kiln-house.json");
-  std::stringstream text;
-  text << file.rdbuf();
-  Job job = *read_job(text.str());
-  Building building = *resolve(job);
-  bond::PanelMemo memo(400'000);
-  Layout layout = bond::lay_out(building, memo);
-  return {std::move(job), std::move(building), std::move(layout)};
-}
+Site kiln_house() { return test::kiln_house_site(); }
 
 Reading taped(std::string id, std::string from, std::string to, Length length) {
   Reading reading;

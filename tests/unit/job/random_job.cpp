@@ -36,6 +36,7 @@ class JobMaker {
       const auto force = [&] { return perhaps<std::string>([&] { return std::to_string(1 + dice_.below(90)) + (dice_.heads() ? " lb" : " N"); }); };
       const auto kerf = perhaps_length();
       return SettingOut{perhaps_length(), kerf, kerf ? std::nullopt : perhaps<Length>([] { return Length::inches(3); }), perhaps_length(), perhaps_length(),
+                        perhaps_length(), perhaps_length(), perhaps_length(),
                         perhaps<std::string>([&] { return "0.00" + std::to_string(1 + dice_.below(9)) + " lb/ft"; }), force(), force(), perhaps_length()};
     });
     job.ground = perhaps<Ground>([&] { return ground(); });
@@ -258,7 +259,7 @@ Job full_job() {
        .sill_course = 5}};
   job.control_joints = {JointRule::Uk, {{"front", place}}};
   job.steel = {Bars{"#5", Grout::Fine, true, true, true, 48 * inch, {{"front", place}}}, {6, 12}, 2, true, {6, 12}, 24 * inch};
-  job.setting_out = {4 * inch, 24 * inch, 4 * inch, 4 * inch, feet(12).length, "0.001 lb/ft", "20 lb", "160 lb", inch};
+  job.setting_out = {4 * inch, 24 * inch, 4 * inch, 4 * inch, feet(12).length, -inch, 48 * inch, 24 * inch, "0.001 lb/ft", "20 lb", "160 lb", inch};
   job.ground = {TapeMake::ClassTwo, inch, inch, "A", true};
   job.readings = {{.id = "1", .when = "noon", .by = "K. O.", .tape = TapeReading{"A", "B", feet(28).length}, .note = "cold"},
                   {.id = "2", .rod = RodReading{"1", "A", 50 * inch, "front", "A", inch, Surface::Floor}},

@@ -2,38 +2,15 @@
 
 #include <gtest/gtest.h>
 
-#include <fstream>
-#include <sstream>
-
-#include "bond/assemble.hpp"
-#include "bond/panel_memo.hpp"
-#include "job/read.hpp"
 #include "setout/places.hpp"
-#include "walls/resolve.hpp"
+#include "unit/kiln_house_site.hpp"
 
 namespace stringcourse::steel {
 namespace {
 
-struct Site {
-  Job job;
-  Building building;
-  Layout layout;
-};
+using test::Site;
 
-Site site_of(Job job) {
-  Building building = *resolve(job);
-  bond::PanelMemo memo(400'000);
-  Layout layout = bond::lay_out(building, memo);
-  return {std::move(job), std::move(building), std::move(layout)};
-}
-
-/// 28 x 20 ft, 8 in block, #5 at corners, jambs and at most 4 ft apart, coarse grout.
-Site kiln_house() {
-  std::ifstream file(std::string(STRINGCOURSE_ROOT) + "/examples/kiln-house.json");
-  std::stringstream text;
-  text << file.rdbuf();
-  return site_of(*read_job(text.str()));
-}
+Site kiln_house() { return test::kiln_house_site(); }
 
 TEST(Dowels, EveryOneStandsInACellOfBothCoursesClearOfItsWebs) {
   const Site site = kiln_house();

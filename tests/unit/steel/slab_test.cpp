@@ -2,33 +2,14 @@
 
 #include <gtest/gtest.h>
 
-#include <fstream>
-#include <sstream>
-
-#include "bond/assemble.hpp"
-#include "bond/panel_memo.hpp"
-#include "job/read.hpp"
-#include "walls/resolve.hpp"
+#include "unit/kiln_house_site.hpp"
 
 namespace stringcourse::steel {
 namespace {
 
-struct Site {
-  Job job;
-  Building building;
-  Layout layout;
-};
+using test::Site;
 
-Site kiln_house() {
-  std::ifstream file(std::string(STRINGCOURSE_ROOT) + "/examples/kiln-house.json");
-  std::stringstream text;
-  text << file.rdbuf();
-  Job job = *read_job(text.str());
-  Building building = *resolve(job);
-  bond::PanelMemo memo(400'000);
-  Layout layout = bond::lay_out(building, memo);
-  return {std::move(job), std::move(building), std::move(layout)};
-}
+Site kiln_house() { return test::kiln_house_site(); }
 
 void add_edge(Site& site, std::string on, Length at, Length beyond) {
   Reading reading;

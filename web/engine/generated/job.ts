@@ -705,6 +705,18 @@ export interface SettingOut {
    */
   readonly room?: string;
   /**
+   * Height of the datum mark over the top of course 1, a length, minus below it; absent: 0.
+   */
+  readonly datum_over?: string;
+  /**
+   * What the levelling rod reads on the datum mark, a length; absent: no rod readings on the card.
+   */
+  readonly backsight?: string;
+  /**
+   * Height of the boards' tops over the bearing, a length; absent: not listed.
+   */
+  readonly boards_over?: string;
+  /**
    * Weight of the mason's line: lb/ft, g/m or N/m, such as 0.001 lb/ft.
    */
   readonly line_weight?: string;
