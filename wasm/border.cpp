@@ -195,6 +195,7 @@ std::string Border::answer(std::string_view text) {
   wishes.offers = request->offers;
   wishes.search_budget = request->budget.value_or(wishes.search_budget);
   const bool quick = wishes.search_budget < bond::kLeastSearch && !wishes.offers;
+  wishes.save_dowels = !quick;
   const auto answer = quick ? quick_answer_of(source->job, wishes, before ? &*before : nullptr) : answer_of(source->job, wishes);
   if (!answer) return refused(answer.error(), source->document);
   return solved(*answer, *request, std::move(source->document));

@@ -189,6 +189,7 @@ struct Steel {
   std::optional<bool> beam_steel_in_joints;  // horizontal steel of at least 0.002 An runs through: no control joints needed
   std::vector<int> pour_tops;            // courses at which grout pours stop, rising; empty: not said
   std::optional<Length> dowel_lap;       // how far dowels stand up over the bearing, as the drawings ask
+  std::vector<std::string> kept_dowels;  // ids of dowel readings: their bars stand where the dowels were found
   friend bool operator==(const Steel&, const Steel&) = default;
 };
 

@@ -129,6 +129,9 @@ struct Table<Steel> {
             {.least = 1, .most = kMostCourses, .most_entries = kMostCourses, .order = ListOrder::Rising}),
       field("dowel_lap", &Steel::dowel_lap, Need::Optional,
             "How far dowels stand up over the bearing, as your drawings ask, a length."),
+      field("kept_dowels", &Steel::kept_dowels, Need::Optional,
+            "Ids of dowel readings whose bars stand where the dowels were found, whatever that costs the bond.",
+            {.text = TextRule::Name, .most_entries = 2000, .order = ListOrder::Distinct}),
   };
 };
 

@@ -182,6 +182,15 @@ void add_dowels(Table& table, const Context& context) {
   }
 }
 
+void add_saving(Table& table, const Context& context) {
+  if (context.job.dowel_search == nullptr) return;
+  const Words& words = context.words;
+  const steel::DowelSearch& search = *context.job.dowel_search;
+  for (const steel::DowelLayout& layout : search.layouts) {
+    table.add_row({std::string(words.found_saving), fill_in(words.found_saving_now, {number_text(search.stands), number_text(search.found)}), "", steel::dowel_layout_text(layout)});
+  }
+}
+
 void add_fit(Table& table, const Context& context) {
   if (context.job.fit == nullptr || context.building.walls.empty()) return;
   const Words& words = context.words;
@@ -223,6 +232,7 @@ Table found_table(const Context& context) {
   if (found.levels) add_levels(table, context, *found.levels);
   if (found.levels && found.levels->bed) add_bed(table, context, *found.levels);
   add_dowels(table, context);
+  add_saving(table, context);
   add_fit(table, context);
   return table;
 }

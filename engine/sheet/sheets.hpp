@@ -13,6 +13,7 @@
 #include "setout/rod_heights.hpp"
 #include "sheet/display.hpp"
 #include "sheet/words.hpp"
+#include "steel/dowel_search.hpp"
 #include "steel/dowels.hpp"
 #include "walls/building.hpp"
 
@@ -28,6 +29,7 @@ struct SheetWords {
   const std::vector<setout::RodReadingWanted>* rod_readings = nullptr;
   const std::vector<steel::Dowel>* dowels = nullptr;             // none: no list of them
   const std::vector<steel::FoundDowel>* found_dowels = nullptr;  // none: nothing was read
+  const steel::DowelSearch* dowel_search = nullptr;               // layouts that save dowels
   const ground::SlabFit* fit = nullptr;                          // none: no edge was read
   const ground::AsFound* found = nullptr;  // what readings say; none: no sheets of it
 };

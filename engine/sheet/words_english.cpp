@@ -214,6 +214,8 @@ const Words kEnglish{
     .dowel_lap_note = "They stand up {0} over the bearing, as your drawings ask.",
     .found_dowels = "Dowels as found",
     .found_off = "{0} off its place, {1} in from the face",
+    .found_saving = "Laid otherwise",
+    .found_saving_now = "{0} of {1} stand now",
     .found_fit = "Where the building sits on the slab",
     .found_fit_shift = "shift it",
     .found_fit_turn = "turn it: over the length of {0}",

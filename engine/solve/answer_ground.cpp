@@ -201,6 +201,24 @@ void write_found_dowel(JsonOut& out, const Building& building, const steel::Foun
   });
 }
 
+void write_dowel_layouts(JsonOut& out, const steel::DowelSearch& search) {
+  out.list("dowel_layouts", [&] {
+    for (const steel::DowelLayout& layout : search.layouts) {
+      out.object([&] {
+        out.field("text", steel::dowel_layout_text(layout));
+        out.field("stands", layout.stands);
+        out.field("cuts", layout.cuts);
+        out.field("short_laps", layout.short_laps);
+        out.field("bars", layout.bars);
+        out.field("proven", layout.proven);
+        out.list("kept", [&] {
+          for (const std::string& id : layout.kept) out.text(id);
+        });
+      });
+    }
+  });
+}
+
 /// "5/8\" east, 1/2\" south"; "stays" where both are nothing on the tape.
 std::string fit_text(const ground::SlabFit& fit, Tape tape) {
   std::string text;
@@ -242,6 +260,7 @@ void write_ground(JsonOut& out, const Answer& answer) {
     out.list("dowels", [&] {
       for (const steel::FoundDowel& dowel : answer.found_dowels) write_found_dowel(out, building, dowel);
     });
+    write_dowel_layouts(out, answer.dowel_search);
     if (answer.slab.fit) write_fit(out, building, *answer.slab.fit);
   });
 }

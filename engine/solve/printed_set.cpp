@@ -13,7 +13,7 @@ sheet::SheetWords sheet_words(const Answer& answer) {
   words.issued = answer.job.issued;
   words.drawn_by = answer.job.drawn_by;
   words.findings = answer.findings;
-  if (!answer.job.readings.empty()) words.found = &answer.found, words.found_dowels = &answer.found_dowels;
+  if (!answer.job.readings.empty()) words.found = &answer.found, words.found_dowels = &answer.found_dowels, words.dowel_search = &answer.dowel_search;
   if (answer.slab.fit) words.fit = &*answer.slab.fit;
   words.dowels = &answer.dowels;
   if (answer.job.setting_out) words.setting_out = &*answer.job.setting_out, words.boards = &answer.boards, words.rod_readings = &answer.rod_readings;

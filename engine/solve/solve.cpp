@@ -69,8 +69,18 @@ void look_at_slab(Answer& answer) {
                              "edge readings and dowels (linear program)", HoldPoint::FirstCourse});
 }
 
+void find_saving(Answer& answer) {
+  const steel::DowelSearch& search = answer.dowel_search;
+  if (search.layouts.empty()) return;
+  std::string choices;
+  for (const steel::DowelLayout& layout : search.layouts) choices += (choices.empty() ? "" : "; or ") + steel::dowel_layout_text(layout);
+  answer.findings.push_back({"dowels-saved-by-layout", "/steel/kept_dowels",
+                             "Of " + number_text(search.found) + " dowels found " + number_text(search.stands) + " stand. Laid otherwise, with bars where the dowels are (kept_dowels in the job), " + choices + ".",
+                             "bond solved anew with those bars fixed, by a quick search", HoldPoint::FirstCourse});
+}
+
 /// The dowels to be set, and what follows from those that were found.
-void look_at_dowels(Answer& answer) {
+void look_at_dowels(Answer& answer, const Wishes& wishes) {
   const Building& building = answer.building;
   if (!building.bars) return;
   answer.dowels = steel::dowels_of(building, answer.layout);
@@ -85,6 +95,8 @@ void look_at_dowels(Answer& answer) {
   if (answer.job.readings.empty()) return;
   const std::vector<bool> counts = ground::entries_that_count(answer.job, building);
   answer.found_dowels = steel::dowels_found(answer.job, building, answer.layout, counts, tape_doubt(answer.job));
+  if (wishes.save_dowels) answer.dowel_search = steel::search_dowels(answer.job, answer.layout, answer.found_dowels, counts, tape_doubt(answer.job));
+  find_saving(answer);
   for (const steel::FoundDowel& dowel : answer.found_dowels) {
     if (dowel.action == steel::Action::Stands) continue;
     const Wall& wall = building.walls[static_cast<std::size_t>(dowel.wall)];
@@ -115,7 +127,7 @@ std::expected<Answer, Refusals> solve(const Job& job, const Wishes& wishes, bond
   std::ranges::copy(answer.found.findings, std::back_inserter(answer.findings));
   answer.boards = setout::boards_of(job, answer.building);
   answer.rod_readings = setout::rod_readings(job, answer.building);
-  look_at_dowels(answer);
+  look_at_dowels(answer, wishes);
   look_at_slab(answer);
   sort_stably(answer.findings, [](const Finding& a, const Finding& b) {
     return a.hold_point != b.hold_point ? a.hold_point < b.hold_point : a.place < b.place;

@@ -12,6 +12,7 @@
 #include "job/trouble.hpp"
 #include "setout/boards.hpp"
 #include "setout/rod_heights.hpp"
+#include "steel/dowel_search.hpp"
 #include "steel/dowels.hpp"
 #include "steel/slab.hpp"
 #include "walls/building.hpp"
@@ -47,6 +48,7 @@ struct Answer {
   std::vector<setout::RodReadingWanted> rod_readings;
   std::vector<steel::Dowel> dowels;
   std::vector<steel::FoundDowel> found_dowels;
+  steel::DowelSearch dowel_search;  // layouts that save dowels; only where wished for
   steel::SlabRoom slab;
   std::vector<Finding> findings;   // sorted by hold point, then place
   std::vector<Offer> offers;       // sorted by what they save
@@ -55,6 +57,7 @@ struct Answer {
 
 struct Wishes {
   bool offers = false;
+  bool save_dowels = true;       // look for layouts in which more of the dowels found stand
   std::int64_t search_budget = 400'000;        // expansions for each panel before a proven gap is accepted
   const Layout* like = nullptr;  // corners and junctions as in this layout, where that lays: see bond::lay_out_like
   std::function<bool(double share)> progress = {};  // called now and then; false cancels the offers; may be empty

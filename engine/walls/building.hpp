@@ -119,7 +119,8 @@ struct ControlJoint {
   bool by_rule = false;
 };
 
-enum class BarReason { Corner, Jamb, BesideControlJoint, Dimensioned, Spaced };
+/// Cast: a dowel stands there already and is kept.
+enum class BarReason { Corner, Jamb, BesideControlJoint, Dimensioned, Cast, Spaced };
 
 /// A bar with a place of its own.
 struct FixedBar {

@@ -2,12 +2,16 @@
 #include <algorithm>
 #include <set>
 
+#include "job/words.hpp"
 #include "measure/sorting.hpp"
 #include "walls/draft.hpp"
 #include "walls/places.hpp"
 
 namespace stringcourse::walls {
 namespace {
+
+/// A dowel no farther than this from a bar is that bar's. SOURCE: TMS 602, placing of bars along a wall (second-hand).
+constexpr Length kSameBar = Length::inches(2);
 
 Length half_cell(const Draft& draft) { return draft.building.series.front().half.half_down(); }
 
@@ -163,6 +167,48 @@ void add_dimensioned(Draft& draft, BarSet& bars, std::size_t index) {
   if (check_dimensioned(draft, bar, asked.place.at.length)) add_bar(draft, bars, bar);
 }
 
+/// The dowel of this id in the log, unless a later entry strikes it.
+const DowelReading* dowel_read(const Job& job, std::string_view id) {
+  const DowelReading* found = nullptr;
+  for (const Reading& entry : job.readings) {
+    if (entry.dowel && entry.id == id) found = &*entry.dowel;
+    if (entry.strike && *entry.strike == id) found = nullptr;
+  }
+  return found;
+}
+
+/// Its place along its wall; none for a wall or corner that the building does not have.
+std::optional<std::pair<int, Position>> place_of(const Draft& draft, const DowelReading& dowel) {
+  const auto named = draft.wall_by_name.find(dowel.on);
+  if (named == draft.wall_by_name.end()) return std::nullopt;
+  const Wall& wall = wall_at(draft, named->second);
+  const bool from_end = dowel.from && *dowel.from != wall.start_name;
+  if (from_end && *dowel.from != wall.end_name) return std::nullopt;
+  return std::pair{named->second, Position::from_start(from_end ? wall.actual - dowel.at : dowel.at)};
+}
+
+/// The bar that a kept dowel is: beside its jamb or joint it takes the place of the bar there, if it is that one.
+void add_kept(Draft& draft, std::size_t index) {
+  const std::string place = pointer("/steel/kept_dowels", index), &id = draft.job.steel.kept_dowels[index];
+  const DowelReading* dowel = dowel_read(draft.job, id);
+  const auto at = dowel ? place_of(draft, *dowel) : std::nullopt;
+  const bool stands = at && opening_over(draft, at->first, at->second) < 0 && is_on_masonry(draft, at->first, at->second) &&
+                      draft.building.series_of(wall_at(draft, at->first)).grouts;
+  if (!stands) {
+    find(draft, "kept-dowel-not-placed", place,
+         dowel ? joined({"The dowel ", quoted(id), " was not found where a bar of a wall may stand: it is not kept."})
+               : joined({"No reading ", quoted(id), " of a dowel counts: nothing is kept for it."}), {}, HoldPoint::FirstCourse);
+    return;
+  }
+  for (FixedBar& bar : draft.building.fixed_bars) {
+    const Length off = bar.centre - at->second, size = off < Length() ? -off : off;
+    if (bar.wall != at->first || size > kSameBar) continue;
+    if (bar.reason != BarReason::Corner) bar.centre = at->second, bar.reason = BarReason::Cast;
+    return;
+  }
+  draft.building.fixed_bars.push_back({at->first, at->second, BarReason::Cast, -1, -1, place});
+}
+
 }  // namespace
 
 void resolve_fixed_bars(Draft& draft) {
@@ -175,6 +221,7 @@ void resolve_fixed_bars(Draft& draft) {
   if (asked.jambs) add_jambs(draft, bars);
   if (asked.control_joints) add_beside_joints(draft, bars);
   for (std::size_t i = 0; i < asked.dimensioned.size(); ++i) add_dimensioned(draft, bars, i);
+  for (std::size_t i = 0; i < draft.job.steel.kept_dowels.size(); ++i) add_kept(draft, i);
   sort_stably(draft.building.fixed_bars, [](const FixedBar& a, const FixedBar& b) {
     return a.wall != b.wall ? a.wall < b.wall : a.centre < b.centre;
   });

@@ -1,9 +1,10 @@
 // What was measured on site: entering it, and what it comes to.
 import { computed, signal, useSignalEffect } from "@preact/signals";
 import { Ink } from "../draw/Ink";
+import { valueAt } from "../job/pointer";
 import { type Listed, readingsOf } from "../job/readings";
 import { words } from "../words/words";
-import { enter, strike } from "./actions";
+import { enter, keepDowels, strike } from "./actions";
 import type { Answer } from "./answer";
 import { ask } from "./solving";
 import { history, job, readOnly, shown, sides } from "./state";
@@ -25,6 +26,8 @@ const readings = computed(() => readingsOf(job.value));
 const ground = computed<Ground | undefined>(() => shown.value?.answer.ground);
 /// What dowels stand in from the face by plan: where the next one is likely to be.
 const dowelOff = computed(() => shown.value?.answer.dowels[0]?.off_face.text ?? "");
+/// Bars stand where dowels were found.
+const kept = computed(() => Array.isArray(valueAt(job.value, "/steel/kept_dowels")));
 const corners = computed(() => shown.value?.answer.corners.map((corner) => corner.name) ?? []);
 
 async function send(event: Event): Promise<void> {
@@ -300,6 +303,38 @@ function Bed(props: { readonly bed: NonNullable<NonNullable<Ground["levels"]>["b
   );
 }
 
+/// Layouts that save dowels, each taken with one tap.
+function Saving(props: { readonly layouts: Ground["dowel_layouts"]; readonly kept: boolean }) {
+  return (
+    <div class="result">
+      <h3>{words.ground.otherLayouts}</h3>
+      <ul class="moves">
+        {props.layouts.map((layout) => (
+          <li key={layout.text}>
+            <span>{layout.text}</span>
+            <button
+              type="button"
+              disabled={readOnly.value}
+              aria-label={words.ground.keepLong(layout.text)}
+              onClick={() => void keepDowels(layout.kept)}
+            >
+              {words.ground.keep}
+            </button>
+          </li>
+        ))}
+        {props.kept ? (
+          <li>
+            <span>{words.ground.keptNow}</span>
+            <button type="button" disabled={readOnly.value} onClick={() => void keepDowels([])}>
+              {words.ground.keepNone}
+            </button>
+          </li>
+        ) : null}
+      </ul>
+    </div>
+  );
+}
+
 async function draw(text: string, side: number): Promise<void> {
   const names = ["pegs", `bed-${side + 1}`];
   const solved = await ask({ job: text, drawings: names });
@@ -326,6 +361,9 @@ export function Ground() {
           {now !== undefined && now.tape.lines.length > 0 ? <Pegs tape={now.tape} /> : null}
           {now?.levels?.bed === undefined ? null : <Bed bed={now.levels.bed} />}
           {now?.fit === undefined ? null : <Fit fit={now.fit} />}
+          {now !== undefined && (kept.value || now.dowel_layouts.length > 0) ? (
+            <Saving layouts={now.dowel_layouts} kept={kept.value} />
+          ) : null}
           <Log />
         </div>
       </div>

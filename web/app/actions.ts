@@ -184,6 +184,15 @@ export async function strike(id: string, what: string): Promise<void> {
   await enter({ kind: "strike", id }, "", what);
 }
 
+/// The bars of these dowel readings stand where the dowels were found; none: as before.
+export async function keepDowels(ids: readonly string[]): Promise<void> {
+  if (readOnly.value) return;
+  const place = "/steel/kept_dowels";
+  await (ids.length === 0
+    ? changeTo(without(job.value, place), words.steps.keptNone)
+    : changeTo(withValue(job.value, place, ids), words.steps.kept));
+}
+
 export async function putIn(side: Side, kind: NewOpening): Promise<void> {
   if (readOnly.value) return;
   const openings = shown.value?.answer.openings.filter((one) => one.side === side.name) ?? [];

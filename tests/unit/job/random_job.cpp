@@ -196,7 +196,7 @@ class JobMaker {
 
   Steel steel() {
     return {perhaps<Bars>([&] { return bars(); }), courses(), perhaps<int>([&] { return course(); }),
-            perhaps<bool>([&] { return dice_.heads(); }), courses(), perhaps_length()};
+            perhaps<bool>([&] { return dice_.heads(); }), courses(), perhaps_length(), dice_.heads() ? std::vector<std::string>{"r1", "r2"} : std::vector<std::string>{}};
   }
 
   Ground ground() {
@@ -258,7 +258,7 @@ Job full_job() {
       {.name = "W1", .on = "I1", .place = place, .window = WindowSize{36 * inch, 40 * inch, inch, inch, inch},
        .sill_course = 5}};
   job.control_joints = {JointRule::Uk, {{"front", place}}};
-  job.steel = {Bars{"#5", Grout::Fine, true, true, true, 48 * inch, {{"front", place}}}, {6, 12}, 2, true, {6, 12}, 24 * inch};
+  job.steel = {Bars{"#5", Grout::Fine, true, true, true, 48 * inch, {{"front", place}}}, {6, 12}, 2, true, {6, 12}, 24 * inch, {"r1", "r2"}};
   job.setting_out = {4 * inch, 24 * inch, 4 * inch, 4 * inch, feet(12).length, -inch, 48 * inch, 24 * inch, "0.001 lb/ft", "20 lb", "160 lb", inch};
   job.ground = {TapeMake::ClassTwo, inch, inch, "A", true};
   job.readings = {{.id = "1", .when = "noon", .by = "K. O.", .tape = TapeReading{"A", "B", feet(28).length}, .note = "cold"},

@@ -2,6 +2,8 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
+
 #include "setout/places.hpp"
 #include "unit/kiln_house_site.hpp"
 
@@ -158,6 +160,50 @@ TEST(DowelsFound, AwayFromItsBarItLapsApartWithinAFifthOfTheLap) {
     EXPECT_EQ(found_at(site, along, dowel.off_face).action, Action::LapApart);
   }
   EXPECT_GT(apart, 0);
+}
+
+/// The fixed bars of the kiln house with this reading of a dowel on AB kept.
+std::vector<FixedBar> with_kept(Length along, const std::vector<std::string>& kept, bool struck = false) {
+  Site site = kiln_house();
+  Reading reading;
+  reading.id = "1";
+  reading.dowel = DowelReading{"AB", {}, along, Length::sixteenths(61)};
+  site.job.readings = {reading};
+  if (struck) site.job.readings.push_back(Reading{.id = "2", .when = {}, .by = {}, .tape = {}, .rod = {}, .dowel = {}, .edge = {}, .strike = "1", .note = {}});
+  site.job.steel.kept_dowels = kept;
+  const auto building = resolve(site.job);
+  EXPECT_TRUE(building.has_value());
+  return building->fixed_bars;
+}
+
+TEST(KeptDowels, ABarStandsWhereTheDowelWasFoundAndTakesThePlaceOfOneWithinTwoInches) {
+  const std::vector<FixedBar> before = with_kept(Length::inches(300), {});
+  const auto cast = [](const std::vector<FixedBar>& bars) {
+    std::vector<Position> places;
+    for (const FixedBar& bar : bars) if (bar.reason == BarReason::Cast) places.push_back(bar.centre);
+    return places;
+  };
+  EXPECT_TRUE(cast(before).empty());
+  // Away from every fixed bar: one more. 2 in from a jamb's bar: that bar. 2 1/16 in: one more.
+  const auto jamb = std::ranges::find_if(before, [](const FixedBar& bar) { return bar.wall == 0 && bar.reason == BarReason::Jamb; });
+  ASSERT_NE(jamb, before.end());
+  const Length at = jamb->centre - Position();
+  EXPECT_EQ(with_kept(Length::inches(300), {"1"}).size(), before.size() + 1);
+  EXPECT_EQ(with_kept(at - Length::inches(2), {"1"}).size(), before.size());
+  EXPECT_EQ(cast(with_kept(at - Length::inches(2), {"1"})), std::vector<Position>{Position::from_start(at - Length::inches(2))});
+  EXPECT_EQ(with_kept(at - Length::sixteenths(33), {"1"}).size(), before.size() + 1);
+}
+
+TEST(KeptDowels, AStruckReadingAnUnknownOneAndOneInADoorKeepNothing) {
+  const std::size_t before = with_kept(Length::inches(300), {}).size();
+  EXPECT_EQ(with_kept(Length::inches(300), {"1"}, true).size(), before);
+  EXPECT_EQ(with_kept(Length::inches(300), {"7"}).size(), before);
+  const Site site = kiln_house();
+  for (const ResolvedOpening& opening : site.building.openings) {
+    if (opening.wall != 0 || opening.first_course != 1) continue;
+    const Length middle = (opening.from - Position()) + (opening.to - opening.from).half_down();
+    EXPECT_EQ(with_kept(middle, {"1"}).size(), before);
+  }
 }
 
 }  // namespace

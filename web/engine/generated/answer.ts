@@ -379,6 +379,27 @@ export interface StringcourseAnswer {
       readonly text: string;
     }[];
     /**
+     * layouts in which more of the dowels found stand: the most first, each later one cheaper; steel.kept_dowels of the job asks for one
+     */
+    readonly dowel_layouts: {
+      readonly text: string;
+      /**
+       * dowels that stand in it
+       */
+      readonly stands: number;
+      /**
+       * more than now
+       */
+      readonly cuts: number;
+      readonly short_laps: number;
+      readonly bars: number;
+      readonly proven: boolean;
+      /**
+       * ids of readings
+       */
+      readonly kept: string[];
+    }[];
+    /**
      * where the building sits on the slab; absent without edge readings
      */
     readonly fit?: {

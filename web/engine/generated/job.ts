@@ -617,6 +617,12 @@ export interface Steel {
    * How far dowels stand up over the bearing, as your drawings ask, a length.
    */
   readonly dowel_lap?: string;
+  /**
+   * Ids of dowel readings whose bars stand where the dowels were found, whatever that costs the bond.
+   *
+   * @maxItems 2000
+   */
+  readonly kept_dowels?: string[];
 }
 /**
  * Upright bars; absent: none.

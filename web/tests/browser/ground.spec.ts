@@ -81,3 +81,25 @@ test("readings are part of the job: they are there after a reload", async ({ pag
   await settled(page);
   await expect(page.getByRole("list", { name: "Readings, newest first" })).toContainText(`412 3/8"`);
 });
+
+async function dowel(page: Page, at: string): Promise<void> {
+  const form = page.getByRole("form", { name: "Enter a reading" });
+  await form.getByLabel("on side").selectOption("DA");
+  await form.getByLabel("its centre, from the side's start").fill(at);
+  await form.getByRole("button", { name: "Enter", exact: true }).click();
+  await expect(page.getByRole("list", { name: "Readings, newest first" }).locator("li").first()).toContainText(at);
+}
+
+test("a dowel in a web is saved by another layout, taken with one tap and given back with one", async ({ page }) => {
+  await openTable(page);
+  await page.getByRole("button", { name: "Dowel" }).click();
+  for (const at of [`51 13/16"`, `103 13/16"`, `147 13/16"`]) await dowel(page, at);
+  const ground = page.locator("#ground");
+  await expect(ground.locator(".log")).toContainText("cut it off and set another");
+  const saving = ground.getByRole("button", { name: /^Lay so: 3 stand/ });
+  await saving.click();
+  await expect(ground).toContainText("Bars stand where dowels were found.");
+  await expect(ground.locator(".log")).not.toContainText("cut it off");
+  await ground.getByRole("button", { name: "Lay as before" }).click();
+  await expect(ground.locator(".log")).toContainText("cut it off and set another");
+});
