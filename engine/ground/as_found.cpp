@@ -70,6 +70,8 @@ void find_in_tape(const Job& job, const Building& building, const TapeAsFound& t
     const std::string name = pair_text(building, line.from, line.to) + " read " + both_forms(line.read, job.tape);
     if (line.slip) {
       findings.push_back(finding("reading-slip", entry_place(line.entry), name + ", where " + both_forms(line.expected, job.tape) + " is planned: " + slip_text(line.slip->slip) + "? Then it is " + both_forms(line.slip->length, job.tape) + ". It does not count until it is struck and entered anew.", ""));
+    } else if (!line.agrees) {
+      findings.push_back(finding("second-taping", entry_place(line.entry), name + ", " + tape_text(*line.again < Length() ? -*line.again : *line.again, job.tape) + (*line.again < Length() ? " shorter" : " longer") + " than at first: one of the two is wrong.", rule));
     } else if (line.wrong) {
       findings.push_back(finding("taping-blunder", entry_place(line.entry), name + " does not fit the others: it is left out. Tape it again.", rule));
     }
@@ -91,13 +93,27 @@ void find_in_tape(const Job& job, const Building& building, const TapeAsFound& t
   }
 }
 
-void find_in_levels(const Job& job, const LevelsAsFound& levels, std::vector<Finding>& findings) {
+void find_in_levels(const Job& job, const Building& building, const LevelsAsFound& levels, std::vector<Finding>& findings) {
   for (const std::string& name : levels.loose) {
     findings.push_back(finding("level-loose", "/readings", "No chain of readings ties " + quoted(name) + " to " + quoted(levels.datum) + ": read one of its set-ups' points from a set-up that saw the datum.", ""));
   }
   for (const LoopVerdict& loop : levels.loops) {
     if (loop.closes) continue;
     findings.push_back(finding("level-loop", entry_place(loop.entries[0]), "A loop of " + number_text(loop.entries.size()) + " rod readings comes back " + tape_text(loop.misclosure, job.tape) + " off; up to " + tape_text(loop.allowed, job.tape) + " is within their doubt. Read it again.", "3.29 times the doubt of the readings in the loop"));
+  }
+  if (levels.instrument && !levels.instrument->level) {
+    const Instrument& one = *levels.instrument;
+    const Length size = one.over < Length() ? -one.over : one.over;
+    findings.push_back(finding("instrument-not-level", entry_place(one.entry), "The instrument looks " + std::string(one.over < Length() ? "down " : "up ") + tape_text(size, job.tape) + " over " + tape_text(one.sight, job.tape) + " (give or take " + tape_text(one.doubt, job.tape) + "). " +
+                               (one.corrected > 0 ? number_text(one.corrected) + " rod readings with a sight are corrected by it." : std::string("Keep sights alike, or enter each sight so that the reading is corrected.")),
+                               "two-peg test; the doubt of its four readings, k = 2"));
+  }
+  for (const DoorFloor& door : levels.doors) {
+    if (door.verdict == Verdict::Fits) continue;
+    const ResolvedOpening& opening = building.openings[static_cast<std::size_t>(door.opening)];
+    const std::string tall = door.tall_least == door.tall_most ? tape_text(door.tall_least, job.tape) : tape_text(door.tall_least, job.tape) + " to " + tape_text(door.tall_most, job.tape);
+    findings.push_back(finding("door-floor", opening.place, opening.name + " will be " + tall + " high over the floor as read, " + tape_text(opening.height(), job.tape) + " as planned." + (door.verdict == Verdict::CannotTell ? " The rod can't tell whether that is within its limit." : " Set the frame or its threshold by it."),
+                               "floor readings between the jambs; 1/8 in or 3 mm (ours)"));
   }
   if (!levels.bed) return;
   const BedAsFound& bed = *levels.bed;
@@ -142,7 +158,7 @@ AsFound as_found(const Job& job, const Building& building, const Layout& layout)
   found.tape = tape_as_found(job, building, counts);
   find_in_tape(job, building, found.tape, found.findings);
   found.levels = levels_as_found(job, building, layout, counts);
-  if (found.levels) find_in_levels(job, *found.levels, found.findings);
+  if (found.levels) find_in_levels(job, building, *found.levels, found.findings);
   return found;
 }
 
@@ -171,20 +187,6 @@ std::string verdict_text(Verdict verdict) {
     case Verdict::Fits: return "fits";
     case Verdict::DoesNotFit: return "does not fit";
     case Verdict::CannotTell: return "can't tell";
-  }
-  return {};
-}
-
-std::string choice_text(const BedChoice& choice, Tape tape) {
-  using What = BedChoice::What;
-  const std::string most = tape_text(choice.most, tape), count = number_text(static_cast<std::size_t>(choice.units));
-  switch (choice.what) {
-    case What::Level: return "lay to the best level";
-    case What::GroutFirstCourse: return "grout the whole first course, so that its bed may be up to 1 1/4 in (32 mm)";
-    case What::Grind: return "grind high spots at " + count + (choice.units == 1 ? " reading" : " readings") + ", at most " + most;
-    case What::RipUnits: return "rip " + count + (choice.units == 1 ? " unit" : " units") + ", at most " + most + " off";
-    case What::LevellingStrip: return "pour a levelling strip or lay solid units under " + count + (choice.units == 1 ? " unit" : " units") + ", at most " + most + " thick";
-    case What::TiltCourse: return "let the course follow a slope";
   }
   return {};
 }

@@ -38,6 +38,8 @@ struct TapedLine {
   int from = 0, to = 0;   // corners
   Length read, expected;
   std::optional<Meant> slip;  // left out of the adjustment: nearly surely another length was meant
+  std::optional<Length> again; // a second taping of the line: less its first
+  bool agrees = true;          // within 3.2905 times the doubt of a difference of two
   Residual residual;          // where adjusted
   bool wrong = false;         // named as a blunder, and left out
 };
@@ -87,12 +89,14 @@ struct UnitBed {
 
 /// What can be done where the bed does not fit, with the mortar that it takes.
 struct BedChoice {
-  enum class What { Level, GroutFirstCourse, Grind, RipUnits, LevellingStrip, TiltCourse } what = What::Level;
+  enum class What { Level, GroutFirstCourse, TiltCourse, Grind, RipUnits, LevellingStrip, HalfHigh, Step, Curb } what = What::Level;
   Length top;          // of the bed over the datum
-  Length margin;       // what is left inside the range; for grinding, ripping and strips: 0
-  Length most;         // deepest grinding, tallest rip, thickest strip; 0 else
+  Length margin;       // what is left inside the range; for grinding, ripping, strips, steps and curbs: 0
+  Length most;         // deepest grinding, tallest rip, thickest strip or curb; 0 else
   int units = 0;       // units or readings that it concerns
+  std::string where;   // which, and how much: "B 3/16 in, C 1/8 in"; a slope's fall along the sides
   std::int64_t mortar_cubic_centimetres = 0;
+  std::int64_t concrete_cubic_centimetres = 0;  // of a strip or curb
 };
 
 struct BedAsFound {
@@ -106,6 +110,25 @@ struct BedAsFound {
   std::vector<BedChoice> choices;       // Level first; others where it does not surely fit
 };
 
+/// What a two-peg test tells of the instrument.
+struct Instrument {
+  std::size_t entry = 0;
+  Length over;    // how far it looks up (below zero: down) over `sight`
+  Length sight;   // 100 ft or 30 m
+  Length doubt;   // of `over`, expanded (k = 2)
+  bool level = true;  // the test cannot tell it from level
+  int corrected = 0;  // rod readings with a sight, corrected by it
+};
+
+/// The floor read in a doorway against the plan. Heights over the top of course 1 at its best level.
+struct DoorFloor {
+  std::int32_t opening = 0;
+  Length lowest, highest;
+  Length tall_least, tall_most;  // the opening as it will be, floor to soffit
+  Length doubt;                  // expanded (k = 2)
+  Verdict verdict = Verdict::CannotTell;  // Fits: as planned within 1/8 in or 3 mm
+};
+
 struct LevelsAsFound {
   std::string datum;  // name of the station of height zero
   std::vector<Station> stations;
@@ -114,6 +137,8 @@ struct LevelsAsFound {
   std::vector<std::string> setups;      // and the height of the instrument at each
   std::vector<Length> instruments;
   std::optional<BedAsFound> bed;
+  std::optional<Instrument> instrument;
+  std::vector<DoorFloor> doors;
 };
 
 struct AsFound {
@@ -125,6 +150,22 @@ struct AsFound {
 [[nodiscard]] TapeAsFound tape_as_found(const Job& job, const Building& building, const std::vector<bool>& counts);
 [[nodiscard]] std::optional<LevelsAsFound> levels_as_found(const Job& job, const Building& building, const Layout& layout,
                                                            const std::vector<bool>& counts);
+/// What the bearing tells of its readings, for what can be done about it.
+struct ReadHeight {
+  std::string station;
+  Length height;
+};
+struct Bearing {
+  const Building& building;
+  const Layout& layout;
+  std::vector<BearingHeight> heights;  // along the walls: a corner's on both
+  std::vector<ReadHeight> read;        // one for each station
+};
+/// Level first; where that does not surely fit, all others that apply. A curb is at least 2 in (50 mm) thick (ours);
+/// half-high units and whole courses go where the bearing lies low enough for one with its beds; a slope is at most
+/// 1/4 in in 10 ft (TMS 602, level of beds, second-hand).
+[[nodiscard]] std::vector<BedChoice> bed_choices(const BedAsFound& bed, const Bearing& bearing, bool grouted);
+
 /// Everything, with its findings at hold point 3 (first course).
 [[nodiscard]] AsFound as_found(const Job& job, const Building& building, const Layout& layout);
 

@@ -41,15 +41,31 @@ void put_place(Taken& taken, const Building& building, const stringcourse::RodRe
   if (rod.on) taken.places[at] = wall_place(building, *rod.on, rod.from, rod.at.value_or(Length()));
 }
 
+double sight_error_of(const TwoPegReading& test) {
+  return sight_error(metres(test.midway_b - test.midway_a), metres(test.close_b - test.close_a), metres(test.sight_a), metres(test.sight_b));
+}
+
+/// The last two-peg test that counts; sights of one length tell nothing.
+std::optional<std::size_t> two_peg_test(const Job& job, const std::vector<bool>& counts) {
+  std::optional<std::size_t> last;
+  for (std::size_t k = 0; k < job.readings.size(); ++k) {
+    const auto& test = job.readings[k].two_peg;
+    if (counts[k] && test && test->sight_a != test->sight_b) last = k;
+  }
+  return last;
+}
+
 Taken taken_from(const Job& job, const Building& building, const std::vector<bool>& counts) {
   Taken taken;
+  const auto test = two_peg_test(job, counts);
+  const double error = test ? sight_error_of(*job.readings[*test].two_peg) : 0;
   const double sigma = standard_doubt(rod_reading_error(job));
   for (std::size_t k = 0; k < job.readings.size(); ++k) {
     if (!counts[k] || !job.readings[k].rod) continue;
     const stringcourse::RodReading& rod = *job.readings[k].rod;
     const int station = taken.stations.number(rod.station);
     put_place(taken, building, rod, station);
-    taken.readings.push_back({taken.setups.number(rod.setup), station, metres(rod.rod), sigma});
+    taken.readings.push_back({taken.setups.number(rod.setup), station, without_sight_error(metres(rod.rod), error, metres(rod.sight.value_or(Length()))), sigma});
     taken.entries.push_back(k);
   }
   return taken;
@@ -104,18 +120,11 @@ std::vector<BearingHeight> bearing_of(const Building& building, const std::vecto
   return heights;
 }
 
-struct Bearing {
-  const Building& building;
-  const Layout& layout;
-  std::vector<BearingHeight> heights;  // along the walls: a corner's on both
-  std::vector<Length> read;            // one for each station
-};
-
-std::vector<Length> heights_read(const Building& building, const std::vector<Station>& stations) {
-  std::vector<Length> heights;
+std::vector<ReadHeight> heights_read(const Building& building, const std::vector<Station>& stations) {
+  std::vector<ReadHeight> heights;
   for (const Station& station : stations) {
     const bool corner = std::ranges::any_of(building.corners, [&](const Corner& one) { return one.name == station.name; });
-    if (station.surface == Surface::Bearing && (station.place || corner)) heights.push_back(station.height);
+    if (station.surface == Surface::Bearing && (station.place || corner)) heights.push_back({station.name, station.height});
   }
   return heights;
 }
@@ -148,61 +157,69 @@ void put_units(BedAsFound& bed, const Bearing& bearing) {
   }
 }
 
-/// Mortar of full beds under the units read, cubic centimetres: length x wall x mean bed.
-std::int64_t mortar_at(const BedAsFound& bed, const Bearing& bearing, Length top) {
-  double cubic_metres = 0;
-  for (const UnitBed& unit : bed.units) {
-    const Wall& wall = bearing.building.walls[static_cast<std::size_t>(unit.wall)];
-    const double mean = metres(unit.thinnest + unit.thickest) / 2 + metres(top - bed.level.top);
-    cubic_metres += metres(unit.to - unit.from) * metres(bearing.building.series_of(wall).thickness) * std::max(0.0, mean);
-  }
-  return static_cast<std::int64_t>(cubic_metres * 1e6 + 0.5);
-}
-
-int count_units(const BedAsFound& bed, Length top, Length limit, bool thinner) {
-  return static_cast<int>(std::ranges::count_if(bed.units, [&](const UnitBed& unit) {
-    const Length shift = top - bed.level.top;
-    return thinner ? unit.thinnest + shift < limit : unit.thickest + shift > limit;
-  }));
-}
-
-void put_choices(BedAsFound& bed, const Bearing& bearing, bool grouted) {
-  const std::vector<Length>& heights = bearing.read;
-  const auto [low, high] = std::ranges::minmax(heights);
-  using What = BedChoice::What;
-  bed.choices.push_back({What::Level, bed.level.top, bed.level.margin, {}, 0, mortar_at(bed, bearing, bed.level.top)});
-  if (bed.verdict == Verdict::Fits) return;
-  if (!grouted) {
-    const BedLevel wider = best_level(heights, kGroutedBed);
-    bed.choices.push_back({What::GroutFirstCourse, wider.top, wider.margin, {}, 0, mortar_at(bed, bearing, wider.top)});
-  }
-  // Low places at the thickest bed that is allowed: what stands too high is ground off, or its units are ripped.
-  const Length down = low + bed.range.most, over = high - (down - bed.range.least);
-  if (over > Length()) {
-    const auto spots = std::ranges::count_if(heights, [&](Length height) { return down - height < bed.range.least; });
-    bed.choices.push_back({What::Grind, down, {}, over, static_cast<int>(spots), mortar_at(bed, bearing, down)});
-    bed.choices.push_back({What::RipUnits, down, {}, over, count_units(bed, down, bed.range.least, true), mortar_at(bed, bearing, down)});
-    // High places at the thinnest bed: what lies too low is brought up by a strip first.
-    const Length up = high + bed.range.least, under_by = up - bed.range.most - low;
-    bed.choices.push_back({What::LevellingStrip, up, {}, under_by, count_units(bed, up, bed.range.most, false), mortar_at(bed, bearing, up)});
-  }
-}
-
 std::optional<BedAsFound> bed_of(const Job& job, const Building& building, const Layout& layout, const std::vector<Station>& stations) {
   const Bearing bearing{building, layout, bearing_of(building, stations), heights_read(building, stations)};
   if (bearing.read.empty()) return std::nullopt;
+  std::vector<Length> heights;
+  for (const ReadHeight& one : bearing.read) heights.push_back(one.height);
   const bool grouted = job.ground && job.ground->first_course_grouted.value_or(false);
   BedAsFound bed;
   bed.range = grouted ? kGroutedBed : kPlainBed;
-  bed.level = best_level(bearing.read, bed.range);
+  bed.level = best_level(heights, bed.range);
   // Two readings of one set-up against one another, k = 2.
   bed.doubt = nanometres_of(2 * std::sqrt(2.0) * standard_doubt(rod_reading_error(job)));
   // The margin is half of what the range leaves of the difference between two readings.
   bed.verdict = judged(bed.level.margin, bed.doubt.half_down());
   put_units(bed, bearing);
-  put_choices(bed, bearing, grouted);
+  bed.choices = bed_choices(bed, bearing, grouted);
   bed.bearing = bearing.heights;
   return bed;
+}
+
+std::optional<Instrument> instrument_of(const Job& job, const std::vector<bool>& counts) {
+  const auto test = two_peg_test(job, counts);
+  if (!test) return std::nullopt;
+  const TwoPegReading& pegs = *job.readings[*test].two_peg;
+  Instrument instrument;
+  instrument.entry = *test;
+  instrument.sight = job.tape == Tape::Inches ? Length::feet(100) : Length::millimetres(30'000);
+  const double sight = metres(instrument.sight), apart = metres(pegs.sight_b - pegs.sight_a);
+  instrument.over = nanometres_of(sight_error_of(pegs) * sight);
+  // Four readings, each with its doubt: GUM 5.1.2.
+  const double doubt = 2 * 2 * standard_doubt(rod_reading_error(job)) * sight / apart;
+  instrument.doubt = nanometres_of(doubt < 0 ? -doubt : doubt);
+  instrument.level = instrument.over <= instrument.doubt && -instrument.over <= instrument.doubt;
+  for (std::size_t k = 0; k < job.readings.size(); ++k) {
+    if (counts[k] && job.readings[k].rod && job.readings[k].rod->sight) ++instrument.corrected;
+  }
+  return instrument;
+}
+
+/// Floors read between the jambs of a doorway.
+std::vector<DoorFloor> doors_of(const Building& building, const LevelsAsFound& levels) {
+  std::vector<DoorFloor> doors;
+  if (!levels.bed || building.courses.empty()) return doors;
+  const Length first_top = levels.bed->level.top + building.courses[0].unit_height;
+  const Length limit = building.tape == Tape::Inches ? Length::sixteenths(2) : Length::millimetres(3);
+  for (std::size_t k = 0; k < building.openings.size(); ++k) {
+    const ResolvedOpening& opening = building.openings[k];
+    std::vector<Length> heights;
+    DoorFloor door;
+    for (const Station& station : levels.stations) {
+      if (station.surface != Surface::Floor || !station.place || station.place->wall != opening.wall) continue;
+      const Position at = Position::from_start(station.place->along);
+      if (at < opening.from || at > opening.to) continue;
+      heights.push_back(station.height - first_top);
+      door.doubt = std::max(door.doubt, station.doubt);
+    }
+    if (heights.empty()) continue;
+    const auto [low, high] = std::ranges::minmax(heights);
+    door.opening = static_cast<std::int32_t>(k), door.lowest = low, door.highest = high;
+    door.tall_least = opening.soffit - high, door.tall_most = opening.soffit - low;
+    door.verdict = judged(limit - std::max(high - opening.underside, opening.underside - low), door.doubt);
+    doors.push_back(door);
+  }
+  return doors;
 }
 
 }  // namespace
@@ -230,6 +247,8 @@ std::optional<LevelsAsFound> levels_as_found(const Job& job, const Building& bui
   found.setups = taken.setups.all;
   for (const double height : levelled->instruments) found.instruments.push_back(nanometres_of(height));
   found.bed = bed_of(job, building, layout, found.stations);
+  found.instrument = instrument_of(job, counts);
+  found.doors = doors_of(building, found);
   return found;
 }
 

@@ -37,14 +37,27 @@ double distance(const Spot& a, const Spot& b) {
   return std::sqrt(dx * dx + dy * dy);
 }
 
+/// A line that was taped before: whether both tapings agree.
+void compare_with_first(const Job& job, const std::vector<TapedLine>& lines, TapedLine& line) {
+  for (const TapedLine& first : lines) {
+    const bool same = (first.from == line.from && first.to == line.to) || (first.from == line.to && first.to == line.from);
+    if (!same || first.slip || line.slip) continue;
+    line.again = line.read - first.read;
+    const double sigma = standard_doubt(tape_reading_error(job));
+    line.agrees = tapings_agree({0, 1, metres(first.read), sigma}, {0, 1, metres(line.read), sigma});
+    return;
+  }
+}
+
 std::vector<TapedLine> lines_of(const Job& job, const Building& building, const std::vector<bool>& counts) {
   std::vector<TapedLine> lines;
   for (std::size_t k = 0; k < job.readings.size(); ++k) {
     if (!counts[k] || !job.readings[k].tape) continue;
     const TapeReading& tape = *job.readings[k].tape;
-    TapedLine line{.entry = k, .from = corner_named(building, tape.from), .to = corner_named(building, tape.to), .read = tape.length, .expected = {}, .slip = {}, .residual = {}};
+    TapedLine line{.entry = k, .from = corner_named(building, tape.from), .to = corner_named(building, tape.to), .read = tape.length, .expected = {}, .slip = {}, .again = {}, .residual = {}};
     line.expected = nanometres_of(distance(spot_of(building, line.from), spot_of(building, line.to)));
     line.slip = likely_slip(line.read, line.expected, near_enough(line.expected));
+    compare_with_first(job, lines, line);
     lines.push_back(std::move(line));
   }
   return lines;
@@ -88,12 +101,14 @@ Net net_of(const Job& job, const Building& building, const std::vector<TapedLine
   return net;
 }
 
-void put_moves(TapeAsFound& found, const Net& net, const Adjusted& adjusted) {
+void put_moves(TapeAsFound& found, const Net& net, const Adjusted& adjusted, TapeClass tape) {
   std::vector<Spot> design;
   for (const NetPoint& point : net.points) design.push_back(point.about);
   const std::vector<Spot> ways = moves(overlay_from(design, adjusted.places, 0, 1), design, adjusted.places);
   for (std::size_t k = 0; k < net.corners.size(); ++k) {
-    const double doubt = 2 * ellipse_of(adjusted.clouds[k]).longer;
+    // The tape's own error makes all lines longer or shorter alike: it moves a peg along its line to the held corner.
+    const double off = standard_doubt(permitted_error(tape, nanometres_of(distance(design[k], design[0]))));
+    const double doubt = 2 * together(ellipse_of(adjusted.clouds[k]).longer, k == 0 ? 0 : off);
     PegMove move{net.corners[k], nanometres_of(ways[k].x), nanometres_of(ways[k].y), nanometres_of(doubt), false};
     move.within_doubt = ways[k].x * ways[k].x + ways[k].y * ways[k].y <= doubt * doubt;
     found.moves.push_back(move);
@@ -137,7 +152,7 @@ TapeAsFound tape_as_found(const Job& job, const Building& building, const std::v
     found.lines[net.lines[k]].wrong = std::ranges::contains(suspects->wrong, static_cast<int>(k));
   }
   for (const int number : suspects->tape_again) found.tape_again.push_back(net.lines[static_cast<std::size_t>(number)]);
-  put_moves(found, net, adjusted);
+  put_moves(found, net, adjusted, job.ground && job.ground->tape == TapeMake::ClassTwo ? TapeClass::ClassTwo : TapeClass::Steel);
   return found;
 }
 

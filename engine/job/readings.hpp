@@ -39,7 +39,16 @@ struct RodReading {
   std::optional<std::string> from;  // corner measured from; absent: the wall's start
   std::optional<Length> at;         // distance from that corner along the wall, actual
   std::optional<Surface> surface;   // absent: bearing
+  std::optional<Length> sight;      // from the instrument to the rod; with a two-peg test the reading is corrected
   friend bool operator==(const RodReading&, const RodReading&) = default;
+};
+
+/// Two pegs A and B read from midway between them, then from close to A: whether the instrument looks level.
+struct TwoPegReading {
+  Length midway_a, midway_b;  // rod readings with equal sights
+  Length close_a, close_b;    // rod readings from close to A
+  Length sight_a, sight_b;    // lengths of the last two sights
+  friend bool operator==(const TwoPegReading&, const TwoPegReading&) = default;
 };
 
 /// Where an upright dowel was found.
@@ -65,8 +74,9 @@ struct Reading {
   std::string id;    // unlike every other entry's
   std::string when;  // the user's or the device's text; the engine has no clock
   std::string by;    // initials
-  std::optional<TapeReading> tape;  // exactly one of these five
+  std::optional<TapeReading> tape;  // exactly one of these six
   std::optional<RodReading> rod;
+  std::optional<TwoPegReading> two_peg;
   std::optional<DowelReading> dowel;
   std::optional<EdgeReading> edge;
   std::optional<std::string> strike;  // id of an earlier entry that no longer counts

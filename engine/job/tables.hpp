@@ -243,6 +243,6 @@ struct Table<Job> {
 using JobStructs = std::tuple<Job, Units, OwnSeries, CellSpan, Outline, Side, InteriorWall, Place, Heights, Opening,
                               MasonrySize, DoorSize, OverheadSize, WindowSize, Lintel, ControlJoints,
                               PlacedControlJoint, Steel, Bars, DimensionedBar, SettingOut, Ground, Reading, TapeReading,
-                              RodReading, DowelReading, EdgeReading>;
+                              RodReading, TwoPegReading, DowelReading, EdgeReading>;
 
 }  // namespace stringcourse

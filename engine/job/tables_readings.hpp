@@ -83,6 +83,22 @@ struct Table<RodReading> {
       field("from", &RodReading::from, Need::Optional, "The corner measured from; absent: the wall's start.", kNameText),
       field("at", &RodReading::at, Need::Optional, "Distance from that corner along the wall, a length.", kZeroOrMore),
       field("surface", &RodReading::surface, Need::Optional, "What the rod stood on; absent: bearing."),
+      field("sight", &RodReading::sight, Need::Optional,
+            "How far the rod stood from the instrument, a length; after a two-peg test the reading is corrected by it."),
+  };
+};
+
+template <>
+struct Table<TwoPegReading> {
+  static constexpr std::string_view name = "two_peg_reading";
+  static constexpr std::string_view description = "A two-peg test: pegs A and B read from midway, then from close to A.";
+  static constexpr auto fields = std::tuple{
+      field("midway_a", &TwoPegReading::midway_a, Need::Required, "Rod on A, from midway, a length.", kAnySign),
+      field("midway_b", &TwoPegReading::midway_b, Need::Required, "Rod on B, from midway, a length.", kAnySign),
+      field("close_a", &TwoPegReading::close_a, Need::Required, "Rod on A, from close to it, a length.", kAnySign),
+      field("close_b", &TwoPegReading::close_b, Need::Required, "Rod on B, from close to A, a length.", kAnySign),
+      field("sight_a", &TwoPegReading::sight_a, Need::Required, "From close to A: distance to A, a length.", kZeroOrMore),
+      field("sight_b", &TwoPegReading::sight_b, Need::Required, "From close to A: distance to B, a length."),
   };
 };
 
@@ -114,14 +130,15 @@ struct Table<EdgeReading> {
 template <>
 struct Table<Reading> {
   static constexpr std::string_view name = "reading";
-  static constexpr std::string_view description = "One entry of the log: exactly one of tape, rod, dowel, edge, strike.";
-  static constexpr std::array<std::string_view, 5> exactly_one{"tape", "rod", "dowel", "edge", "strike"};
+  static constexpr std::string_view description = "One entry of the log: exactly one of tape, rod, two_peg, dowel, edge, strike.";
+  static constexpr std::array<std::string_view, 6> exactly_one{"tape", "rod", "two_peg", "dowel", "edge", "strike"};
   static constexpr auto fields = std::tuple{
       field("id", &Reading::id, Need::Required, "A name that no other entry has.", kNameText),
       field("when", &Reading::when, Need::Optional, "When, as text."),
       field("by", &Reading::by, Need::Optional, "Who, as initials."),
       field("tape", &Reading::tape, Need::Optional, "A taped distance."),
       field("rod", &Reading::rod, Need::Optional, "A reading of a rod or water level."),
+      field("two_peg", &Reading::two_peg, Need::Optional, "A two-peg test of the instrument."),
       field("dowel", &Reading::dowel, Need::Optional, "A dowel as found."),
       field("edge", &Reading::edge, Need::Optional, "An edge of what was poured."),
       field("strike", &Reading::strike, Need::Optional, "The id of an earlier entry that no longer counts.", kNameText),

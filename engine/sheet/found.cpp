@@ -118,7 +118,8 @@ void add_tapings(Table& table, const Context& context, const TapeAsFound& tape) 
                              : line.wrong ? std::string(words.found_blunder)
                              : adjusted   ? fill_in(words.found_correction, {correction_text(context, nanometres_of(line.residual.value)), tenths(line.residual.standardised)})
                                           : std::string();
-    table.add_row({corner_name(context, line.from) + " - " + corner_name(context, line.to), both_forms(line.read, context.tape()), both_forms(line.expected, context.tape()), says});
+    const std::string both = !line.again ? says : fill_in(words.found_second, {says, std::string(line.agrees ? words.found_second_agrees : words.found_second_not)});
+    table.add_row({corner_name(context, line.from) + " - " + corner_name(context, line.to), both_forms(line.read, context.tape()), both_forms(line.expected, context.tape()), both});
   }
   if (tape.suspicion == ground::Suspicion::NotLocatable) {
     std::string order;
@@ -154,14 +155,33 @@ void add_levels(Table& table, const Context& context, const ground::LevelsAsFoun
   }
 }
 
+void add_instrument(Table& table, const Context& context, const ground::LevelsAsFound& levels) {
+  if (!levels.instrument) return;
+  const Words& words = context.words;
+  const ground::Instrument& one = *levels.instrument;
+  table.add_row({std::string(words.found_instrument), fill_in(words.found_instrument_up, {signed_text(context, one.over), tape_text(one.sight, context.tape())}), "± " + tape_text(one.doubt, context.tape()),
+                 one.level ? std::string(words.found_instrument_level) : std::string()});
+}
+
+void add_doors(Table& table, const Context& context, const ground::LevelsAsFound& levels) {
+  const Words& words = context.words;
+  for (const ground::DoorFloor& door : levels.doors) {
+    const ResolvedOpening& opening = context.building.openings[static_cast<std::size_t>(door.opening)];
+    table.add_row({fill_in(words.found_door, {opening.name}), fill_in(words.found_door_tall, {both_forms(door.tall_least, context.tape()), both_forms(door.tall_most, context.tape())}),
+                   both_forms(opening.height(), context.tape()) + " ± " + tape_text(door.doubt, context.tape()), ground::verdict_text(door.verdict)});
+  }
+}
+
 void add_bed(Table& table, const Context& context, const ground::LevelsAsFound& levels) {
   const Words& words = context.words;
   const ground::BedAsFound& bed = *levels.bed;
   table.add_heading(fill_in(words.found_bed, {tape_text(bed.range.least, context.tape()), tape_text(bed.range.most, context.tape()), ground::verdict_text(bed.verdict)}));
   for (const ground::BedChoice& choice : bed.choices) {
     const std::string litres = tenths(static_cast<double>(choice.mortar_cubic_centimetres) / 1000);
+    const std::string mortar = choice.concrete_cubic_centimetres == 0 ? fill_in(words.found_mortar, {litres})
+                                                                      : fill_in(words.found_concrete, {litres, tenths(static_cast<double>(choice.concrete_cubic_centimetres) / 1000)});
     table.add_row({ground::choice_text(choice, context.tape()), fill_in(words.found_bed_top, {signed_text(context, choice.top)}),
-                   fill_in(words.found_margin, {signed_text(context, choice.margin)}), fill_in(words.found_mortar, {litres})});
+                   fill_in(words.found_margin, {signed_text(context, choice.margin)}), mortar});
   }
   // What the rod must read on the top of course 1, from each set-up.
   const Length height = context.building.courses.empty() ? Length() : context.building.courses[0].unit_height;
@@ -229,7 +249,7 @@ Table found_table(const Context& context) {
   const AsFound& found = *context.job.found;
   add_tapings(table, context, found.tape);
   add_moves(table, context, found.tape);
-  if (found.levels) add_levels(table, context, *found.levels);
+  if (found.levels) add_levels(table, context, *found.levels), add_instrument(table, context, *found.levels), add_doors(table, context, *found.levels);
   if (found.levels && found.levels->bed) add_bed(table, context, *found.levels);
   add_dowels(table, context);
   add_saving(table, context);

@@ -54,6 +54,10 @@ void write_line(JsonOut& out, const Building& building, const TapeAsFound& tape,
     const bool adjusted = tape.state == TapeAsFound::State::Adjusted && !line.slip;
     out.field("use", line.slip ? "slip" : line.wrong ? "blunder" : adjusted ? "adjusted" : "read");
     if (line.slip) write_length(out, "meant", line.slip->length, building.tape);
+    if (line.again) {
+      write_found(out, "against_first", *line.again, building.tape);
+      out.field("agrees_with_first", line.agrees);
+    }
     if (!adjusted) return;
     write_found(out, "correction", from_metres(line.residual.value), building.tape);
     out.field("times_its_doubt_thousandths", thousandths(line.residual.standardised));
@@ -109,6 +113,10 @@ void write_station(JsonOut& out, const Building& building, const Station& statio
   });
 }
 
+std::string_view verdict_name(Verdict verdict) {
+  return verdict == Verdict::Fits ? "fits" : verdict == Verdict::DoesNotFit ? "does-not-fit" : "cannot-tell";
+}
+
 std::string_view choice_name(BedChoice::What what) {
   switch (what) {
     case BedChoice::What::Level: return "level";
@@ -117,6 +125,9 @@ std::string_view choice_name(BedChoice::What what) {
     case BedChoice::What::RipUnits: return "rip-units";
     case BedChoice::What::LevellingStrip: return "levelling-strip";
     case BedChoice::What::TiltCourse: return "tilt-course";
+    case BedChoice::What::HalfHigh: return "half-high";
+    case BedChoice::What::Step: return "step";
+    case BedChoice::What::Curb: return "curb";
   }
   return "";
 }
@@ -124,7 +135,7 @@ std::string_view choice_name(BedChoice::What what) {
 void write_bed(JsonOut& out, const Building& building, const BedAsFound& bed) {
   const Tape tape = building.tape;
   out.object("bed", [&] {
-    out.field("verdict", bed.verdict == Verdict::Fits ? "fits" : bed.verdict == Verdict::DoesNotFit ? "does-not-fit" : "cannot-tell");
+    out.field("verdict", verdict_name(bed.verdict));
     write_length(out, "least", bed.range.least, tape);
     write_length(out, "most", bed.range.most, tape);
     write_found(out, "top", bed.level.top, tape);
@@ -151,9 +162,31 @@ void write_bed(JsonOut& out, const Building& building, const BedAsFound& bed) {
           write_found(out, "top", choice.top, tape);
           write_found(out, "margin", choice.margin, tape);
           out.field("mortar_cubic_centimetres", choice.mortar_cubic_centimetres);
+          out.field("concrete_cubic_centimetres", choice.concrete_cubic_centimetres);
         });
       }
     });
+  });
+}
+
+void write_instrument(JsonOut& out, const Building& building, const Instrument& instrument) {
+  out.object("instrument", [&] {
+    write_found(out, "over", instrument.over, building.tape);
+    write_length(out, "sight", instrument.sight, building.tape);
+    write_found(out, "doubt", instrument.doubt, building.tape);
+    out.field("level", instrument.level);
+    out.field("corrected", instrument.corrected);
+  });
+}
+
+void write_door(JsonOut& out, const Building& building, const DoorFloor& door) {
+  out.object([&] {
+    out.field("opening", building.openings[static_cast<std::size_t>(door.opening)].name);
+    write_found(out, "tall_least", door.tall_least, building.tape);
+    write_found(out, "tall_most", door.tall_most, building.tape);
+    write_length(out, "planned", building.openings[static_cast<std::size_t>(door.opening)].height(), building.tape);
+    write_found(out, "doubt", door.doubt, building.tape);
+    out.field("verdict", verdict_name(door.verdict));
   });
 }
 
@@ -182,6 +215,10 @@ void write_levels(JsonOut& out, const Building& building, const LevelsAsFound& l
           write_found(out, "height", levels.instruments[k], building.tape);
         });
       }
+    });
+    if (levels.instrument) write_instrument(out, building, *levels.instrument);
+    out.list("doors", [&] {
+      for (const DoorFloor& door : levels.doors) write_door(out, building, door);
     });
     if (levels.bed) write_bed(out, building, *levels.bed);
   });

@@ -17,7 +17,7 @@ std::string_view word(const std::string_view (&words)[Count], Enum value) {
 constexpr std::string_view kRunEnds[] = {"through-corner", "butt-corner", "jamb", "free-end", "control-joint",
                                          "tied-junction", "lapped-butt", "entering-junction", "slot-side", "lintel-end"};
 constexpr std::string_view kCutEnds[] = {"none", "start", "end"};
-constexpr std::string_view kBarReasons[] = {"corner", "jamb", "beside-control-joint", "dimensioned", "spaced"};
+constexpr std::string_view kBarReasons[] = {"corner", "jamb", "beside-control-joint", "dimensioned", "cast", "spaced"};
 constexpr std::string_view kOpeningUses[] = {"door", "overhead", "window", "plain"};
 constexpr std::string_view kHeadings[] = {"west", "north", "east", "south"};
 constexpr std::string_view kRodEvents[] = {"floor", "sill", "course-top", "wire", "head",

@@ -13,7 +13,7 @@ namespace stringcourse {
 [[nodiscard]] std::string_view run_end_name(RunEnd end);
 /// "none", "start", "end".
 [[nodiscard]] std::string_view cut_end_name(CutEnd end);
-/// "corner", "jamb", "beside-control-joint", "dimensioned", "spaced".
+/// "corner", "jamb", "beside-control-joint", "dimensioned", "cast", "spaced".
 [[nodiscard]] std::string_view bar_reason_name(BarReason reason);
 /// "door", "overhead", "window", "plain".
 [[nodiscard]] std::string_view opening_use_name(OpeningUse use);

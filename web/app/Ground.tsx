@@ -2,7 +2,7 @@
 import { computed, signal, useSignalEffect } from "@preact/signals";
 import { Ink } from "../draw/Ink";
 import { valueAt } from "../job/pointer";
-import { type Listed, readingsOf } from "../job/readings";
+import { kPegFields, type Listed, type PegField, readingsOf } from "../job/readings";
 import { words } from "../words/words";
 import { enter, keepDowels, strike } from "./actions";
 import type { Answer } from "./answer";
@@ -10,7 +10,8 @@ import { ask } from "./solving";
 import { history, job, readOnly, shown, sides } from "./state";
 
 type Ground = NonNullable<Answer["ground"]>;
-type Kind = "tape" | "rod" | "dowel" | "edge";
+type Kind = "tape" | "rod" | "two_peg" | "dowel" | "edge";
+const kKinds = ["tape", "rod", "two_peg", "dowel", "edge"] as const;
 
 const kind = signal<Kind>("tape");
 const refused = signal("");
@@ -30,6 +31,10 @@ const dowelOff = computed(() => shown.value?.answer.dowels[0]?.off_face.text ?? 
 const kept = computed(() => Array.isArray(valueAt(job.value, "/steel/kept_dowels")));
 const corners = computed(() => shown.value?.answer.corners.map((corner) => corner.name) ?? []);
 
+function pegReadings(typed: (name: string) => string): Readonly<Record<PegField, string>> {
+  return Object.fromEntries(kPegFields.map((name) => [name, typed(name)])) as Record<PegField, string>;
+}
+
 async function send(event: Event): Promise<void> {
   event.preventDefault();
   const form = event.currentTarget as HTMLFormElement;
@@ -41,17 +46,22 @@ async function send(event: Event): Promise<void> {
         ? ({ kind: "dowel", on: typed("on"), at: typed("value"), offFace: typed("off") } as const)
         : kind.value === "tape"
           ? ({ kind: "tape", from: typed("from"), to: typed("to"), length: typed("value") } as const)
-          : ({
-              kind: "rod",
-              setup: typed("setup"),
-              station: typed("station"),
-              rod: typed("value"),
-              on: typed("on"),
-              at: typed("at"),
-            } as const);
+          : kind.value === "two_peg"
+            ? ({ kind: "two_peg", readings: pegReadings(typed) } as const)
+            : ({
+                kind: "rod",
+                setup: typed("setup"),
+                station: typed("station"),
+                rod: typed("value"),
+                on: typed("on"),
+                at: typed("at"),
+                surface: typed("surface"),
+                sight: typed("sight"),
+              } as const);
   const whats = {
     tape: `${typed("from")} – ${typed("to")}`,
     rod: typed("station"),
+    two_peg: words.ground.kinds.two_peg,
     dowel: `${typed("on")} ${typed("value")}`,
     edge: `${typed("on")} ${typed("value")}`,
   };
@@ -116,7 +126,7 @@ function EntryForm() {
   return (
     <form class="entry" onSubmit={(event) => void send(event)} aria-label={words.ground.enter}>
       <fieldset class="choice" aria-label={words.ground.kind}>
-        {(["tape", "rod", "dowel", "edge"] as const).map((one) => (
+        {kKinds.map((one) => (
           <button type="button" key={one} aria-pressed={kind.value === one} onClick={() => (kind.value = one)}>
             {words.ground.kinds[one]}
           </button>
@@ -133,6 +143,12 @@ function EntryForm() {
           <Choice name="on" label={words.ground.on} options={sides.value.map((side) => side.name)} chosen="" />
           <Field name="value" label={words.ground.dowelAt} required />
           <Field name="off" label={words.ground.offFace} start={dowelOff.value} required />
+        </div>
+      ) : kind.value === "two_peg" ? (
+        <div class="fields" key="two_peg">
+          {kPegFields.map((name) => (
+            <Field key={name} name={name} label={words.ground.pegFields[name] ?? name} required />
+          ))}
         </div>
       ) : kind.value === "tape" ? (
         <div class="fields" key="tape">
@@ -153,6 +169,14 @@ function EntryForm() {
             none={words.ground.atCorner}
           />
           <Field name="at" label={words.ground.at} />
+          <Choice
+            name="surface"
+            label={words.ground.surface}
+            options={["floor", "other"]}
+            chosen=""
+            none={words.ground.bearing}
+          />
+          <Field name="sight" label={words.ground.sight} />
           <datalist id="stations">
             {["datum", ...names].map((one) => (
               <option key={one} value={one} />
@@ -193,7 +217,9 @@ function outcomeOf(one: Listed): string {
   if (line.use === "slip") return words.ground.slip(line.meant?.text ?? "");
   if (line.use === "blunder") return words.ground.blunder;
   const times = line.times_its_doubt_thousandths ?? 0;
-  return times === 0 ? "" : words.ground.fits(times / 1000);
+  const second =
+    line.agrees_with_first === undefined ? "" : line.agrees_with_first ? words.ground.agrees : words.ground.agreesNot;
+  return [second, times === 0 ? "" : words.ground.fits(times / 1000)].filter((text) => text !== "").join(" · ");
 }
 
 function Log() {
@@ -276,7 +302,12 @@ function Bed(props: { readonly bed: NonNullable<NonNullable<Ground["levels"]>["b
         {bed.choices.map((choice) => (
           <li key={choice.what}>
             <span>{choice.text}</span>
-            <span class="small soft">{words.ground.mortar(Math.round(choice.mortar_cubic_centimetres / 1000))}</span>
+            <span class="small soft">
+              {words.ground.mortar(
+                Math.round(choice.mortar_cubic_centimetres / 1000),
+                Math.round(choice.concrete_cubic_centimetres / 1000),
+              )}
+            </span>
           </li>
         ))}
       </ul>
@@ -299,6 +330,37 @@ function Bed(props: { readonly bed: NonNullable<NonNullable<Ground["levels"]>["b
           <Ink svg={drawings.value.bed} chosen={undefined} later={false} />
         </div>
       )}
+    </div>
+  );
+}
+
+/// What the rod says besides the bed: doorways' floors and the instrument itself.
+function Levels(props: { readonly levels: NonNullable<Ground["levels"]> }) {
+  const { doors, instrument } = props.levels;
+  if (doors.length === 0 && instrument === undefined) return null;
+  return (
+    <div class="result">
+      <ul class="moves">
+        {instrument === undefined ? null : (
+          <li>
+            <strong>{words.ground.instrument}</strong>
+            <span>
+              {instrument.level
+                ? words.ground.instrumentLevel
+                : words.ground.instrumentOff(instrument.over.text, instrument.sight.text, instrument.doubt.text)}
+            </span>
+          </li>
+        )}
+        {doors.map((door) => (
+          <li key={door.opening}>
+            <strong>{door.opening}</strong>
+            <span>
+              {words.ground.door(door.tall_least.text, door.tall_most.text, door.planned.text)}{" "}
+              {words.ground.doorVerdicts[door.verdict]}
+            </span>
+          </li>
+        ))}
+      </ul>
     </div>
   );
 }
@@ -360,6 +422,7 @@ export function Ground() {
           <EntryForm />
           {now !== undefined && now.tape.lines.length > 0 ? <Pegs tape={now.tape} /> : null}
           {now?.levels?.bed === undefined ? null : <Bed bed={now.levels.bed} />}
+          {now?.levels === undefined ? null : <Levels levels={now.levels} />}
           {now?.fit === undefined ? null : <Fit fit={now.fit} />}
           {now !== undefined && (kept.value || now.dowel_layouts.length > 0) ? (
             <Saving layouts={now.dowel_layouts} kept={kept.value} />

@@ -7,6 +7,9 @@ export interface Stamp {
   readonly by: string;
 }
 
+export const kPegFields = ["midway_a", "midway_b", "close_a", "close_b", "sight_a", "sight_b"] as const;
+export type PegField = (typeof kPegFields)[number];
+
 /// What is entered, as typed. Lengths stay text: the engine reads them.
 export type Entry =
   | { readonly kind: "tape"; readonly from: string; readonly to: string; readonly length: string }
@@ -17,7 +20,10 @@ export type Entry =
       readonly rod: string;
       readonly on: string;
       readonly at: string;
+      readonly surface: string;
+      readonly sight: string;
     }
+  | { readonly kind: "two_peg"; readonly readings: Readonly<Record<PegField, string>> }
   | { readonly kind: "dowel"; readonly on: string; readonly at: string; readonly offFace: string }
   | { readonly kind: "edge"; readonly on: string; readonly at: string; readonly beyond: string }
   | { readonly kind: "strike"; readonly id: string };
@@ -28,8 +34,15 @@ function bodyOf(entry: Entry): Json {
       return { tape: { from: entry.from, to: entry.to, length: entry.length.trim() } };
     case "rod": {
       const place = entry.on === "" ? {} : { on: entry.on, at: entry.at.trim() };
-      return { rod: { setup: entry.setup.trim(), station: entry.station.trim(), rod: entry.rod.trim(), ...place } };
+      const more = {
+        ...(entry.surface === "" ? {} : { surface: entry.surface }),
+        ...(entry.sight.trim() === "" ? {} : { sight: entry.sight.trim() }),
+      };
+      const read = { setup: entry.setup.trim(), station: entry.station.trim(), rod: entry.rod.trim() };
+      return { rod: { ...read, ...place, ...more } };
     }
+    case "two_peg":
+      return { two_peg: Object.fromEntries(kPegFields.map((name) => [name, entry.readings[name].trim()])) };
     case "dowel":
       return { dowel: { on: entry.on, at: entry.at.trim(), off_face: entry.offFace.trim() } };
     case "edge":
@@ -52,7 +65,7 @@ export function withReading(job: Json, entry: Entry, stamp: Stamp): Json {
 export interface Listed {
   readonly index: number;
   readonly id: string;
-  readonly kind: "tape" | "rod" | "dowel" | "edge";
+  readonly kind: "tape" | "rod" | "two_peg" | "dowel" | "edge";
   /// "A – B", "set-up 1, C", "AB 4'-0"".
   readonly what: string;
   readonly value: string;
@@ -63,7 +76,7 @@ export interface Listed {
 
 function listed(job: Json, index: number, struck: ReadonlySet<string>): Listed | undefined {
   const at = (field: string): string => textAt(job, `/readings/${index}/${field}`);
-  const kind = (["tape", "rod", "dowel", "edge"] as const).find((one) =>
+  const kind = (["tape", "rod", "two_peg", "dowel", "edge"] as const).find((one) =>
     isObject(valueAt(job, `/readings/${index}/${one}`)),
   );
   if (kind === undefined) return undefined;
@@ -71,12 +84,14 @@ function listed(job: Json, index: number, struck: ReadonlySet<string>): Listed |
   const whats = {
     tape: `${at("tape/from")} – ${at("tape/to")}`,
     rod: [at("rod/setup"), at("rod/station"), place].filter((text) => text !== "").join(" · "),
+    two_peg: `${at("two_peg/sight_a")} – ${at("two_peg/sight_b")}`,
     dowel: place,
     edge: place,
   };
   const values = {
     tape: at("tape/length"),
     rod: at("rod/rod"),
+    two_peg: `${at("two_peg/close_a")} / ${at("two_peg/close_b")}`,
     dowel: at("dowel/off_face"),
     edge: at("edge/beyond"),
   };

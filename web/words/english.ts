@@ -176,10 +176,16 @@ export const english = {
     lead: "Tape the pegs and read the rod: the engine says which peg to move how far, and how thick the first bed will be. Readings are never changed; a wrong one is struck and entered anew.",
     enter: "Enter a reading",
     kind: "What was read",
-    kinds: { tape: "Tape", rod: "Rod or water level", dowel: "Dowel", edge: "Slab edge" } as Readonly<
-      Record<"tape" | "rod" | "dowel" | "edge", string>
+    kinds: {
+      tape: "Tape",
+      rod: "Rod or water level",
+      two_peg: "Two-peg test",
+      dowel: "Dowel",
+      edge: "Slab edge",
+    } as Readonly<Record<"tape" | "rod" | "two_peg" | "dowel" | "edge", string>>,
+    short: { tape: "tape", rod: "rod", two_peg: "two pegs", dowel: "dowel", edge: "edge" } as Readonly<
+      Record<string, string>
     >,
-    short: { tape: "tape", rod: "rod", dowel: "dowel", edge: "edge" } as Readonly<Record<string, string>>,
     from: "from corner",
     to: "to corner",
     tapeReads: "tape reads",
@@ -196,9 +202,35 @@ export const english = {
     rules: {
       tape: "Outer corner to outer corner. Four sides and two diagonals show a wrong reading; every line twice shows which.",
       rod: "Read one point called datum in the first set-up. Corners by their names; other points of the bearing with side and distance.",
+      two_peg:
+        "Two pegs A and B, 100 ft or 30 m apart: read both from midway, then both from close to A. It tells whether the instrument looks level.",
       dowel: "Hook the tape on the side's start corner and read every dowel from there.",
       edge: "How far the slab reaches beyond the outer face line; minus where it stops short. Two places on each side at least.",
-    } as Readonly<Record<"tape" | "rod" | "dowel" | "edge", string>>,
+    } as Readonly<Record<"tape" | "rod" | "two_peg" | "dowel" | "edge", string>>,
+    pegFields: {
+      midway_a: "from midway, on A",
+      midway_b: "from midway, on B",
+      close_a: "close to A, on A",
+      close_b: "close to A, on B",
+      sight_a: "close to A, sight to A",
+      sight_b: "close to A, sight to B",
+    } as Readonly<Record<string, string>>,
+    surface: "the rod stood on",
+    bearing: "what the wall stands on",
+    sight: "sight, if the test is used",
+    instrument: "Instrument",
+    instrumentLevel: "the test cannot tell it from level.",
+    instrumentOff: (over: string, sight: string, doubt: string): string =>
+      `looks ${over.startsWith("-") ? `down ${over.slice(1)}` : `up ${over}`} over ${sight}, give or take ${doubt}.`,
+    door: (least: string, most: string, planned: string): string =>
+      `${least === most ? least : `${least} to ${most}`} high over the floor as read, ${planned} as planned.`,
+    doorVerdicts: {
+      fits: "Fits.",
+      "does-not-fit": "Set the frame by it.",
+      "cannot-tell": "The rod can't tell.",
+    } as Readonly<Record<string, string>>,
+    agrees: "agrees with the first taping",
+    agreesNot: "does not agree with the first taping: one of the two is wrong",
     beyond: "beyond the face line",
     fit: "On the slab:",
     fitText: (shift: string, room: string, before: string): string =>
@@ -237,7 +269,8 @@ export const english = {
     } as Readonly<Record<string, string>>,
     bedRange: (thin: string, thick: string, least: string, most: string): string =>
       `At the best level ${thin} to ${thick}; ${least} to ${most} is allowed.`,
-    mortar: (litres: number): string => `${litres} litres of mortar`,
+    mortar: (litres: number, concrete: number): string =>
+      concrete === 0 ? `${litres} litres of mortar` : `${litres} litres of mortar, ${concrete} of concrete`,
     noBedHere: "This side's bearing is not read at both ends.",
   },
 

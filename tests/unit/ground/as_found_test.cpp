@@ -2,6 +2,7 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <cmath>
 #include <random>
 
@@ -24,7 +25,7 @@ Reading taped(std::string id, std::string from, std::string to, Length length) {
 Reading rod(std::string id, std::string station, Length value, std::string setup = "1") {
   Reading reading;
   reading.id = std::move(id);
-  reading.rod = stringcourse::RodReading{std::move(setup), std::move(station), value, {}, {}, {}, {}};
+  reading.rod = stringcourse::RodReading{std::move(setup), std::move(station), value, {}, {}, {}, {}, {}};
   return reading;
 }
 
@@ -161,6 +162,15 @@ TEST(AsFound, TheBedUnderEveryUnitIsTheLevelLessTheGround) {
   }
 }
 
+bool has_choice(const BedAsFound& bed, BedChoice::What what) {
+  return std::any_of(bed.choices.begin(), bed.choices.end(), [&](const BedChoice& one) { return one.what == what; });
+}
+BedChoice choice(const BedAsFound& bed, BedChoice::What what) {
+  for (const BedChoice& one : bed.choices) if (one.what == what) return one;
+  ADD_FAILURE() << "no such choice";
+  return {};
+}
+
 TEST(AsFound, WhereNoLevelFitsEveryChoiceKeepsWhatItPromises) {
   Site site = kiln_house();
   site.job.readings = corners_read({60, 72, 66, 61});  // 12 sixteenths from highest to lowest: 4 too many
@@ -169,15 +179,101 @@ TEST(AsFound, WhereNoLevelFitsEveryChoiceKeepsWhatItPromises) {
   const BedAsFound& bed = *found.levels->bed;
   EXPECT_EQ(bed.verdict, Verdict::DoesNotFit);
   EXPECT_EQ(bed.level.margin, Length::sixteenths(-2));
-  ASSERT_EQ(bed.choices.size(), 5u);
-  EXPECT_EQ(bed.choices[1].what, BedChoice::What::GroutFirstCourse);
-  EXPECT_EQ(bed.choices[1].margin, Length::sixteenths(2));   // 16 sixteenths of range, 12 taken, half of the rest
-  EXPECT_EQ(bed.choices[2].what, BedChoice::What::Grind);
-  EXPECT_EQ(bed.choices[2].most, Length::sixteenths(4));     // the range is 8
-  EXPECT_EQ(bed.choices[2].units, 2);                        // A (60) and D (61) stand higher than 72 - 8
-  EXPECT_EQ(bed.choices[4].what, BedChoice::What::LevellingStrip);
-  EXPECT_EQ(bed.choices[4].most, Length::sixteenths(4));
-  for (const BedChoice& choice : bed.choices) EXPECT_GT(choice.mortar_cubic_centimetres, 0);
+  using What = BedChoice::What;
+  EXPECT_EQ(choice(bed, What::GroutFirstCourse).margin, Length::sixteenths(2));   // 16 sixteenths of range, 12 taken, half of the rest
+  EXPECT_EQ(choice(bed, What::Grind).most, Length::sixteenths(4));     // the range is 8
+  EXPECT_EQ(choice(bed, What::Grind).units, 2);                        // A (60) and D (61) stand higher than 72 - 8
+  EXPECT_EQ(choice(bed, What::Grind).where, "A 1/4\", D 3/16\"");
+  EXPECT_EQ(choice(bed, What::LevellingStrip).most, Length::sixteenths(4));
+  EXPECT_EQ(choice(bed, What::Curb).most, Length::inches(2) + Length::sixteenths(12));  // 2 in over the highest
+  EXPECT_FALSE(has_choice(bed, What::HalfHigh));                       // nowhere 4 1/8 in deep
+  for (const BedChoice& one : bed.choices) EXPECT_GT(one.mortar_cubic_centimetres, 0);
+}
+
+TEST(AsFound, ACurbHoldsTheVolumeBetweenItsLevelTopAndTheGround) {
+  Site site = kiln_house();
+  site.job.readings = corners_read({0, 96, 96, 0});  // 6 in of fall along AB and CD
+  const AsFound found = as_found(site.job, site.building, site.layout);
+  ASSERT_TRUE(found.levels && found.levels->bed);
+  const BedAsFound& bed = *found.levels->bed;
+  const BedChoice curb = choice(bed, BedChoice::What::Curb);
+  // Half of each of AB and CD by the trapezoid, BC at 8 in, DA at 2 in, less what openings at the floor leave out: summed
+  // here over the units themselves, whose ground is a plane falling 6 in over the length of AB.
+  const double side = in_metres(site.building.walls[0].actual), thick = in_metres(site.building.series[0].thickness);
+  double sum = 0;
+  for (const UnitBed& unit : bed.units) {
+    const double from = in_metres(unit.from) / side, to = in_metres(unit.to) / side;
+    const double share = unit.wall == 0 ? (from + to) / 2 : unit.wall == 1 ? 1 : unit.wall == 2 ? 1 - (from + to) / 2 : 0;
+    sum += in_metres(unit.to - unit.from) * thick * (0.0508 + 0.1524 * share);
+  }
+  // Heights are whole nanometres: 1e-9 m of 20 m x 0.2 m is far below a cubic centimetre; rounding is half of one.
+  EXPECT_NEAR(static_cast<double>(curb.concrete_cubic_centimetres), sum * 1e6, 1);
+  // 6 in of fall take a half-high unit at the low end (4 1/8 in with two thin beds), nowhere a whole course (8 1/8 in).
+  EXPECT_TRUE(has_choice(bed, BedChoice::What::HalfHigh));
+  EXPECT_FALSE(has_choice(bed, BedChoice::What::Step));
+}
+
+TEST(AsFound, AnEvenSlopeWithinTheLevelToleranceIsFollowedWithTheWholeMargin) {
+  Site site = kiln_house();
+  // 10/16 in over 28 ft is 1 in 538: less than 1/4 in in 10 ft (1 in 480). A plane through all corners leaves 1/4 in.
+  site.job.readings = corners_read({60, 70, 70, 60});
+  const AsFound found = as_found(site.job, site.building, site.layout);
+  ASSERT_TRUE(found.levels && found.levels->bed);
+  const BedChoice tilted = choice(*found.levels->bed, BedChoice::What::TiltCourse);
+  EXPECT_NEAR(in_metres(tilted.margin), 0.00635, 2e-9);
+  EXPECT_EQ(tilted.where, "falls 5/8\" along AB, level along BC");
+}
+
+TEST(AsFound, ATwoPegTestCorrectsReadingsByTheirSights) {
+  // SOURCE: P1: pegs 80 m apart; midway 1.32 and 1.56, from 10 m beyond A 1.11 and 1.39; true difference 0.24, error
+  // 0.05 m in 100 m; corrected far reading 1.345.
+  Site site = kiln_house();
+  site.job.tape = site.building.tape = Tape::Millimetres;
+  Reading pegs;
+  pegs.id = "p";
+  pegs.two_peg = TwoPegReading{Length::millimetres(1320), Length::millimetres(1560), Length::millimetres(1110), Length::millimetres(1390), Length::millimetres(10'000), Length::millimetres(90'000)};
+  Reading far = rod("r", "B", Length::millimetres(1390));
+  far.rod->sight = Length::millimetres(90'000);
+  site.job.readings = {pegs, rod("d", "datum", Length::millimetres(1345)), far};
+  const AsFound found = as_found(site.job, site.building, site.layout);
+  ASSERT_TRUE(found.levels && found.levels->instrument);
+  EXPECT_EQ(found.levels->instrument->over, Length::millimetres(15));  // 0.05 m in 100 m, over 30 m
+  EXPECT_FALSE(found.levels->instrument->level);
+  EXPECT_EQ(found.levels->instrument->corrected, 1);
+  ASSERT_EQ(found.levels->stations.size(), 2u);
+  EXPECT_EQ(found.levels->stations[1].height, Length());  // both read 1.345 then
+}
+
+TEST(AsFound, AFloorReadInADoorwaySetsTheOpeningsHeightAndIsNoBearing) {
+  Site site = kiln_house();
+  site.job.readings = corners_read({64, 66, 67, 63});  // best top of the bed -57/16 in under the rod's 48 in
+  const AsFound before = as_found(site.job, site.building, site.layout);
+  const ResolvedOpening& door = site.building.openings[0];
+  ASSERT_EQ(door.underside, -(site.building.courses[0].unit_height + Length::sixteenths(6)));
+  // The planned floor: a joint under course 1, whose top is unit height over the bed's top.
+  const Length first_top = before.levels->bed->level.top + site.building.courses[0].unit_height;
+  Reading floor = rod("f", "f1", Length::inches(48) - (first_top + door.underside + Length::sixteenths(5)));
+  floor.rod->on = "AB", floor.rod->at = door.from - Position() + Length::inches(6), floor.rod->surface = Surface::Floor;
+  site.job.readings.push_back(floor);
+  const AsFound found = as_found(site.job, site.building, site.layout);
+  ASSERT_EQ(found.levels->doors.size(), 1u);
+  EXPECT_EQ(found.levels->doors[0].tall_most, door.height() - Length::sixteenths(5));
+  EXPECT_EQ(found.levels->doors[0].verdict, Verdict::DoesNotFit);
+  EXPECT_EQ(found.levels->bed->level.top, before.levels->bed->level.top);
+}
+
+TEST(AsFound, ASecondTapingAgreesWithTheFirstWithinItsDoubt) {
+  // 3.2905 sqrt 2 (1/16 in) / sqrt 3 = 0.16792 in.
+  Site site = kiln_house();
+  const Length first = Length::inches(335) + Length::sixteenths(10);
+  for (const auto& [more, agrees] : {std::pair{Length::nanometres(4'265'000), true}, std::pair{Length::nanometres(4'266'000), false}}) {
+    site.job.readings = {taped("1", "A", "B", first), taped("2", "B", "A", first - more)};
+    const AsFound found = as_found(site.job, site.building, site.layout);
+    ASSERT_EQ(found.tape.lines.size(), 2u);
+    EXPECT_FALSE(found.tape.lines[0].again);
+    EXPECT_EQ(found.tape.lines[1].again, -more);
+    EXPECT_EQ(found.tape.lines[1].agrees, agrees);
+  }
 }
 
 TEST(AsFound, NearALimitTheReadingsCannotTell) {

@@ -62,7 +62,7 @@ class JobMaker {
 
   std::string label() {
     std::string text;
-    for (auto left = dice_.below(5); left > 0; --left) text += kBits[dice_.below(kBits.size())];
+    for (auto left = dice_.below(6); left > 0; --left) text += kBits[dice_.below(kBits.size())];
     return text;
   }
   std::string lines() { return dice_.heads() ? label() : label() + "\n\t" + label() + "\r\n"; }
@@ -210,9 +210,10 @@ class JobMaker {
     Reading reading{.id = name(), .when = label(), .by = label()};
     switch (dice_.below(5)) {
       case 0: reading.tape = TapeReading{name(), name(), length()}; break;
-      case 1: reading.rod = RodReading{name(), name(), any(), from, from, perhaps_length(), perhaps<Surface>([&] { return pick<Surface>(3); })}; break;
+      case 1: reading.rod = RodReading{name(), name(), any(), from, from, perhaps_length(), perhaps<Surface>([&] { return pick<Surface>(3); }), perhaps_length()}; break;
       case 2: reading.dowel = DowelReading{name(), from, length(), any()}; break;
       case 3: reading.edge = EdgeReading{name(), from, length(), any()}; break;
+      case 4: reading.two_peg = TwoPegReading{any(), any(), any(), any(), length(), length()}; break;
       default: reading.strike = name();
     }
     reading.note = lines();
@@ -262,7 +263,8 @@ Job full_job() {
   job.setting_out = {4 * inch, 24 * inch, 4 * inch, 4 * inch, feet(12).length, -inch, 48 * inch, 24 * inch, "0.001 lb/ft", "20 lb", "160 lb", inch};
   job.ground = {TapeMake::ClassTwo, inch, inch, "A", true};
   job.readings = {{.id = "1", .when = "noon", .by = "K. O.", .tape = TapeReading{"A", "B", feet(28).length}, .note = "cold"},
-                  {.id = "2", .rod = RodReading{"1", "A", 50 * inch, "front", "A", inch, Surface::Floor}},
+                  {.id = "2", .rod = RodReading{"1", "A", 50 * inch, "front", "A", inch, Surface::Floor, 20 * inch}},
+                  {.id = "2a", .two_peg = TwoPegReading{inch, 2 * inch, inch, 2 * inch, inch, 50 * inch}},
                   {.id = "3", .dowel = DowelReading{"front", "A", 4 * inch, 4 * inch}},
                   {.id = "4", .edge = EdgeReading{"front", "A", 4 * inch, -inch}},
                   {.id = "5", .strike = "1"}};

@@ -257,7 +257,9 @@ export interface StringcourseAnswer {
          */
         readonly use: "adjusted" | "blunder" | "slip" | "read";
         readonly meant?: Length10;
-        readonly correction?: FoundLength;
+        readonly against_first?: FoundLength;
+        readonly agrees_with_first?: boolean;
+        readonly correction?: FoundLength1;
         /**
          * standardised residual, in thousandths
          */
@@ -298,9 +300,9 @@ export interface StringcourseAnswer {
          * along its walls
          */
         readonly text: string;
-        readonly east: FoundLength1;
-        readonly north: FoundLength1;
-        readonly doubt: FoundLength2;
+        readonly east: FoundLength2;
+        readonly north: FoundLength2;
+        readonly doubt: FoundLength3;
         /**
          * the tape cannot tell it from standing right
          */
@@ -317,31 +319,58 @@ export interface StringcourseAnswer {
         readonly side?: string;
         readonly at?: Length11;
         readonly surface: "bearing" | "floor" | "other";
-        readonly height: FoundLength3;
-        readonly doubt: FoundLength4;
+        readonly height: FoundLength4;
+        readonly doubt: FoundLength5;
       }[];
       /**
        * stations that no chain of readings ties to the datum
        */
       readonly loose: string[];
       readonly loops: {
-        readonly misclosure: FoundLength1;
-        readonly allowed: FoundLength1;
+        readonly misclosure: FoundLength2;
+        readonly allowed: FoundLength2;
         readonly closes: boolean;
+      }[];
+      /**
+       * what a two-peg test tells; absent without one
+       */
+      readonly instrument?: {
+        readonly over: FoundLength6;
+        readonly sight: Length;
+        readonly doubt: FoundLength2;
+        /**
+         * the test cannot tell it from level
+         */
+        readonly level: boolean;
+        /**
+         * rod readings corrected by it
+         */
+        readonly corrected: number;
+      };
+      /**
+       * doorways whose floor was read
+       */
+      readonly doors: {
+        readonly opening: string;
+        readonly tall_least: FoundLength7;
+        readonly tall_most: FoundLength2;
+        readonly planned: Length;
+        readonly doubt: FoundLength2;
+        readonly verdict: "fits" | "does-not-fit" | "cannot-tell";
       }[];
       readonly setups: {
         readonly name: string;
-        readonly height: FoundLength5;
+        readonly height: FoundLength8;
       }[];
       readonly bed?: {
         readonly verdict: "fits" | "does-not-fit" | "cannot-tell";
         readonly least: Length;
         readonly most: Length;
-        readonly top: FoundLength6;
-        readonly margin: FoundLength7;
-        readonly thinnest: FoundLength1;
-        readonly thickest: FoundLength1;
-        readonly doubt: FoundLength8;
+        readonly top: FoundLength9;
+        readonly margin: FoundLength10;
+        readonly thinnest: FoundLength2;
+        readonly thickest: FoundLength2;
+        readonly doubt: FoundLength11;
         /**
          * units of course 1 whose bearing was not read
          */
@@ -349,14 +378,27 @@ export interface StringcourseAnswer {
         readonly units: {
           readonly side: string;
           readonly number: number;
-          readonly thinnest: FoundLength1;
-          readonly thickest: FoundLength1;
+          readonly thinnest: FoundLength2;
+          readonly thickest: FoundLength2;
         }[];
         readonly choices: {
-          readonly what: "level" | "grout-first-course" | "grind" | "rip-units" | "levelling-strip" | "tilt-course";
+          readonly what:
+            | "level"
+            | "grout-first-course"
+            | "grind"
+            | "rip-units"
+            | "levelling-strip"
+            | "tilt-course"
+            | "half-high"
+            | "step"
+            | "curb";
           readonly text: string;
-          readonly top: FoundLength1;
-          readonly margin: FoundLength1;
+          readonly top: FoundLength2;
+          readonly margin: FoundLength2;
+          /**
+           * of a strip or curb
+           */
+          readonly concrete_cubic_centimetres: number;
           /**
            * of full beds under the units read
            */
@@ -373,8 +415,8 @@ export interface StringcourseAnswer {
       readonly number: number;
       readonly at: Length12;
       readonly off_face: Length;
-      readonly off_place: FoundLength9;
-      readonly room: FoundLength10;
+      readonly off_place: FoundLength12;
+      readonly room: FoundLength13;
       readonly action: "stands" | "cannot-tell" | "lap-apart" | "bend" | "cut-and-replace";
       readonly text: string;
     }[];
@@ -407,14 +449,14 @@ export interface StringcourseAnswer {
        * the shift; east is right on the plan, north up
        */
       readonly text: string;
-      readonly east: FoundLength11;
-      readonly north: FoundLength1;
+      readonly east: FoundLength14;
+      readonly north: FoundLength2;
       /**
        * to the left
        */
       readonly turn_micrometres_in_a_metre: number;
-      readonly room: FoundLength12;
-      readonly room_before: FoundLength13;
+      readonly room: FoundLength15;
+      readonly room_before: FoundLength16;
     };
   };
   /**
@@ -533,7 +575,7 @@ export interface StringcourseAnswer {
   readonly bars: {
     readonly side: string;
     readonly centre: Length;
-    readonly reason: "corner" | "jamb" | "beside-control-joint" | "dimensioned" | "spaced";
+    readonly reason: "corner" | "jamb" | "beside-control-joint" | "dimensioned" | "cast" | "spaced";
     readonly corner?: string;
     readonly opening?: string;
     /**
@@ -760,7 +802,7 @@ export interface Length10 {
   readonly nm: number;
 }
 /**
- * adjusted minus read
+ * a second taping less the first
  */
 export interface FoundLength {
   /**
@@ -773,7 +815,7 @@ export interface FoundLength {
   readonly nm: number;
 }
 /**
- * A value worked out of readings.
+ * adjusted minus read
  */
 export interface FoundLength1 {
   /**
@@ -799,19 +841,6 @@ export interface FoundLength2 {
   readonly nm: number;
 }
 /**
- * from the side's start
- */
-export interface Length11 {
-  /**
-   * exact, in the job's tape
-   */
-  readonly text: string;
-  /**
-   * the same, whole nanometres
-   */
-  readonly nm: number;
-}
-/**
  * A value worked out of readings.
  */
 export interface FoundLength3 {
@@ -821,6 +850,19 @@ export interface FoundLength3 {
   readonly text: string;
   /**
    * not rounded to the tape
+   */
+  readonly nm: number;
+}
+/**
+ * from the side's start
+ */
+export interface Length11 {
+  /**
+   * exact, in the job's tape
+   */
+  readonly text: string;
+  /**
+   * the same, whole nanometres
    */
   readonly nm: number;
 }
@@ -890,19 +932,6 @@ export interface FoundLength8 {
   readonly nm: number;
 }
 /**
- * from the side's start
- */
-export interface Length12 {
-  /**
-   * exact, in the job's tape
-   */
-  readonly text: string;
-  /**
-   * the same, whole nanometres
-   */
-  readonly nm: number;
-}
-/**
  * A value worked out of readings.
  */
 export interface FoundLength9 {
@@ -942,6 +971,19 @@ export interface FoundLength11 {
   readonly nm: number;
 }
 /**
+ * from the side's start
+ */
+export interface Length12 {
+  /**
+   * exact, in the job's tape
+   */
+  readonly text: string;
+  /**
+   * the same, whole nanometres
+   */
+  readonly nm: number;
+}
+/**
  * A value worked out of readings.
  */
 export interface FoundLength12 {
@@ -958,6 +1000,45 @@ export interface FoundLength12 {
  * A value worked out of readings.
  */
 export interface FoundLength13 {
+  /**
+   * rounded once, in the job's tape
+   */
+  readonly text: string;
+  /**
+   * not rounded to the tape
+   */
+  readonly nm: number;
+}
+/**
+ * A value worked out of readings.
+ */
+export interface FoundLength14 {
+  /**
+   * rounded once, in the job's tape
+   */
+  readonly text: string;
+  /**
+   * not rounded to the tape
+   */
+  readonly nm: number;
+}
+/**
+ * A value worked out of readings.
+ */
+export interface FoundLength15 {
+  /**
+   * rounded once, in the job's tape
+   */
+  readonly text: string;
+  /**
+   * not rounded to the tape
+   */
+  readonly nm: number;
+}
+/**
+ * A value worked out of readings.
+ */
+export interface FoundLength16 {
   /**
    * rounded once, in the job's tape
    */

@@ -64,7 +64,7 @@ export type Opening1 = {
   [k: string]: unknown;
 };
 /**
- * One entry of the log: exactly one of tape, rod, dowel, edge, strike.
+ * One entry of the log: exactly one of tape, rod, two_peg, dowel, edge, strike.
  */
 export type Reading = {
   /**
@@ -81,6 +81,7 @@ export type Reading = {
   readonly by?: string;
   readonly tape?: TapeReading;
   readonly rod?: RodReading;
+  readonly two_peg?: TwoPegReading;
   readonly dowel?: DowelReading;
   readonly edge?: EdgeReading;
   /**
@@ -813,6 +814,39 @@ export interface RodReading {
    * What the rod stood on; absent: bearing.
    */
   readonly surface?: "bearing" | "floor" | "other";
+  /**
+   * How far the rod stood from the instrument, a length; after a two-peg test the reading is corrected by it.
+   */
+  readonly sight?: string;
+}
+/**
+ * A two-peg test of the instrument.
+ */
+export interface TwoPegReading {
+  /**
+   * Rod on A, from midway, a length.
+   */
+  readonly midway_a: string;
+  /**
+   * Rod on B, from midway, a length.
+   */
+  readonly midway_b: string;
+  /**
+   * Rod on A, from close to it, a length.
+   */
+  readonly close_a: string;
+  /**
+   * Rod on B, from close to A, a length.
+   */
+  readonly close_b: string;
+  /**
+   * From close to A: distance to A, a length.
+   */
+  readonly sight_a: string;
+  /**
+   * From close to A: distance to B, a length.
+   */
+  readonly sight_b: string;
 }
 /**
  * A dowel as found.

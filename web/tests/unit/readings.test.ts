@@ -20,6 +20,19 @@ const kEntry: fc.Arbitrary<Entry> = fc.oneof(
     rod: fc.constantFrom(`52"`, `-3"`),
     on: fc.constantFrom("", "AB"),
     at: fc.constantFrom(`4'`, `14'`),
+    surface: fc.constantFrom("", "floor"),
+    sight: fc.constantFrom("", `40'`),
+  }),
+  fc.record({
+    kind: fc.constant("two_peg" as const),
+    readings: fc.constant({
+      midway_a: `52"`,
+      midway_b: `61 1/2"`,
+      close_a: `44"`,
+      close_b: `53 5/8"`,
+      sight_a: `6'`,
+      sight_b: `106'`,
+    }),
   }),
   fc.record({
     kind: fc.constant("dowel" as const),
