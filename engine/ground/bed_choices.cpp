@@ -49,23 +49,26 @@ std::int64_t mortar(const Site& site, Length top) {
   return cubic_centimetres(sum);
 }
 
-/// "AB 3 1/8 in, AB 4 3/16 in and 2 more".
+/// "AB 3: 1/8 in, AB 4: 3/16 in and 2 more"; what the tape cannot tell is not named.
 class Named {
  public:
   explicit Named(Tape tape) : tape_(tape) {}
   void add(const std::string& name, Length amount) {
-    if (++count_ <= kMostNamed) text_ += (text_.empty() ? "" : ", ") + name + " " + tape_text(amount, tape_);
+    ++count_;
     most_ = std::max(most_, amount);
+    if (rounded_to(amount, tape_ == Tape::Inches ? Length::sixteenths(1) : Length::millimetres(1)) == Length() || named_ == kMostNamed) return;
+    ++named_;
+    text_ += (text_.empty() ? "" : ", ") + name + ": " + tape_text(amount, tape_);
   }
   void put(BedChoice& choice) const {
     choice.units = count_, choice.most = most_;
-    choice.where = count_ > kMostNamed ? text_ + " and " + number_text(count_ - kMostNamed) + " more" : text_;
+    choice.where = count_ > named_ ? text_ + " and " + number_text(count_ - named_) + " more" : text_;
   }
 
  private:
   Tape tape_;
   std::string text_;
-  int count_ = 0;
+  int count_ = 0, named_ = 0;
   Length most_;
 };
 

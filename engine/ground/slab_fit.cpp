@@ -35,6 +35,12 @@ Frame frame_of(const std::vector<Clearance>& clearances) {
 
 double greatest_turn(double size) { return std::sqrt(2 * metres(Length::sixty_fourths(1)) / size); }
 
+double room_after(const Clearance& clearance, const SlabFit& fit) {
+  const double x = clearance.at.x - fit.middle.x, y = clearance.at.y - fit.middle.y;
+  const double east = metres(fit.east) - fit.turn * y, north = metres(fit.north) + fit.turn * x;
+  return metres(clearance.room) - (east * clearance.direction.x + north * clearance.direction.y);
+}
+
 SlabFit best_fit(const std::vector<Clearance>& clearances, Length farthest) {
   const Frame frame = frame_of(clearances);
   // Unknowns: shift east, shift north, and turn times size, so that all three are lengths. In units of `farthest`.
@@ -52,6 +58,7 @@ SlabFit best_fit(const std::vector<Clearance>& clearances, Length farthest) {
     limits.push_back({{0, 0, sign}, 0, turn_most});
   }
   SlabFit fit;
+  fit.middle = frame.middle;
   fit.room_before = clearances[0].room;
   for (const Clearance& one : clearances) fit.room_before = std::min(fit.room_before, one.room);
   const auto best = best_margin(limits);

@@ -16,6 +16,7 @@ struct Clearance {
 
 struct SlabFit {
   Length east, north;   // shift of the plan's middle
+  Spot middle;          // which place that is, metres
   double turn = 0;      // radians, to the left; so small that its square does not count
   Length room;          // the least of all rooms after it
   Length room_before;   // and as planned
@@ -24,6 +25,9 @@ struct SlabFit {
 
 /// Greatest turn: what linearising leaves out, turn^2 / 2 times the building's size, stays below 1/64 in.
 [[nodiscard]] double greatest_turn(double size);
+
+/// What is left of a room when the building has been moved so, metres.
+[[nodiscard]] double room_after(const Clearance& clearance, const SlabFit& fit);
 
 /// By a linear program in shift and turn. At least one clearance; where one direction is bound by nothing the building
 /// does not move along it by more than `farthest`.

@@ -1,15 +1,19 @@
 #include <algorithm>
 
 #include "measure/sorting.hpp"
+#include "setout/marks.hpp"
 #include "setout/places.hpp"
 #include "sheet/found.hpp"
+#include "sheet/running_labels.hpp"
 
 namespace stringcourse::sheet {
 namespace {
 
 constexpr Micrometres kUnitHigh = 14'000;  // units are drawn so high, whatever their size
-constexpr Micrometres kAbove = 40'000;
-constexpr Micrometres kEnds = 14'000;      // corner names at both ends
+constexpr Micrometres kAboveInches = 52'000, kAboveMillimetres = 45'000;  // bed numbers, leaders and running marks
+constexpr Micrometres kNumbers = 8'500;    // of that: bed numbers, between leaders that run plumb
+constexpr Micrometres kLeader = 11'500;
+constexpr Micrometres kGround = 44'000;    // from the bed's top to the foot of the ground drawn
 
 const ground::BedAsFound* bed_of(const Context& context) {
   const ground::AsFound* found = context.job.found;
@@ -77,7 +81,7 @@ void draw_ground(Pad& pad, const Profile& profile) {
   }
   add(to, *ground::height_at(heights, profile.wall, to));
   std::vector<Point> body = points;
-  const Micrometres foot = profile.line - 60'000;
+  const Micrometres foot = profile.line - kGround;
   body.push_back({points.back().x, foot}), body.push_back({points.front().x, foot});
   pad.area(body, {Pen::None}, Fill::Tint);
   pad.path(points, {Pen::Thick});
@@ -90,17 +94,90 @@ void draw_ground(Pad& pad, const Profile& profile) {
 }
 
 void draw_limits(Pad& pad, const Profile& profile) {
-  const Words& words = profile.context.words;
   pad.line({profile.left, profile.line}, {profile.right, profile.line}, {Pen::Medium});
   for (const Length limit : {profile.bed.range.least, profile.bed.range.most}) {
     const Micrometres y = profile.line - full_size(limit);
     pad.line({profile.left, y}, {profile.right, y}, {Pen::Thin, Dash::Dashed, Ink::Black});
   }
-  const Lettering small{kSmallText, Weight::Regular, Anchor::Start, Ink::Black, 0};
-  const Area room = profile.context.page.drawing;
-  const bool inches = profile.context.tape() == Tape::Inches;
-  pad.write({room.left, room.bottom + 8'000}, std::string(inches ? words.found_profile_note_inches : words.found_profile_note), small);
-  pad.write({room.left, room.bottom + 3'500}, fill_in(words.found_profile_limits, {tape_text(profile.bed.range.least, profile.context.tape()), tape_text(profile.bed.range.most, profile.context.tape())}), small);
+}
+
+/// Where each unit's far end comes, as on the course's strip.
+void draw_marks(Pad& pad, const Profile& profile) {
+  const Context& context = profile.context;
+  std::vector<RunningLabel> labels;
+  for (const setout::Mark& mark : setout::running_marks(context.building, context.layout, profile.wall, 1)) {
+    const Length at = mark.exact.nearest_nanometre();
+    if (mark.kind == setout::MarkKind::BlockEnd && profile.part.holds(at)) labels.push_back({profile.view.at(at), mark.at, mark.bay, {}});
+  }
+  const Area room = context.page.drawing;
+  pad.add(draw_running_labels(labels, {room.left, profile.line + kUnitHigh, room.right, room.top}, {kLeader, kNumbers}, LabelSide::Above, context.tape()));
+}
+
+/// What is painted on the slab at each opening: name, hole, jambs, head course.
+void draw_paint(Pad& pad, const Profile& profile) {
+  const Context& context = profile.context;
+  const Words& words = context.words;
+  const Micrometres y = profile.line - kGround - 12'000;
+  for (const ResolvedOpening& opening : context.building.openings) {
+    const Length from = std::max(opening.from.distance_from_start(), profile.part.from), to = std::min(opening.to.distance_from_start(), profile.part.to);
+    if (opening.wall != profile.wall || from >= to) continue;
+    const Micrometres left = profile.view.at(to), right = profile.view.at(from), middle = left + (right - left) / 2;
+    pad.line({left, y}, {right, y}, {Pen::Medium}).line({left, y - 1'500}, {left, y + 1'500}, {Pen::Medium}).line({right, y - 1'500}, {right, y + 1'500}, {Pen::Medium});
+    const Length step = setout::tape_step(context.tape());
+    const auto at = [&](Position place) { return tape_text(rounded_to(place.distance_from_start(), step), context.tape()); };
+    const Lettering name{kText, Weight::Bold, Anchor::Middle, Ink::Black, 0}, small{kSmallText, Weight::Regular, Anchor::Middle, Ink::Black, 0};
+    const Micrometres wide = std::max(right - left, Micrometres{44'000});
+    const std::string size = fill_in(words.opening_size, {height_text(context, opening.width()), height_text(context, opening.height())});
+    const Micrometres x = std::clamp(middle, profile.left + wide / 2, std::max(profile.left + wide / 2, profile.right - wide / 2));
+    pad.write({x, y + 2'300}, clipped(opening.name + "  " + size, wide, name), name);
+    pad.write({x, y - 5'000}, clipped(fill_in(words.paint_jambs, {at(opening.from), at(opening.to)}), wide, small), small);
+    pad.write({x, y - 9'000}, clipped(fill_in(words.paint_head, {number_text(opening.last_course)}), wide, small), small);
+  }
+}
+
+/// A second chalk line that mortar does not bury: in from the outer face, the wall's thickness and 4 in or 100 mm.
+Length offset_line(const Context& context, int wall) {
+  const bool inches = context.tape() == Tape::Inches;
+  const Length whole = context.building.series_of(context.wall(wall)).thickness + (inches ? Length::inches(4) : Length::millimetres(100));
+  const Length step = inches ? Length::inches(1) : Length::millimetres(10);
+  return step * -(-whole).whole_multiples(step);
+}
+
+std::string signed_text(const Context& context, Length length) {
+  const Length near = rounded_to(length, setout::tape_step(context.tape()));
+  return near < Length() ? "-" + tape_text(-near, context.tape()) : tape_text(near, context.tape());
+}
+
+std::string chalk_text(const Profile& profile) {
+  const Context& context = profile.context;
+  const Words& words = context.words;
+  std::string edges;
+  if (context.job.face_lines != nullptr) {
+    for (const steel::FaceLine& line : *context.job.face_lines) {
+      if (line.wall != profile.wall) continue;
+      edges += (edges.empty() ? "" : ", ") + fill_in(words.chalk_edge, {signed_text(context, line.from_edge), tape_text(line.along, context.tape())});
+    }
+  }
+  const Wall& wall = context.wall(profile.wall);
+  const std::string lines = fill_in(words.chalk_lines, {wall.name, tape_text(offset_line(context, profile.wall), context.tape())});
+  return edges.empty() ? lines : lines + " " + fill_in(words.chalk_edges, {start_corner_name(context, profile.wall), edges});
+}
+
+void write_notes(Pad& pad, const Profile& profile) {
+  const Context& context = profile.context;
+  const Words& words = context.words;
+  const Area room = context.page.drawing;
+  const Lettering small{kSmallText, Weight::Regular, Anchor::Start, Ink::Black, 0}, bold{kText, Weight::Bold, Anchor::Start, Ink::Black, 0};
+  pad.write({room.left, room.bottom + 20'000}, clipped(std::string(words.block_end_rule), room.width(), bold), bold);
+  const std::string numbers(context.tape() == Tape::Inches ? words.found_profile_note_inches : words.found_profile_note);
+  const std::string limits = fill_in(words.found_profile_limits, {tape_text(profile.bed.range.least, context.tape()), tape_text(profile.bed.range.most, context.tape())});
+  const std::string text = chalk_text(profile) + " " + fill_in(words.measured_from, {start_corner_name(context, profile.wall)}) + " " + numbers + " " + limits + " " + std::string(words.paint_note);
+  Micrometres y = room.bottom + 15'000;
+  for (const std::string& line : wrapped(text, room.width(), small)) {
+    if (y < room.bottom - 1'700) break;
+    pad.write({room.left, y}, line, small);
+    y -= 4'000;
+  }
 }
 
 }  // namespace
@@ -110,13 +187,7 @@ bool has_bed_profile(const Context& context, int wall) {
   return bed != nullptr && std::ranges::any_of(bed->units, [&](const ground::UnitBed& unit) { return unit.wall == wall; });
 }
 
-StripPlan plan_bed_profile(const Context& context, int wall) {
-  const setout::Reach reach = setout::reach_of_wall(context.building, context.layout, wall);
-  for (const Scale scale : {Scale{20}, Scale{25}, Scale{30}, Scale{40}}) {
-    if (scale.paper(reach.to - reach.from) <= context.page.drawing.width() - 2 * kEnds) return {scale, {{reach.from, reach.to, 1, 1}}};
-  }
-  return plan_strip(context, wall, 1);
-}
+StripPlan plan_bed_profile(const Context& context, int wall) { return plan_strip(context, wall, 1); }
 
 Group draw_bed_profile(const Context& context, int wall, const Part& part, Scale scale) {
   Pad pad(Role::Figure, fill_in(context.words.title_bed_profile, {context.wall(wall).name}));
@@ -125,10 +196,13 @@ Group draw_bed_profile(const Context& context, int wall, const Part& part, Scale
   const Area room = context.page.drawing;
   const Micrometres wide = scale.paper(part.to) - scale.paper(part.from);
   const Micrometres right = room.centre().x + wide / 2;
-  const Profile profile{context, *bed, wall, part, {scale, right, part.from}, room.top - std::min(kAbove, room.height() / 8) - kUnitHigh, right - wide, right};
+  const Profile profile{context, *bed, wall, part, {scale, right, part.from}, room.top - (context.tape() == Tape::Inches ? kAboveInches : kAboveMillimetres) - kUnitHigh, right - wide, right};
   draw_ground(pad, profile);
   draw_limits(pad, profile);
   draw_units(pad, profile);
+  draw_marks(pad, profile);
+  draw_paint(pad, profile);
+  write_notes(pad, profile);
   const Wall& side = context.wall(wall);
   const Lettering name{kLargeText, Weight::Bold, Anchor::Middle, Ink::Blue, 0};
   if (part.first()) pad.write({right + 6'000, profile.line + 4'000}, clipped(side.start_name, 10'000, name), name);

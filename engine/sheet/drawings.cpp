@@ -94,7 +94,7 @@ Drawing bed_drawing(const Context& context, int wall) {
   const setout::Reach reach = setout::reach_of_wall(context.building, context.layout, wall);
   const Scale scale = fitting_scale(reach.to - reach.from, reach.to - reach.from, kLargest, kLargest, {20});
   Sheet sheet = sheet_for({"bed-" + number_text(wall + 1), fill_in(context.words.title_bed_profile, {context.wall(wall).name})},
-                          std::max(scale.paper(reach.to - reach.from) + 30'000, Micrometres{190'000}) + 2 * kRim, 120'000);
+                          std::max(scale.paper(reach.to - reach.from) + 30'000, Micrometres{190'000}) + 2 * kRim, 175'000);
   Context on_sheet = context;
   on_sheet.page.drawing = inside(sheet);
   sheet.groups.push_back(draw_bed_profile(on_sheet, wall, {reach.from, reach.to, 1, 1}, scale));

@@ -15,6 +15,7 @@
 #include "sheet/words.hpp"
 #include "steel/dowel_search.hpp"
 #include "steel/dowels.hpp"
+#include "steel/slab.hpp"
 #include "walls/building.hpp"
 
 namespace stringcourse::sheet {
@@ -30,6 +31,7 @@ struct SheetWords {
   const std::vector<steel::Dowel>* dowels = nullptr;             // none: no list of them
   const std::vector<steel::FoundDowel>* found_dowels = nullptr;  // none: nothing was read
   const steel::DowelSearch* dowel_search = nullptr;               // layouts that save dowels
+  const std::vector<steel::FaceLine>* face_lines = nullptr;
   const ground::SlabFit* fit = nullptr;                          // none: no edge was read
   const ground::AsFound* found = nullptr;  // what readings say; none: no sheets of it
 };

@@ -44,7 +44,7 @@ struct Words {
   std::string_view title_found_plan, title_found, title_bed_profile, found_what, found_read, found_against, found_says,
       found_tapings, found_moves, found_levels, found_loop, found_closes, found_does_not_close, found_bed, found_bed_top,
       found_margin, found_mortar, found_rod, found_held, found_within_doubt, found_slip, found_blunder, found_correction,
-      found_tape_again, found_under, found_profile_note, found_profile_note_inches, found_profile_limits;
+      found_tape_again, found_under, found_profile_note, found_profile_note_inches, found_profile_limits, paint_jambs, paint_head, paint_note, chalk_lines, chalk_edges, chalk_edge;
   // Names of kinds, in the order of Kind; names of the hold points, in their order; how a figure is known
   std::string_view kinds[17];
   std::string_view hold_points[6];

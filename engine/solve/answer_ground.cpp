@@ -12,7 +12,8 @@ Length from_metres(double value) { return Length::nanometres(static_cast<std::in
 /// A value that was worked out of readings: its text is rounded to the tape, its nanometres are not.
 void write_found(JsonOut& out, std::string_view key, Length length, Tape tape) {
   out.object(key, [&] {
-    out.field("text", length < Length() ? "-" + tape_text(-length, tape) : tape_text(length, tape));
+    const bool nothing = rounded_to(length, tape == Tape::Inches ? Length::sixteenths(1) : Length::millimetres(1)) == Length();
+    out.field("text", length < Length() && !nothing ? "-" + tape_text(-length, tape) : tape_text(nothing ? Length() : length, tape));
     out.field("nm", length.in_nanometres());
   });
 }

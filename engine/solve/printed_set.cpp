@@ -14,7 +14,7 @@ sheet::SheetWords sheet_words(const Answer& answer) {
   words.drawn_by = answer.job.drawn_by;
   words.findings = answer.findings;
   if (!answer.job.readings.empty()) words.found = &answer.found, words.found_dowels = &answer.found_dowels, words.dowel_search = &answer.dowel_search;
-  if (answer.slab.fit) words.fit = &*answer.slab.fit;
+  if (answer.slab.fit) words.fit = &*answer.slab.fit, words.face_lines = &answer.slab.face_lines;
   words.dowels = &answer.dowels;
   if (answer.job.setting_out) words.setting_out = &*answer.job.setting_out, words.boards = &answer.boards, words.rod_readings = &answer.rod_readings;
   return words;

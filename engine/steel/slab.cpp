@@ -1,6 +1,7 @@
 #include "steel/slab.hpp"
 
 #include <algorithm>
+#include <cmath>
 
 #include "ground/as_found.hpp"
 
@@ -68,9 +69,15 @@ SlabRoom slab_room(const Job& job, const Building& building, const Layout& layou
     const Wall& wall = building.walls[static_cast<std::size_t>(place->wall)];
     if (reading.edge) add(room, spot(wall, place->along, Length()), ways_of(wall.heading).outward, reading.edge->beyond, {k, true});
     else if (building.bars) add_dowel(room, building, layout, rules, *place, reading.dowel->off_face, k);
+    if (reading.edge) room.face_lines.push_back({place->wall, place->along, reading.edge->beyond});
     edges = edges || reading.edge.has_value();
   }
   if (edges) room.fit = ground::best_fit(room.clearances, building.tape == Tape::Inches ? Length::inches(12) : Length::millimetres(300));
+  std::size_t line = 0;
+  for (std::size_t k = 0; room.fit && k < room.of.size(); ++k) {
+    if (!room.of[k].edge) continue;
+    room.face_lines[line++].from_edge = Length::nanometres(static_cast<std::int64_t>(std::floor(ground::room_after(room.clearances[k], *room.fit) * 1e9 + 0.5)));
+  }
   return room;
 }
 

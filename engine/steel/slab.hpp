@@ -14,10 +14,18 @@ struct RoomOf {
   bool edge = false;      // else a dowel
 };
 
+/// Where the outer face line lies on the slab once the building sits where it fits best.
+struct FaceLine {
+  int wall = 0;
+  Length along;      // from the wall's start
+  Length from_edge;  // in from the slab's edge there; below zero: outside it
+};
+
 struct SlabRoom {
   std::vector<ground::Clearance> clearances;
   std::vector<RoomOf> of;
   std::optional<ground::SlabFit> fit;  // none without edge readings
+  std::vector<FaceLine> face_lines;    // one for each edge reading
   int dowels = 0;                      // dowels that take part: those no more than 1 in out of a lawful place
 };
 

@@ -183,7 +183,7 @@ TEST(AsFound, WhereNoLevelFitsEveryChoiceKeepsWhatItPromises) {
   EXPECT_EQ(choice(bed, What::GroutFirstCourse).margin, Length::sixteenths(2));   // 16 sixteenths of range, 12 taken, half of the rest
   EXPECT_EQ(choice(bed, What::Grind).most, Length::sixteenths(4));     // the range is 8
   EXPECT_EQ(choice(bed, What::Grind).units, 2);                        // A (60) and D (61) stand higher than 72 - 8
-  EXPECT_EQ(choice(bed, What::Grind).where, "A 1/4\", D 3/16\"");
+  EXPECT_EQ(choice(bed, What::Grind).where, "A: 1/4\", D: 3/16\"");
   EXPECT_EQ(choice(bed, What::LevellingStrip).most, Length::sixteenths(4));
   EXPECT_EQ(choice(bed, What::Curb).most, Length::inches(2) + Length::sixteenths(12));  // 2 in over the highest
   EXPECT_FALSE(has_choice(bed, What::HalfHigh));                       // nowhere 4 1/8 in deep

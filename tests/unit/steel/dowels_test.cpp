@@ -169,7 +169,11 @@ std::vector<FixedBar> with_kept(Length along, const std::vector<std::string>& ke
   reading.id = "1";
   reading.dowel = DowelReading{"AB", {}, along, Length::sixteenths(61)};
   site.job.readings = {reading};
-  if (struck) site.job.readings.push_back(Reading{.id = "2", .when = {}, .by = {}, .tape = {}, .rod = {}, .dowel = {}, .edge = {}, .strike = "1", .note = {}});
+  if (struck) {
+    Reading strike;
+    strike.id = "2", strike.strike = "1";
+    site.job.readings.push_back(strike);
+  }
   site.job.steel.kept_dowels = kept;
   const auto building = resolve(site.job);
   EXPECT_TRUE(building.has_value());
