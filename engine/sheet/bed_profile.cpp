@@ -13,7 +13,7 @@ constexpr Micrometres kUnitHigh = 14'000;  // units are drawn so high, whatever 
 constexpr Micrometres kAboveInches = 52'000, kAboveMillimetres = 45'000;  // bed numbers, leaders and running marks
 constexpr Micrometres kNumbers = 8'500;    // of that: bed numbers, between leaders that run plumb
 constexpr Micrometres kLeader = 11'500;
-constexpr Micrometres kGround = 44'000;    // from the bed's top to the foot of the ground drawn
+constexpr Micrometres kGround = 40'000;    // from the bed's top to the foot of the ground drawn
 
 const ground::BedAsFound* bed_of(const Context& context) {
   const ground::AsFound* found = context.job.found;
@@ -117,7 +117,7 @@ void draw_marks(Pad& pad, const Profile& profile) {
 void draw_paint(Pad& pad, const Profile& profile) {
   const Context& context = profile.context;
   const Words& words = context.words;
-  const Micrometres y = profile.line - kGround - 12'000;
+  const Micrometres y = profile.line - kGround - 9'000;
   for (const ResolvedOpening& opening : context.building.openings) {
     const Length from = std::max(opening.from.distance_from_start(), profile.part.from), to = std::min(opening.to.distance_from_start(), profile.part.to);
     if (opening.wall != profile.wall || from >= to) continue;

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "sheet/legibility.hpp"
 #include "sheet/plan.hpp"
 
 namespace stringcourse::sheet {
@@ -36,19 +37,45 @@ std::vector<Point> corner_points(const Context& context, const Area& room, Scale
   return points;
 }
 
-void draw_lines(Pad& pad, const Context& context, const TapeAsFound& tape, const std::vector<Point>& points) {
+/// What is lettered so far: a text takes the first of its places where it meets none of it, or stays out (the table
+/// tells it too).
+class Lettered {
+ public:
+  explicit Lettered(const Group& drawn) { add(drawn); }
+  /// On white, or not at all.
+  void write(Pad& pad, const std::string& text, const Lettering& lettering, const std::vector<Point>& places) {
+    for (const Point& place : places) {
+      const Box box = text_box({place, text, lettering.height, lettering.weight, lettering.anchor, lettering.ink, 0});
+      if (std::any_of(boxes_.begin(), boxes_.end(), [&](const Box& one) { return overlap(one, box); })) continue;
+      boxes_.push_back(box);
+      pad.box({static_cast<Micrometres>(box.left), static_cast<Micrometres>(box.low), static_cast<Micrometres>(box.right), static_cast<Micrometres>(box.high)}, {Pen::None}, Fill::White);
+      pad.write(place, text, lettering);
+      return;
+    }
+  }
+
+ private:
+  static bool overlap(const Box& a, const Box& b) { return a.left < b.right && b.left < a.right && a.low < b.high && b.low < a.high; }
+  void add(const Group& group) {
+    for (const Text& text : group.texts) boxes_.push_back(text_box(text));
+    for (const Group& inner : group.groups) add(inner);
+  }
+  std::vector<Box> boxes_;
+};
+
+void draw_lines(Pad& pad, const Context& context, const TapeAsFound& tape, const std::vector<Point>& points, Lettered& lettered) {
   for (const TapedLine& line : tape.lines) {
     const Point a = points[static_cast<std::size_t>(line.from)], b = points[static_cast<std::size_t>(line.to)];
     const bool out = line.slip || line.wrong;
-    pad.line(a, b, {Pen::Thin, out ? Dash::DashDot : Dash::Dashed, out ? Ink::Red : Ink::Black});
-    // Diagonals are lettered a third of the way along, so that two of them do not meet; sides have their dimension.
+    if (!line.again) pad.line(a, b, {Pen::Thin, out ? Dash::DashDot : Dash::Dashed, out ? Ink::Red : Ink::Black});
+    // Diagonals are lettered where two of them do not meet; sides have their dimension.
     if (a.x == b.x || a.y == b.y) continue;
-    const Point at{a.x + (b.x - a.x) / 3, a.y + (b.y - a.y) / 3};
+    std::vector<Point> places;
+    for (const int tenths : {33, 67, 25, 75, 42, 58, 50, 18, 82}) {
+      places.push_back({static_cast<Micrometres>(a.x + std::int64_t{b.x - a.x} * tenths / 100), static_cast<Micrometres>(a.y + std::int64_t{b.y - a.y} * tenths / 100)});
+    }
     const std::string text = corner_name(context, line.from) + corner_name(context, line.to) + "  " + both_forms(line.read, context.tape());
-    const Lettering lettering{kSmallText, Weight::Regular, Anchor::Middle, out ? Ink::Red : Ink::Black, 0};
-    const Micrometres half = text_width(text, kSmallText, Weight::Regular) / 2 + 700;
-    pad.box({at.x - half, at.y - 900, at.x + half, at.y + kSmallText + 900}, {Pen::None}, Fill::White);
-    pad.write(at, text, lettering);
+    lettered.write(pad, text, {kSmallText, Weight::Regular, Anchor::Middle, out ? Ink::Red : Ink::Black, 0}, places);
   }
 }
 
@@ -68,25 +95,28 @@ void draw_move(Pad& pad, const PegMove& move, Point at) {
   }
 }
 
-void draw_moves(Pad& pad, const Context& context, const TapeAsFound& tape, const std::vector<Point>& points) {
+/// Beside the corner, towards the middle of the plan first.
+std::vector<Point> beside(Point at, Point middle) {
+  const Micrometres side = at.x < middle.x ? 8'000 : -8'000, up = at.y < middle.y ? 10'000 : -10'000 - kText, step = at.y < middle.y ? 6'000 : -6'000;
+  std::vector<Point> places;
+  for (int k = 0; k < 4; ++k) places.push_back({at.x + side, at.y + up + k * step});
+  for (int k = 1; k < 3; ++k) places.push_back({at.x + k * 3 * side, at.y + up});
+  return places;
+}
+
+void draw_moves(Pad& pad, const Context& context, const TapeAsFound& tape, const std::vector<Point>& points, Lettered& lettered) {
   const Words& words = context.words;
+  Point middle{0, 0};
+  for (const Point& point : points) middle.x += point.x / static_cast<Micrometres>(points.size()), middle.y += point.y / static_cast<Micrometres>(points.size());
   for (const PegMove& move : tape.moves) {
     const Point at = points[static_cast<std::size_t>(move.corner)];
     pad.dot(at, 1'400);
     const bool held = move.corner == tape.held;
     if (!held && !move.within_doubt) draw_move(pad, move, at);
     const std::string text = held               ? std::string(words.found_held)
-                             : move.within_doubt ? std::string(words.found_within_doubt)
+                             : move.within_doubt ? std::string(words.found_leave)
                                                  : ground::move_text(context.building, move);
-    // Beside the corner, towards the middle of the plan.
-    Micrometres middle_x = 0, middle_y = 0;
-    for (const Point& point : points) middle_x += point.x / static_cast<Micrometres>(points.size()), middle_y += point.y / static_cast<Micrometres>(points.size());
-    const bool left = at.x < middle_x, low = at.y < middle_y;
-    const Lettering lettering{kText, Weight::Bold, left ? Anchor::Start : Anchor::End, held ? Ink::Black : Ink::Blue, 0};
-    const Point place{at.x + (left ? 8'000 : -8'000), at.y + (low ? 10'000 : -10'000 - kText)};
-    const Micrometres wide = text_width(text, kText, Weight::Bold) + 1'200;
-    pad.box({left ? place.x - 600 : place.x - wide, place.y - 900, left ? place.x + wide : place.x + 600, place.y + kText + 900}, {Pen::None}, Fill::White);
-    pad.write(place, text, lettering);
+    lettered.write(pad, text, {kText, Weight::Bold, at.x < middle.x ? Anchor::Start : Anchor::End, held ? Ink::Black : Ink::Blue, 0}, beside(at, middle));
   }
 }
 
@@ -230,11 +260,16 @@ void add_fit(Table& table, const Context& context) {
 
 Group draw_found_plan(const Context& context, const Area& room, Scale scale) {
   Pad pad(Role::Figure, std::string(context.words.title_found_plan));
-  pad.add(draw_plan(context, 1, PlanDetail::Site, room, scale));
+  Group plan = draw_plan(context, 1, PlanDetail::Site, room, scale);
+  Lettered lettered(plan);
+  pad.add(std::move(plan));
   if (context.job.found == nullptr) return std::move(pad).take();
   const std::vector<Point> points = corner_points(context, room, scale);
-  draw_lines(pad, context, context.job.found->tape, points);
-  draw_moves(pad, context, context.job.found->tape, points);
+  // Lines first, so that the ways of the pegs lie over them; the pegs' words have the first choice of places.
+  Pad moves(Role::Figure, std::string(context.words.found_moves));
+  draw_moves(moves, context, context.job.found->tape, points, lettered);
+  draw_lines(pad, context, context.job.found->tape, points, lettered);
+  pad.add(std::move(moves).take());
   return std::move(pad).take();
 }
 

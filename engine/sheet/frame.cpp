@@ -93,6 +93,7 @@ struct BarDivision {
 
 BarDivision bar_division(Scale scale, Tape tape) {
   const bool inches = tape == Tape::Inches;
+  if (scale.denominator == 1) return {inches ? Length::inches(1) : Length::millimetres(20), 2, inches ? 1 : 20, inches ? "in" : "mm"};
   const Micrometres narrowest = inches ? 9'000 : 14'000, room = 70'000;  // four figures of millimetres take more room
   for (const int size : {1, 2, 5, 10, 20, 50, 100, 200}) {
     const Length length = inches ? Length::feet(size) : Length::millimetres(500 * size);

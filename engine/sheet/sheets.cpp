@@ -9,11 +9,12 @@
 #include "sheet/plan.hpp"
 #include "sheet/strip.hpp"
 #include "sheet/summary.hpp"
+#include "sheet/template.hpp"
 
 namespace stringcourse::sheet {
 namespace {
 
-enum class Sort { Summary, Sides, Notes, SettingOut, Dowels, FoundPlan, Found, BedProfile, CoursePlan, Strip, Elevation, Openings, Saw, GaugeRod, Leads };
+enum class Sort { Summary, Sides, Notes, SettingOut, Dowels, FormBoard, Template, FoundPlan, Found, BedProfile, CoursePlan, Strip, Elevation, Openings, Saw, GaugeRod, Leads };
 
 // One sheet before it is drawn: light enough to list a school's hundreds.
 struct Entry {
@@ -41,6 +42,8 @@ struct Lists {
       case Sort::GaugeRod: return &rod;
       case Sort::Leads: return &leads;
       case Sort::Summary:
+      case Sort::FormBoard:
+      case Sort::Template:
       case Sort::FoundPlan:
       case Sort::BedProfile:
       case Sort::CoursePlan:
@@ -121,6 +124,21 @@ void list_elevations(std::vector<Entry>& entries, const Context& context) {
   }
 }
 
+void list_forms(std::vector<Entry>& entries, const Context& context) {
+  for (int wall = 0; wall < static_cast<int>(context.building.walls.size()); ++wall) {
+    if (!has_form_board(context, wall)) continue;
+    const std::string& side = context.wall(wall).name;
+    entries.push_back({.sort = Sort::FormBoard, .name = "form-" + name_part(side), .title = fill_in(context.words.title_form_board, {side}), .wall = wall, .scale = scale_of_form_board(context, wall)});
+  }
+  const std::size_t count = dowel_templates(context).size();
+  for (std::size_t index = 0; index < count; ++index) {
+    const std::string title = part_title(context.words, std::string(context.words.title_template), static_cast<int>(index) + 1, static_cast<int>(count));
+    Entry entry{.sort = Sort::Template, .name = "template", .title = title, .scale = Scale{1}};
+    entry.first_line = index;
+    entries.push_back(std::move(entry));
+  }
+}
+
 void list_found(std::vector<Entry>& entries, const Context& context, const Table& table) {
   if (context.job.found == nullptr) return;
   if (!context.job.found->tape.lines.empty()) {
@@ -170,6 +188,7 @@ std::vector<Entry> list_sheets(const Context& context, const Lists& lists) {
   list_table(entries, context, lists.notes, Sort::Notes, "notes");
   list_table(entries, context, lists.setting_out, Sort::SettingOut, "setting-out");
   list_table(entries, context, lists.dowels, Sort::Dowels, "dowels");
+  list_forms(entries, context);
   list_found(entries, context, lists.found);
   list_course(entries, context, 1);
   list_course(entries, context, 2);
@@ -215,6 +234,8 @@ Group draw_entry(const Context& context, const Lists& lists, const Entry& entry)
   switch (entry.sort) {
     case Sort::Summary: return draw_summary(context);
     case Sort::CoursePlan: return draw_course_plan(context, entry.course);
+    case Sort::FormBoard: return draw_form_board(context, entry.wall);
+    case Sort::Template: return draw_dowel_template(context, dowel_templates(context)[entry.first_line]);
     case Sort::FoundPlan: return draw_found_plan(context, context.page.drawing, *entry.scale);
     case Sort::BedProfile: return draw_bed_profile(context, entry.wall, entry.part, *entry.scale);
     case Sort::Strip: return draw_strip(context, entry.wall, entry.course, entry.part, *entry.scale);
@@ -249,6 +270,8 @@ std::string caution_of(const Words& words, Sort sort) {
     case Sort::Strip:
     case Sort::CoursePlan: return chosen("wet-cement", words.caution_general);
     case Sort::Openings: return chosen("shores", words.caution_lintel);
+    case Sort::FormBoard:
+    case Sort::Template:
     case Sort::Dowels: return std::string(words.caution_dowels);
     case Sort::GaugeRod:
     case Sort::Leads: return chosen("limited-access-zone", words.caution_general);

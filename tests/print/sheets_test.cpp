@@ -6,7 +6,9 @@
 
 #include "measure/notation.hpp"
 #include "print/solved_examples.hpp"
+#include "sheet/context.hpp"
 #include "sheet/legibility.hpp"
+#include "sheet/template.hpp"
 
 namespace stringcourse::print_test {
 namespace {
@@ -220,6 +222,53 @@ TEST(PrintedSets, UnseenJobsAreLegibleToo) {
     const Solved solved = solved_job("trial", json);
     for (const Paper paper : kPapers) {
       for (const Sheet& sheet : solved.sheets(paper)) EXPECT_EQ(troubles_of(sheet), "");
+    }
+  }
+}
+
+
+// A template is cut out and laid on the form: what it draws must be as large as what it stands for.
+TEST(PrintedSets, EveryDowelHasOneTemplateAtFullSize) {
+  for (const Solved& solved : solved_examples()) {
+    SCOPED_TRACE(solved.name);
+    for (const Paper paper : kPapers) {
+      const sheet::Context context = sheet::context_of(solved.answer.building, solved.answer.layout, solved.words, paper);
+      std::size_t served = 0;
+      for (const sheet::DowelTemplate& shown : sheet::dowel_templates(context)) {
+        served += shown.dowels.size();
+        // The widest box drawn solid is the cell of course 1: as wide as the clear interval of the dowel list, to the
+        // micrometre by which each edge is rounded.
+        const steel::Dowel& dowel = *shown.dowels.front();
+        if (!dowel.first) continue;
+        const auto clear = static_cast<double>((dowel.first->far - dowel.first->near).in_nanometres()) / 1000;
+        const Group group = sheet::draw_dowel_template(context, shown);
+        bool drawn = false;
+        for (const sheet::Shape& shape : group.shapes) {
+          if (shape.dash != sheet::Dash::Solid || shape.points.size() < 4) continue;
+          const auto [left, right] = std::ranges::minmax(shape.points, {}, &sheet::Point::x);
+          drawn = drawn || std::abs(static_cast<double>(right.x - left.x) - clear) <= 2;
+        }
+        EXPECT_TRUE(drawn) << dowel.number;
+      }
+      EXPECT_EQ(served, solved.answer.dowels.size());
+    }
+  }
+}
+
+TEST(PrintedSets, TheFormBoardOfASideShowsEachDowelsPlaceAsTheListDoes) {
+  for (const Solved& solved : solved_examples()) {
+    SCOPED_TRACE(solved.name);
+    const sheet::Context context = sheet::context_of(solved.answer.building, solved.answer.layout, solved.words, Paper::A4);
+    for (const steel::Dowel& dowel : solved.answer.dowels) {
+      const Length step = solved.answer.building.tape == Tape::Inches ? Length::sixteenths(1) : Length::millimetres(1);
+      const std::string text = tape_text(rounded_to(dowel.along, step), solved.answer.building.tape);
+      std::vector<Group> groups;
+      groups.push_back(sheet::draw_form_board(context, dowel.wall));
+      bool written = false;
+      visit_groups(groups, [&](const Group& group) {
+        for (const sheet::Text& one : group.texts) written = written || one.text.find(text) != std::string::npos;
+      });
+      EXPECT_TRUE(written) << text;
     }
   }
 }

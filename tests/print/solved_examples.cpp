@@ -6,6 +6,7 @@
 #include <iterator>
 
 #include "job/read.hpp"
+#include "solve/printed_set.hpp"
 
 namespace stringcourse::print_test {
 namespace {
@@ -33,9 +34,8 @@ Solved solved_job(const std::string& name, const std::string& json) {
   if (!job) std::abort();
   auto answer = solve(*job, {});
   if (!answer) std::abort();
-  sheet::SheetWords words{.name = job->name, .notes = job->notes, .issued = job->issued, .drawn_by = job->drawn_by,
-                          .findings = answer->findings};
-  return {name, std::move(*answer), std::move(words)};
+  const auto kept = std::make_shared<const Answer>(std::move(*answer));
+  return {name, kept, *kept, sheet_words(*kept)};
 }
 
 const std::vector<Solved>& solved_examples() {

@@ -2,6 +2,7 @@
 // The example jobs, solved once for all tests of this program.
 #include <filesystem>
 #include <functional>
+#include <memory>
 #include <string>
 #include <vector>
 
@@ -12,7 +13,8 @@ namespace stringcourse::print_test {
 
 struct Solved {
   std::string name;  // "kiln-house"
-  Answer answer;
+  std::shared_ptr<const Answer> kept;  // the words point into it
+  const Answer& answer;
   sheet::SheetWords words;
 
   [[nodiscard]] std::vector<sheet::Sheet> sheets(sheet::Paper paper) const {
