@@ -55,6 +55,31 @@ const ratios = Array.from({ length: 5 }, () => inModule(kMany) / native(kMany));
 
 print("wasm_size", packed(moduleFile), "kB", 400);
 print("wasm_against_native", median(ratios), "times", 2);
+
+// What edges and dowels as found add to an answer: every dowel of the plan measured, three of them in webs.
+const missed = [
+  ["DA", `103 13/16"`],
+  ["CD", `127 13/16"`],
+  ["AB", `279 13/16"`],
+];
+const planned = JSON.parse(
+  execFileSync(join(repository, "build/release/stringcourse"), ["look", "--no-offers", "--json", join(repository, "examples/kiln-house.json")], {
+    maxBuffer: 1 << 26,
+  }),
+).dowels;
+const dowels = [
+  ...planned.map((one) => [one.side, one.at.text]).filter(([side, at]) => !["8'-3 13/16\"", "10'-3 13/16\"", "22'-11 13/16\""].includes(at) || side === "BC"),
+  ...missed,
+].map(([on, at], index) => ({ id: `d${index}`, dowel: { on, at, off_face: `3 13/16"` } }));
+const edges = ["AB", "BC", "CD", "DA"].flatMap((on, side) =>
+  [`2'`, `18'`].map((at, index) => ({ id: `e${side}${index}`, edge: { on, at, beyond: `${index + 1}"` } })),
+);
+const withReadings = (number) =>
+  JSON.stringify({ border: 1, job: JSON.stringify({ ...kiln, name: `Kiln house ${number % 2}`, readings: [...dowels, ...edges] }) });
+const each = (make) =>
+  median(Array.from({ length: 15 }, (_, number) => Buffer.from(make(number))).map((bytes) => seconds(() => ask(bytes))));
+print("kiln_house_slab_fit_and_dowel_search", 1000 * (each(withReadings) - each(request)), "ms", 100);
+
 const dist = join(repository, "web/dist");
 try {
   statSync(dist);

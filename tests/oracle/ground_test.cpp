@@ -7,6 +7,7 @@
 #include <random>
 #include <vector>
 
+#include "ground/levels.hpp"
 #include "ground/max_margin.hpp"
 #include "ground/tape_network.hpp"
 
@@ -146,6 +147,61 @@ TEST(GroundOracle, RandomMarginsAreGlpks) {
       EXPECT_LE(one.a[0] * found->x[0] + one.a[1] * found->x[1] + one.a[2] * found->x[2] + one.share * found->margin, one.limit + 1e-9);
     }
   }
+}
+
+/// A random net of rod readings: every point from at least two set-ups, so that loops close.
+std::vector<RodReading> random_levels(std::mt19937& dice, int points, int setups, const std::vector<double>& heights, double sigma) {
+  std::uniform_real_distribution<double> height(1, 2);
+  std::vector<double> instruments;
+  for (int k = 0; k < setups; ++k) instruments.push_back(height(dice));
+  std::normal_distribution<double> unit(0, 1);
+  std::vector<RodReading> readings;
+  for (int setup = 0; setup < setups; ++setup) {
+    for (int point = 0; point < points; ++point) {
+      if ((point + setup) % 3 == 2) continue;  // not every point is seen from everywhere
+      readings.push_back({setup, point, instruments[static_cast<std::size_t>(setup)] - heights[static_cast<std::size_t>(point)] + sigma * unit(dice), sigma});
+    }
+  }
+  return readings;
+}
+
+TEST(GroundOracle, RandomLevelNetsComeOutAsByHouseholderReflections) {
+  // Normal equations of a few dozen readings of one weight against reflections in long doubles: both lose at most about
+  // condition x 1e-16 x 2 m; the nets' condition is below 1e3.
+  std::mt19937 dice(31);
+  std::uniform_real_distribution<double> height(0, 1);
+  for (int round = 0; round < 60; ++round) {
+    const int points = 3 + round % 12, setups = 3 + round % 5;
+    std::vector<double> heights{0};
+    for (int k = 1; k < points; ++k) heights.push_back(height(dice));
+    const std::vector<RodReading> readings = random_levels(dice, points, setups, heights, 0.001);
+    const auto found = adjust_levels(points, setups, readings, 0, 0);
+    ASSERT_TRUE(found);
+    Matrix a(readings.size(), std::vector<Real>(static_cast<std::size_t>(points - 1 + setups), 0));
+    std::vector<Real> b;
+    for (std::size_t r = 0; r < readings.size(); ++r) {  // instrument - height = reading
+      a[r][static_cast<std::size_t>(points - 1 + readings[r].setup)] = 1;
+      if (readings[r].point > 0) a[r][static_cast<std::size_t>(readings[r].point - 1)] = -1;
+      b.push_back(readings[r].rod);
+    }
+    const std::vector<Real> twin = least_squares(std::move(a), std::move(b));
+    for (int k = 1; k < points; ++k) EXPECT_NEAR(found->heights[static_cast<std::size_t>(k)], static_cast<double>(twin[static_cast<std::size_t>(k - 1)]), 1e-12) << "round " << round;
+  }
+}
+
+TEST(GroundOracle, HeightsScatterAsTheirDoubtsSay) {
+  // 4000 nets: the scatter of each height over its stated doubt is 1 within 4 / sqrt(2 x 4000) (four standard deviations).
+  std::mt19937 dice(37);
+  const int points = 6, setups = 4, rounds = 4000;
+  const std::vector<double> heights{0, 0.1, 0.2, 0.15, 0.05, 0.3};
+  std::vector<double> squares(points, 0), doubts;
+  for (int round = 0; round < rounds; ++round) {
+    const auto found = adjust_levels(points, setups, random_levels(dice, points, setups, heights, 0.001), 0, 0);
+    ASSERT_TRUE(found);
+    doubts = found->doubts;
+    for (std::size_t k = 1; k < heights.size(); ++k) squares[k] += (found->heights[k] - heights[k]) * (found->heights[k] - heights[k]);
+  }
+  for (std::size_t k = 1; k < heights.size(); ++k) EXPECT_NEAR(std::sqrt(squares[k] / rounds) / doubts[k], 1, 4 / std::sqrt(2.0 * rounds));
 }
 
 }  // namespace

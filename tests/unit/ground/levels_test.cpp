@@ -37,6 +37,19 @@ TEST(Levels, L1ALoopThatComesBackFiveCentimetresOff) {
   for (std::size_t k = 0; k < 8; ++k) EXPECT_NEAR(found->heights[k], shared[k], 0.6e-4);
 }
 
+TEST(Levels, L4AStaffHeldUpsideDownReadsBelowZeroAndTheSumsStillClose) {
+  // SOURCE: L4, a textbook's level book with inverted readings: backsights 7.795, foresights 8.245 in all, 185.205 to
+  // 184.755. Its rows are not at hand; any rows with those sums must end there.
+  const std::vector<std::pair<double, double>> sights{{1.525, 2.110}, {-2.325, 1.480}, {3.115, -1.905}, {0.940, 2.730}, {2.250, 1.290}, {2.290, 2.540}};
+  double back = 0, fore = 0;
+  for (const auto& [one, other] : sights) back += one, fore += other;
+  ASSERT_NEAR(back, 7.795, 1e-12);
+  ASSERT_NEAR(fore, 8.245, 1e-12);
+  const auto found = adjust_levels(7, 6, line_of(sights), 0, 185.205);
+  ASSERT_TRUE(found);
+  EXPECT_NEAR(found->heights[6], 184.755, 1e-9);
+}
+
 TEST(Levels, L2ThreeSetUps) {
   const auto found = adjust_levels(4, 3, line_of({{2.365, 1.235}, {.685, 3.570}, {1.745, 2.340}}), 0, 100);
   ASSERT_TRUE(found);
