@@ -1,11 +1,13 @@
 // What was measured on site: entering it, and what it comes to.
 import { computed, signal, useSignalEffect } from "@preact/signals";
 import { Ink } from "../draw/Ink";
+import { settingOutFields } from "../job/fields";
 import { valueAt } from "../job/pointer";
 import { kPegFields, type Listed, type PegField, readingsOf } from "../job/readings";
 import { words } from "../words/words";
 import { enter, keepDowels, strike } from "./actions";
 import type { Answer } from "./answer";
+import { FieldLine } from "./InHand";
 import { ask } from "./solving";
 import { history, job, readOnly, shown, sides } from "./state";
 
@@ -418,6 +420,15 @@ export function Ground() {
       <div class="frame inner">
         <h2 id="ground-title">{words.ground.label}</h2>
         <p class="lead small soft">{words.ground.lead}</p>
+        <details class="setting-out">
+          <summary>{words.ground.settingOut}</summary>
+          <p class="small soft">{words.ground.settingOutLead}</p>
+          <div class="fields">
+            {settingOutFields(job.value).map((one) => (
+              <FieldLine key={`${one.pointer} ${one.text}`} field={one} />
+            ))}
+          </div>
+        </details>
         <div class="ground">
           <EntryForm />
           {now !== undefined && now.tape.lines.length > 0 ? <Pegs tape={now.tape} /> : null}

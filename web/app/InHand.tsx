@@ -7,7 +7,7 @@ import { chooseSeries, putBars, putIn, takeInHand, takeOut, typed } from "./acti
 import { fieldName } from "./field_name";
 import { fieldTrouble, inHand, job, readOnly, shown } from "./state";
 
-function FieldLine(props: { readonly field: Field }) {
+export function FieldLine(props: { readonly field: Field }) {
   const { field } = props;
   const text = useSignal(field.text);
   const refused = fieldTrouble.value?.pointer === field.pointer ? fieldTrouble.value : undefined;

@@ -12,6 +12,8 @@ export interface Field {
   readonly whole?: true;
   /// A free text, which may be emptied.
   readonly free?: true;
+  /// May be emptied: then it is taken out of the document, and the engine takes its own.
+  readonly optional?: true;
 }
 
 const kKinds = ["masonry", "door", "overhead", "window"] as const;
@@ -48,6 +50,33 @@ function buildingFields(job: Json): readonly Field[] {
   return fields;
 }
 
+const kSettingOut = [
+  "boards_off",
+  "first_kerf",
+  "footing_outside",
+  "footing_inside",
+  "room",
+  "datum_over",
+  "backsight",
+  "boards_over",
+  "line_weight",
+  "line_pull",
+  "line_strength",
+  "line_sag",
+] as const;
+
+/// What the setting-out card and the instruments need; all of it may be left out.
+export function settingOutFields(job: Json): readonly Field[] {
+  const optional = (pointer: string, name: string): Field => ({ ...field(job, pointer, name), optional: true });
+  return [
+    ...kSettingOut.map((name) => optional(`/setting_out/${name}`, name)),
+    optional("/steel/dowel_lap", "dowel_lap"),
+    optional("/ground/tape_reading", "tape_reading"),
+    optional("/ground/rod_reading", "rod_reading"),
+    optional("/ground/hold", "hold"),
+  ];
+}
+
 /// The fields at a place: "" is the whole building, else a side or an opening.
 export function fieldsAt(job: Json, place: string): readonly Field[] {
   if (place === "") return buildingFields(job);
@@ -59,7 +88,7 @@ export function fieldsAt(job: Json, place: string): readonly Field[] {
 /// The job with a field typed anew. An emptied free text is taken out.
 export function withTyped(job: Json, field: Field, typed: string): Json {
   const text = typed.trim();
-  if (field.free && text === "" && field.pointer !== "/name") return without(job, field.pointer);
+  if ((field.free || field.optional) && text === "" && field.pointer !== "/name") return without(job, field.pointer);
   if (field.whole && /^\d{1,6}$/.test(text)) return withValue(job, field.pointer, Number(text));
   const opposite = oppositeLength(job, field.pointer);
   const changed = withValue(job, field.pointer, text);

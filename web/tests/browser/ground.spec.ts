@@ -103,3 +103,56 @@ test("a dowel in a web is saved by another layout, taken with one tap and given 
   await ground.getByRole("button", { name: "Lay as before" }).click();
   await expect(ground.locator(".log")).toContainText("cut it off and set another");
 });
+
+test("what the setting-out card needs is typed, kept and taken out again; a pull that is none is refused", async ({
+  page,
+}) => {
+  await openTable(page);
+  const ground = page.locator("#ground");
+  await ground.getByText("Setting out, tape and rod").click();
+  const pull = ground.getByLabel("pull on the line");
+  await expect(pull).toHaveValue("20 lb");
+  await pull.fill("hard");
+  await pull.press("Enter");
+  await expect(ground.getByRole("alert")).toContainText("hard");
+  await pull.fill("25 lb");
+  await pull.press("Enter");
+  await expect(ground.getByRole("alert")).toHaveCount(0);
+  await ground.getByLabel("dowels stand up over the bearing").fill(`24"`);
+  await ground.getByLabel("dowels stand up over the bearing").press("Enter");
+  await expect(ground.getByRole("button", { name: "Set", exact: true })).toHaveCount(0);
+  await settled(page);
+  await expect(ground.getByLabel("dowels stand up over the bearing")).toHaveValue(`24"`);
+  await ground.getByLabel("dowels stand up over the bearing").fill("");
+  await ground.getByLabel("dowels stand up over the bearing").press("Enter");
+  await settled(page);
+  await expect(ground.getByLabel("dowels stand up over the bearing")).toHaveValue("");
+});
+
+test("a two-peg test tells how far the instrument looks up, and a floor in a doorway how high the opening will be", async ({
+  page,
+}) => {
+  await openTable(page);
+  const ground = page.locator("#ground");
+  const form = page.getByRole("form", { name: "Enter a reading" });
+  await page.getByRole("button", { name: "Two-peg test" }).click();
+  const pegs = {
+    "from midway, on A": `52"`,
+    "from midway, on B": `61 1/2"`,
+    "close to A, on A": `44"`,
+    "close to A, on B": `54"`,
+    "close to A, sight to A": `6'`,
+    "close to A, sight to B": `106'`,
+  };
+  for (const [label, value] of Object.entries(pegs)) await form.getByLabel(label, { exact: true }).fill(value);
+  await form.getByRole("button", { name: "Enter", exact: true }).click();
+  await page.getByRole("button", { name: "Rod or water level" }).click();
+  for (const [station, length] of Object.entries({ datum: `48"`, A: `56"`, B: `56"`, C: `56"`, D: `56"` }))
+    await rod(page, station, length);
+  await expect(ground).toContainText(`looks up 1/2" over 100'-0"`);
+  await form.getByLabel("on side").selectOption("AB");
+  await form.getByLabel("at, from its start").fill("12'");
+  await form.getByLabel("the rod stood on").selectOption("floor");
+  await rod(page, "floor at D1", `57"`);
+  await expect(ground).toContainText("high over the floor as read");
+});
