@@ -101,6 +101,14 @@ void find_in_levels(const Job& job, const Building& building, const LevelsAsFoun
     if (loop.closes) continue;
     findings.push_back(finding("level-loop", entry_place(loop.entries[0]), "A loop of " + number_text(loop.entries.size()) + " rod readings comes back " + tape_text(loop.misclosure, job.tape) + " off; up to " + tape_text(loop.allowed, job.tape) + " is within their doubt. Read it again.", "3.29 times the doubt of the readings in the loop"));
   }
+  for (const Station& station : levels.stations) {
+    if (station.two_places) findings.push_back(finding("station-two-places", entry_place(station.entry), "The point " + quoted(station.name) + " was read at two places: the last one counts. Name each point differently.", ""));
+    if (!station.far) continue;
+    const std::string off = "The bearing at " + quoted(station.name) + " comes out far from all others and is left out. ";
+    findings.push_back(finding("rod-far", entry_place(station.entry), station.slip ? off + "Read wrong: " + slip_text(station.slip->slip) + "? Then the rod read " + both_forms(station.slip->length, job.tape) + ". Strike it and enter it anew."
+                                                                                    : off + "Was the rod upside down, or the reading of another point? Strike it and read it again.",
+                               "a bearing more than 2 ft or 600 mm from the middle of all (ours)"));
+  }
   if (levels.instrument && !levels.instrument->level) {
     const Instrument& one = *levels.instrument;
     const Length size = one.over < Length() ? -one.over : one.over;

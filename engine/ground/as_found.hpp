@@ -72,6 +72,10 @@ struct Station {
   Surface surface = Surface::Bearing;
   Length height;  // over the datum
   Length doubt;   // expanded (k = 2)
+  std::size_t entry = 0;  // its first reading
+  bool far = false;       // a bearing more than 2 ft (600 mm) from the middle of all: not believed, left out of the bed
+  std::optional<Meant> slip;     // and what its reading probably meant
+  bool two_places = false;       // readings give it two places: the last counts
 };
 
 struct LoopVerdict {

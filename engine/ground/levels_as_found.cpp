@@ -3,6 +3,7 @@
 
 #include "ground/as_found.hpp"
 #include "ground/tape_doubt.hpp"
+#include "measure/sorting.hpp"
 
 namespace stringcourse::ground {
 namespace {
@@ -31,6 +32,7 @@ struct Taken {
   std::vector<std::size_t> entries;
   std::vector<std::optional<WallPlace>> places;
   std::vector<Surface> surfaces;
+  std::vector<std::string> two_places;  // stations
 };
 
 /// A station's place: said by any of its readings; a corner's name is a place by itself.
@@ -38,7 +40,11 @@ void put_place(Taken& taken, const Building& building, const stringcourse::RodRe
   const std::size_t at = static_cast<std::size_t>(station);
   if (taken.places.size() <= at) taken.places.resize(at + 1), taken.surfaces.resize(at + 1, Surface::Bearing);
   if (rod.surface) taken.surfaces[at] = *rod.surface;
-  if (rod.on) taken.places[at] = wall_place(building, *rod.on, rod.from, rod.at.value_or(Length()));
+  if (!rod.on) return;
+  const auto place = wall_place(building, *rod.on, rod.from, rod.at.value_or(Length()));
+  const auto& before = taken.places[at];
+  if (before && place && (before->wall != place->wall || before->along != place->along)) taken.two_places.push_back(rod.station);
+  taken.places[at] = place;
 }
 
 double sight_error_of(const TwoPegReading& test) {
@@ -71,6 +77,11 @@ Taken taken_from(const Job& job, const Building& building, const std::vector<boo
   return taken;
 }
 
+bool is_bearing(const Building& building, const Station& station) {
+  const bool corner = std::ranges::any_of(building.corners, [&](const Corner& one) { return one.name == station.name; });
+  return station.surface == Surface::Bearing && !station.far && (station.place || corner);
+}
+
 /// Keeps what hangs on the datum; the rest is named.
 std::vector<std::string> drop_loose(Taken& taken, int datum) {
   std::vector<std::string> names;
@@ -89,6 +100,7 @@ std::vector<std::string> drop_loose(Taken& taken, int datum) {
     kept.readings.push_back({kept.setups.number(taken.setups.all[static_cast<std::size_t>(reading.setup)]), station, reading.rod, reading.sigma});
     kept.entries.push_back(taken.entries[k]);
   }
+  kept.two_places = std::move(taken.two_places);
   for (const int point : loose) names.push_back(taken.stations.all[static_cast<std::size_t>(point)]);
   taken = std::move(kept);
   return names;
@@ -105,11 +117,32 @@ std::vector<LoopVerdict> verdicts_of(const Levelled& levelled, const Taken& take
   return verdicts;
 }
 
+/// Bearings that lie far from the middle of all were read wrong: with the rod upside down, in another unit, elsewhere.
+void find_far(std::vector<Station>& stations, const Building& building, const Taken& taken, const Levelled& levelled) {
+  std::vector<Length> heights;
+  for (const Station& one : stations) if (is_bearing(building, one)) heights.push_back(one.height);
+  if (heights.size() < 3) return;
+  sort_stably(heights);
+  const Length middle = heights[heights.size() / 2], far = building.tape == Tape::Inches ? Length::feet(2) : Length::millimetres(600);
+  for (Station& one : stations) {
+    const Length off = one.height - middle;
+    if (!is_bearing(building, one) || (off <= far && -off <= far)) continue;
+    one.far = true;
+    for (std::size_t k = 0; k < taken.readings.size(); ++k) {
+      const RodReading& reading = taken.readings[k];
+      if (taken.stations.all[static_cast<std::size_t>(reading.point)] != one.name) continue;
+      const Length expected = nanometres_of(levelled.instruments[static_cast<std::size_t>(reading.setup)]) - middle;
+      one.slip = likely_slip(nanometres_of(reading.rod), expected, Length::inches(4));
+      break;
+    }
+  }
+}
+
 /// Heights of the bearing along the walls. A corner's height is that of both its walls.
 std::vector<BearingHeight> bearing_of(const Building& building, const std::vector<Station>& stations) {
   std::vector<BearingHeight> heights;
   for (const Station& station : stations) {
-    if (station.surface != Surface::Bearing) continue;
+    if (station.surface != Surface::Bearing || station.far) continue;
     if (station.place) heights.push_back({station.place->wall, station.place->along, station.height});
     for (const Corner& corner : building.corners) {
       if (corner.name != station.name || station.place) continue;
@@ -123,8 +156,7 @@ std::vector<BearingHeight> bearing_of(const Building& building, const std::vecto
 std::vector<ReadHeight> heights_read(const Building& building, const std::vector<Station>& stations) {
   std::vector<ReadHeight> heights;
   for (const Station& station : stations) {
-    const bool corner = std::ranges::any_of(building.corners, [&](const Corner& one) { return one.name == station.name; });
-    if (station.surface == Surface::Bearing && (station.place || corner)) heights.push_back({station.name, station.height});
+    if (is_bearing(building, station)) heights.push_back({station.name, station.height});
   }
   return heights;
 }
@@ -241,8 +273,16 @@ std::optional<LevelsAsFound> levels_as_found(const Job& job, const Building& bui
   const auto levelled = adjust_levels(points, setups, taken.readings, taken.stations.number(datum), 0);
   if (!levelled) return std::nullopt;  // cannot be: what is loose was dropped
   for (std::size_t k = 0; k < taken.stations.all.size(); ++k) {
-    found.stations.push_back({taken.stations.all[k], taken.places[k], taken.surfaces[k], nanometres_of(levelled->heights[k]), nanometres_of(2 * levelled->doubts[k])});
+    Station station;
+    station.name = taken.stations.all[k], station.place = taken.places[k], station.surface = taken.surfaces[k];
+    station.height = nanometres_of(levelled->heights[k]), station.doubt = nanometres_of(2 * levelled->doubts[k]);
+    station.two_places = std::ranges::contains(taken.two_places, station.name);
+    for (std::size_t reading = taken.readings.size(); reading-- > 0;) {
+      if (taken.readings[reading].point == static_cast<int>(k)) station.entry = taken.entries[reading];
+    }
+    found.stations.push_back(std::move(station));
   }
+  find_far(found.stations, building, taken, *levelled);
   found.loops = verdicts_of(*levelled, taken);
   found.setups = taken.setups.all;
   for (const double height : levelled->instruments) found.instruments.push_back(nanometres_of(height));

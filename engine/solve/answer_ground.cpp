@@ -51,7 +51,7 @@ void write_line(JsonOut& out, const Building& building, const TapeAsFound& tape,
     out.field("from", corner_name(building, line.from));
     out.field("to", corner_name(building, line.to));
     write_length(out, "read", line.read, building.tape);
-    write_length(out, "expected", line.expected, building.tape);
+    write_found(out, "expected", line.expected, building.tape);
     const bool adjusted = tape.state == TapeAsFound::State::Adjusted && !line.slip;
     out.field("use", line.slip ? "slip" : line.wrong ? "blunder" : adjusted ? "adjusted" : "read");
     if (line.slip) write_length(out, "meant", line.slip->length, building.tape);
@@ -137,8 +137,8 @@ void write_bed(JsonOut& out, const Building& building, const BedAsFound& bed) {
   const Tape tape = building.tape;
   out.object("bed", [&] {
     out.field("verdict", verdict_name(bed.verdict));
-    write_length(out, "least", bed.range.least, tape);
-    write_length(out, "most", bed.range.most, tape);
+    write_found(out, "least", bed.range.least, tape);
+    write_found(out, "most", bed.range.most, tape);
     write_found(out, "top", bed.level.top, tape);
     write_found(out, "margin", bed.level.margin, tape);
     write_found(out, "thinnest", bed.level.thinnest, tape);

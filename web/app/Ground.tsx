@@ -251,7 +251,7 @@ function Log() {
 function Pegs(props: { readonly tape: Ground["tape"] }) {
   const { tape } = props;
   return (
-    <div class="result">
+    <div class="result whole">
       <h3>{words.ground.pegs}</h3>
       <p>
         {tape.state === "adjusted"
@@ -294,7 +294,7 @@ function Fit(props: { readonly fit: NonNullable<Ground["fit"]> }) {
 function Bed(props: { readonly bed: NonNullable<NonNullable<Ground["levels"]>["bed"]> }) {
   const { bed } = props;
   return (
-    <div class="result">
+    <div class="result whole">
       <h3>{words.ground.bed}</h3>
       <p>
         <strong>{words.ground.verdicts[bed.verdict]}</strong>{" "}
@@ -431,13 +431,15 @@ export function Ground() {
         </details>
         <div class="ground">
           <EntryForm />
-          {now !== undefined && now.tape.lines.length > 0 ? <Pegs tape={now.tape} /> : null}
-          {now?.levels?.bed === undefined ? null : <Bed bed={now.levels.bed} />}
-          {now?.levels === undefined ? null : <Levels levels={now.levels} />}
-          {now?.fit === undefined ? null : <Fit fit={now.fit} />}
-          {now !== undefined && (kept.value || now.dowel_layouts.length > 0) ? (
-            <Saving layouts={now.dowel_layouts} kept={kept.value} />
-          ) : null}
+          <div class="results">
+            {now !== undefined && now.tape.lines.length > 0 ? <Pegs tape={now.tape} /> : null}
+            {now?.levels?.bed === undefined ? null : <Bed bed={now.levels.bed} />}
+            {now?.levels === undefined ? null : <Levels levels={now.levels} />}
+            {now?.fit === undefined ? null : <Fit fit={now.fit} />}
+            {now !== undefined && (kept.value || now.dowel_layouts.length > 0) ? (
+              <Saving layouts={now.dowel_layouts} kept={kept.value} />
+            ) : null}
+          </div>
           <Log />
         </div>
       </div>

@@ -262,6 +262,41 @@ TEST(AsFound, AFloorReadInADoorwaySetsTheOpeningsHeightAndIsNoBearing) {
   EXPECT_EQ(found.levels->bed->level.top, before.levels->bed->level.top);
 }
 
+TEST(AsFound, ARodUpsideDownOrInAnotherUnitIsQuestionedAndLeftOutOfTheBed) {
+  Site site = kiln_house();
+  const auto codes = [](const AsFound& found) {
+    std::vector<std::string> all;
+    for (const Finding& one : found.findings) all.push_back(one.code);
+    return all;
+  };
+  // Rods of 52 in or so; one of them entered as 52 mm, one of them read from the top of a 12 ft rod (144 - 52).
+  for (const auto& [wrong, meant] : {std::pair{Length::millimetres(52), true}, std::pair{Length::inches(92), false}}) {
+    site.job.readings = corners_read({64, 66, 67});
+    site.job.readings.push_back(rod("w", "D", wrong));
+    const AsFound found = as_found(site.job, site.building, site.layout);
+    ASSERT_TRUE(found.levels && found.levels->bed);
+    EXPECT_EQ(std::ranges::count(codes(found), "rod-far"), 1);
+    EXPECT_EQ(found.levels->bed->level.top, Length::sixteenths(-66) + Length::sixteenths(8) + Length::sixteenths(1).half_down());  // A to C alone
+    for (const Station& station : found.levels->stations) {
+      EXPECT_EQ(station.far, station.name == "D");
+      if (station.name == "D") EXPECT_EQ(station.slip.has_value(), meant);
+      if (station.slip) EXPECT_EQ(station.slip->length, Length::inches(52));
+    }
+  }
+}
+
+TEST(AsFound, OnePointReadAtTwoPlacesIsSaid) {
+  Site site = kiln_house();
+  site.job.readings = corners_read({64, 66, 67, 63});
+  for (const int feet : {4, 9}) {
+    Reading point = rod("x" + std::to_string(feet), "stake", Length::inches(52));
+    point.rod->on = "AB", point.rod->at = Length::feet(feet);
+    site.job.readings.push_back(point);
+  }
+  const AsFound found = as_found(site.job, site.building, site.layout);
+  EXPECT_TRUE(std::any_of(found.findings.begin(), found.findings.end(), [](const Finding& one) { return one.code == "station-two-places"; }));
+}
+
 TEST(AsFound, ASecondTapingAgreesWithTheFirstWithinItsDoubt) {
   // 3.2905 sqrt 2 (1/16 in) / sqrt 3 = 0.16792 in.
   Site site = kiln_house();
