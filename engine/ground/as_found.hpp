@@ -50,6 +50,8 @@ struct PegMove {
   Length east, north;     // from where it was found to where it belongs
   Length doubt;           // expanded (k = 2) along the direction that is least sure
   bool within_doubt = false;  // the tape cannot tell it from standing right
+  Length longer, shorter;     // half axes of the readings' own ellipse (k = 2), without the tape's shared error
+  Spot direction;             // of the longer one, a unit vector in plan
 };
 
 struct TapeAsFound {

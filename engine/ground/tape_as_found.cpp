@@ -108,8 +108,9 @@ void put_moves(TapeAsFound& found, const Net& net, const Adjusted& adjusted, Tap
   for (std::size_t k = 0; k < net.corners.size(); ++k) {
     // The tape's own error makes all lines longer or shorter alike: it moves a peg along its line to the held corner.
     const double off = standard_doubt(permitted_error(tape, nanometres_of(distance(design[k], design[0]))));
-    const double doubt = 2 * together(ellipse_of(adjusted.clouds[k]).longer, k == 0 ? 0 : off);
-    PegMove move{net.corners[k], nanometres_of(ways[k].x), nanometres_of(ways[k].y), nanometres_of(doubt), false};
+    const Ellipse ellipse = ellipse_of(adjusted.clouds[k]);
+    const double doubt = 2 * together(ellipse.longer, k == 0 ? 0 : off);
+    PegMove move{net.corners[k], nanometres_of(ways[k].x), nanometres_of(ways[k].y), nanometres_of(doubt), false, nanometres_of(2 * ellipse.longer), nanometres_of(2 * ellipse.shorter), ellipse.direction};
     move.within_doubt = ways[k].x * ways[k].x + ways[k].y * ways[k].y <= doubt * doubt;
     found.moves.push_back(move);
   }

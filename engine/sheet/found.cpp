@@ -104,7 +104,25 @@ std::vector<Point> beside(Point at, Point middle) {
   return places;
 }
 
-void draw_moves(Pad& pad, const Context& context, const TapeAsFound& tape, const std::vector<Point>& points, Lettered& lettered) {
+/// The ellipse of a peg's doubt, a hundred times as large as to scale: a polygon of 24 points.
+void draw_ellipse(Pad& pad, const PegMove& move, Point at, Scale scale) {
+  // Cosines of 0, 15 ... 90 degrees; the others follow by symmetry.
+  constexpr double kCosines[] = {1, 0.9659258, 0.8660254, 0.7071068, 0.5, 0.2588190, 0};
+  const auto cosine = [&](int step) {
+    step = (step % 24 + 24) % 24;
+    if (step > 12) step = 24 - step;
+    return step <= 6 ? kCosines[step] : -kCosines[12 - step];
+  };
+  std::vector<Point> ring;
+  const double a = 100.0 * scale.paper(move.longer), b = 100.0 * scale.paper(move.shorter);
+  for (int step = 0; step <= 24; ++step) {
+    const double along = a * cosine(step), across = b * cosine(step - 6);
+    ring.push_back({at.x + static_cast<Micrometres>(along * move.direction.x - across * move.direction.y), at.y + static_cast<Micrometres>(along * move.direction.y + across * move.direction.x)});
+  }
+  pad.path(std::move(ring), {Pen::Thin, Dash::Solid, Ink::Blue});
+}
+
+void draw_moves(Pad& pad, const Context& context, const TapeAsFound& tape, const std::vector<Point>& points, Lettered& lettered, Scale scale) {
   const Words& words = context.words;
   Point middle{0, 0};
   for (const Point& point : points) middle.x += point.x / static_cast<Micrometres>(points.size()), middle.y += point.y / static_cast<Micrometres>(points.size());
@@ -112,6 +130,7 @@ void draw_moves(Pad& pad, const Context& context, const TapeAsFound& tape, const
     const Point at = points[static_cast<std::size_t>(move.corner)];
     pad.dot(at, 1'400);
     const bool held = move.corner == tape.held;
+    if (!held) draw_ellipse(pad, move, at, scale);
     if (!held && !move.within_doubt) draw_move(pad, move, at);
     const std::string text = held               ? std::string(words.found_held)
                              : move.within_doubt ? std::string(words.found_leave)
@@ -168,7 +187,8 @@ void add_moves(Table& table, const Context& context, const TapeAsFound& tape) {
     const bool held = move.corner == tape.held;
     const std::string text = held ? std::string(words.found_held) : ground::move_text(context.building, move);
     const std::string doubt = held ? std::string() : "± " + tape_text(move.doubt, context.tape());
-    table.add_row({corner_name(context, move.corner), doubt, "", move.within_doubt && !held ? text + ": " + std::string(words.found_within_doubt) : text});
+    const std::string axes = held ? std::string() : fill_in(words.found_ellipse, {tape_text(move.longer, context.tape()), tape_text(move.shorter, context.tape())});
+    table.add_row({corner_name(context, move.corner), doubt, axes, move.within_doubt && !held ? text + ": " + std::string(words.found_within_doubt) : text});
   }
 }
 
@@ -267,7 +287,8 @@ Group draw_found_plan(const Context& context, const Area& room, Scale scale) {
   const std::vector<Point> points = corner_points(context, room, scale);
   // Lines first, so that the ways of the pegs lie over them; the pegs' words have the first choice of places.
   Pad moves(Role::Figure, std::string(context.words.found_moves));
-  draw_moves(moves, context, context.job.found->tape, points, lettered);
+  draw_moves(moves, context, context.job.found->tape, points, lettered, scale);
+  pad.write({room.left, room.bottom}, clipped(std::string(context.words.found_ellipse_note), room.width(), {kSmallText}), {kSmallText});
   draw_lines(pad, context, context.job.found->tape, points, lettered);
   pad.add(std::move(moves).take());
   return std::move(pad).take();

@@ -43,7 +43,7 @@ struct Words {
       found_dowels, found_off, found_saving, found_saving_now, found_instrument, found_instrument_up, found_instrument_level, found_door, found_door_tall, found_concrete, found_second, found_second_agrees, found_second_not, found_fit, found_fit_shift, found_fit_turn, found_fit_room, found_east, found_west, found_north, found_south;
   std::string_view title_form_board, form_board_note, title_template, template_edge, template_parallel, template_to_corner, template_use, template_list, template_from, title_found_plan, title_found, title_bed_profile, found_what, found_read, found_against, found_says,
       found_tapings, found_moves, found_levels, found_loop, found_closes, found_does_not_close, found_bed, found_bed_top,
-      found_margin, found_mortar, found_rod, found_held, found_leave, found_within_doubt, found_slip, found_blunder, found_correction,
+      found_margin, found_mortar, found_rod, found_held, found_ellipse, found_ellipse_note, found_leave, found_within_doubt, found_slip, found_blunder, found_correction,
       found_tape_again, found_under, found_profile_note, found_profile_note_inches, found_profile_limits, paint_jambs, paint_head, paint_note, chalk_lines, chalk_edges, chalk_edge;
   // Names of kinds, in the order of Kind; names of the hold points, in their order; how a figure is known
   std::string_view kinds[17];

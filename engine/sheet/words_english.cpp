@@ -261,6 +261,8 @@ const Words kEnglish{
     .found_mortar = "{0} litres of mortar in full beds",
     .found_rod = "the rod on course 1, from set-up {0}, must read",
     .found_held = "stays",
+    .found_ellipse = "ellipse {0} by {1}",
+    .found_ellipse_note = "Blue rings: the doubt of each peg (k = 2), a hundred times as large as to scale.",
     .found_leave = "leave it",
     .found_within_doubt = "the tape cannot tell it from right",
     .found_slip = "{0}? Then {1}. Left out.",

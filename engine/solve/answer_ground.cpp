@@ -73,6 +73,12 @@ void write_move(JsonOut& out, const Building& building, const PegMove& move) {
     write_found(out, "north", move.north, building.tape);
     write_found(out, "doubt", move.doubt, building.tape);
     out.field("within_doubt", move.within_doubt);
+    out.object("ellipse", [&] {
+      write_found(out, "longer", move.longer, building.tape);
+      write_found(out, "shorter", move.shorter, building.tape);
+      out.field("east_thousandths", thousandths(move.direction.x));
+      out.field("north_thousandths", thousandths(move.direction.y));
+    });
   });
 }
 

@@ -304,6 +304,15 @@ export interface StringcourseAnswer {
         readonly north: FoundLength2;
         readonly doubt: FoundLength3;
         /**
+         * the readings' own uncertainty, k = 2; direction of the longer half axis
+         */
+        readonly ellipse: {
+          readonly longer: FoundLength2;
+          readonly shorter: FoundLength2;
+          readonly east_thousandths: number;
+          readonly north_thousandths: number;
+        };
+        /**
          * the tape cannot tell it from standing right
          */
         readonly within_doubt: boolean;
