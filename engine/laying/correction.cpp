@@ -1,0 +1,120 @@
+#include "laying/correction.hpp"
+
+#include <algorithm>
+
+namespace stringcourse::laying {
+namespace {
+
+/// Whole steps within a length (down) or that cover it (up).
+std::int64_t steps_down(Length length, Length step) { return length.whole_multiples(step); }
+std::int64_t steps_up(Length length, Length step) { return -(-length).whole_multiples(step); }
+
+struct Search {
+  const Wanted& wanted;
+  const JointRules& rules;
+  std::int64_t past = 0;  // rounded to steps
+  Length left;
+
+  Steps steps(bool tolerance) const {
+    const Length least = tolerance ? rules.least : rules.working_least, most = tolerance ? rules.most : rules.working_most;
+    return {steps_down(rules.joint + rules.step.half_down(), rules.step), steps_up(least, rules.step), steps_down(most, rules.step)};
+  }
+  /// Without those in `lost`. Rounding's rest counts against a bar.
+  std::vector<Window> windows(const std::vector<int>& lost) const {
+    std::vector<Window> all;
+    for (std::size_t k = 0; k < wanted.bars.size(); ++k) {
+      if (std::ranges::contains(lost, static_cast<int>(k))) continue;
+      const BarAhead& bar = wanted.bars[k];
+      all.push_back({bar.joints, steps_up(-bar.short_most - left, rules.step), steps_down(bar.past_most - left, rules.step)});
+    }
+    return all;
+  }
+};
+
+void put(Correction& correction, const std::vector<std::int64_t>& widths, const Search& search, bool tolerance) {
+  const Steps working = search.steps(false);
+  for (const std::int64_t width : widths) {
+    correction.joints.push_back(search.rules.step * width);
+    correction.outside_working = correction.outside_working || (tolerance && (width < working.least || width > working.most));
+  }
+}
+
+/// Over as few bays as can take it; true where any can.
+bool over_bays(Correction& correction, const Search& search, std::int64_t past, bool tolerance, int extra, const std::vector<int>& lost) {
+  int count = extra;
+  for (std::size_t bay = 0; bay < search.wanted.bays.size(); ++bay) {
+    count += search.wanted.bays[bay];
+    std::vector<Window> windows = search.windows(lost);
+    for (Window& window : windows) window.joints += extra;
+    // A bar beyond these bays stands as planned again.
+    const auto widths = even_joints(count, past, search.steps(tolerance), windows);
+    if (!widths) continue;
+    correction.bays = static_cast<int>(bay) + 1;
+    put(correction, *widths, search, tolerance);
+    return true;
+  }
+  return false;
+}
+
+bool by_joints(Correction& correction, const Search& search, const std::vector<int>& lost) {
+  if (over_bays(correction, search, search.past, false, 0, lost)) return true;
+  return search.wanted.beyond_working && over_bays(correction, search, search.past, true, 0, lost);
+}
+
+/// The next unit shorter by the least that leaves the rest to the joints.
+bool by_cut(Correction& correction, const Search& search, const std::vector<int>& lost) {
+  const std::int64_t unit = steps_down(search.wanted.unit, search.rules.step);
+  for (std::int64_t cut = 1; cut < unit / 2 && cut <= search.past; ++cut) {
+    if (!over_bays(correction, search, search.past - cut, false, 0, lost)) continue;
+    correction.cut = search.rules.step * cut;
+    return true;
+  }
+  return false;
+}
+
+/// Units come up, the fewest first: their joints help to take what is past or short.
+bool by_laying_again(Correction& correction, const Search& search, const std::vector<int>& lost) {
+  for (int again = 1; again <= search.wanted.laid; ++again) {
+    if (!over_bays(correction, search, search.past, false, again, lost)) continue;
+    correction.again = again;
+    return true;
+  }
+  return false;
+}
+
+Correction with_lost(const Search& search, const std::vector<int>& lost) {
+  Correction correction;
+  correction.left = search.left, correction.bars_lost = lost;
+  if (by_joints(correction, search, lost)) correction.what = Correction::What::Joints;
+  else if (search.past > 0 && by_cut(correction, search, lost)) correction.what = Correction::What::SawCut;
+  else if (by_laying_again(correction, search, lost)) correction.what = Correction::What::LayAgain;
+  return correction;
+}
+
+}  // namespace
+
+JointRules joint_rules(Tape tape, Length joint) {
+  if (tape == Tape::Inches) {
+    return {Length::sixteenths(1), joint, Length::sixteenths(4), Length::sixteenths(8), Length::sixteenths(2), Length::sixteenths(12)};
+  }
+  return {Length::millimetres(1), joint, Length::millimetres(7), Length::millimetres(13), Length::sixteenths(2), Length::sixteenths(12)};
+}
+
+Correction corrected(const Wanted& wanted, const JointRules& rules) {
+  const Length near = rounded_to(wanted.past, rules.step);
+  const Search search{wanted, rules, near.whole_multiples(rules.step), wanted.past - near};
+  std::vector<int> lost;
+  for (;;) {
+    const Correction correction = with_lost(search, lost);
+    // A bar is given up only where nothing at all keeps it: the nearest first, for it has the fewest joints before it.
+    if (correction.what != Correction::What::CannotBe || lost.size() == wanted.bars.size()) return correction;
+    int next = -1;
+    for (std::size_t k = 0; k < wanted.bars.size(); ++k) {
+      if (std::ranges::contains(lost, static_cast<int>(k))) continue;
+      if (next < 0 || wanted.bars[k].joints < wanted.bars[static_cast<std::size_t>(next)].joints) next = static_cast<int>(k);
+    }
+    lost.push_back(next);
+  }
+}
+
+}  // namespace stringcourse::laying

@@ -1,0 +1,53 @@
+#pragma once
+// Pass, fail, or "this tape can't tell": readings against limits, with their own doubt.
+#include <optional>
+#include <vector>
+
+#include "ground/bed.hpp"
+#include "ground/tape_doubt.hpp"
+#include "measure/length.hpp"
+
+namespace stringcourse::laying {
+
+using ground::Verdict;
+
+/// A standard doubt (1 sigma) of several independent ones, any unit: the root of the sum of their squares.
+/// SOURCE: JCGM 100:2008 (GUM) 5.1.2.
+[[nodiscard]] double together(const std::vector<double>& doubts);
+
+/// A reading of a tape: standard doubt, metres, of what it says of the length. Permitted error and reading error each lie
+/// anywhere within their half widths (GUM 4.3.7).
+[[nodiscard]] double tape_doubt(ground::TapeClass tape, Length length, Length reading_error);
+
+/// Two lengths read with one tape: the standard doubt of their difference, metres. The tape's own error, so much for each
+/// metre, is the same in both and cancels as far as they are equally long; only reading errors remain of equal lengths.
+[[nodiscard]] double difference_doubt(ground::TapeClass tape, Length one, Length other, Length reading_error);
+
+/// Limits that a value must keep; either may be absent.
+struct Limits {
+  std::optional<double> least, most;
+};
+
+/// By guard bands of the expanded doubt (k = 2): fits if inside both limits by it, does not fit if outside one by it.
+/// SOURCE: ISO 14253-1. The reading is not rounded before.
+[[nodiscard]] Verdict judged(double value, const Limits& limits, double expanded_doubt);
+
+/// How probable it is that the true value keeps the limits, the value being normal with this standard doubt.
+/// SOURCE: JCGM 106:2012, 7. Absolute error at most 1e-12.
+[[nodiscard]] double conformance(double value, const Limits& limits, double standard_doubt);
+
+/// What TMS 602 and UK practice allow of a wall (check-values: second-hand). Lengths either way.
+struct Tolerance {
+  Length over;    // within ...
+  Length length;  // ... so much of wall; zero: anywhere
+  Length most;    // and never more; zero: no such limit
+};
+struct WallRules {
+  Tolerance bed_level, plumb, true_to_line;
+};
+enum class RuleSet { Us, Uk };
+[[nodiscard]] WallRules wall_rules(RuleSet rules);
+/// The allowed deviation over so much wall: in proportion to the length, at most `most`.
+[[nodiscard]] Length allowed(const Tolerance& tolerance, Length length);
+
+}  // namespace stringcourse::laying
