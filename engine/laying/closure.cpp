@@ -1,0 +1,41 @@
+#include "laying/closure.hpp"
+
+#include <utility>
+
+namespace stringcourse::laying {
+namespace {
+
+Length size_of(Length length) { return length < Length() ? -length : length; }
+
+/// The joint at each side of a piece in a gap; none outside the range.
+std::optional<Length> joint_beside(const Gap& gap, Length piece) {
+  const Length joint = (gap.measured - piece).half_down();
+  if (joint < gap.least_joint || joint > gap.most_joint) return std::nullopt;
+  return joint;
+}
+
+}  // namespace
+
+std::optional<Closure> closure_of(const Gap& gap) {
+  std::optional<Closure> best;
+  for (const auto& [piece, length] : {std::pair(Closure::Piece::Whole, gap.unit), std::pair(Closure::Piece::Half, gap.half)}) {
+    const auto joint = joint_beside(gap, length);
+    if (!joint || (best && size_of(*joint - gap.joint) >= size_of(best->joint - gap.joint))) continue;
+    best = Closure{piece, length, *joint, false, {}};
+  }
+  if (best) return best;
+  // Two pieces and three joints: a cut next to last, and a whole unit that closes.
+  const Length cut = rounded_to(gap.measured - 2 * gap.joint, gap.step);
+  if (cut > gap.unit) {
+    const Length first = rounded_to(gap.measured - gap.unit - 3 * gap.joint, gap.step);
+    if (first < gap.least_piece || first > gap.unit) return std::nullopt;
+    const Length joint = Length::nanometres((gap.measured - gap.unit - first).in_nanometres() / 3);
+    return Closure{Closure::Piece::Whole, gap.unit, joint, true, first};
+  }
+  if (cut < gap.least_piece) return std::nullopt;
+  const auto joint = joint_beside(gap, cut);
+  if (!joint) return std::nullopt;
+  return Closure{Closure::Piece::Cut, cut, *joint, false, {}};
+}
+
+}  // namespace stringcourse::laying
