@@ -3,6 +3,7 @@
 
 #include "ground/as_found.hpp"
 #include "job/words.hpp"
+#include "measure/metres.hpp"
 #include "measure/notation.hpp"
 
 namespace stringcourse::ground {
@@ -14,12 +15,6 @@ constexpr Length kLeastCurb = Length::inches(2);
 constexpr Length kLeastCurbMetric = Length::millimetres(50);
 constexpr double kSteepest = 1.0 / 480;  // 1/4 in in 10 ft
 constexpr int kMostNamed = 6;
-
-double metres(Length length) { return static_cast<double>(length.in_nanometres()) / 1e9; }
-Length nanometres_of(double value) {
-  const double scaled = value * 1e9;
-  return Length::nanometres(static_cast<std::int64_t>(scaled < 0 ? scaled - 0.5 : scaled + 0.5));
-}
 
 const Wall& wall_of(const Bearing& bearing, int wall) { return bearing.building.walls[static_cast<std::size_t>(wall)]; }
 
@@ -92,7 +87,7 @@ std::string slope_words(const Site& site, const TiltedBed& tilted) {
   std::string text;
   for (const Wall& wall : site.bearing.building.walls) {
     const PlanPoint from = plan_point(wall, Length(), Length()), to = plan_point(wall, wall.actual, Length());
-    const Length rise = nanometres_of(metres(to.x - from.x) * tilted.along_x + metres(to.y - from.y) * tilted.along_y);
+    const Length rise = length_of(metres(to.x - from.x) * tilted.along_x + metres(to.y - from.y) * tilted.along_y);
     if (&wall - site.bearing.building.walls.data() > 1) break;  // two sides tell the plane of a right-angled plan
     const Length size = rise < Length() ? -rise : rise, step = site.tape() == Tape::Inches ? Length::sixteenths(1) : Length::millimetres(1);
     const bool level = rounded_to(size, step) == Length();
@@ -109,10 +104,10 @@ void add_tilted(std::vector<BedChoice>& choices, const Site& site) {
   }
   if (heights.size() < 4) return;
   const auto tilted = best_plane(heights, metres(site.bed.range.least), metres(site.bed.range.most), kSteepest);
-  if (!tilted || nanometres_of(tilted->margin) <= site.bed.level.margin + Length::sixteenths(1).half_down()) return;
+  if (!tilted || length_of(tilted->margin) <= site.bed.level.margin + Length::sixteenths(1).half_down()) return;
   BedChoice choice;
   choice.what = What::TiltCourse;
-  choice.margin = nanometres_of(tilted->margin);
+  choice.margin = length_of(tilted->margin);
   choice.where = slope_words(site, *tilted);
   double sum = 0;
   for (const UnitBed& unit : site.bed.units) {
@@ -122,7 +117,7 @@ void add_tilted(std::vector<BedChoice>& choices, const Site& site) {
   }
   choice.mortar_cubic_centimetres = cubic_centimetres(sum);
   const PlanPoint corner = plan_point(wall_of(site.bearing, 0), Length(), Length());
-  choice.top = nanometres_of(tilted->top + tilted->along_x * metres(corner.x) + tilted->along_y * metres(corner.y));
+  choice.top = length_of(tilted->top + tilted->along_x * metres(corner.x) + tilted->along_y * metres(corner.y));
   choices.push_back(std::move(choice));
 }
 

@@ -3,17 +3,11 @@
 
 #include "ground/as_found.hpp"
 #include "ground/tape_doubt.hpp"
+#include "measure/metres.hpp"
 #include "measure/sorting.hpp"
 
 namespace stringcourse::ground {
 namespace {
-
-constexpr double kMetre = 1e9;
-double metres(Length length) { return static_cast<double>(length.in_nanometres()) / kMetre; }
-Length nanometres_of(double value) {
-  const double scaled = value * kMetre;
-  return Length::nanometres(static_cast<std::int64_t>(scaled < 0 ? scaled - 0.5 : scaled + 0.5));
-}
 
 /// Names in the order in which they first come.
 class Names {
@@ -109,7 +103,7 @@ std::vector<std::string> drop_loose(Taken& taken, int datum) {
 std::vector<LoopVerdict> verdicts_of(const Levelled& levelled, const Taken& taken) {
   std::vector<LoopVerdict> verdicts;
   for (const Loop& loop : levelled.loops) {
-    LoopVerdict verdict{{}, nanometres_of(loop.misclosure), nanometres_of(kBlunderLimit * loop.doubt), true};
+    LoopVerdict verdict{{}, length_of(loop.misclosure), length_of(kBlunderLimit * loop.doubt), true};
     for (const int reading : loop.readings) verdict.entries.push_back(taken.entries[static_cast<std::size_t>(reading)]);
     verdict.closes = verdict.misclosure <= verdict.allowed && -verdict.misclosure <= verdict.allowed;
     verdicts.push_back(std::move(verdict));
@@ -131,8 +125,8 @@ void find_far(std::vector<Station>& stations, const Building& building, const Ta
     for (std::size_t k = 0; k < taken.readings.size(); ++k) {
       const RodReading& reading = taken.readings[k];
       if (taken.stations.all[static_cast<std::size_t>(reading.point)] != one.name) continue;
-      const Length expected = nanometres_of(levelled.instruments[static_cast<std::size_t>(reading.setup)]) - middle;
-      one.slip = likely_slip(nanometres_of(reading.rod), expected, Length::inches(4));
+      const Length expected = length_of(levelled.instruments[static_cast<std::size_t>(reading.setup)]) - middle;
+      one.slip = likely_slip(length_of(reading.rod), expected, Length::inches(4));
       break;
     }
   }
@@ -199,7 +193,7 @@ std::optional<BedAsFound> bed_of(const Job& job, const Building& building, const
   bed.range = grouted ? kGroutedBed : kPlainBed;
   bed.level = best_level(heights, bed.range);
   // Two readings of one set-up against one another, k = 2.
-  bed.doubt = nanometres_of(2 * std::sqrt(2.0) * standard_doubt(rod_reading_error(job)));
+  bed.doubt = length_of(2 * std::sqrt(2.0) * standard_doubt(rod_reading_error(job)));
   // The margin is half of what the range leaves of the difference between two readings.
   bed.verdict = judged(bed.level.margin, bed.doubt.half_down());
   put_units(bed, bearing);
@@ -216,10 +210,10 @@ std::optional<Instrument> instrument_of(const Job& job, const std::vector<bool>&
   instrument.entry = *test;
   instrument.sight = job.tape == Tape::Inches ? Length::feet(100) : Length::millimetres(30'000);
   const double sight = metres(instrument.sight), apart = metres(pegs.sight_b - pegs.sight_a);
-  instrument.over = nanometres_of(sight_error_of(pegs) * sight);
+  instrument.over = length_of(sight_error_of(pegs) * sight);
   // Four readings, each with its doubt: GUM 5.1.2.
   const double doubt = 2 * 2 * standard_doubt(rod_reading_error(job)) * sight / apart;
-  instrument.doubt = nanometres_of(doubt < 0 ? -doubt : doubt);
+  instrument.doubt = length_of(doubt < 0 ? -doubt : doubt);
   instrument.level = instrument.over <= instrument.doubt && -instrument.over <= instrument.doubt;
   for (std::size_t k = 0; k < job.readings.size(); ++k) {
     if (counts[k] && job.readings[k].rod && job.readings[k].rod->sight) ++instrument.corrected;
@@ -275,7 +269,7 @@ std::optional<LevelsAsFound> levels_as_found(const Job& job, const Building& bui
   for (std::size_t k = 0; k < taken.stations.all.size(); ++k) {
     Station station;
     station.name = taken.stations.all[k], station.place = taken.places[k], station.surface = taken.surfaces[k];
-    station.height = nanometres_of(levelled->heights[k]), station.doubt = nanometres_of(2 * levelled->doubts[k]);
+    station.height = length_of(levelled->heights[k]), station.doubt = length_of(2 * levelled->doubts[k]);
     station.two_places = std::ranges::contains(taken.two_places, station.name);
     for (std::size_t reading = taken.readings.size(); reading-- > 0;) {
       if (taken.readings[reading].point == static_cast<int>(k)) station.entry = taken.entries[reading];
@@ -285,7 +279,7 @@ std::optional<LevelsAsFound> levels_as_found(const Job& job, const Building& bui
   find_far(found.stations, building, taken, *levelled);
   found.loops = verdicts_of(*levelled, taken);
   found.setups = taken.setups.all;
-  for (const double height : levelled->instruments) found.instruments.push_back(nanometres_of(height));
+  for (const double height : levelled->instruments) found.instruments.push_back(length_of(height));
   found.bed = bed_of(job, building, layout, found.stations);
   found.instrument = instrument_of(job, counts);
   found.doors = doors_of(building, found);

@@ -4,14 +4,13 @@
 #include <cmath>
 
 #include "ground/max_margin.hpp"
+#include "measure/metres.hpp"
 
 namespace stringcourse::ground {
 namespace {
 
-double metres(Length length) { return static_cast<double>(length.in_nanometres()) * 1e-9; }
 /// Towards minus infinity: rooms are never told larger than they are by more than the solver's own 1e-9.
 Length down(double value) { return Length::nanometres(static_cast<std::int64_t>(std::floor(value * 1e9))); }
-Length nearest(double value) { return Length::nanometres(static_cast<std::int64_t>(std::floor(value * 1e9 + 0.5))); }
 
 struct Frame {
   Spot middle;
@@ -64,7 +63,7 @@ SlabFit best_fit(const std::vector<Clearance>& clearances, Length farthest) {
   const auto best = best_margin(limits);
   fit.room = fit.room_before;
   if (!best) return fit;
-  fit.east = nearest(best->x[0] * unit), fit.north = nearest(best->x[1] * unit);
+  fit.east = length_of(best->x[0] * unit), fit.north = length_of(best->x[1] * unit);
   fit.turn = best->x[2] * unit / frame.size;
   fit.room = down(best->margin * unit);
   for (const int number : best->binding) {

@@ -4,21 +4,14 @@
 #include "ground/as_found.hpp"
 #include "ground/peg_moves.hpp"
 #include "ground/tape_doubt.hpp"
+#include "measure/metres.hpp"
 #include "measure/sorting.hpp"
 
 namespace stringcourse::ground {
 namespace {
 
-constexpr double kMetre = 1e9;  // nanometres
 /// Farther from the plan than this a taping is looked at for a slip: 2 % of it, at least 4 in.
 Length near_enough(Length expected) { return std::max(Length::inches(4), Length::nanometres(expected.in_nanometres() / 50)); }
-
-double metres(Length length) { return static_cast<double>(length.in_nanometres()) / kMetre; }
-/// Nearest nanometre, a tie away from zero.
-Length nanometres_of(double value) {
-  const double scaled = value * kMetre;
-  return Length::nanometres(static_cast<std::int64_t>(scaled < 0 ? scaled - 0.5 : scaled + 0.5));
-}
 
 int corner_named(const Building& building, const std::string& name) {
   for (std::size_t k = 0; k < building.corners.size(); ++k) {
@@ -55,7 +48,7 @@ std::vector<TapedLine> lines_of(const Job& job, const Building& building, const 
     if (!counts[k] || !job.readings[k].tape) continue;
     const TapeReading& tape = *job.readings[k].tape;
     TapedLine line{.entry = k, .from = corner_named(building, tape.from), .to = corner_named(building, tape.to), .read = tape.length, .expected = {}, .slip = {}, .again = {}, .residual = {}};
-    line.expected = nanometres_of(distance(spot_of(building, line.from), spot_of(building, line.to)));
+    line.expected = length_of(distance(spot_of(building, line.from), spot_of(building, line.to)));
     line.slip = likely_slip(line.read, line.expected, near_enough(line.expected));
     compare_with_first(job, lines, line);
     lines.push_back(std::move(line));
@@ -107,10 +100,10 @@ void put_moves(TapeAsFound& found, const Net& net, const Adjusted& adjusted, Tap
   const std::vector<Spot> ways = moves(overlay_from(design, adjusted.places, 0, 1), design, adjusted.places);
   for (std::size_t k = 0; k < net.corners.size(); ++k) {
     // The tape's own error makes all lines longer or shorter alike: it moves a peg along its line to the held corner.
-    const double off = standard_doubt(permitted_error(tape, nanometres_of(distance(design[k], design[0]))));
+    const double off = standard_doubt(permitted_error(tape, length_of(distance(design[k], design[0]))));
     const Ellipse ellipse = ellipse_of(adjusted.clouds[k]);
     const double doubt = 2 * together(ellipse.longer, k == 0 ? 0 : off);
-    PegMove move{net.corners[k], nanometres_of(ways[k].x), nanometres_of(ways[k].y), nanometres_of(doubt), false, nanometres_of(2 * ellipse.longer), nanometres_of(2 * ellipse.shorter), ellipse.direction};
+    PegMove move{net.corners[k], length_of(ways[k].x), length_of(ways[k].y), length_of(doubt), false, length_of(2 * ellipse.longer), length_of(2 * ellipse.shorter), ellipse.direction};
     move.within_doubt = ways[k].x * ways[k].x + ways[k].y * ways[k].y <= doubt * doubt;
     found.moves.push_back(move);
   }

@@ -3,14 +3,10 @@
 #include <algorithm>
 #include <cmath>
 
+#include "measure/metres.hpp"
+
 namespace stringcourse::laying {
 namespace {
-
-double metres(Length length) { return static_cast<double>(length.in_nanometres()) * 1e-9; }
-Length nanometres_of(double value) {
-  const double scaled = value * 1e9;
-  return Length::nanometres(static_cast<std::int64_t>(scaled < 0 ? scaled - 0.5 : scaled + 0.5));
-}
 
 double square(double value) { return value * value; }
 
@@ -37,7 +33,7 @@ std::optional<Batch> batch_of(const Sample& sample, Length specified, Length rea
   if (batch.units <= 0) return std::nullopt;
   Length all = sample.together > 0 ? sample.row : Length();
   for (const Length one : sample.singles) all = all + one;
-  batch.mean = nanometres_of(metres(all) / batch.units);
+  batch.mean = length_of(metres(all) / batch.units);
   batch.spread = spread_of(sample.singles);
   const double reading = ground::standard_doubt(reading_error), count = batch.units;
   // Each single is read once, the row once: their reading errors add up in the sum.
@@ -73,7 +69,7 @@ Bias learned(const Bias& before, int units, double error_change, const Noise& no
 Length corrected_ahead(const Bias& bias, int units, Length step) {
   const double sure = 1.96 * std::sqrt(bias.variance);
   if (bias.mean < sure && -bias.mean < sure) return {};
-  return rounded_to(nanometres_of(bias.mean * units), step);
+  return rounded_to(length_of(bias.mean * units), step);
 }
 
 }  // namespace stringcourse::laying

@@ -5,15 +5,10 @@
 #include <vector>
 
 #include "laying/batch.hpp"
+#include "measure/metres.hpp"
 
 namespace stringcourse::laying {
 namespace {
-
-double metres(Length length) { return static_cast<double>(length.in_nanometres()) * 1e-9; }
-Length nanometres_of(double value) {
-  const double scaled = value * 1e9;
-  return Length::nanometres(static_cast<std::int64_t>(scaled < 0 ? scaled - 0.5 : scaled + 0.5));
-}
 
 struct Laid {
   double place = 0;  // of the last unit's far end beyond its plan, metres
@@ -25,7 +20,7 @@ std::vector<double> asked(const CourseAhead& course, const JointRules& rules, do
   // What the bias will add over the bay is taken off ahead.
   const Length ahead = corrected_ahead(bias, next, rules.step);
   Wanted wanted;
-  wanted.past = rounded_to(nanometres_of(read), rules.step) + ahead;
+  wanted.past = rounded_to(length_of(read), rules.step) + ahead;
   wanted.bays = {next};
   wanted.beyond_working = true;
   wanted.unit = course.unit;

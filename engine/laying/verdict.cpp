@@ -4,11 +4,11 @@
 #include <cmath>
 
 #include "measure/functions.hpp"
+#include "measure/metres.hpp"
 
 namespace stringcourse::laying {
 namespace {
 
-double metres(Length length) { return static_cast<double>(length.in_nanometres()) * 1e-9; }
 double size_of(double value) { return value < 0 ? -value : value; }
 
 /// Probability that a standard normal variable is at most z: chi-square with one degree of freedom, z^2.

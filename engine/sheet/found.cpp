@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "measure/metres.hpp"
 #include "sheet/legibility.hpp"
 #include "sheet/plan.hpp"
 
@@ -15,10 +16,6 @@ using ground::TapedLine;
 
 const std::string& corner_name(const Context& context, int corner) {
   return context.building.corners[static_cast<std::size_t>(corner)].name;
-}
-
-Length nanometres_of(double metres) {
-  return Length::nanometres(static_cast<std::int64_t>(metres * 1e9 + (metres < 0 ? -0.5 : 0.5)));
 }
 
 /// Paper points of all corners, where draw_plan() puts them.
@@ -165,7 +162,7 @@ void add_tapings(Table& table, const Context& context, const TapeAsFound& tape) 
     const bool adjusted = tape.state == TapeAsFound::State::Adjusted && !line.slip;
     const std::string says = line.slip    ? fill_in(words.found_slip, {ground::slip_text(line.slip->slip), both_forms(line.slip->length, context.tape())})
                              : line.wrong ? std::string(words.found_blunder)
-                             : adjusted   ? fill_in(words.found_correction, {correction_text(context, nanometres_of(line.residual.value)), tenths(line.residual.standardised)})
+                             : adjusted   ? fill_in(words.found_correction, {correction_text(context, length_of(line.residual.value)), tenths(line.residual.standardised)})
                                           : std::string();
     const std::string both = !line.again ? says : fill_in(words.found_second, {says, std::string(line.agrees ? words.found_second_agrees : words.found_second_not)});
     table.add_row({corner_name(context, line.from) + " - " + corner_name(context, line.to), both_forms(line.read, context.tape()), both_forms(line.expected, context.tape()), both});
@@ -272,7 +269,7 @@ void add_fit(Table& table, const Context& context) {
   table.add_row({std::string(words.found_fit_shift), towards(fit.east, words.found_east, words.found_west), "", towards(fit.north, words.found_north, words.found_south)});
   const Wall& side = context.wall(0);
   const double way = fit.turn * static_cast<double>(side.actual.in_nanometres()) * 1e-9;
-  table.add_row({fill_in(words.found_fit_turn, {side.name}), signed_text(context, nanometres_of(way)), "", ""});
+  table.add_row({fill_in(words.found_fit_turn, {side.name}), signed_text(context, length_of(way)), "", ""});
   table.add_row({std::string(words.found_fit_room), signed_text(context, fit.room), signed_text(context, fit.room_before), ""});
 }
 

@@ -1,4 +1,5 @@
 #include "ground/as_found.hpp"
+#include "measure/metres.hpp"
 #include "solve/answer_parts.hpp"
 
 namespace stringcourse::answer_parts {
@@ -7,7 +8,6 @@ namespace {
 using namespace ground;
 
 std::int64_t thousandths(double value) { return static_cast<std::int64_t>(value * 1000 + (value < 0 ? -0.5 : 0.5)); }
-Length from_metres(double value) { return Length::nanometres(static_cast<std::int64_t>(value * 1e9 + (value < 0 ? -0.5 : 0.5))); }
 
 /// A value that was worked out of readings: its text is rounded to the tape, its nanometres are not.
 void write_found(JsonOut& out, std::string_view key, Length length, Tape tape) {
@@ -60,7 +60,7 @@ void write_line(JsonOut& out, const Building& building, const TapeAsFound& tape,
       out.field("agrees_with_first", line.agrees);
     }
     if (!adjusted) return;
-    write_found(out, "correction", from_metres(line.residual.value), building.tape);
+    write_found(out, "correction", length_of(line.residual.value), building.tape);
     out.field("times_its_doubt_thousandths", thousandths(line.residual.standardised));
   });
 }

@@ -69,6 +69,14 @@ void look_at_slab(Answer& answer) {
                              "edge readings and dowels (linear program)", HoldPoint::FirstCourse});
 }
 
+/// A large building is laid anew fewer times: the work stays about that of a garage's.
+steel::DowelSearchRoom search_room(const Layout& layout) {
+  constexpr std::size_t kGarage = 3'000;  // pieces
+  steel::DowelSearchRoom room;
+  if (layout.pieces.size() > kGarage) room.layouts = std::max<int>(8, static_cast<int>(static_cast<std::size_t>(room.layouts) * kGarage / layout.pieces.size()));
+  return room;
+}
+
 void find_saving(Answer& answer) {
   const steel::DowelSearch& search = answer.dowel_search;
   if (search.layouts.empty()) return;
@@ -95,7 +103,7 @@ void look_at_dowels(Answer& answer, const Wishes& wishes) {
   if (answer.job.readings.empty()) return;
   const std::vector<bool> counts = ground::entries_that_count(answer.job, building);
   answer.found_dowels = steel::dowels_found(answer.job, building, answer.layout, counts, tape_doubt(answer.job));
-  if (wishes.save_dowels) answer.dowel_search = steel::search_dowels(answer.job, answer.layout, answer.found_dowels, counts, tape_doubt(answer.job));
+  if (wishes.save_dowels) answer.dowel_search = steel::search_dowels(answer.job, answer.layout, answer.found_dowels, counts, tape_doubt(answer.job), search_room(answer.layout));
   find_saving(answer);
   for (const steel::FoundDowel& dowel : answer.found_dowels) {
     if (dowel.action == steel::Action::Stands) continue;

@@ -4,13 +4,12 @@
 #include <cmath>
 
 #include "ground/as_found.hpp"
+#include "measure/metres.hpp"
 
 namespace stringcourse::steel {
 namespace {
 
 constexpr Length kFarOut = Length::inches(1);
-
-double metres(Length length) { return static_cast<double>(length.in_nanometres()) * 1e-9; }
 
 /// Unit steps in plan: along a wall, and out of the building.
 struct Ways {
