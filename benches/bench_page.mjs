@@ -57,20 +57,14 @@ print("wasm_size", packed(moduleFile), "kB", 400);
 print("wasm_against_native", median(ratios), "times", 2);
 
 // What edges and dowels as found add to an answer: every dowel of the plan measured, three of them in webs.
-const missed = [
-  ["DA", `103 13/16"`],
-  ["CD", `127 13/16"`],
-  ["AB", `279 13/16"`],
-];
+const moved = { "DA 8'-3 13/16\"": `103 13/16"`, "CD 10'-3 13/16\"": `127 13/16"`, "AB 22'-11 13/16\"": `279 13/16"` };
 const planned = JSON.parse(
   execFileSync(join(repository, "build/release/stringcourse"), ["look", "--no-offers", "--json", join(repository, "examples/kiln-house.json")], {
     maxBuffer: 1 << 26,
   }),
-).dowels;
-const dowels = [
-  ...planned.map((one) => [one.side, one.at.text]).filter(([side, at]) => !["8'-3 13/16\"", "10'-3 13/16\"", "22'-11 13/16\""].includes(at) || side === "BC"),
-  ...missed,
-].map(([on, at], index) => ({ id: `d${index}`, dowel: { on, at, off_face: `3 13/16"` } }));
+).dowels.map((one) => ({ on: one.side, at: one.at.text, moved: moved[`${one.side} ${one.at.text}`] }));
+if (planned.filter((one) => one.moved).length !== 3) throw new Error("the plan has no dowels where three are to be moved");
+const dowels = planned.map((one, index) => ({ id: `d${index}`, dowel: { on: one.on, at: one.moved ?? one.at, off_face: `3 13/16"` } }));
 const edges = ["AB", "BC", "CD", "DA"].flatMap((on, side) =>
   [`2'`, `18'`].map((at, index) => ({ id: `e${side}${index}`, edge: { on, at, beyond: `${index + 1}"` } })),
 );

@@ -53,7 +53,7 @@ class WallBars {
  public:
   WallBars(const Building& building, const Layout& layout, std::int32_t wall)
       : building_(&building), layout_(&layout), series_(&building.series_of(at(building.walls, wall))) {
-    mark_ = (building.tape == Tape::Inches ? Length::sixteenths(1) : Length::millimetres(1)).in_nanometres();
+    mark_ = tape_step(building.tape).in_nanometres();
     radius_ = (building.bars->diameter.in_nanometres() + 1) / 2 + building.bars->clearance.in_nanometres();
     const auto first = std::ranges::lower_bound(layout.runs, wall, {}, &Run::wall);
     const auto last = std::ranges::upper_bound(layout.runs, wall, {}, &Run::wall);

@@ -71,7 +71,7 @@ void find_in_tape(const Job& job, const Building& building, const TapeAsFound& t
     if (line.slip) {
       findings.push_back(finding("reading-slip", entry_place(line.entry), name + ", where " + both_forms(line.expected, job.tape) + " is planned: " + slip_text(line.slip->slip) + "? Then it is " + both_forms(line.slip->length, job.tape) + ". It does not count until it is struck and entered anew.", ""));
     } else if (!line.agrees) {
-      findings.push_back(finding("second-taping", entry_place(line.entry), name + ", " + tape_text(*line.again < Length() ? -*line.again : *line.again, job.tape) + (*line.again < Length() ? " shorter" : " longer") + " than at first: one of the two is wrong.", rule));
+      findings.push_back(finding("second-taping", entry_place(line.entry), name + ", " + tape_text(magnitude(*line.again), job.tape) + (*line.again < Length() ? " shorter" : " longer") + " than at first: one of the two is wrong.", rule));
     } else if (line.wrong) {
       findings.push_back(finding("taping-blunder", entry_place(line.entry), name + " does not fit the others: it is left out. Tape it again.", rule));
     }
@@ -111,7 +111,7 @@ void find_in_levels(const Job& job, const Building& building, const LevelsAsFoun
   }
   if (levels.instrument && !levels.instrument->level) {
     const Instrument& one = *levels.instrument;
-    const Length size = one.over < Length() ? -one.over : one.over;
+    const Length size = magnitude(one.over);
     findings.push_back(finding("instrument-not-level", entry_place(one.entry), "The instrument looks " + std::string(one.over < Length() ? "down " : "up ") + tape_text(size, job.tape) + " over " + tape_text(one.sight, job.tape) + " (give or take " + tape_text(one.doubt, job.tape) + "). " +
                                (one.corrected > 0 ? number_text(one.corrected) + " rod readings with a sight are corrected by it." : std::string("Keep sights alike, or enter each sight so that the reading is corrected.")),
                                "two-peg test; the doubt of its four readings, k = 2"));
@@ -179,9 +179,9 @@ std::string move_text(const Building& building, const PegMove& move) {
     const Heading heading = building.walls[static_cast<std::size_t>(number)].heading;
     const bool east_west = heading == Heading::East || heading == Heading::West;
     const Length along = (east_west ? move.east : move.north) * ((heading == Heading::East || heading == Heading::North) == (sign > 0) ? 1 : -1);
-    const Length size = along < Length() ? -along : along;
+    const Length size = magnitude(along);
     const std::string amount = tape_text(size, building.tape);
-    if (rounded_to(size, building.tape == Tape::Inches ? Length::sixteenths(1) : Length::millimetres(1)) == Length()) return;
+    if (rounded_to(size, tape_step(building.tape)) == Length()) return;
     text += (text.empty() ? "" : ", ") + amount + (along < Length() ? " away from " : " toward ") + towards;
   };
   const auto& walls = building.walls;

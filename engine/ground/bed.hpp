@@ -20,9 +20,10 @@ inline constexpr BedRange kGroutedBed{Length::sixteenths(4), Length::sixteenths(
 enum class Verdict { Fits, DoesNotFit, CannotTell };
 
 /// By the guard band U = doubt (expanded, k = 2): margin at least U fits, at most -U does not. SOURCE: ISO 14253-1.
-[[nodiscard]] constexpr Verdict judged(Length margin, Length doubt) {
+template <class Quantity>
+[[nodiscard]] constexpr Verdict judged(Quantity margin, Quantity doubt) {
   if (margin >= doubt) return Verdict::Fits;
-  return -margin >= doubt && margin < Length() ? Verdict::DoesNotFit : Verdict::CannotTell;
+  return -margin >= doubt && margin < Quantity() ? Verdict::DoesNotFit : Verdict::CannotTell;
 }
 
 /// A height of the bearing at a place along a wall.

@@ -1,7 +1,7 @@
-// What can be done about a bearing that no level of the first course fits, and what each way takes.
+#include "ground/bed_choices.hpp"
+
 #include <algorithm>
 
-#include "ground/as_found.hpp"
 #include "job/words.hpp"
 #include "measure/metres.hpp"
 #include "measure/notation.hpp"
@@ -51,7 +51,7 @@ class Named {
   void add(const std::string& name, Length amount) {
     ++count_;
     most_ = std::max(most_, amount);
-    if (rounded_to(amount, tape_ == Tape::Inches ? Length::sixteenths(1) : Length::millimetres(1)) == Length() || named_ == kMostNamed) return;
+    if (rounded_to(amount, tape_step(tape_)) == Length() || named_ == kMostNamed) return;
     ++named_;
     text_ += (text_.empty() ? "" : ", ") + name + ": " + tape_text(amount, tape_);
   }
@@ -89,7 +89,7 @@ std::string slope_words(const Site& site, const TiltedBed& tilted) {
     const PlanPoint from = plan_point(wall, Length(), Length()), to = plan_point(wall, wall.actual, Length());
     const Length rise = length_of(metres(to.x - from.x) * tilted.along_x + metres(to.y - from.y) * tilted.along_y);
     if (&wall - site.bearing.building.walls.data() > 1) break;  // two sides tell the plane of a right-angled plan
-    const Length size = rise < Length() ? -rise : rise, step = site.tape() == Tape::Inches ? Length::sixteenths(1) : Length::millimetres(1);
+    const Length size = magnitude(rise), step = tape_step(site.tape());
     const bool level = rounded_to(size, step) == Length();
     text += (text.empty() ? "" : ", ") + (level ? std::string("level") : (rise < Length() ? "falls " : "rises ") + tape_text(size, site.tape())) + " along " + wall.name;
   }

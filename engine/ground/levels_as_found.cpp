@@ -1,7 +1,7 @@
 #include <algorithm>
 #include <cmath>
 
-#include "ground/as_found.hpp"
+#include "ground/bed_choices.hpp"
 #include "ground/tape_doubt.hpp"
 #include "measure/metres.hpp"
 #include "measure/sorting.hpp"
@@ -252,7 +252,7 @@ std::vector<DoorFloor> doors_of(const Building& building, const LevelsAsFound& l
 
 Length rod_reading_error(const Job& job) {
   if (job.ground && job.ground->rod_reading) return *job.ground->rod_reading;
-  return job.tape == Tape::Inches ? Length::sixteenths(1) : Length::millimetres(1);
+  return tape_step(job.tape);
 }
 
 std::optional<LevelsAsFound> levels_as_found(const Job& job, const Building& building, const Layout& layout, const std::vector<bool>& counts) {

@@ -102,7 +102,7 @@ void put_moves(TapeAsFound& found, const Net& net, const Adjusted& adjusted, Tap
     // The tape's own error makes all lines longer or shorter alike: it moves a peg along its line to the held corner.
     const double off = standard_doubt(permitted_error(tape, length_of(distance(design[k], design[0]))));
     const Ellipse ellipse = ellipse_of(adjusted.clouds[k]);
-    const double doubt = 2 * together(ellipse.longer, k == 0 ? 0 : off);
+    const double doubt = 2 * together({ellipse.longer, k == 0 ? 0 : off});
     PegMove move{net.corners[k], length_of(ways[k].x), length_of(ways[k].y), length_of(doubt), false, length_of(2 * ellipse.longer), length_of(2 * ellipse.shorter), ellipse.direction};
     move.within_doubt = ways[k].x * ways[k].x + ways[k].y * ways[k].y <= doubt * doubt;
     found.moves.push_back(move);
@@ -122,7 +122,7 @@ void put_trouble(TapeAsFound& found, const Net& net, const NetTrouble& trouble) 
 
 Length tape_reading_error(const Job& job) {
   if (job.ground && job.ground->tape_reading) return *job.ground->tape_reading;
-  return job.tape == Tape::Inches ? Length::sixteenths(1) : Length::millimetres(1);
+  return tape_step(job.tape);
 }
 
 TapeAsFound tape_as_found(const Job& job, const Building& building, const std::vector<bool>& counts) {

@@ -32,7 +32,11 @@ Length permitted_error(TapeClass tape, Length length) {
 
 double standard_doubt(Length half_width) { return static_cast<double>(half_width.in_nanometres()) * 1e-9 / std::sqrt(3.0); }
 
-double together(double one, double other) { return std::sqrt(one * one + other * other); }
+double together(std::initializer_list<double> doubts) {
+  double sum = 0;
+  for (const double one : doubts) sum += one * one;
+  return std::sqrt(sum);
+}
 
 double standard_correction(double length, double nominal, double actual) { return length * (actual - nominal) / nominal; }
 

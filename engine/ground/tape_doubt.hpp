@@ -1,5 +1,7 @@
 #pragma once
 // What a tape is worth: its permitted error, its reading, and the corrections for how it was used.
+#include <initializer_list>
+
 #include "measure/length.hpp"
 
 namespace stringcourse::ground {
@@ -17,8 +19,8 @@ enum class TapeClass {
 /// SOURCE: JCGM 100:2008 (GUM), 4.3.7.
 [[nodiscard]] double standard_doubt(Length half_width);
 
-/// Two independent doubts together. SOURCE: GUM 5.1.2.
-[[nodiscard]] double together(double one, double other);
+/// Independent doubts together, any unit: the root of the sum of their squares. SOURCE: GUM 5.1.2.
+[[nodiscard]] double together(std::initializer_list<double> doubts);
 
 // How a tape was used; every correction is in the unit of `length` and is added to the reading.
 // SOURCE: surveying texts (setting-out practice); check values T1 to T7 in the tests.

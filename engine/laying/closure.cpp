@@ -5,8 +5,6 @@
 namespace stringcourse::laying {
 namespace {
 
-Length size_of(Length length) { return length < Length() ? -length : length; }
-
 /// The joint at each side of a piece in a gap; none outside the range.
 std::optional<Length> joint_beside(const Gap& gap, Length piece) {
   const Length joint = (gap.measured - piece).half_down();
@@ -20,7 +18,7 @@ std::optional<Closure> closure_of(const Gap& gap) {
   std::optional<Closure> best;
   for (const auto& [piece, length] : {std::pair(Closure::Piece::Whole, gap.unit), std::pair(Closure::Piece::Half, gap.half)}) {
     const auto joint = joint_beside(gap, length);
-    if (!joint || (best && size_of(*joint - gap.joint) >= size_of(best->joint - gap.joint))) continue;
+    if (!joint || (best && magnitude(*joint - gap.joint) >= magnitude(best->joint - gap.joint))) continue;
     best = Closure{piece, length, *joint, false, {}};
   }
   if (best) return best;

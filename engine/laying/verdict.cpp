@@ -19,12 +19,6 @@ double normal_probability(double z) {
 
 }  // namespace
 
-double together(const std::vector<double>& doubts) {
-  double sum = 0;
-  for (const double one : doubts) sum += one * one;
-  return std::sqrt(sum);
-}
-
 double tape_doubt(ground::TapeClass tape, Length length, Length reading_error) {
   return together({ground::standard_doubt(ground::permitted_error(tape, length)), ground::standard_doubt(reading_error)});
 }
@@ -43,8 +37,7 @@ Verdict judged(double value, const Limits& limits, double expanded_doubt) {
   const auto keep = [&](double room) { margin = any ? std::min(margin, room) : room, any = true; };
   if (limits.least) keep(value - *limits.least);
   if (limits.most) keep(*limits.most - value);
-  if (!any || margin >= expanded_doubt) return Verdict::Fits;
-  return margin < 0 && -margin >= expanded_doubt ? Verdict::DoesNotFit : Verdict::CannotTell;
+  return any ? ground::judged(margin, expanded_doubt) : Verdict::Fits;
 }
 
 double conformance(double value, const Limits& limits, double standard_doubt) {

@@ -1,7 +1,6 @@
 #pragma once
 // Pass, fail, or "this tape can't tell": readings against limits, with their own doubt.
 #include <optional>
-#include <vector>
 
 #include "ground/bed.hpp"
 #include "ground/tape_doubt.hpp"
@@ -9,11 +8,8 @@
 
 namespace stringcourse::laying {
 
+using ground::together;
 using ground::Verdict;
-
-/// A standard doubt (1 sigma) of several independent ones, any unit: the root of the sum of their squares.
-/// SOURCE: JCGM 100:2008 (GUM) 5.1.2.
-[[nodiscard]] double together(const std::vector<double>& doubts);
 
 /// A reading of a tape: standard doubt, metres, of what it says of the length. Permitted error and reading error each lie
 /// anywhere within their half widths (GUM 4.3.7).

@@ -48,6 +48,9 @@ class Length {
 
 inline constexpr Length kLongest = Length::nanometres(10'000'000'000'000);  // 10 km
 
+/// The length without its sign.
+constexpr Length magnitude(Length length) { return length < Length() ? -length : length; }
+
 /// Nearest whole multiple of `step` (a tie goes up). Used once, on the way to paper.
 constexpr Length rounded_to(Length length, Length step) {
   return step * (length + step.half_down()).whole_multiples(step);

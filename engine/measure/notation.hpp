@@ -11,6 +11,9 @@ namespace stringcourse {
 /// The tape a job is worked with: says how bare numbers are read and how lengths are printed.
 enum class Tape { Inches, Millimetres };
 
+/// The finest step of a tape: 1/16 in or 1 mm.
+[[nodiscard]] constexpr Length tape_step(Tape tape) { return tape == Tape::Inches ? Length::sixteenths(1) : Length::millimetres(1); }
+
 /// Why a text is no length. `remedy` is a sentence that a user can act on.
 struct NotationError {
   std::string reason;

@@ -55,8 +55,6 @@ void collect_joints_and_bars(Collector& collector, const Building& building, con
 
 }  // namespace
 
-Length tape_step(Tape tape) { return tape == Tape::Inches ? Length::sixteenths(1) : Length::millimetres(1); }
-
 std::vector<Mark> running_marks(const Building& building, const Layout& layout, int wall, int course) {
   Collector collector{tape_step(building.tape), {}};
   collect_blocks(collector, layout, wall, course);

@@ -21,9 +21,6 @@ struct Mark {
   std::int32_t opening = -1;  // jambs: index into Building::openings
 };
 
-/// The finest step of the job's tape: 1/16 in or 1 mm.
-[[nodiscard]] Length tape_step(Tape tape);
-
 /// All marks of one course of one wall, in order along it. Openings that the course runs under or over have no jambs
 /// in it. Bars are those that stand in that course.
 [[nodiscard]] std::vector<Mark> running_marks(const Building& building, const Layout& layout, int wall, int course);

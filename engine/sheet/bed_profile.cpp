@@ -39,7 +39,7 @@ bool out_of_range(const Profile& profile, const ground::UnitBed& unit) {
 
 /// Sixteenths or millimetres, rounded; two numbers where the ends differ.
 std::string bed_text(const Context& context, const ground::UnitBed& unit) {
-  const Length step = context.tape() == Tape::Inches ? Length::sixteenths(1) : Length::millimetres(1);
+  const Length step = tape_step(context.tape());
   const auto count = [&](Length length) { return rounded_to(length, step).whole_multiples(step); };
   const std::int64_t thin = count(unit.thinnest), thick = count(unit.thickest);
   return thin == thick ? number_text(thin) : number_text(thin) + "-" + number_text(thick);
@@ -123,7 +123,7 @@ void draw_paint(Pad& pad, const Profile& profile) {
     if (opening.wall != profile.wall || from >= to) continue;
     const Micrometres left = profile.view.at(to), right = profile.view.at(from), middle = left + (right - left) / 2;
     pad.line({left, y}, {right, y}, {Pen::Medium}).line({left, y - 1'500}, {left, y + 1'500}, {Pen::Medium}).line({right, y - 1'500}, {right, y + 1'500}, {Pen::Medium});
-    const Length step = setout::tape_step(context.tape());
+    const Length step = tape_step(context.tape());
     const auto at = [&](Position place) { return tape_text(rounded_to(place.distance_from_start(), step), context.tape()); };
     const Lettering name{kText, Weight::Bold, Anchor::Middle, Ink::Black, 0}, small{kSmallText, Weight::Regular, Anchor::Middle, Ink::Black, 0};
     const Micrometres wide = std::max(right - left, Micrometres{44'000});
@@ -143,11 +143,6 @@ Length offset_line(const Context& context, int wall) {
   return step * -(-whole).whole_multiples(step);
 }
 
-std::string signed_text(const Context& context, Length length) {
-  const Length near = rounded_to(length, setout::tape_step(context.tape()));
-  return near < Length() ? "-" + tape_text(-near, context.tape()) : tape_text(near, context.tape());
-}
-
 std::string chalk_text(const Profile& profile) {
   const Context& context = profile.context;
   const Words& words = context.words;
@@ -155,7 +150,7 @@ std::string chalk_text(const Profile& profile) {
   if (context.job.face_lines != nullptr) {
     for (const steel::FaceLine& line : *context.job.face_lines) {
       if (line.wall != profile.wall) continue;
-      edges += (edges.empty() ? "" : ", ") + fill_in(words.chalk_edge, {signed_text(context, line.from_edge), tape_text(line.along, context.tape())});
+      edges += (edges.empty() ? "" : ", ") + fill_in(words.chalk_edge, {tape_text(line.from_edge, context.tape()), tape_text(line.along, context.tape())});
     }
   }
   const Wall& wall = context.wall(profile.wall);

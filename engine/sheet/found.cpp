@@ -79,7 +79,7 @@ void draw_lines(Pad& pad, const Context& context, const TapeAsFound& tape, const
 /// Arrows from the peg, one along each axis of the plan; the longer way has the longer arrow.
 void draw_move(Pad& pad, const PegMove& move, Point at) {
   constexpr Micrometres kLong = 16'000, kShort = 10'000, kOff = 1'500;
-  const Length east = move.east < Length() ? -move.east : move.east, north = move.north < Length() ? -move.north : move.north;
+  const Length east = magnitude(move.east), north = magnitude(move.north);
   const auto worth = [&](Length part) { return 5 * part >= std::max(east, north) && part >= Length::nanometres(400'000); };
   const Stroke blue{Pen::Thick, Dash::Solid, Ink::Blue};
   if (worth(east)) {
@@ -136,16 +136,11 @@ void draw_moves(Pad& pad, const Context& context, const TapeAsFound& tape, const
   }
 }
 
-std::string signed_text(const Context& context, Length length) {
-  if (length < Length()) return "-" + tape_text(-length, context.tape());
-  return tape_text(length, context.tape());
-}
-
 /// A correction: what rounds to nothing is "under 1/16\"".
 std::string correction_text(const Context& context, Length length) {
-  const Length step = context.tape() == Tape::Inches ? Length::sixteenths(1) : Length::millimetres(1);
+  const Length step = tape_step(context.tape());
   if (length != Length() && rounded_to(length, step) == Length()) return fill_in(context.words.found_under, {tape_text(step, context.tape())});
-  return signed_text(context, length);
+  return tape_text(length, context.tape());
 }
 
 /// A decimal with one digit: 1.2.
@@ -194,10 +189,10 @@ void add_levels(Table& table, const Context& context, const ground::LevelsAsFoun
   table.add_heading(fill_in(words.found_levels, {levels.datum}));
   for (const ground::Station& station : levels.stations) {
     const std::string place = station.place ? context.wall(station.place->wall).name + " " + tape_text(station.place->along, context.tape()) : std::string();
-    table.add_row({station.name, signed_text(context, station.height), "± " + tape_text(station.doubt, context.tape()), place});
+    table.add_row({station.name, tape_text(station.height, context.tape()), "± " + tape_text(station.doubt, context.tape()), place});
   }
   for (const ground::LoopVerdict& loop : levels.loops) {
-    table.add_row({std::string(words.found_loop), signed_text(context, loop.misclosure), "± " + tape_text(loop.allowed, context.tape()),
+    table.add_row({std::string(words.found_loop), tape_text(loop.misclosure, context.tape()), "± " + tape_text(loop.allowed, context.tape()),
                    std::string(loop.closes ? words.found_closes : words.found_does_not_close)});
   }
 }
@@ -206,7 +201,7 @@ void add_instrument(Table& table, const Context& context, const ground::LevelsAs
   if (!levels.instrument) return;
   const Words& words = context.words;
   const ground::Instrument& one = *levels.instrument;
-  table.add_row({std::string(words.found_instrument), fill_in(words.found_instrument_up, {signed_text(context, one.over), tape_text(one.sight, context.tape())}), "± " + tape_text(one.doubt, context.tape()),
+  table.add_row({std::string(words.found_instrument), fill_in(words.found_instrument_up, {tape_text(one.over, context.tape()), tape_text(one.sight, context.tape())}), "± " + tape_text(one.doubt, context.tape()),
                  one.level ? std::string(words.found_instrument_level) : std::string()});
 }
 
@@ -227,14 +222,14 @@ void add_bed(Table& table, const Context& context, const ground::LevelsAsFound& 
     const std::string litres = tenths(static_cast<double>(choice.mortar_cubic_centimetres) / 1000);
     const std::string mortar = choice.concrete_cubic_centimetres == 0 ? fill_in(words.found_mortar, {litres})
                                                                       : fill_in(words.found_concrete, {litres, tenths(static_cast<double>(choice.concrete_cubic_centimetres) / 1000)});
-    table.add_row({ground::choice_text(choice, context.tape()), fill_in(words.found_bed_top, {signed_text(context, choice.top)}),
-                   fill_in(words.found_margin, {signed_text(context, choice.margin)}), mortar});
+    table.add_row({ground::choice_text(choice, context.tape()), fill_in(words.found_bed_top, {tape_text(choice.top, context.tape())}),
+                   fill_in(words.found_margin, {tape_text(choice.margin, context.tape())}), mortar});
   }
   // What the rod must read on the top of course 1, from each set-up.
   const Length height = context.building.courses.empty() ? Length() : context.building.courses[0].unit_height;
   for (std::size_t k = 0; k < levels.setups.size(); ++k) {
     const Length reading = levels.instruments[k] - (bed.level.top + height);
-    table.add_row({fill_in(words.found_rod, {levels.setups[k]}), signed_text(context, reading), "", ""});
+    table.add_row({fill_in(words.found_rod, {levels.setups[k]}), tape_text(reading, context.tape()), "", ""});
   }
 }
 
@@ -244,7 +239,7 @@ void add_dowels(Table& table, const Context& context) {
   table.add_heading(std::string(words.found_dowels));
   for (const steel::FoundDowel& dowel : *context.job.found_dowels) {
     const std::string name = context.wall(dowel.wall).name + (dowel.number > 0 ? " " + number_text(dowel.number) : "");
-    table.add_row({name, both_forms(dowel.along, context.tape()), fill_in(words.found_off, {signed_text(context, dowel.off_place), signed_text(context, dowel.off_face)}),
+    table.add_row({name, both_forms(dowel.along, context.tape()), fill_in(words.found_off, {tape_text(dowel.off_place, context.tape()), tape_text(dowel.off_face, context.tape())}),
                    steel::action_text(dowel, context.tape())});
   }
 }
@@ -263,14 +258,14 @@ void add_fit(Table& table, const Context& context) {
   const Words& words = context.words;
   const ground::SlabFit& fit = *context.job.fit;
   const auto towards = [&](Length way, std::string_view positive, std::string_view negative) {
-    return fill_in(way < Length() ? negative : positive, {tape_text(way < Length() ? -way : way, context.tape())});
+    return fill_in(way < Length() ? negative : positive, {tape_text(magnitude(way), context.tape())});
   };
   table.add_heading(std::string(words.found_fit));
   table.add_row({std::string(words.found_fit_shift), towards(fit.east, words.found_east, words.found_west), "", towards(fit.north, words.found_north, words.found_south)});
   const Wall& side = context.wall(0);
   const double way = fit.turn * static_cast<double>(side.actual.in_nanometres()) * 1e-9;
-  table.add_row({fill_in(words.found_fit_turn, {side.name}), signed_text(context, length_of(way)), "", ""});
-  table.add_row({std::string(words.found_fit_room), signed_text(context, fit.room), signed_text(context, fit.room_before), ""});
+  table.add_row({fill_in(words.found_fit_turn, {side.name}), tape_text(length_of(way), context.tape()), "", ""});
+  table.add_row({std::string(words.found_fit_room), tape_text(fit.room, context.tape()), tape_text(fit.room_before, context.tape()), ""});
 }
 
 }  // namespace
@@ -285,7 +280,7 @@ Group draw_found_plan(const Context& context, const Area& room, Scale scale) {
   // Lines first, so that the ways of the pegs lie over them; the pegs' words have the first choice of places.
   Pad moves(Role::Figure, std::string(context.words.found_moves));
   draw_moves(moves, context, context.job.found->tape, points, lettered, scale);
-  pad.write({room.left, room.bottom}, clipped(std::string(context.words.found_ellipse_note), room.width(), {kSmallText}), {kSmallText});
+  if (!context.job.found->tape.moves.empty()) pad.write({room.left, room.bottom}, clipped(std::string(context.words.found_ellipse_note), room.width(), {kSmallText}), {kSmallText});
   draw_lines(pad, context, context.job.found->tape, points, lettered);
   pad.add(std::move(moves).take());
   return std::move(pad).take();

@@ -248,7 +248,7 @@ Table dowel_table(const Context& context) {
   for (const steel::Dowel& dowel : *context.job.dowels) {
     if (dowel.wall != wall) table.add_heading(context.wall(dowel.wall).name + ": " + fill_in(words.measured_from, {start_corner_name(context, dowel.wall)}));
     wall = dowel.wall;
-    table.add_row({"", context.wall(wall).name + " " + number_text(dowel.number), both_forms(rounded_to(dowel.along, setout::tape_step(context.tape())), context.tape()),
+    table.add_row({"", context.wall(wall).name + " " + number_text(dowel.number), both_forms(rounded_to(dowel.along, tape_step(context.tape())), context.tape()),
                    height_text(context, dowel.off_face), cell_text(dowel.first), cell_text(dowel.second)});
   }
   return table;

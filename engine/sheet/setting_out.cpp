@@ -42,7 +42,7 @@ void add_squares(Table& table, const Context& context) {
   table.add_heading(std::string(words.card_squares));
   for (const setout::SquareCheck& check : checks) {
     const std::string legs = tape_text(check.leg_a, context.tape()) + ", " + tape_text(check.leg_b, context.tape()) + ", " + tape_text(check.hypotenuse, context.tape());
-    table.add_row({"", corner_name(context, check.corner), legs, fill_in(words.card_slip, {tape_text(setout::tape_step(context.tape()), context.tape()), tape_text(check.slip_costs, context.tape())}), ""});
+    table.add_row({"", corner_name(context, check.corner), legs, fill_in(words.card_slip, {tape_text(tape_step(context.tape()), context.tape()), tape_text(check.slip_costs, context.tape())}), ""});
   }
 }
 
@@ -76,9 +76,9 @@ void add_rod(Table& table, const Context& context) {
   const Words& words = context.words;
   table.add_heading(fill_in(words.card_rod, {tape_text(context.job.setting_out->backsight.value_or(Length()), context.tape())}));
   for (const setout::RodReadingWanted& wanted : *context.job.rod_readings) {
-    const Length size = wanted.reading < Length() ? -wanted.reading : wanted.reading;
+    const Length size = magnitude(wanted.reading);
     const std::string reading = wanted.reading < Length() ? fill_in(words.card_rod_over, {tape_text(size, context.tape())}) : both_forms(size, context.tape());
-    table.add_row({"", rod_place(context, wanted), reading, fill_in(words.card_rod_reads, {height_text(context, wanted.height)}), ""});
+    table.add_row({"", rod_place(context, wanted), reading, fill_in(wanted.height < Length() ? words.card_rod_under : words.card_rod_reads, {height_text(context, magnitude(wanted.height))}), ""});
   }
 }
 
@@ -87,7 +87,7 @@ Length length_of(double metres) { return Length::nanometres(static_cast<std::int
 
 /// What rounds to nothing is "under 1/16\"".
 std::string sag_text(const Context& context, Length sag) {
-  const Length step = setout::tape_step(context.tape());
+  const Length step = tape_step(context.tape());
   return rounded_to(sag, step) == Length() ? fill_in(context.words.found_under, {tape_text(step, context.tape())}) : tape_text(sag, context.tape());
 }
 

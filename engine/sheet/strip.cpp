@@ -283,7 +283,7 @@ void add_junction_labels(std::vector<RunningLabel>& labels, const Strip& strip) 
     const std::string what = fill_in(context.words.face_of, {context.wall(junction.abutting).name});
     for (const Position face : {junction.from, junction.to}) {
       const Length at = face.distance_from_start();
-      if (strip.part.holds(at)) labels.push_back({strip.view.at(at), rounded_to(at, setout::tape_step(context.tape())), false, what});
+      if (strip.part.holds(at)) labels.push_back({strip.view.at(at), rounded_to(at, tape_step(context.tape())), false, what});
     }
   }
 }

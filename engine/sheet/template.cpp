@@ -33,7 +33,7 @@ bool alike(const steel::Dowel& a, const steel::Dowel& b) {
 
 std::string dowel_name(const Context& context, const steel::Dowel& dowel) { return context.wall(dowel.wall).name + " " + number_text(dowel.number); }
 
-std::string mark_text(const Context& context, Length along) { return both_forms(rounded_to(along, setout::tape_step(context.tape())), context.tape()); }
+std::string mark_text(const Context& context, Length along) { return both_forms(rounded_to(along, tape_step(context.tape())), context.tape()); }
 
 // The sheet of one template.
 struct Full {
@@ -174,7 +174,7 @@ void draw_board_openings(Pad& pad, const Board& board) {
     const Lettering name{kText, Weight::Bold, Anchor::Middle, Ink::Black, 0};
     const Micrometres wide = right - left - 1'000, x = left + (right - left) / 2;
     pad.write({x, y - 5'500}, clipped(opening.name, wide, name), name);
-    const Length step = setout::tape_step(context.tape());
+    const Length step = tape_step(context.tape());
     const auto at = [&](Position place) { return tape_text(rounded_to(place.distance_from_start(), step), context.tape()); };
     for (const auto& [text, line] : {std::pair(at(opening.from), 0), std::pair(at(opening.to), 1)}) {
       pad.write({x, y - 10'000 - line * 4'200}, clipped(text, wide, kSmall), kSmall);
@@ -229,7 +229,7 @@ Group draw_form_board(const Context& context, int wall) {
     if (dowel.wall != wall) continue;
     const Micrometres x = board.view.at(dowel.along);
     pad.dot({x, board.face + board.view.scale.paper(dowel.off_face)}, 1'000);
-    labels.push_back({x, rounded_to(dowel.along, setout::tape_step(context.tape())), false, {}});
+    labels.push_back({x, rounded_to(dowel.along, tape_step(context.tape())), false, {}});
     pad.write({x, board.face - 4'500}, number_text(dowel.number), {kSmallText, Weight::Bold, Anchor::Middle, Ink::Black, 0});
   }
   const Area room = context.page.drawing;

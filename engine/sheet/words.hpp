@@ -37,7 +37,7 @@ struct Words {
   // The ground as found
   std::string_view title_setting_out, card_what, card_wanted, card_says, card_read, card_tapes, card_side, card_diagonal, card_squares,
       card_slip, card_boards, card_line, card_sag, card_supports, card_no_support, card_pull_without, card_too_much, card_note,
-      card_rod, card_rod_reads, card_rod_over, card_boards_top, card_bearing, card_course_one, card_head, card_sill, card_floor,
+      card_rod, card_rod_reads, card_rod_under, card_rod_over, card_boards_top, card_bearing, card_course_one, card_head, card_sill, card_floor,
       kerf_footing_outside, kerf_outer_face, kerf_dowel_line, kerf_inner_face, kerf_footing_inside;
   std::string_view title_dowels, dowel, dowel_at, dowel_off_face, dowel_cell, dowel_other_wall, dowel_unit, dowel_note, dowel_lap_note,
       found_dowels, found_off, found_saving, found_saving_now, found_instrument, found_instrument_up, found_instrument_level, found_door, found_door_tall, found_concrete, found_second, found_second_agrees, found_second_not, found_fit, found_fit_shift, found_fit_turn, found_fit_room, found_east, found_west, found_north, found_south;

@@ -12,8 +12,7 @@ std::int64_t thousandths(double value) { return static_cast<std::int64_t>(value 
 /// A value that was worked out of readings: its text is rounded to the tape, its nanometres are not.
 void write_found(JsonOut& out, std::string_view key, Length length, Tape tape) {
   out.object(key, [&] {
-    const bool nothing = rounded_to(length, tape == Tape::Inches ? Length::sixteenths(1) : Length::millimetres(1)) == Length();
-    out.field("text", length < Length() && !nothing ? "-" + tape_text(-length, tape) : tape_text(nothing ? Length() : length, tape));
+    out.field("text", tape_text(length, tape));
     out.field("nm", length.in_nanometres());
   });
 }
@@ -267,8 +266,8 @@ void write_dowel_layouts(JsonOut& out, const steel::DowelSearch& search) {
 std::string fit_text(const ground::SlabFit& fit, Tape tape) {
   std::string text;
   const auto add = [&](Length way, std::string_view positive, std::string_view negative) {
-    const Length size = way < Length() ? -way : way;
-    if (rounded_to(size, tape == Tape::Inches ? Length::sixteenths(1) : Length::millimetres(1)) == Length()) return;
+    const Length size = magnitude(way);
+    if (rounded_to(size, tape_step(tape)) == Length()) return;
     text += (text.empty() ? "" : ", ") + tape_text(size, tape) + " " + std::string(way < Length() ? negative : positive);
   };
   add(fit.east, "east", "west"), add(fit.north, "north", "south");

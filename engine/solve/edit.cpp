@@ -21,7 +21,7 @@ bool is_kept(Length length) {
 /// The stated length as the tape shows it, unless it stands on the tape already.
 void add_rounded(Length& stated, Length change, Tape tape) {
   stated += change;
-  if (!is_kept(stated)) stated = rounded_to(stated, setout::tape_step(tape));
+  if (!is_kept(stated)) stated = rounded_to(stated, tape_step(tape));
 }
 
 /// The field that says how wide an opening is.

@@ -63,8 +63,8 @@ void write_cells(JsonOut& out, const Answer& answer, const FoundPiece& found) {
                bar.centre < start + cell.to;
       });
       out.object([&] {
-        write_length(out, "from", rounded_to(start + cell.from, setout::tape_step(building.tape)), building.tape);
-        write_length(out, "to", rounded_to(start + cell.to, setout::tape_step(building.tape)), building.tape);
+        write_length(out, "from", rounded_to(start + cell.from, tape_step(building.tape)), building.tape);
+        write_length(out, "to", rounded_to(start + cell.to, tape_step(building.tape)), building.tape);
         out.field("bar", barred && building.bars ? building.bars->size : std::string());
       });
     }
@@ -76,7 +76,7 @@ void write_card(JsonOut& out, const Answer& answer, std::string_view name, const
   const Building& building = answer.building;
   const Wall& wall = building.walls[static_cast<std::size_t>(found.run->wall)];
   const Piece& piece = *found.piece;
-  const Length step = setout::tape_step(building.tape);
+  const Length step = tape_step(building.tape);
   out.object([&] {
     out.field("name", name);
     out.field("side", wall.name);

@@ -56,8 +56,6 @@ Length tape_doubt(const Job& job) {
   return Length::nanometres(static_cast<std::int64_t>(doubt * 1e9 + 0.5));
 }
 
-std::string signed_text(Length length, Tape tape) { return length < Length() ? "-" + tape_text(-length, tape) : tape_text(length, tape); }
-
 /// Where the building sits on the slab: too small a slab is said.
 void look_at_slab(Answer& answer) {
   if (answer.job.readings.empty()) return;
@@ -65,7 +63,7 @@ void look_at_slab(Answer& answer) {
   answer.slab = steel::slab_room(answer.job, answer.building, answer.layout, ground::entries_that_count(answer.job, answer.building));
   if (!answer.slab.fit || answer.slab.fit->room >= Length()) return;
   answer.findings.push_back({"slab-too-small", "/readings",
-                             "However the building is shifted and turned, a face or a dowel lacks room on the slab: " + signed_text(answer.slab.fit->room, tape) + " at the best.",
+                             "However the building is shifted and turned, a face or a dowel lacks room on the slab: " + tape_text(answer.slab.fit->room, tape) + " at the best.",
                              "edge readings and dowels (linear program)", HoldPoint::FirstCourse});
 }
 
@@ -83,7 +81,7 @@ void find_saving(Answer& answer) {
   std::string choices;
   for (const steel::DowelLayout& layout : search.layouts) choices += (choices.empty() ? "" : "; or ") + steel::dowel_layout_text(layout);
   answer.findings.push_back({"dowels-saved-by-layout", "/steel/kept_dowels",
-                             "Of " + number_text(search.found) + " dowels found " + number_text(search.stands) + " stand. Laid otherwise, with bars where the dowels are (kept_dowels in the job), " + choices + ".",
+                             "Of " + number_text(search.found) + " dowels found " + number_text(search.stands) + " stand. Laid otherwise, with bars where the dowels are (kept_dowels in the job), " + choices + "." + (search.complete ? "" : " Not every set of dowels was tried."),
                              "bond solved anew with those bars fixed, by a quick search", HoldPoint::FirstCourse});
 }
 

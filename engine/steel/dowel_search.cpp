@@ -59,7 +59,6 @@ std::optional<Tried> lay_with(Search& search, std::vector<std::string> kept) {
   tried.result.stands = count_standing(dowels_found(search.job, *building, layout, search.counts, search.doubt));
   tried.result.cuts = then.cuts - now.cuts, tried.result.short_laps = then.short_laps - now.short_laps;
   tried.result.bars = static_cast<std::int64_t>(layout.bars.size()) - static_cast<std::int64_t>(search.layout.bars.size());
-  tried.result.units = then.units - now.units;
   tried.result.proven = layout.proven;
   return tried;
 }
@@ -88,6 +87,7 @@ void sort_out(Search& search, const std::vector<FoundDowel>& found) {
 void drop_hopeless(Search& search, std::vector<Tried>& alone) {
   std::vector<std::string> hopeful;
   for (std::size_t k = 0; k < search.candidates.size(); ++k) {
+    if (search.result.tried >= search.most) { search.result.complete = false; break; }
     auto tried = lay(search, Set{1} << k);
     if (!tried) continue;
     hopeful.push_back(search.candidates[k]);

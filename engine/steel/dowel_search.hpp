@@ -14,7 +14,7 @@ namespace stringcourse::steel {
 struct DowelLayout {
   std::vector<std::string> kept;  // ids for Steel::kept_dowels; the job with these is laid so
   int stands = 0;                 // of the dowels found, how many stand in it
-  std::int64_t cuts = 0, short_laps = 0, bars = 0, units = 0;  // more than in the layout as it is; below zero: fewer
+  std::int64_t cuts = 0, short_laps = 0, bars = 0;  // more than in the layout as it is; below zero: fewer
   bool proven = false;            // its cost is the least with these kept
 };
 

@@ -10,8 +10,6 @@
 namespace stringcourse::steel {
 namespace {
 
-Length size_of(Length length) { return length < Length() ? -length : length; }
-
 struct Wanted {
   const Building& building;
   const Layout& layout;
@@ -83,7 +81,7 @@ std::optional<Length> place_near(const Wanted& wanted, Length along, Length bar,
     from = std::max(from, bar - most), to = std::min(to, bar + most);
     if (from > to) continue;
     const Length place = std::clamp(along, from, to);
-    if (!best || size_of(place - along) < size_of(*best - along)) best = place;
+    if (!best || magnitude(place - along) < magnitude(*best - along)) best = place;
   }
   return best;
 }
@@ -105,7 +103,7 @@ void decide(FoundDowel& dowel, const Wanted& wanted) {
   const bool in_cell = along.has_value();
   dowel.room = in_cell ? std::min(*along, across) : across;
   const ground::Verdict verdict = in_cell ? ground::judged(dowel.room, dowel.doubt) : ground::Verdict::DoesNotFit;
-  const Length off = size_of(dowel.off_place);
+  const Length off = magnitude(dowel.off_place);
   if (verdict == ground::Verdict::CannotTell) { dowel.action = Action::CannotTell; return; }
   const Length most = std::max(wanted.rules.along, apart_most(wanted.rules));
   dowel.action = Action::CutAndReplace;
@@ -118,9 +116,9 @@ void decide(FoundDowel& dowel, const Wanted& wanted) {
   }
   const auto place = place_near(wanted, dowel.along, dowel.along - dowel.off_place, most);
   if (!place) return;
-  dowel.shift = straight(size_of(*place - dowel.along), across < Length() ? -across : Length());
+  dowel.shift = straight(magnitude(*place - dowel.along), across < Length() ? -across : Length());
   dowel.height = dowel.shift * wanted.rules.bend_slope;
-  dowel.apart = size_of(*place - (dowel.along - dowel.off_place));
+  dowel.apart = magnitude(*place - (dowel.along - dowel.off_place));
   if (dowel.height <= wanted.rules.bend_high_most) dowel.action = Action::Bend;
 }
 
@@ -162,7 +160,7 @@ std::vector<FoundDowel> dowels_found(const Job& job, const Building& building, c
     FoundDowel dowel{.entry = k, .wall = place->wall, .along = place->along, .off_face = reading.off_face, .off_place = {}, .room = {}, .doubt = doubt, .shift = {}, .height = {}, .apart = {}};
     for (const setout::WallBar& bar : setout::bars_on_wall(building, layout, place->wall)) {
       const Length off = place->along - bar.centre;
-      if (bar.first_course != 1 || (dowel.has_bar && size_of(off) >= size_of(dowel.off_place))) continue;
+      if (bar.first_course != 1 || (dowel.has_bar && magnitude(off) >= magnitude(dowel.off_place))) continue;
       dowel.has_bar = true, dowel.off_place = off;
     }
     for (const Dowel& one : planned) {

@@ -14,8 +14,6 @@ void find(Draft& draft, std::string code, std::string place, std::string text, s
 
 std::string say(const Draft& draft, Length length) { return tape_text(length, draft.job.tape); }
 
-Length tape_step(Tape tape) { return tape == Tape::Inches ? Length::sixteenths(1) : Length::millimetres(1); }
-
 std::string say_at_least(const Draft& draft, Length length) {
   const Length step = tape_step(draft.job.tape);
   return say(draft, step * -((-length).whole_multiples(step)));

@@ -36,8 +36,6 @@ void find(Draft& draft, std::string code, std::string place, std::string text, s
 [[nodiscard]] std::string say(const Draft& draft, Length length);
 /// A length rounded up to what the job's tape can mark (1/16 in, 1 mm): a move "at least" this long mends.
 [[nodiscard]] std::string say_at_least(const Draft& draft, Length length);
-/// 1/16 in or 1 mm.
-[[nodiscard]] Length tape_step(Tape tape);
 
 [[nodiscard]] inline Wall& wall_at(Draft& draft, int index) {
   return draft.building.walls[static_cast<std::size_t>(index)];

@@ -187,6 +187,15 @@ std::optional<std::pair<int, Position>> place_of(const Draft& draft, const Dowel
   return std::pair{named->second, Position::from_start(from_end ? wall.actual - dowel.at : dowel.at)};
 }
 
+/// True where the bar at this wall's first corner stands: it is the arriving wall's, half that wall's thickness along this.
+bool is_corners_of_other(const Draft& draft, int wall, Position at) {
+  for (const FixedBar& bar : draft.building.fixed_bars) {
+    if (bar.reason != BarReason::Corner || draft.building.corners[static_cast<std::size_t>(bar.corner)].leaving != wall) continue;
+    if (magnitude(at - Position::from_start(thickness_of(draft, bar.wall).half_down())) <= kSameBar) return true;
+  }
+  return false;
+}
+
 /// The bar that a kept dowel is: beside its jamb or joint it takes the place of the bar there, if it is that one.
 void add_kept(Draft& draft, std::size_t index) {
   const std::string place = pointer("/steel/kept_dowels", index), &id = draft.job.steel.kept_dowels[index];
@@ -200,8 +209,9 @@ void add_kept(Draft& draft, std::size_t index) {
                : joined({"No reading ", quoted(id), " of a dowel counts: nothing is kept for it."}), {}, HoldPoint::FirstCourse);
     return;
   }
+  if (is_corners_of_other(draft, at->first, at->second)) return;
   for (FixedBar& bar : draft.building.fixed_bars) {
-    const Length off = bar.centre - at->second, size = off < Length() ? -off : off;
+    const Length off = bar.centre - at->second, size = magnitude(off);
     if (bar.wall != at->first || size > kSameBar) continue;
     if (bar.reason != BarReason::Corner) bar.centre = at->second, bar.reason = BarReason::Cast;
     return;

@@ -29,7 +29,7 @@ TEST(TapeDoubt, ClassTwoTapesGoByWholeMetresUp) {
 TEST(TapeDoubt, WorkedDoubtsAddAsTheGuideAddsThem) {
   // JCGM 100, H.1: 25, 16.599, 6.7, 5.8, 3.9, 2.887 nm come to 31.66 nm.
   double sum = 0;
-  for (const double part : {25.0, 16.599, 6.7, 5.8, 3.9, 2.887}) sum = together(sum, part);
+  for (const double part : {25.0, 16.599, 6.7, 5.8, 3.9, 2.887}) sum = together({sum, part});
   EXPECT_NEAR(sum, 31.66, 0.5e-2);
 }
 

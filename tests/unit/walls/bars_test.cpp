@@ -137,5 +137,24 @@ TEST(Bars, AJambBarUnderAOnePieceLintelIsFound) {
   EXPECT_NE(finding(building, "bar-under-lintel"), nullptr);
 }
 
+TEST(Bars, AKeptDowelAtTheFirstCornerIsThatCornersBar) {
+  // The corner's bar is the arriving wall's; read along the leaving wall it stands half a thickness, 3 13/16 in, from A.
+  Job job = with_bars(shed());
+  job.steel.bars->corners = true;
+  RESOLVED(plain, job);
+  for (const char* id : {"corner", "far"}) {
+    Reading reading;
+    reading.id = id;
+    reading.dowel = DowelReading{"AB", {}, id[0] == 'c' ? in(3) + Length::sixteenths(13) : in(60), in(3)};
+    job.readings.push_back(reading);
+  }
+  job.steel.kept_dowels = {"corner"};
+  RESOLVED(kept, job);
+  EXPECT_EQ(kept.fixed_bars.size(), plain.fixed_bars.size());
+  job.steel.kept_dowels = {"corner", "far"};
+  RESOLVED(both, job);
+  EXPECT_EQ(both.fixed_bars.size(), plain.fixed_bars.size() + 1);
+}
+
 }  // namespace
 }  // namespace stringcourse::tests
