@@ -25,6 +25,7 @@ libclang-rt-$V-dev-wasm32  $llvm/lib/clang/*/lib/wasi/libclang_rt.builtins-wasm3
 libc++-$V-dev-wasm32    $llvm/lib/wasm32-wasi/libc++.a
 libc++abi-$V-dev-wasm32 $llvm/lib/wasm32-wasi/libc++abi.a
 wasi-libc               /usr/lib/wasm32-wasi/libc.a
+binaryen                wasm-opt
 nodejs                  node
 npm                     npm
 "
