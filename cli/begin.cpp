@@ -37,15 +37,6 @@ std::expected<Job, std::string> rectangle(const Command& command) {
   return std::unexpected(option + ": " + first.reason + (first.remedy.empty() ? "" : " " + first.remedy));
 }
 
-ExitCode write_new_file(const std::string& path, std::string_view text) {
-  auto file = NewFile::create(path);
-  if (!file) return file_trouble(file.error().text);
-  file->write(text);
-  if (const auto written = file->finish(); !written) return file_trouble(written.error().text);
-  say("written: " + printable(path) + "\n");
-  return kDone;
-}
-
 }  // namespace
 
 ExitCode begin(const Command& command) {

@@ -31,6 +31,8 @@ ExitCode act(const Command& command) {
   if (name == "plan") return plan(command);
   if (name == "begin") return begin(command);
   if (name == "look") return look(command);
+  if (name == "marks") return marks(command);
+  if (name == "merge") return merge(command);
   if (name == "schema") return schema(command);
   if (name == "version") return print(kVersion);
   return help(command);

@@ -67,6 +67,15 @@ ExitCode file_trouble(const std::string& text) {
   return kFile;
 }
 
+ExitCode write_new_file(const std::string& path, std::string_view text) {
+  auto file = NewFile::create(path);
+  if (!file) return file_trouble(file.error().text);
+  file->write(text);
+  if (const auto written = file->finish(); !written) return file_trouble(written.error().text);
+  say("written: " + printable(path) + "\n");
+  return kDone;
+}
+
 ExitCode usage_trouble(const std::string& text, const VerbSpec* verb) {
   const std::string help = verb == nullptr ? "stringcourse help" : "stringcourse help " + std::string(verb->name);
   say("stringcourse: " + printable(text) + "\n'" + help + "' says more.\n");

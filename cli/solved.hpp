@@ -2,6 +2,7 @@
 // From a job file's name to its answer: the first half of `plan` and `look`.
 #include <expected>
 #include <string>
+#include <string_view>
 
 #include "cli/arguments.hpp"
 #include "cli/exit_code.hpp"
@@ -21,6 +22,8 @@ namespace stringcourse::cli {
 
 /// Says a file's trouble on stderr.
 [[nodiscard]] ExitCode file_trouble(const std::string& text);
+/// A file that did not exist before; says that it was written.
+[[nodiscard]] ExitCode write_new_file(const std::string& path, std::string_view text);
 /// Says on stderr what was not understood, and where the help is.
 [[nodiscard]] ExitCode usage_trouble(const std::string& text, const VerbSpec* verb);
 

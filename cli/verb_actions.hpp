@@ -8,6 +8,8 @@ namespace stringcourse::cli {
 [[nodiscard]] ExitCode plan(const Command& command);
 [[nodiscard]] ExitCode begin(const Command& command);
 [[nodiscard]] ExitCode look(const Command& command);
+[[nodiscard]] ExitCode marks(const Command& command);
+[[nodiscard]] ExitCode merge(const Command& command);
 [[nodiscard]] ExitCode schema(const Command& command);
 
 }  // namespace stringcourse::cli

@@ -29,6 +29,16 @@ constexpr OptionSpec kLookOptions[] = {
     {"--no-offers", "", "do not look for cheaper places of openings and lengths of sides"},
 };
 
+constexpr OptionSpec kMarksOptions[] = {
+    {"--side", "NAME", "one wall (default: all)"},
+    {"--course", "N", "one course (default: each wall's next)"},
+    {"--odds", "", "add the chance that the closure's joints stay lawful, with marks and without"},
+};
+
+constexpr OptionSpec kMergeOptions[] = {
+    {"--out", "FILE", "file to write instead of stdout; never one that exists"},
+};
+
 constexpr VerbSpec kVerbs[] = {
     {"plan", "JOB", 1, 1, "plan a job and write its sheets, drawings and answer into a folder",
      "JOB is a job file, or - for stdin. DIR comes to hold answer.json, job.json, the sheets as PDF and every drawing as\n"
@@ -45,6 +55,14 @@ constexpr VerbSpec kVerbs[] = {
      "JOB is a job file, or - for stdin.", kLookOptions,
      "stringcourse look kiln-house.json\n"
      "stringcourse look kiln-house.json --json | python3 -m json.tool\n"},
+    {"marks", "JOB", 1, 1, "print the marks of the courses in hand and the next joints",
+     "Past or short is read at every third unit's end and at the last of a stretch. What was read is part of the job: its\n"
+     "\"laid\" log.", kMarksOptions,
+     "stringcourse marks kiln-house.json\n"
+     "stringcourse marks kiln-house.json --side AB --course 1 --odds\n"},
+    {"merge", "JOB OTHER", 2, 2, "unite the logs of two copies of one job",
+     "Both must be of one building. Every entry of either is kept; what disagrees is kept twice and said.", kMergeOptions,
+     "stringcourse merge mine.json hers.json --out both.json\n"},
     {"schema", "[job|answer|refusals]", 0, 1, "print the JSON Schema of the job file, the answer or the refusals",
      "Without a name: the job file's.", {}, "stringcourse schema answer\n"},
     {"help", "[VERB]", 0, 1, "print this help, or a verb's", "", {}, "stringcourse help plan\n"},

@@ -149,9 +149,14 @@ std::string set_bytes(const Answer& answer, sheet::Paper paper) {
 
 std::string solved(const Answer& answer, const Request& request, std::string document) {
   Reply reply{.state = "solved", .message = {}, .sections = {}, .drawings = {}, .answer = &answer};
-  reply.sections.push_back({"answer.json", answer_text(answer, request.moving ? Placed::Omit : Placed::Write)});
+  // While a reading is tried only its course is asked about.
+  if (!request.course || !request.course->trial) reply.sections.push_back({"answer.json", answer_text(answer, request.moving ? Placed::Omit : Placed::Write)});
   if (!document.empty()) reply.sections.push_back({"job.json", std::move(document)});
   add_drawings(reply, answer, request);
+  if (request.course) {
+    std::string course = json_text([&](JsonOut& out) { write_course(out, answer, *request.course); });
+    if (course.size() > 1) reply.sections.push_back({"course.json", std::move(course)});
+  }
   if (request.solids) {
     reply.sections.push_back({"solids.json", json_text([&](JsonOut& out) { write_solids(out, answer); })});
   }
@@ -195,7 +200,7 @@ std::string Border::answer(std::string_view text) {
   wishes.offers = request->offers;
   wishes.search_budget = request->budget.value_or(wishes.search_budget);
   const bool quick = wishes.search_budget < bond::kLeastSearch && !wishes.offers;
-  wishes.save_dowels = !quick;
+  wishes.save_dowels = wishes.at_wall = !quick;
   const auto answer = quick ? quick_answer_of(source->job, wishes, before ? &*before : nullptr) : answer_of(source->job, wishes);
   if (!answer) return refused(answer.error(), source->document);
   return solved(*answer, *request, std::move(source->document));

@@ -6,7 +6,7 @@
 //   std::string block = border.answer(R"({"border": 1, "job": "{...}", "drawings": ["plan-course-1"]})");
 //
 // Sections, in this order, each if it was asked for and can be made: reply.json (names all the others), answer.json or
-// refusals.json, job.json (if begin or edits were given), NAME.svg for each drawing, solids.json, set-PAPER.pdf.
+// refusals.json, job.json (if begin or edits were given), NAME.svg for each drawing, course.json, solids.json, set-PAPER.pdf.
 #include <cstdint>
 #include <expected>
 #include <memory>

@@ -68,6 +68,24 @@ Measures measures_of(Fields& request, Troubles& troubles) {
   return measures;
 }
 
+laying::Trial trial_of(const Fields& course, JsonTree::Node node, Troubles& troubles) {
+  Fields fields(course.tree(), node, "/course/trial", troubles);
+  const laying::Trial trial{length_in(fields, "at_nm"), length_in(fields, "past_nm")};
+  fields.finish();
+  return trial;
+}
+
+CourseAsked course_of(Fields& request, Troubles& troubles) {
+  Fields fields(request.tree(), request.take("course"), "/course", troubles);
+  CourseAsked course;
+  course.side = fields.text("side", kLongestName);
+  course.course = static_cast<int>(fields.whole("course", 1, kMostIndex));
+  if (fields.has("trial")) course.trial = trial_of(fields, fields.take("trial"), troubles);
+  course.odds = fields.truth("odds");
+  fields.finish();
+  return course;
+}
+
 std::optional<sheet::Paper> paper_of(Fields& request) {
   if (!request.has("set")) return std::nullopt;
   const std::string name = request.text("set", kLongestName);
@@ -98,6 +116,7 @@ std::expected<Request, std::string> read_request(std::string_view text) {
   request.drawings = drawings_of(fields, troubles);
   request.solids = fields.truth("solids");
   if (fields.has("piece")) request.piece = fields.text("piece", kLongestName);
+  if (fields.has("course")) request.course = course_of(fields, troubles);
   request.set = paper_of(fields);
   request.offers = fields.truth("offers");
   if (fields.has("budget")) request.budget = fields.whole("budget", 0, kMostBudget);

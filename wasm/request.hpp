@@ -11,6 +11,7 @@
 #include "sheet/display.hpp"
 #include "solve/begun.hpp"
 #include "solve/edit.hpp"
+#include "solve/page_parts.hpp"
 
 namespace stringcourse::border {
 
@@ -25,6 +26,7 @@ struct Request {
   std::vector<std::string> drawings;
   bool solids = false;
   std::optional<std::string> piece;
+  std::optional<CourseAsked> course;
   std::optional<sheet::Paper> set;
   bool offers = false;
   std::optional<std::int64_t> budget;

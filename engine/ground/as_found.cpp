@@ -151,8 +151,11 @@ std::vector<bool> entries_that_count(const Job& job, const Building& building) {
   for (std::size_t k = 0; k < job.readings.size(); ++k) {
     const Reading& entry = job.readings[k];
     counts.push_back(!entry.strike && unknown_in(entry, building).empty());
-    for (std::size_t earlier = 0; entry.strike && earlier < k; ++earlier) {
-      if (job.readings[earlier].id == *entry.strike) counts[earlier] = false;
+  }
+  // A log is a set: where a strike stands in it says nothing.
+  for (const Reading& strike : job.readings) {
+    for (std::size_t k = 0; strike.strike && k < job.readings.size(); ++k) {
+      if (job.readings[k].id == *strike.strike) counts[k] = false;
     }
   }
   return counts;

@@ -179,6 +179,12 @@ std::vector<NamedThing> readings_of(const Job& job) {
   return things;
 }
 
+std::vector<NamedThing> laid_of(const Job& job) {
+  std::vector<NamedThing> things;
+  for (std::size_t k = 0; k < job.laid.size(); ++k) things.push_back({job.laid[k].id, place_of("/laid", k, "/id"), "an entry"});
+  return things;
+}
+
 std::vector<NamedThing> own_series_of(const Units& units) {
   std::vector<NamedThing> things;
   for (std::size_t k = 0; k < units.own_series.size(); ++k) {
@@ -232,11 +238,33 @@ Misfits misfits_of(const SettingOut& setting_out, Tape tape) {
   return misfits;
 }
 
+Misfits misfits_of(const Laying& laying, Tape tape) {
+  if (!laying.joint_least || !laying.joint_most || *laying.joint_least <= *laying.joint_most) return {};
+  return {misfit(code::kOutOfRange, "/joint_least",
+                 "The narrowest joint, " + exact_text(*laying.joint_least, tape) + ", is wider than the widest, " + exact_text(*laying.joint_most, tape) + ".",
+                 "Exchange the two.")};
+}
+
+Misfits misfits_of(const UnitSample& sample, Tape) {
+  if (sample.together.has_value() != sample.row.has_value()) {
+    return {misfit(code::kBelongsTogether, sample.row ? "/together" : "/row", "A row needs its length and how many units lie in it.", "Give both \"together\" and \"row\".")};
+  }
+  if (sample.row || !sample.singles.empty()) return {};
+  return {misfit(code::kBelongsTogether, "/singles", "No unit was measured.", "Give a row (\"together\" and \"row\") or \"singles\".")};
+}
+
+Misfits misfits_of(const FoundPlace& found, Tape) {
+  const bool jamb = found.what != FoundWhat::WallEnd;
+  if (jamb == found.opening.has_value()) return {};
+  return {misfit(code::kBelongsTogether, "/opening", jamb ? "A jamb needs the name of its opening." : "A wall's end has no opening.",
+                 jamb ? "Name the opening." : "Leave the opening out.")};
+}
+
 std::vector<Refusal> shared_names(const Job& job) {
   const std::vector<NamedThing> own_series = own_series_of(job.units);
   return joined({shared_among(own_series), shared_with_catalogue(own_series), shared_among(corners_left(job.outline)),
                  shared_among(corners_reached(job.outline)), shared_among(walls_of(job)),
-                 shared_among(openings_of(job)), shared_among(readings_of(job))});
+                 shared_among(openings_of(job)), shared_among(readings_of(job)), shared_among(laid_of(job))});
 }
 
 std::string side_name(const Side& side) { return side.name.empty() ? side.from + side.to : side.name; }

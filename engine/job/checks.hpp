@@ -23,6 +23,13 @@ using Misfits = std::vector<Refusal>;
 /// Forces and the line's weight can be read; no kerf lies beyond a board's outer end.
 [[nodiscard]] Misfits misfits_of(const SettingOut& setting_out, Tape tape);
 
+/// Narrowest joint no wider than the widest.
+[[nodiscard]] Misfits misfits_of(const Laying& laying, Tape tape);
+/// A row with its number, or single units.
+[[nodiscard]] Misfits misfits_of(const UnitSample& sample, Tape tape);
+/// A jamb with its opening; a wall's end without.
+[[nodiscard]] Misfits misfits_of(const FoundPlace& found, Tape tape);
+
 /// Parts without any such rule.
 template <class Part>
 [[nodiscard]] Misfits misfits_of(const Part&, Tape) { return {}; }

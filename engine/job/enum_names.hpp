@@ -36,6 +36,12 @@ inline constexpr std::array<std::string_view, 2> kEnumNames<TapeMake>{"steel", "
 template <>
 inline constexpr std::array<std::string_view, 3> kEnumNames<Surface>{"bearing", "floor", "other"};
 template <>
+inline constexpr std::array<std::string_view, 2> kEnumNames<WallRuleSet>{"us", "uk"};
+template <>
+inline constexpr std::array<std::string_view, 5> kEnumNames<CheckKind>{"plumb", "level", "line", "bed-joint", "head-joint"};
+template <>
+inline constexpr std::array<std::string_view, 3> kEnumNames<FoundWhat>{"near-jamb", "far-jamb", "wall-end"};
+template <>
 inline constexpr std::array<std::string_view, 2> kEnumNames<Grout>{"fine", "coarse"};
 
 template <class Enum>

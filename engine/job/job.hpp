@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "catalogue/series.hpp"
+#include "job/laid.hpp"
 #include "job/readings.hpp"
 #include "job/setting_out.hpp"
 #include "measure/length.hpp"
@@ -210,6 +211,8 @@ struct Job {
   std::optional<SettingOut> setting_out;
   std::optional<Ground> ground;
   std::vector<Reading> readings;  // in the order in which they were taken; only ever added to
+  std::optional<Laying> laying;
+  std::vector<LaidEntry> laid;    // the laid log; only ever added to
   friend bool operator==(const Job&, const Job&) = default;
 };
 

@@ -27,10 +27,12 @@ inline constexpr std::string_view kNameTwice = "name-twice";        // two thing
 inline constexpr std::string_view kSeriesUneven = "series-uneven";  // an own series whose sizes do not fit together
 inline constexpr std::string_view kCellOutside = "cell-outside";    // a cell that is not inside its unit, or not rising
 
+inline constexpr std::string_view kBelongsTogether = "belongs-together";  // one of two things that make no sense alone
+
 /// All of them, for tests and documents.
 inline constexpr std::string_view kAllReaderCodes[] = {
     kTooLarge,  kNotUtf8,     kNotJson,    kTooDeep,   kNewerVersion,     kUnknownField, kDuplicateField,
     kMissingField, kWrongType, kNotALength, kNotAForce, kUnknownName, kOutOfRange,    kTooLong,      kEmptyText,
-    kControlCharacter, kTooMany, kListOrder, kChooseOne, kNameTwice,      kSeriesUneven, kCellOutside};
+    kControlCharacter, kTooMany, kListOrder, kChooseOne, kNameTwice,      kSeriesUneven, kCellOutside, kBelongsTogether};
 
 }  // namespace stringcourse::code

@@ -6,6 +6,7 @@
 
 #include "job/field_table.hpp"
 #include "job/job.hpp"
+#include "job/tables_laid.hpp"
 #include "job/tables_readings.hpp"
 #include "job/tables_units.hpp"
 
@@ -236,6 +237,10 @@ struct Table<Job> {
       field("readings", &Job::readings, Need::Optional,
             "What was measured on site, in order. Entries are never changed or taken out: a wrong one is struck by a later one.",
             {.most_entries = 100'000}),
+      field("laying", &Job::laying, Need::Optional, "How the wall is laid and judged."),
+      field("laid", &Job::laid, Need::Optional,
+            "What happened at the wall: entries are never changed or taken out, a wrong one is struck by another one.",
+            {.most_entries = 100'000}),
   };
 };
 
@@ -243,6 +248,7 @@ struct Table<Job> {
 using JobStructs = std::tuple<Job, Units, OwnSeries, CellSpan, Outline, Side, InteriorWall, Place, Heights, Opening,
                               MasonrySize, DoorSize, OverheadSize, WindowSize, Lintel, ControlJoints,
                               PlacedControlJoint, Steel, Bars, DimensionedBar, SettingOut, Ground, Reading, TapeReading,
-                              RodReading, TwoPegReading, DowelReading, EdgeReading>;
+                              RodReading, TwoPegReading, DowelReading, EdgeReading, Laying, LaidEntry, MarkReading, UnitSample,
+                              CourseLaid, GaugeReading, UnitSetting, GapReading, WallCheck, FoundPlace>;
 
 }  // namespace stringcourse

@@ -59,10 +59,21 @@ class JobWriter {
 
 }  // namespace
 
-std::string write_job(const Job& job) {
-  JobWriter writer(job.tape);
-  writer.write(job);
+namespace {
+
+template <class Part>
+std::string written(const Part& part, Tape tape) {
+  JobWriter writer(tape);
+  writer.write(part);
   return std::move(writer).finish();
 }
+
+}  // namespace
+
+std::string write_job(const Job& job) { return written(job, job.tape); }
+
+std::string write_entry(const Reading& entry, Tape tape) { return written(entry, tape); }
+
+std::string write_entry(const LaidEntry& entry, Tape tape) { return written(entry, tape); }
 
 }  // namespace stringcourse

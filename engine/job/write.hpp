@@ -12,6 +12,10 @@ namespace stringcourse {
 /// read_job of it gives an equal job, whatever is in the texts, provided they are UTF-8 and keep read_job's limits.
 [[nodiscard]] std::string write_job(const Job& job);
 
+/// One entry of a log, alone: equal entries give equal texts and different ones different texts.
+[[nodiscard]] std::string write_entry(const Reading& entry, Tape tape);
+[[nodiscard]] std::string write_entry(const LaidEntry& entry, Tape tape);
+
 /// JSON Schema 2020-12 of a job document, made from the same field tables as reader and writer.
 /// docs/schema/job.schema.json is its output.
 [[nodiscard]] std::string job_schema();

@@ -12,6 +12,14 @@ std::optional<Length> joint_beside(const Gap& gap, Length piece) {
   return joint;
 }
 
+/// As equal as the tape's steps let them be; the longer first.
+std::optional<Closure> two_cuts(const Gap& gap) {
+  const Length both = rounded_to(gap.measured - 3 * gap.joint, gap.step);
+  const Length shorter = gap.step * both.half_down().whole_multiples(gap.step), longer = both - shorter;
+  if (shorter < gap.least_piece) return std::nullopt;
+  return Closure{Closure::Piece::TwoCuts, longer, Length::nanometres((gap.measured - both).in_nanometres() / 3), false, shorter};
+}
+
 }  // namespace
 
 std::optional<Closure> closure_of(const Gap& gap) {
@@ -26,7 +34,8 @@ std::optional<Closure> closure_of(const Gap& gap) {
   const Length cut = rounded_to(gap.measured - 2 * gap.joint, gap.step);
   if (cut > gap.unit) {
     const Length first = rounded_to(gap.measured - gap.unit - 3 * gap.joint, gap.step);
-    if (first < gap.least_piece || first > gap.unit) return std::nullopt;
+    if (first < gap.least_piece) return two_cuts(gap);
+    if (first > gap.unit) return std::nullopt;
     const Length joint = Length::nanometres((gap.measured - gap.unit - first).in_nanometres() / 3);
     return Closure{Closure::Piece::Whole, gap.unit, joint, true, first};
   }

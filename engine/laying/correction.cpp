@@ -12,20 +12,31 @@ std::int64_t steps_up(Length length, Length step) { return -(-length).whole_mult
 struct Search {
   const Wanted& wanted;
   const JointRules& rules;
-  std::int64_t past = 0;  // rounded to steps
-  Length left;
+
+  /// What the joints up to this mark have to take.
+  Length to_take(std::size_t bay) const { return wanted.past + (bay < wanted.ahead.size() ? wanted.ahead[bay] : Length()); }
+  std::vector<std::int64_t> all_past() const {
+    std::vector<std::int64_t> all{0};
+    for (std::size_t bay = 0; bay < wanted.bays.size(); ++bay) all.push_back(past(bay));
+    return all;
+  }
+  std::int64_t past(std::size_t bay) const { return rounded_to(to_take(bay), rules.step).whole_multiples(rules.step); }
+  Length left(std::size_t bay) const { return to_take(bay) - rounded_to(to_take(bay), rules.step); }
 
   Steps steps(bool tolerance) const {
     const Length least = tolerance ? rules.least : rules.working_least, most = tolerance ? rules.most : rules.working_most;
     return {steps_down(rules.joint + rules.step.half_down(), rules.step), steps_up(least, rules.step), steps_down(most, rules.step)};
   }
-  /// Without those in `lost`. Rounding's rest counts against a bar.
-  std::vector<Window> windows(const std::vector<int>& lost) const {
+  /// Without those in `lost`, for joints that end at this mark. Rounding's rest counts against a bar.
+  std::vector<Window> windows(const std::vector<int>& lost, std::size_t bay) const {
     std::vector<Window> all;
+    const Length by_mark = to_take(bay) - wanted.past;
     for (std::size_t k = 0; k < wanted.bars.size(); ++k) {
       if (std::ranges::contains(lost, static_cast<int>(k))) continue;
       const BarAhead& bar = wanted.bars[k];
-      all.push_back({bar.joints, steps_up(-bar.short_most - left, rules.step), steps_down(bar.past_most - left, rules.step)});
+      // What is counted at the mark already has not come about yet at the bar.
+      const Length shift = by_mark - bar.ahead - left(bay);
+      all.push_back({bar.joints, steps_up(shift - bar.short_most, rules.step), steps_down(shift + bar.past_most, rules.step)});
     }
     return all;
   }
@@ -40,16 +51,17 @@ void put(Correction& correction, const std::vector<std::int64_t>& widths, const 
 }
 
 /// Over as few bays as can take it; true where any can.
-bool over_bays(Correction& correction, const Search& search, std::int64_t past, bool tolerance, int extra, const std::vector<int>& lost) {
+bool over_bays(Correction& correction, const Search& search, std::int64_t cut, bool tolerance, int extra, const std::vector<int>& lost) {
   int count = extra;
   for (std::size_t bay = 0; bay < search.wanted.bays.size(); ++bay) {
     count += search.wanted.bays[bay];
-    std::vector<Window> windows = search.windows(lost);
+    std::vector<Window> windows = search.windows(lost, bay);
     for (Window& window : windows) window.joints += extra;
     // A bar beyond these bays stands as planned again.
-    const auto widths = even_joints(count, past, search.steps(tolerance), windows);
+    const auto widths = even_joints(count, search.past(bay) - cut, search.steps(tolerance), windows);
     if (!widths) continue;
     correction.bays = static_cast<int>(bay) + 1;
+    correction.left = search.left(bay);
     put(correction, *widths, search, tolerance);
     return true;
   }
@@ -57,15 +69,16 @@ bool over_bays(Correction& correction, const Search& search, std::int64_t past, 
 }
 
 bool by_joints(Correction& correction, const Search& search, const std::vector<int>& lost) {
-  if (over_bays(correction, search, search.past, false, 0, lost)) return true;
-  return search.wanted.beyond_working && over_bays(correction, search, search.past, true, 0, lost);
+  if (over_bays(correction, search, 0, false, 0, lost)) return true;
+  return search.wanted.beyond_working && over_bays(correction, search, 0, true, 0, lost);
 }
 
 /// The next unit shorter by the least that leaves the rest to the joints.
 bool by_cut(Correction& correction, const Search& search, const std::vector<int>& lost) {
   const std::int64_t unit = steps_down(search.wanted.unit, search.rules.step);
-  for (std::int64_t cut = 1; cut < unit / 2 && cut <= search.past; ++cut) {
-    if (!over_bays(correction, search, search.past - cut, false, 0, lost)) continue;
+  const std::int64_t most = std::min(unit / 2 - 1, std::ranges::max(search.all_past()));
+  for (std::int64_t cut = 1; cut <= most; ++cut) {
+    if (!over_bays(correction, search, cut, false, 0, lost)) continue;
     correction.cut = search.rules.step * cut;
     return true;
   }
@@ -75,7 +88,7 @@ bool by_cut(Correction& correction, const Search& search, const std::vector<int>
 /// Units come up, the fewest first: their joints help to take what is past or short.
 bool by_laying_again(Correction& correction, const Search& search, const std::vector<int>& lost) {
   for (int again = 1; again <= search.wanted.laid; ++again) {
-    if (!over_bays(correction, search, search.past, false, again, lost)) continue;
+    if (!over_bays(correction, search, 0, false, again, lost)) continue;
     correction.again = again;
     return true;
   }
@@ -84,9 +97,10 @@ bool by_laying_again(Correction& correction, const Search& search, const std::ve
 
 Correction with_lost(const Search& search, const std::vector<int>& lost) {
   Correction correction;
-  correction.left = search.left, correction.bars_lost = lost;
+  correction.bars_lost = lost;
+  if (search.wanted.bays.empty()) return correction;
   if (by_joints(correction, search, lost)) correction.what = Correction::What::Joints;
-  else if (search.past > 0 && by_cut(correction, search, lost)) correction.what = Correction::What::SawCut;
+  else if (by_cut(correction, search, lost)) correction.what = Correction::What::SawCut;
   else if (by_laying_again(correction, search, lost)) correction.what = Correction::What::LayAgain;
   return correction;
 }
@@ -101,8 +115,7 @@ JointRules joint_rules(Tape tape, Length joint) {
 }
 
 Correction corrected(const Wanted& wanted, const JointRules& rules) {
-  const Length near = rounded_to(wanted.past, rules.step);
-  const Search search{wanted, rules, near.whole_multiples(rules.step), wanted.past - near};
+  const Search search{wanted, rules};
   std::vector<int> lost;
   for (;;) {
     const Correction correction = with_lost(search, lost);

@@ -18,11 +18,12 @@ struct JointRules {
 };
 [[nodiscard]] JointRules joint_rules(Tape tape, Length joint);
 
-/// A bar in a unit still to be laid: the unit after the first `joints` joints may lie so far past or short of its plan
-/// before the bar loses its clearance.
+/// A unit still to be laid, the one after the first `joints` joints, may lie so far past or short of its plan before the
+/// bar in it loses its clearance (or its joint comes too near to one of the course below).
 struct BarAhead {
   int joints = 0;
   Length past_most, short_most;
+  Length ahead = Length();  // what planned joints and the units as they are add by there: above zero, past
 };
 
 struct Wanted {
@@ -32,6 +33,7 @@ struct Wanted {
   bool beyond_working = false;  // asked for: the tolerance instead of the working range
   Length unit;                  // length of a whole unit, for what is to be cut
   int laid = 0;                 // units laid since the last jamb or corner: no more can be laid again
+  std::vector<Length> ahead = {};  // by bays: what planned joints and the units as they are add by that mark; empty: nothing
 };
 
 struct Correction {

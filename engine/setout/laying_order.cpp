@@ -1,6 +1,7 @@
 #include "setout/laying_order.hpp"
 
 #include <algorithm>
+#include <iterator>
 #include <optional>
 #include <tuple>
 
@@ -132,12 +133,16 @@ std::vector<Lead> leads(const Building& building, const Layout& layout) {
 std::vector<Closure> closures(const Building& building, const Layout& layout, int course) {
   std::vector<Closure> all;
   for (std::size_t wall = 0; wall < building.walls.size(); ++wall) {
-    const auto bars = bars_on_wall(building, layout, static_cast<int>(wall));
-    for (const Run& run : runs_in(layout, static_cast<int>(wall), course)) {
-      const auto piece = closing_piece(layout, run, bars);
-      if (!piece) continue;
-      all.push_back({static_cast<std::int32_t>(&run - layout.runs.data()), *piece});
-    }
+    std::ranges::copy(closures_on(building, layout, static_cast<int>(wall), course), std::back_inserter(all));
+  }
+  return all;
+}
+
+std::vector<Closure> closures_on(const Building& building, const Layout& layout, int wall, int course) {
+  std::vector<Closure> all;
+  const auto bars = bars_on_wall(building, layout, wall);
+  for (const Run& run : runs_in(layout, wall, course)) {
+    if (const auto piece = closing_piece(layout, run, bars)) all.push_back({static_cast<std::int32_t>(&run - layout.runs.data()), *piece});
   }
   return all;
 }

@@ -40,5 +40,7 @@ struct Closure {
 /// ends; away from bars, cuts and corners where it can be, and as near the middle. A stretch whose pieces all show a
 /// face has none.
 [[nodiscard]] std::vector<Closure> closures(const Building& building, const Layout& layout, int course);
+/// Those of one wall alone.
+[[nodiscard]] std::vector<Closure> closures_on(const Building& building, const Layout& layout, int wall, int course);
 
 }  // namespace stringcourse::setout

@@ -10,11 +10,12 @@
 #include "sheet/strip.hpp"
 #include "sheet/summary.hpp"
 #include "sheet/template.hpp"
+#include "sheet/wall_card.hpp"
 
 namespace stringcourse::sheet {
 namespace {
 
-enum class Sort { Summary, Sides, Notes, SettingOut, Dowels, FormBoard, Template, FoundPlan, Found, BedProfile, CoursePlan, Strip, Elevation, Openings, Saw, GaugeRod, Leads };
+enum class Sort { Summary, Sides, Notes, SettingOut, Dowels, FormBoard, Template, FoundPlan, Found, BedProfile, CoursePlan, Strip, Elevation, Openings, Saw, GaugeRod, Leads, Marks, Laid };
 
 // One sheet before it is drawn: light enough to list a school's hundreds.
 struct Entry {
@@ -28,7 +29,7 @@ struct Entry {
 
 // The lists are laid out once; their sheets show parts of them.
 struct Lists {
-  Table sides, notes, setting_out, dowels, found, openings, saw, rod, leads;
+  Table sides, notes, setting_out, dowels, found, openings, saw, rod, leads, marks, laid;
   std::string saw_note;
   const Table* of(Sort sort) const {
     switch (sort) {
@@ -41,6 +42,8 @@ struct Lists {
       case Sort::Saw: return &saw;
       case Sort::GaugeRod: return &rod;
       case Sort::Leads: return &leads;
+      case Sort::Marks: return &marks;
+      case Sort::Laid: return &laid;
       case Sort::Summary:
       case Sort::FormBoard:
       case Sort::Template:
@@ -70,10 +73,23 @@ std::string name_part(const std::string& text) {
   return part.empty() ? "side" : part;
 }
 
+// The heading behind `end` whose rows would be torn apart there, if they fit a sheet of their own; else `end`.
+std::size_t before_torn_group(const Table& table, std::size_t first, std::size_t end, std::size_t fit) {
+  std::size_t heading = end;
+  while (heading > first && !table.lines[heading].heading) --heading;
+  std::size_t next = end;
+  while (next < table.lines.size() && !table.lines[next].heading) ++next;
+  return heading > first && next - heading <= fit ? heading : end;
+}
+
 // Where a sheet of a table ends: rows stay whole unless one is longer than a sheet.
 std::size_t end_of_sheet(const Table& table, std::size_t first, std::size_t fit) {
   const std::size_t most = std::min(table.lines.size(), first + fit);
   if (most == table.lines.size()) return most;
+  if (table.whole_groups) {
+    const std::size_t end = before_torn_group(table, first, most, fit);
+    if (end != most) return end;
+  }
   for (std::size_t end = most; end > first; --end) {
     if (table.lines[end].starts_row && !table.lines[end - 1].heading) return end;
   }
@@ -83,7 +99,7 @@ std::size_t end_of_sheet(const Table& table, std::size_t first, std::size_t fit)
 void list_table(std::vector<Entry>& entries, const Context& context, const Table& table, Sort sort,
                 const std::string& name) {
   if (table.lines.empty()) return;
-  const Micrometres foot = sort == Sort::Notes || sort == Sort::Sides || sort == Sort::Found ? 0 : kTableFoot;
+  const Micrometres foot = sort == Sort::Notes || sort == Sort::Sides || sort == Sort::Found || sort == Sort::Laid ? 0 : kTableFoot;
   const std::size_t fit = std::max<std::size_t>(1, lines_that_fit(table, context.page.drawing.height() - kTableHead - foot));
   std::vector<std::size_t> ends;
   while (ends.empty() || ends.back() < table.lines.size()) ends.push_back(end_of_sheet(table, ends.empty() ? 0 : ends.back(), fit));
@@ -170,7 +186,7 @@ void number_names(std::vector<Entry>& entries) {
 
 Lists lists_of(const Context& context) {
   return {side_sizes_table(context, context.page.drawing.width(), kText), notes_table(context), setting_out_table(context), dowel_table(context), found_table(context), opening_schedule(context), saw_table(context), gauge_rod_table(context),
-          lead_table(context), saw_note(context)};
+          lead_table(context), marks_table(context), laid_table(context), saw_note(context)};
 }
 
 constexpr Micrometres kBetweenTables = 9'000;
@@ -197,6 +213,8 @@ std::vector<Entry> list_sheets(const Context& context, const Lists& lists) {
   list_table(entries, context, lists.saw, Sort::Saw, "saw-list");
   list_table(entries, context, lists.rod, Sort::GaugeRod, "gauge-rod");
   if (!leads_fit_under_rod(context, lists)) list_table(entries, context, lists.leads, Sort::Leads, "leads");
+  list_table(entries, context, lists.marks, Sort::Marks, "marks");
+  list_table(entries, context, lists.laid, Sort::Laid, "laid-log");
   number_names(entries);
   return entries;
 }
@@ -225,6 +243,7 @@ std::string note_of(const Context& context, const Lists& lists, Sort sort) {
   if (sort == Sort::SettingOut) return std::string(context.words.card_note);
   if (sort == Sort::Dowels) return std::string(context.words.dowel_note);
   if (sort == Sort::GaugeRod) return std::string(context.words.rod_note);
+  if (sort == Sort::Marks) return std::string(context.words.marks_note);
   if (sort == Sort::Leads) return std::string(context.words.lead_note);
   if (sort == Sort::Openings) return std::string(context.words.schedule_note);
   return {};
@@ -249,7 +268,9 @@ Group draw_entry(const Context& context, const Lists& lists, const Entry& entry)
     case Sort::Openings:
     case Sort::Saw:
     case Sort::GaugeRod:
-    case Sort::Leads: break;
+    case Sort::Leads:
+    case Sort::Marks:
+    case Sort::Laid: break;
   }
   const bool with_leads = entry.sort == Sort::GaugeRod && leads_fit_under_rod(context, lists) && !lists.leads.lines.empty();
   std::string note = note_of(context, lists, entry.sort);
@@ -267,6 +288,8 @@ std::string caution_of(const Words& words, Sort sort) {
     case Sort::Saw: return chosen("saw-dust", words.caution_saw);
     case Sort::Elevation: return chosen("brace-over-8-ft", words.caution_general);
     case Sort::BedProfile:
+    case Sort::Marks:
+    case Sort::Laid:
     case Sort::Strip:
     case Sort::CoursePlan: return chosen("wet-cement", words.caution_general);
     case Sort::Openings: return chosen("shores", words.caution_lintel);

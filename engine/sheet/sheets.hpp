@@ -9,6 +9,7 @@
 #include "bond/layout.hpp"
 #include "ground/as_found.hpp"
 #include "ground/slab_fit.hpp"
+#include "laying/as_laid.hpp"
 #include "setout/boards.hpp"
 #include "setout/rod_heights.hpp"
 #include "sheet/display.hpp"
@@ -33,6 +34,8 @@ struct SheetWords {
   const steel::DowelSearch* dowel_search = nullptr;               // layouts that save dowels
   const std::vector<steel::FaceLine>* face_lines = nullptr;
   const ground::SlabFit* fit = nullptr;                          // none: no edge was read
+  const laying::AsLaid* laid = nullptr;    // none: no marks for the wall
+  const std::vector<LaidEntry>* log = nullptr;
   const ground::AsFound* found = nullptr;  // what readings say; none: no sheets of it
 };
 

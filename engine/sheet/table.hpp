@@ -27,6 +27,7 @@ struct Table {
   Micrometres width = 0;
   Micrometres height_of_text = kText;
   std::vector<TableLine> lines;
+  bool whole_groups = false;  // a heading and its rows stay on one sheet where they fit one
   bool pencil_boxes = false;  // a box at the start of each row; its first column is left empty
 
   Micrometres pitch() const { return line_pitch(height_of_text); }

@@ -17,6 +17,7 @@ bool write_answer(const Answer& answer, const ByteSink& sink, Placed placed) {
     answer_parts::write_building(out, answer.building, answer.layout);
     answer_parts::write_verdict(out, answer);
     if (!answer.job.readings.empty()) answer_parts::write_ground(out, answer);
+    if (answer.laid) answer_parts::write_laying(out, answer);
     answer_parts::write_dowels(out, answer, placed);
     answer_parts::write_lists(out, answer.building, answer.layout);
     answer_parts::write_layout(out, answer.building, answer.layout, placed);

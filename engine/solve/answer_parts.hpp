@@ -24,6 +24,8 @@ void write_layout(JsonOut& out, const Building& building, const Layout& layout, 
 void write_lists(JsonOut& out, const Building& building, const Layout& layout);
 /// ground: what the readings say. Left out where nothing was read.
 void write_ground(JsonOut& out, const Answer& answer);
+/// laying: what the laid log says. Only where answer.laid is.
+void write_laying(JsonOut& out, const Answer& answer);
 /// The dowels to be set.
 void write_dowels(JsonOut& out, const Answer& answer, Placed placed);
 /// findings, offers, free_places, cost, proof, stopped.

@@ -113,6 +113,12 @@ void look_at_dowels(Answer& answer, const Wishes& wishes) {
   }
 }
 
+/// What the laid log comes to.
+void look_at_wall(Answer& answer) {
+  answer.laid = laying::as_laid(answer.job, answer.building, answer.layout);
+  std::ranges::copy(answer.laid->findings, std::back_inserter(answer.findings));
+}
+
 }  // namespace
 
 std::expected<Answer, Refusals> solve(const Job& job, const Wishes& wishes) {
@@ -135,6 +141,7 @@ std::expected<Answer, Refusals> solve(const Job& job, const Wishes& wishes, bond
   answer.rod_readings = setout::rod_readings(job, answer.building);
   look_at_dowels(answer, wishes);
   look_at_slab(answer);
+  if (wishes.at_wall) look_at_wall(answer);
   sort_stably(answer.findings, [](const Finding& a, const Finding& b) {
     return a.hold_point != b.hold_point ? a.hold_point < b.hold_point : a.place < b.place;
   });

@@ -3,12 +3,14 @@
 #include <cstdint>
 #include <expected>
 #include <functional>
+#include <optional>
 #include <string>
 #include <vector>
 
 #include "bond/layout.hpp"
 #include "ground/as_found.hpp"
 #include "job/job.hpp"
+#include "laying/as_laid.hpp"
 #include "job/trouble.hpp"
 #include "setout/boards.hpp"
 #include "setout/rod_heights.hpp"
@@ -50,6 +52,7 @@ struct Answer {
   std::vector<steel::FoundDowel> found_dowels;
   steel::DowelSearch dowel_search;  // layouts that save dowels; only where wished for
   steel::SlabRoom slab;
+  std::optional<laying::AsLaid> laid;  // marks at the wall and what the laid log says; none while something is dragged
   std::vector<Finding> findings;   // sorted by hold point, then place
   std::vector<Offer> offers;       // sorted by what they save
   std::vector<FreePlaces> free_places;
@@ -58,6 +61,7 @@ struct Answer {
 struct Wishes {
   bool offers = false;
   bool save_dowels = true;       // look for layouts in which more of the dowels found stand
+  bool at_wall = true;           // read the laid log
   std::int64_t search_budget = 400'000;        // expansions for each panel before a proven gap is accepted
   const Layout* like = nullptr;  // corners and junctions as in this layout, where that lays: see bond::lay_out_like
   std::function<bool(double share)> progress = {};  // called now and then; false cancels the offers; may be empty

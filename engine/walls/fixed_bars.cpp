@@ -167,12 +167,12 @@ void add_dimensioned(Draft& draft, BarSet& bars, std::size_t index) {
   if (check_dimensioned(draft, bar, asked.place.at.length)) add_bar(draft, bars, bar);
 }
 
-/// The dowel of this id in the log, unless a later entry strikes it.
+/// The dowel of this id in the log, unless an entry strikes it.
 const DowelReading* dowel_read(const Job& job, std::string_view id) {
   const DowelReading* found = nullptr;
   for (const Reading& entry : job.readings) {
+    if (entry.strike && *entry.strike == id) return nullptr;
     if (entry.dowel && entry.id == id) found = &*entry.dowel;
-    if (entry.strike && *entry.strike == id) found = nullptr;
   }
   return found;
 }

@@ -41,6 +41,8 @@ class JobMaker {
     });
     job.ground = perhaps<Ground>([&] { return ground(); });
     job.readings = some<Reading>([&] { return reading(); });
+    job.laying = perhaps<Laying>([&] { return laying(); });
+    job.laid = some<LaidEntry>([&] { return laid(); });
     return job;
   }
 
@@ -208,7 +210,7 @@ class JobMaker {
     const auto any = [&] { return dice_.heads() ? length() : -length(); };
     const auto from = perhaps<std::string>([&] { return name(); });
     Reading reading{.id = name(), .when = label(), .by = label()};
-    switch (dice_.below(5)) {
+    switch (dice_.below(6)) {
       case 0: reading.tape = TapeReading{name(), name(), length()}; break;
       case 1: reading.rod = RodReading{name(), name(), any(), from, from, perhaps_length(), perhaps<Surface>([&] { return pick<Surface>(3); }), perhaps_length()}; break;
       case 2: reading.dowel = DowelReading{name(), from, length(), any()}; break;
@@ -218,6 +220,31 @@ class JobMaker {
     }
     reading.note = lines();
     return reading;
+  }
+
+  Laying laying() {
+    return {perhaps<WallRuleSet>([&] { return pick<WallRuleSet>(2); }), std::nullopt, perhaps_length(), perhaps<bool>([&] { return dice_.heads(); }),
+            perhaps_length(), perhaps_length(), perhaps_length()};
+  }
+
+  LaidEntry laid() {
+    const auto any = [&] { return dice_.heads() ? length() : -length(); };
+    const int number = 1 + static_cast<int>(dice_.below(12));
+    LaidEntry entry{.id = name(), .when = label(), .by = label()};
+    switch (dice_.below(9)) {
+      case 0: entry.mark = MarkReading{name(), number, length(), any(), std::nullopt}; break;
+      case 1: entry.units = UnitSample{number, length(), {length()}}; break;
+      case 2: entry.laid = CourseLaid{name(), number}; break;
+      case 3: entry.gauge = GaugeReading{name(), number, any()}; break;
+      case 4: entry.set = UnitSetting{name(), number, any(), any(), any(), any(), length(), perhaps_length()}; break;
+      case 5: entry.gap = GapReading{name(), number, length(), length()}; break;
+      case 6: entry.check = WallCheck{name(), number, pick<CheckKind>(5), perhaps_length(), any(), perhaps_length()}; break;
+      case 7: entry.found = FoundPlace{name(), FoundWhat::NearJamb, name(), length()}; break;
+      default: entry.strike = name();
+    }
+    if (dice_.heads()) entry.photos = {name(), name()};
+    entry.note = lines();
+    return entry;
   }
 
   Dice dice_;
@@ -268,6 +295,17 @@ Job full_job() {
                   {.id = "3", .dowel = DowelReading{"front", "A", 4 * inch, 4 * inch}},
                   {.id = "4", .edge = EdgeReading{"front", "A", 4 * inch, -inch}},
                   {.id = "5", .strike = "1"}};
+  job.laying = {WallRuleSet::Uk, Length::sixteenths(5), Length::sixteenths(9), true, Length::sixteenths(1), Length::sixteenths(1), Length::sixteenths(1)};
+  job.laid = {{.id = "1", .when = "2026-05-09 14:20", .by = "K. O.", .mark = MarkReading{"front", 1, 47 * inch, -inch, std::nullopt}, .photos = {"a.jpg"}, .note = "windy"},
+              {.id = "2", .mark = MarkReading{"front", 1, 47 * inch, std::nullopt, 48 * inch}},
+              {.id = "3", .units = UnitSample{10, 156 * inch, {15 * inch}}},
+              {.id = "4", .laid = CourseLaid{"front", 1}},
+              {.id = "5", .gauge = GaugeReading{"front", 2, inch}},
+              {.id = "6", .set = UnitSetting{"front", 1, inch, -inch, inch, inch, inch, inch}},
+              {.id = "7", .gap = GapReading{"front", 1, 47 * inch, 16 * inch}},
+              {.id = "8", .check = WallCheck{"front", 1, CheckKind::BedJoint, 96 * inch, inch, inch}},
+              {.id = "9", .found = FoundPlace{"front", FoundWhat::FarJamb, "D1", 90 * inch}},
+              {.id = "10", .strike = "2"}};
   return job;
 }
 

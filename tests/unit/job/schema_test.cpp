@@ -195,7 +195,7 @@ TEST(Schema, WhatItForbidsTheReaderRefuses) {
 /// Refusals that a schema of this kind cannot know of: what a text means, and what two values say together.
 bool is_beyond_a_schema(std::string_view code) {
   return code == "not-a-length" || code == "not-a-force" || code == "out-of-range" || code == "list-order" || code == "name-twice" ||
-         code == "series-uneven" || code == "cell-outside";
+         code == "series-uneven" || code == "cell-outside" || code == "belongs-together";
 }
 
 TEST(Schema, WhatItAllowsTheReaderRefusesOnlyForItsMeaning) {

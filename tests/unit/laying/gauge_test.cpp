@@ -95,7 +95,13 @@ TEST(Closure, OfMoreThanAUnitTheCutIsNextToLastAndAWholeUnitCloses) {
   EXPECT_EQ(found->length, kSixteenth * 250);
   EXPECT_EQ(found->cut_length, kSixteenth * 132);  // 400 less 250 less three joints
   EXPECT_EQ(found->cut_length + found->length + 3 * found->joint, kSixteenth * 400);
-  EXPECT_FALSE(closure_of(gap(300)));  // 32/16 would be left: too short to stand
+  // 32/16 would be left: too short to stand. Two cuts of half of 300 less three joints stand.
+  const auto two = closure_of(gap(300));
+  ASSERT_TRUE(two);
+  EXPECT_EQ(two->piece, Closure::Piece::TwoCuts);
+  EXPECT_EQ(two->length, kSixteenth * 141);
+  EXPECT_EQ(two->cut_length, kSixteenth * 141);
+  EXPECT_EQ(two->length + two->cut_length + 3 * two->joint, kSixteenth * 300);
 }
 
 }  // namespace

@@ -1,0 +1,323 @@
+#include "laying/course_as_laid.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <span>
+
+#include "job/words.hpp"
+#include "measure/metres.hpp"
+#include "setout/laying_order.hpp"
+#include "setout/places.hpp"
+
+namespace stringcourse::laying {
+namespace {
+
+using setout::MarkKind;
+
+/// One run while its course is replayed, mark by mark.
+class Replay {
+ public:
+  Replay(const Building& building, const Layout& layout, const HowLaid& how, const Run& run, CourseAsLaid& course, RunAsLaid& state)
+      : building_(building), layout_(layout), how_(how), run_(run), pieces_(setout::pieces_of(layout, run)), course_(course), state_(state) {
+    state_.bias = unknown_bias();
+    if (how.batch) state_.bias = {how.hand.bias, how.batch->doubt * how.batch->doubt};
+  }
+
+  /// The joints from where the run stands now.
+  void aim() {
+    state_.next = {}, state_.lost.clear(), state_.bias_taken = {};
+    const Wanted wanted = wanted_from_here();
+    if (wanted.bays.empty()) return;
+    state_.next = corrected(wanted, how_.joints);
+    name_lost();
+  }
+
+  /// A mark that was read: what it teaches, and where the run stands then.
+  void meet(const WallMark& mark) {
+    const int units = mark.units - state_.laid;
+    if (units > 0 && state_.next.what != Correction::What::LayAgain && state_.next.what != Correction::What::CannotBe) {
+      const Noise noise{std::sqrt(how_.hand.unit * how_.hand.unit + how_.hand.joint * how_.hand.joint), how_.hand.mark};
+      state_.bias = learned(state_.bias, units, metres(*mark.past - expected(mark.units)), noise);
+    }
+    state_.laid = mark.units, state_.past = *mark.past;
+  }
+
+ private:
+  bool starts_with_joint() const { return has_joint(run_.at_start); }
+  /// Planned place of the far end of unit k (1 ...); of none: the run's start.
+  Length planned(int k) const { return k == 0 ? run_.start : setout::far_end(pieces_[static_cast<std::size_t>(k - 1)]).nearest_nanometre(); }
+  /// Joints laid by the time unit k lies.
+  int joints_to(int k) const { return k == 0 ? 0 : k - 1 + (starts_with_joint() ? 1 : 0); }
+  Length lengths(int from, int to) const {
+    Length sum;
+    for (int k = from; k < to; ++k) sum = sum + pieces_[static_cast<std::size_t>(k)].length;
+    return sum;
+  }
+  /// What planned joints and units of planned length add up to beyond the plan, from where the run stands to unit k.
+  Length drift(int k, int joints, Length target) const {
+    return how_.joints.joint * joints + lengths(state_.laid, k) - (target - planned(state_.laid));
+  }
+  Length joints_asked(int joints) const {
+    Length sum;
+    for (int j = 0; j < joints; ++j) sum = sum + (j < static_cast<int>(state_.next.joints.size()) ? state_.next.joints[static_cast<std::size_t>(j)] - how_.joints.joint : Length());
+    return sum;
+  }
+  /// Where unit k would lie beyond its mark if joints were laid as asked and units were as planned.
+  Length expected(int k) const {
+    const int joints = joints_to(k) - joints_to(state_.laid);
+    const Length cut = state_.next.what == Correction::What::SawCut ? state_.next.cut : Length();
+    return state_.past + drift(k, joints, planned(k)) + joints_asked(joints) - cut;
+  }
+
+  Wanted wanted_from_here() {
+    Wanted wanted;
+    wanted.past = state_.past, wanted.beyond_working = how_.beyond_working, wanted.laid = state_.laid;
+    wanted.unit = building_.series.front().full;
+    const int count = static_cast<int>(pieces_.size());
+    int met = 0;
+    for (const std::size_t index : state_.ahead) {
+      const int k = course_.marks[index].units;
+      const bool to_end = k == count && has_joint(run_.at_end);
+      const int joints = joints_to(k) - joints_to(state_.laid) + (to_end ? 1 : 0);
+      if (joints <= met) continue;
+      wanted.bays.push_back(joints - met);
+      const Length taken = corrected_ahead(state_.bias, k - state_.laid, how_.joints.step);
+      if (met == 0) state_.bias_taken = taken;
+      wanted.ahead.push_back(drift(k, joints, to_end ? run_.end : planned(k)) + taken);
+      met = joints;
+    }
+    add_bars(wanted);
+    return wanted;
+  }
+
+  /// How far each unit ahead may lie off before the bar in it loses its clearance.
+  void add_bars(Wanted& wanted) {
+    bars_.clear();
+    if (!building_.bars) return;
+    const Length half = building_.bars->diameter.half_down() + building_.bars->clearance;
+    for (const setout::WallBar& bar : setout::bars_on_wall(building_, layout_, run_.wall)) {
+      if (course_.course < bar.first_course || course_.course > bar.last_course) continue;
+      for (int k = state_.laid + 1; k <= static_cast<int>(pieces_.size()); ++k) {
+        const Piece& piece = pieces_[static_cast<std::size_t>(k - 1)];
+        const Length start = piece.start.nearest_nanometre(), in = bar.centre - start;
+        const int joints = joints_to(k) - joints_to(state_.laid);
+        if (in < Length() || in > piece.length || joints == 0) continue;
+        for (const CellSpan& cell : setout::cells_of(building_.series_of(building_.walls[static_cast<std::size_t>(run_.wall)]), piece)) {
+          if (in <= cell.from || in >= cell.to) continue;
+          const Length taken = corrected_ahead(state_.bias, k - state_.laid, how_.joints.step);
+          wanted.bars.push_back({joints, in - half - cell.from, cell.to - half - in, drift(k, joints, planned(k)) + taken});
+          bars_.push_back(bar.centre);
+        }
+      }
+    }
+  }
+
+  void name_lost() {
+    for (const int lost : state_.next.bars_lost) state_.lost.push_back("the bar at " + both_forms(bars_[static_cast<std::size_t>(lost)], building_.tape));
+    name_short_laps();
+  }
+
+  /// Head joints of the course below, centres.
+  std::vector<Length> joints_below() const {
+    std::vector<Length> centres;
+    if (course_.course < 2) return centres;
+    for (const Run& run : setout::runs_in(layout_, run_.wall, course_.course - 1)) {
+      const auto pieces = setout::pieces_of(layout_, run);
+      for (std::size_t k = 1; k < pieces.size(); ++k) {
+        centres.push_back((setout::far_end(pieces[k - 1]).nearest_nanometre() + pieces[k].start.nearest_nanometre()).half_down());
+      }
+    }
+    return centres;
+  }
+
+  /// Joints that, laid so, come nearer than a quarter unit to one of the course below.
+  void name_short_laps() {
+    if (course_.course < 2 || state_.next.joints.empty() || state_.next.what != Correction::What::Joints) return;
+    const std::vector<Length> below = joints_below();
+    const Length least = Length::nanometres((building_.series_of(building_.walls[static_cast<std::size_t>(run_.wall)]).full.in_nanometres() + 3) / 4);
+    Length at = planned(state_.laid) + state_.past;
+    int unit = state_.laid;
+    if (unit == 0 && !starts_with_joint()) at = at + pieces_[0].length, unit = 1;
+    for (const Length joint : state_.next.joints) {
+      const Length centre = at + joint.half_down();
+      for (const Length other : below) {
+        if (magnitude(centre - other) < least) state_.lost.push_back("the lap over the joint at " + both_forms(other, building_.tape) + " below");
+      }
+      at = at + joint;
+      if (unit < static_cast<int>(pieces_.size())) at = at + pieces_[static_cast<std::size_t>(unit)].length, ++unit;
+    }
+  }
+
+  const Building& building_;
+  const Layout& layout_;
+  const HowLaid& how_;
+  const Run& run_;
+  std::span<const Piece> pieces_;
+  CourseAsLaid& course_;
+  RunAsLaid& state_;
+  std::vector<Length> bars_;  // centres, by Wanted::bars
+};
+
+RunAsLaid run_of(const Layout& layout, const Building& building, const HowLaid& how, const Run& run) {
+  RunAsLaid state;
+  state.start = run.start, state.end = run.end, state.joints = run.joints;
+  const auto pieces = setout::pieces_of(layout, run);
+  state.pieces = static_cast<int>(pieces.size());
+  if (!how.batch) return state;
+  Length others;
+  int whole = 0;
+  for (const Piece& piece : pieces) {
+    if (piece.length == building.series.front().full) ++whole;
+    else others = others + piece.length;
+  }
+  state.closing = closing_joint(run.end - run.start - others, whole, how.batch->mean, run.joints, how.joints.step, how.joints.working_least, how.joints.working_most);
+  return state;
+}
+
+std::vector<WallMark> marks_of(const Building& building, const Layout& layout, int wall, int course) {
+  std::vector<WallMark> marks;
+  const auto runs = setout::runs_in(layout, wall, course);
+  const auto closures = setout::closures_on(building, layout, wall, course);
+  for (const setout::Mark& mark : setout::running_marks(building, layout, wall, course)) {
+    WallMark met;
+    met.mark = mark;
+    for (std::size_t r = 0; mark.kind == MarkKind::BlockEnd && r < runs.size(); ++r) {
+      const auto pieces = setout::pieces_of(layout, runs[r]);
+      if (pieces.empty() || mark.piece < pieces.front().number || mark.piece > pieces.back().number) continue;
+      met.run = static_cast<int>(r);
+      met.units = mark.piece - pieces.front().number + 1;
+      met.to_read = mark.bay || mark.piece == pieces.back().number;
+      const auto index = static_cast<std::uint32_t>(&pieces[static_cast<std::size_t>(met.units - 1)] - layout.pieces.data());
+      met.closes = std::ranges::any_of(closures, [&](const setout::Closure& closure) { return closure.piece == index; });
+    }
+    marks.push_back(std::move(met));
+  }
+  return marks;
+}
+
+/// Past or short, whichever way it was given.
+Length past_of(const MarkReading& reading) { return reading.past ? *reading.past : reading.read.value_or(reading.at) - reading.at; }
+
+struct Read {
+  std::size_t entry;
+  Length past;
+};
+
+/// What several readings of one mark come to.
+void judge_mark(WallMark& mark, const std::vector<Read>& reads, const std::vector<Length>& others, const HowLaid& how, Tape tape) {
+  if (reads.empty()) return;
+  const Length last = reads.back().past;
+  // Two readings may each be wrong by so much.
+  const Length apart = how.mark_reading * 2;
+  const bool alike = std::ranges::all_of(reads, [&](const Read& one) { return magnitude(one.past - last) <= apart; });
+  for (const Read& one : reads) mark.entries.push_back(one.entry);
+  mark.state = alike ? WallMark::State::Read : WallMark::State::Disputed;
+  mark.past = last;
+  if (alike && reads.size() > 1) return;  // read twice alike: then it is so
+  mark.doubtful = doubtful(mark.mark.at, last, others, tape);
+  if (mark.doubtful) mark.state = WallMark::State::Doubtful;
+}
+
+void read_marks(CourseAsLaid& course, const Job& job, const Building& building, const HowLaid& how, const std::vector<bool>& counts, const std::optional<Trial>& trial) {
+  std::vector<Length> places;
+  for (const WallMark& mark : course.marks) {
+    if (mark.run >= 0) places.push_back(mark.mark.at);
+  }
+  for (WallMark& mark : course.marks) {
+    if (mark.run < 0) continue;
+    std::vector<Read> reads;
+    for (std::size_t k = 0; k < job.laid.size(); ++k) {
+      if (!counts[k] || !job.laid[k].mark) continue;
+      const MarkReading& reading = *job.laid[k].mark;
+      if (wall_of(building, reading.on) == course.wall && reading.course == course.course && reading.at == mark.mark.at) reads.push_back({k, past_of(reading)});
+    }
+    judge_mark(mark, reads, places, how, building.tape);
+    if (!trial || trial->at != mark.mark.at) continue;
+    mark.past = trial->past, mark.state = WallMark::State::Read;
+    mark.doubtful = doubtful(mark.mark.at, trial->past, places, building.tape);
+    if (mark.doubtful) mark.state = WallMark::State::Doubtful;
+  }
+}
+
+bool said_to_be_laid(const Job& job, const Building& building, const std::vector<bool>& counts, int wall, int course) {
+  for (std::size_t k = 0; k < job.laid.size(); ++k) {
+    if (counts[k] && job.laid[k].laid && job.laid[k].laid->course == course && wall_of(building, job.laid[k].laid->on) == wall) return true;
+  }
+  return false;
+}
+
+void replay(const Building& building, const Layout& layout, const HowLaid& how, const Run& run, CourseAsLaid& course, std::size_t index) {
+  RunAsLaid& state = course.runs[index];
+  for (std::size_t m = 0; m < course.marks.size(); ++m) {
+    if (course.marks[m].run == static_cast<int>(index) && course.marks[m].to_read) state.ahead.push_back(m);
+  }
+  Replay replay(building, layout, how, run, course, state);
+  replay.aim();
+  for (std::size_t m = 0; m < course.marks.size(); ++m) {
+    const WallMark& mark = course.marks[m];
+    if (mark.run != static_cast<int>(index) || !mark.past || mark.state == WallMark::State::Doubtful) continue;
+    replay.meet(mark);
+    std::erase_if(state.ahead, [&](std::size_t ahead) { return course.marks[ahead].units <= mark.units; });
+    replay.aim();
+  }
+  state.finished = course.finished || state.ahead.empty();
+}
+
+}  // namespace
+
+CourseAsLaid course_as_laid(const Job& job, const Building& building, const Layout& layout, const HowLaid& how, const std::vector<bool>& counts,
+                            int wall, int course, std::optional<Trial> trial) {
+  CourseAsLaid found;
+  found.wall = wall, found.course = course;
+  found.marks = marks_of(building, layout, wall, course);
+  found.finished = said_to_be_laid(job, building, counts, wall, course);
+  read_marks(found, job, building, how, counts, trial);
+  const auto runs = setout::runs_in(layout, wall, course);
+  for (const Run& run : runs) found.runs.push_back(run_of(layout, building, how, run));
+  for (std::size_t r = 0; r < runs.size(); ++r) replay(building, layout, how, runs[r], found, r);
+  for (std::size_t r = 0; r < found.runs.size() && found.run < 0; ++r) {
+    if (!found.runs[r].finished) found.run = static_cast<int>(r);
+  }
+  found.finished = found.run < 0;
+  return found;
+}
+
+std::string next_text(const RunAsLaid& run, Tape tape) {
+  const Correction& next = run.next;
+  if (run.finished) return "";
+  // Equal neighbours in one: "2 of 5/16", then 1 of 3/8"".
+  std::vector<std::pair<int, Length>> widths;
+  for (const Length joint : next.joints) {
+    if (!widths.empty() && widths.back().second == joint) ++widths.back().first;
+    else widths.emplace_back(1, joint);
+  }
+  std::string text;
+  for (const auto& [count, width] : widths) text += (text.empty() ? "" : ", then ") + number_text(count) + (count == 1 ? " joint of " : " joints of ") + tape_text(width, tape);
+  switch (next.what) {
+    case Correction::What::Joints: return text.empty() ? "no joint: the next unit stands at the start" : "next " + text;
+    case Correction::What::SawCut: return "cut the next unit " + tape_text(next.cut, tape) + " shorter" + (text.empty() ? "" : ", then " + text);
+    case Correction::What::LayAgain: return "lift the last " + number_text(next.again) + (next.again == 1 ? " unit" : " units") + " and lay again with " + text;
+    case Correction::What::CannotBe: return "no lawful joints bring it back before the end";
+  }
+  return text;
+}
+
+std::optional<ClosureOdds> closure_odds(const CourseAsLaid& course, const HowLaid& how, const Building& building, int courses, std::uint64_t seed) {
+  if (course.run < 0) return std::nullopt;
+  const RunAsLaid& run = course.runs[static_cast<std::size_t>(course.run)];
+  CourseAhead ahead;
+  ahead.units = run.pieces - run.laid;
+  ahead.past = run.past, ahead.unit = building.series.front().full;
+  // The closure's two joints take what is left.
+  ahead.past_most = (how.joints.joint - how.joints.least) * 2, ahead.short_most = (how.joints.most - how.joints.joint) * 2;
+  if (ahead.units <= 0) return std::nullopt;
+  Hand hand = how.hand;
+  hand.bias = run.bias.mean;
+  ClosureOdds odds;
+  odds.units = ahead.units, odds.past_most = ahead.past_most, odds.short_most = ahead.short_most;
+  odds.with_marks = simulate(ahead, hand, how.joints, Marks::Used, courses, seed);
+  odds.without = simulate(ahead, hand, how.joints, Marks::NotUsed, courses, seed);
+  return odds;
+}
+
+}  // namespace stringcourse::laying

@@ -1,0 +1,124 @@
+#include "laying/log.hpp"
+
+#include <algorithm>
+#include <set>
+
+#include "job/words.hpp"
+#include "measure/metres.hpp"
+
+namespace stringcourse::laying {
+namespace {
+
+/// All that was measured of the batch, as one sample.
+Sample sample_of(const Job& job, const std::vector<bool>& counts, std::vector<std::size_t>& entries, std::vector<UnitSample>& rows) {
+  Sample sample;
+  for (std::size_t k = 0; k < job.laid.size(); ++k) {
+    if (!counts[k] || !job.laid[k].units) continue;
+    const UnitSample& units = *job.laid[k].units;
+    sample.singles.insert(sample.singles.end(), units.singles.begin(), units.singles.end());
+    if (units.together && units.row) rows.push_back(units);
+    entries.push_back(k);
+  }
+  for (const UnitSample& row : rows) sample.together += *row.together, sample.row = sample.row + *row.row;
+  return sample;
+}
+
+std::string_view course_named(const LaidEntry& entry, int& course, std::string& wall) {
+  const auto take = [&](const auto& part) {
+    if (part) wall = part->on, course = part->course;
+  };
+  take(entry.mark), take(entry.laid), take(entry.gauge), take(entry.set), take(entry.gap), take(entry.check);
+  return wall;
+}
+
+std::string unknown_opening(const FoundPlace& found, const Building& building) {
+  if (!found.opening) return "";
+  const auto opening = std::ranges::find(building.openings, *found.opening, &ResolvedOpening::name);
+  if (opening == building.openings.end()) return "there is no opening " + quoted(*found.opening);
+  return building.walls[static_cast<std::size_t>(opening->wall)].name == found.on ? "" : quoted(*found.opening) + " is not in " + found.on;
+}
+
+}  // namespace
+
+std::vector<bool> entries_that_count(const Job& job) {
+  std::set<std::string_view> struck;
+  for (const LaidEntry& entry : job.laid) {
+    if (entry.strike) struck.insert(*entry.strike);
+  }
+  std::vector<bool> counts;
+  for (const LaidEntry& entry : job.laid) counts.push_back(!entry.strike && !struck.contains(entry.id));
+  return counts;
+}
+
+HowLaid how_laid(const Job& job, const Building& building) {
+  const Laying laying = job.laying.value_or(Laying{});
+  const bool inches = building.tape == Tape::Inches;
+  HowLaid how;
+  how.rules = laying.rules.value_or(inches ? WallRuleSet::Us : WallRuleSet::Uk) == WallRuleSet::Us ? RuleSet::Us : RuleSet::Uk;
+  how.joints = joint_rules(building.tape, building.joint);
+  // The working range is the crew's, the tolerance is not.
+  if (laying.joint_least) how.joints.working_least = std::max(*laying.joint_least, how.joints.least);
+  if (laying.joint_most) how.joints.working_most = std::min(*laying.joint_most, how.joints.most);
+  how.beyond_working = laying.beyond_working.value_or(false);
+  how.mark_reading = laying.mark_reading.value_or(inches ? Length::sixty_fourths(2) : Length::millimetres(1));
+  how.hand.mark = ground::standard_doubt(how.mark_reading);
+  const std::vector<bool> counts = entries_that_count(job);
+  std::vector<UnitSample> rows;
+  const Sample sample = sample_of(job, counts, how.batch_entries, rows);
+  const Length specified = building.series.front().full;
+  how.batch = batch_of(sample, specified, how.mark_reading);
+  if (how.batch) how.hand.bias = metres(how.batch->mean - specified);
+  if (how.batch && how.batch->spread) how.hand.unit = *how.batch->spread;
+  how.spreads_measured = (how.batch && how.batch->spread) || laying.unit_spread;
+  if (laying.unit_spread) how.hand.unit = metres(*laying.unit_spread);
+  if (laying.joint_spread) how.hand.joint = metres(*laying.joint_spread);
+  return how;
+}
+
+int wall_of(const Building& building, const std::string& name) {
+  for (std::size_t k = 0; k < building.walls.size(); ++k) {
+    if (building.walls[k].name == name) return static_cast<int>(k);
+  }
+  return -1;
+}
+
+std::string unknown_in(const LaidEntry& entry, const Building& building) {
+  int course = 0;
+  std::string wall;
+  course_named(entry, course, wall);
+  if (entry.found) wall = entry.found->on;
+  if (wall.empty()) return "";
+  if (wall_of(building, wall) < 0) return "there is no wall " + quoted(wall);
+  if (course > static_cast<int>(building.courses.size())) return "there is no course " + number_text(course);
+  return entry.found ? unknown_opening(*entry.found, building) : "";
+}
+
+std::optional<Doubtful> doubtful(Length at, Length past, const std::vector<Length>& marks, Tape tape) {
+  const Length most = Length::sixteenths(12);
+  if (magnitude(past) <= most) return std::nullopt;
+  const std::string_view way = past < Length() ? " short" : " past";
+  const auto said = [&](Length size) { return tape_text(magnitude(size), tape) + std::string(size < Length() ? " short" : " past"); };
+  Doubtful found;
+  found.why = tape_text(magnitude(past), tape) + std::string(way) + " is farther than any joint reaches (" + tape_text(most, tape) + ")";
+  // Another mark: the one that the block's end lies nearest to.
+  for (const Length other : marks) {
+    if (other == at || magnitude(at + past - other) > most) continue;
+    found.at = other, found.past = at + past - other;
+    found.likely = "the mark at " + both_forms(other, tape) + ", " + said(*found.past) + "?";
+    return found;
+  }
+  if (past.is_multiple_of(Length::inches(1)) && magnitude(past) < Length::inches(16) && tape == Tape::Inches) {
+    found.past = Length::sixteenths(past.whole_multiples(Length::inches(1)));
+    found.likely = "sixteenths: " + said(*found.past) + "?";
+    return found;
+  }
+  const Length foot = tape == Tape::Inches ? Length::feet(1) : Length::millimetres(100);
+  const Length slipped = past - foot * (past + foot.half_down()).whole_multiples(foot);
+  if (magnitude(slipped) <= most && magnitude(past) >= foot.half_down()) {
+    found.past = slipped;
+    found.likely = std::string(tape == Tape::Inches ? "feet" : "hundreds") + " slipped on the tape: " + said(slipped) + "?";
+  }
+  return found;
+}
+
+}  // namespace stringcourse::laying

@@ -1,0 +1,14 @@
+#pragma once
+// At the wall: the marks of the courses in hand with boxes for what is read there, and the laid log with what it comes to.
+#include "sheet/context.hpp"
+#include "sheet/table.hpp"
+
+namespace stringcourse::sheet {
+
+/// Each wall's next course and the one after it: marks, what they mark, what was read, the next joints. No lines without
+/// the laid log's reading of the building.
+[[nodiscard]] Table marks_table(const Context& context);
+/// The laid log, struck entries too; how far the work is. No lines where nothing was entered.
+[[nodiscard]] Table laid_table(const Context& context);
+
+}  // namespace stringcourse::sheet
