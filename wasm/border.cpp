@@ -6,6 +6,7 @@
 #include "ink/svg.hpp"
 #include "job/read.hpp"
 #include "job/write.hpp"
+#include "laying/merge_jobs.hpp"
 #include "sheet/drawing.hpp"
 #include "solve/answer_json.hpp"
 #include "solve/page_parts.hpp"
@@ -127,6 +128,18 @@ Sourced with_edits(Source source, const std::vector<Edit>& edits) {
   return read_back(job);
 }
 
+/// The job with the logs of another copy of it.
+Sourced with_logs(Source source, const std::optional<std::string>& other) {
+  if (!other) return source;
+  const auto job = read_job(*other);
+  if (!job) return std::unexpected(refused(job.error(), ""));
+  auto merged = laying::merged_jobs(source.job, *job);
+  if (merged) return read_back(merged->job);
+  std::string places;
+  for (const std::string& place : merged.error()) places += (places.empty() ? "" : ", ") + place;
+  return std::unexpected(bad_request("These are not two logs of one job: they differ in " + places + "."));
+}
+
 std::string svg_of(const sheet::Sheet& sheet, const Request& request) {
   return request.moving ? ink::moving_svg_text(sheet) : ink::svg_text(sheet, ink::Classes::Write);
 }
@@ -195,6 +208,7 @@ std::string Border::answer(std::string_view text) {
   std::optional<Job> before;
   if (source && !request->edits.empty()) before = source->job;
   if (source) source = with_edits(*std::move(source), request->edits);
+  if (source) source = with_logs(*std::move(source), request->merge);
   if (!source) return std::move(source.error());
   Wishes wishes;
   wishes.offers = request->offers;

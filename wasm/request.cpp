@@ -113,6 +113,7 @@ std::expected<Request, std::string> read_request(std::string_view text) {
   Request request;
   read_source(fields, troubles, request);
   request.edits = edits_of(fields, troubles);
+  if (fields.has("merge")) request.merge = fields.text("merge", kLargestDocument);
   request.drawings = drawings_of(fields, troubles);
   request.solids = fields.truth("solids");
   if (fields.has("piece")) request.piece = fields.text("piece", kLongestName);

@@ -23,6 +23,7 @@ inline constexpr std::size_t kLongestName = 200;  // bytes: of a drawing, a unit
 struct Request {
   std::variant<std::string, Measures> from;  // the text of a job document, or the measures of a new one
   std::vector<Edit> edits;
+  std::optional<std::string> merge;  // the text of another copy of the job, whose logs are united with this one's
   std::vector<std::string> drawings;
   bool solids = false;
   std::optional<std::string> piece;

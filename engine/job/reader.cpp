@@ -28,6 +28,23 @@ bool within(Length length, LengthRange range) {
 
 }  // namespace
 
+[[gnu::noinline]] JobReader::Step::Step(std::string& path, std::string_view key) : path_(path), size_(path.size()) {
+  path_ += '/';
+  path_ += pointer_token(key);
+}
+
+[[gnu::noinline]] JobReader::Step::~Step() { path_.resize(size_); }
+
+[[gnu::noinline]] void JobReader::read_field(Node node, const AnyField& field, ReadInto read, void* into) {
+  const Node child = tree_.member(node, field.name);
+  if (child == JsonTree::kNoNode) {
+    if (field.need == Need::Required) refuse_missing(field.name, field.description);
+    return;
+  }
+  const Step step(path_, field.name);
+  read(*this, child, field.bounds, into);
+}
+
 void JobReader::refuse_here(std::string_view code, std::string reason, std::string remedy) {
   refusals_.add({std::string(code), here(), std::move(reason), std::move(remedy)});
 }

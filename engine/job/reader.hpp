@@ -83,22 +83,27 @@ class JobReader {
     if (!expect(node, JsonKind::Object, "an object with fields")) return value;
     const std::size_t before = refusals_so_far();
     refuse_strangers(node, field_names<Struct>());
-    for_each_field<Struct>([&](const auto& field) { read_field(node, field, value); });
+    for_each_field<Struct>([&]<class Owner, class Member>(const Field<Owner, Member>& field) {
+      read_field(node, {field.name, field.need, field.description, field.bounds}, &read_into<Member>, &(value.*field.member));
+    });
     check_choices<Struct>(node);
     if (refusals_so_far() == before) refuse_misfits(misfits_of(value, tape_));
     return value;
   }
 
-  template <class Struct, class Member>
-  void read_field(Node node, const Field<Struct, Member>& field, Struct& into) {
-    const Node child = tree_.member(node, field.name);
-    if (child == JsonTree::kNoNode) {
-      if (field.need == Need::Required) refuse_missing(field.name, field.description);
-      return;
-    }
-    const Step step(path_, field.name);
-    into.*field.member = read(Type<Member>{}, child, field.bounds);
+  /// A field without its type: one piece of code reads all fields of one type, which keeps the page's module small.
+  struct AnyField {
+    std::string_view name;
+    Need need;
+    std::string_view description;
+    const Bounds& bounds;
+  };
+  using ReadInto = void (*)(JobReader& reader, Node node, const Bounds& bounds, void* into);
+  template <class Member>
+  [[gnu::noinline]] static void read_into(JobReader& reader, Node node, const Bounds& bounds, void* into) {
+    *static_cast<Member*>(into) = reader.read(Type<Member>{}, node, bounds);
   }
+  void read_field(Node node, const AnyField& field, ReadInto read, void* into);
 
   template <HasTable Struct>
   void check_choices(Node node) {
@@ -136,11 +141,8 @@ class JobReader {
   /// Goes one step down the path for as long as it lives.
   class Step {
    public:
-    Step(std::string& path, std::string_view key) : path_(path), size_(path.size()) {
-      path_ += '/';
-      path_ += pointer_token(key);
-    }
-    ~Step() { path_.resize(size_); }
+    Step(std::string& path, std::string_view key);
+    ~Step();
     Step(const Step&) = delete;
     Step& operator=(const Step&) = delete;
 

@@ -41,13 +41,16 @@ class JobWriter {
   void write(const Struct& value) {
     json_.open_object();
     const Struct untouched{};
-    for_each_field<Struct>([&](const auto& field) {
-      const auto& member = value.*field.member;
-      if (field.need == Need::Optional && member == untouched.*field.member) return;
-      json_.key(field.name);
-      write(member);
-    });
+    for_each_field<Struct>([&](const auto& field) { write_field(field.name, field.need, value.*field.member, untouched.*field.member); });
     json_.close_object();
+  }
+
+  /// One piece of code for all fields of one type.
+  template <class Member>
+  [[gnu::noinline]] void write_field(std::string_view name, Need need, const Member& member, const Member& untouched) {
+    if (need == Need::Optional && member == untouched) return;
+    json_.key(name);
+    write(member);
   }
 
   std::string finish() && { return std::move(json_).finish(); }

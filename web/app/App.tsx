@@ -5,6 +5,9 @@ import type { Offline } from "../offline";
 import { chooseLook, look } from "../look/theme";
 import { redoable, undoable } from "../job/history";
 import { Solid } from "../solid/Solid";
+import { AtWall } from "../wall/AtWall";
+import { wallState } from "../wall/state";
+import { Wall } from "../wall/Wall";
 import { words } from "../words/words";
 import { redo, undo } from "./actions";
 import { Begin } from "./Begin";
@@ -72,7 +75,7 @@ function Head() {
         <LookChoice />
       </div>
       <nav class="contents" aria-label={words.contents.label}>
-        {(["building", "ground", "units", "sheets", "jobs"] as const).map((id) => (
+        {(["building", "ground", "wall", "units", "sheets", "jobs"] as const).map((id) => (
           <a class="button" key={id} href={`#${id}`}>
             {words.contents[id]}
           </a>
@@ -133,6 +136,7 @@ function Table() {
       {rest.value ? (
         <>
           <Ground />
+          <Wall />
           <Solid />
           <Sheets />
           <Jobs />
@@ -143,6 +147,7 @@ function Table() {
 }
 
 export function App(props: { readonly offline: Offline | undefined }) {
+  if (wallState.value.open) return <AtWall />;
   return (
     <>
       <Head />

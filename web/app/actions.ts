@@ -3,6 +3,7 @@ import { batch } from "@preact/signals";
 import type { Edit } from "../engine/contract";
 import { type Field, type NewOpening, withBars, withOpening, withTyped } from "../job/fields";
 import { begun, done, redoable, redone, undoable, undone } from "../job/history";
+import { type LaidBody, withLaid, withLogsOf } from "../job/laid";
 import { type Entry, withReading } from "../job/readings";
 import { type Json, jobText, readJson, textAt, without, withValue } from "../job/pointer";
 import { words } from "../words/words";
@@ -60,11 +61,18 @@ export function putOnTable(text: string, example: boolean): Promise<void> {
   });
 }
 
+/// One step back. What was entered into a log since is not taken out: it is struck.
 export function undo(): void {
   const what = undoable(history.value);
   if (what === undefined || readOnly.value) return;
+  const later = job.value;
   batch(() => {
-    history.value = undone(history.value);
+    const back = undone(history.value);
+    const earlier = readJson(back.now.text) ?? {};
+    const kept = withLogsOf(earlier, later, () => stamp(""));
+    const text = jobText(kept);
+    history.value =
+      text === jobText(earlier) ? back : { past: back.past, now: { text, what: back.now.what }, future: [] };
     forgetFieldTrouble();
     said.value = words.say.undone(what);
   });
@@ -177,6 +185,27 @@ export async function enter(entry: Entry, by: string, what: string): Promise<str
   const first = refusals.value?.refusals[0];
   refusals.value = undefined;
   return first === undefined ? words.trouble.fault : `${first.reason} ${first.remedy}`;
+}
+
+/// An entry of the laid log; its id, or what was refused.
+export async function enterLaid(body: LaidBody, by: string, what: string): Promise<{ id?: string; refused?: string }> {
+  if (readOnly.value) return { refused: words.wall.readOnly };
+  const signs = stamp(by);
+  const label = "strike" in body ? words.steps.unlaid(what) : words.steps.laid(what);
+  if (await changeTo(withLaid(job.value, body, signs), label)) return { id: signs.id };
+  const first = refusals.value?.refusals[0];
+  refusals.value = undefined;
+  return { refused: first === undefined ? words.trouble.fault : `${first.reason} ${first.remedy}` };
+}
+
+/// The logs of another copy of this job come to this one's. Hands back what was refused.
+export async function mergeLog(other: string): Promise<string | undefined> {
+  const base = history.value.now.text;
+  const outcome = await trial({ job: base, merge: other });
+  if (outcome.kind !== "shown") return trouble.value?.kind === "message" ? trouble.value.text : words.trouble.fault;
+  if (outcome.job !== undefined && history.value.now.text === base) step(outcome.job, words.wall.merged);
+  await solveNow();
+  return undefined;
 }
 
 /// A reading that no longer counts: a later entry says so, and it stays to be seen.

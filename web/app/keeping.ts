@@ -3,7 +3,7 @@ import { effect, signal, untracked } from "@preact/signals";
 import { type Keep, type OpenJob, openKeep, pickFile, readFile, saveBytes, type Trouble as KeepTrouble } from "../keep";
 import { readJson, textAt } from "../job/pointer";
 import { words } from "../words/words";
-import { kOpening, putOnTable } from "./actions";
+import { kOpening, mergeLog, putOnTable } from "./actions";
 import { history, isExample, readOnly, said, trouble } from "./state";
 
 export const keep = signal<Keep | undefined>(undefined);
@@ -143,6 +143,13 @@ export async function dropFile(file: File): Promise<void> {
   const read = await readFile(file);
   if (read.ok) await takeIn(read.value.text, read.value.name);
   else say(read.trouble);
+}
+
+/// Another phone's copy of this job, from a file: its logs are taken in.
+export async function takeInLog(): Promise<void> {
+  const picked = await pickFile();
+  if (picked.ok) await mergeLog(picked.value.text);
+  else say(picked.trouble);
 }
 
 function fileName(): string {

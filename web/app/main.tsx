@@ -3,6 +3,7 @@ import "../look/tokens.css";
 import "../look/page.css";
 import "../look/drawing.css";
 import "../look/print.css";
+import "../look/wall.css";
 import { render } from "preact";
 import exampleText from "../../examples/kiln-house.json?raw";
 import { EngineClient } from "../engine/client";

@@ -123,7 +123,7 @@ export async function redraw(): Promise<void> {
 }
 
 /// Tries a changed job (as text, or as edits of one). Shown if the engine takes it, and its text is handed back.
-export async function trial(request: Pick<Request, "job" | "edits" | "begin">): Promise<Outcome> {
+export async function trial(request: Pick<Request, "job" | "edits" | "begin" | "merge">): Promise<Outcome> {
   const outcome = await solveAndShow(request);
   if (outcome.kind === "shown" && shown.value !== undefined) {
     clampViews(shown.value.answer);

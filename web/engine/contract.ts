@@ -30,6 +30,10 @@ export interface Request {
   readonly job?: string;
   readonly begin?: Begin;
   readonly edits?: readonly Edit[];
+  /// The text of another copy of the job: its logs are united with this one's; reply.job is the whole.
+  readonly merge?: string;
+  /// One course at the wall; a reading may be tried that is not in the log (then without the answer).
+  readonly course?: CourseAsked;
   /// "plan-course-1", "elevation-2", ...
   readonly drawings?: readonly string[];
   readonly solids?: boolean;
@@ -41,6 +45,33 @@ export interface Request {
   readonly budget?: number;
   /// A hand is moving something: shorter pictures, without names of units; no runs and bars in the answer.
   readonly moving?: boolean;
+}
+
+export interface CourseAsked {
+  readonly side: string;
+  readonly course: number;
+  readonly trial?: { readonly at_nm: number; readonly past_nm: number };
+  readonly odds?: boolean;
+}
+
+type Laying = NonNullable<Answer["laying"]>;
+export type CourseAtWall = Laying["begun"][number];
+
+export interface OddsPlayed {
+  readonly courses: number;
+  readonly inside: number;
+  readonly least_millionths: number;
+  readonly most_millionths: number;
+}
+
+/// course.json.
+export interface CourseReply extends Pick<Laying, "rules" | "joints" | "mark_reading"> {
+  readonly course: CourseAtWall;
+  readonly odds?: {
+    readonly units: number;
+    readonly with_marks: OddsPlayed;
+    readonly without: OddsPlayed;
+  };
 }
 
 export interface OpeningHandle {
@@ -167,6 +198,7 @@ export interface Reply {
   /// The new job document, when begin or edits were given (also when the changed job is refused).
   readonly job: string | undefined;
   readonly solids: Solids | undefined;
+  readonly course: CourseReply | undefined;
   /// A drawing by its name, "plan-course-1".
   svg(name: string): string | undefined;
   /// Any section's bytes: "answer.json", "plan-course-1.svg", "set-a4.pdf" (the same bytes as the command line's), ...

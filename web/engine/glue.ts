@@ -1,6 +1,6 @@
 // The engine's module: made from its bytes, asked with a text, answering with a block of sections. Runs in a worker, and
 // in Node for tests.
-import type { Answer, PieceCard, Refusals, Reply, ReplyHead, Request, Solids } from "./contract";
+import type { Answer, CourseReply, PieceCard, Refusals, Reply, ReplyHead, Request, Solids } from "./contract";
 
 interface Exports {
   readonly memory: WebAssembly.Memory;
@@ -120,6 +120,7 @@ export function readReply(block: Uint8Array<ArrayBuffer>): Reply {
   const answer = json<Answer>("answer.json");
   const refusals = json<Refusals>("refusals.json");
   const solids = json<Solids>("solids.json");
+  const course = json<CourseReply>("course.json");
   return {
     head,
     get answer() {
@@ -133,6 +134,9 @@ export function readReply(block: Uint8Array<ArrayBuffer>): Reply {
     },
     get solids() {
       return solids();
+    },
+    get course() {
+      return course();
     },
     svg: (name) => textOf(bytes(`${name}.svg`)),
     bytes,

@@ -1,5 +1,8 @@
 // Every text of the page, in English. Another language is another file of this form; nothing else changes.
-// Words of the trade stand in docs/glossary.md. "Saved" is said only of what lies outside the browser.
+// One table, long as it is, so that a translator reads it whole (the wall's part stands in wall.ts). Words of the trade
+// stand in docs/glossary.md. "Saved" is said only of what lies outside the browser.
+
+import { wall } from "./wall";
 
 const many = (count: number, one: string, more: string): string => `${count} ${count === 1 ? one : more}`;
 
@@ -12,6 +15,7 @@ export const english = {
     label: "On this table",
     building: "Building",
     ground: "Ground",
+    wall: "Wall",
     units: "Units in space",
     sheets: "Sheets to print",
     jobs: "Jobs",
@@ -168,8 +172,12 @@ export const english = {
     kept: "dowels kept",
     keptNone: "dowels not kept",
     reading: (what: string): string => `reading ${what}`,
+    laid: (what: string): string => `${what} entered`,
+    unlaid: (what: string): string => `${what} struck`,
     struck: (what: string): string => `reading ${what} struck`,
   },
+
+  wall,
 
   ground: {
     label: "Ground as found",

@@ -645,6 +645,96 @@ export interface StringcourseAnswer {
     readonly slack: number;
     readonly pieces: never[][];
   }[];
+  /**
+   * The wall as it is laid: marks, next joints, and what the laid log comes to.
+   */
+  readonly laying?: {
+    readonly rules: "us" | "uk";
+    readonly joints: {
+      readonly planned: Length;
+      readonly working_least: Length;
+      readonly working_most: Length;
+      readonly least: Length;
+      readonly most: Length;
+    };
+    readonly mark_reading: Length;
+    readonly spreads: {
+      readonly unit_nm: number;
+      readonly joint_nm: number;
+      readonly known: string;
+    };
+    readonly batch?: {
+      readonly units: number;
+      readonly mean: FoundLength2;
+      readonly mean_exact: string;
+      readonly longer_nm: number;
+      readonly doubt_nm: number;
+      readonly spread_nm?: number;
+      readonly within_tolerance: "fits" | "cannot-tell" | "does-not-fit";
+    };
+    /**
+     * by wall; 0: all laid
+     */
+    readonly next_courses: number[];
+    readonly begun: CourseAtWall[];
+    /**
+     * each wall's next course and the one after it
+     */
+    readonly at_hand: CourseAtWall[];
+    readonly gauges: {
+      readonly entry: number;
+      readonly side: string;
+      readonly course: number;
+      readonly high: Length;
+      readonly to: string;
+      readonly beds: {
+        readonly course: number;
+        readonly bed: Length;
+      }[];
+    }[];
+    readonly sets: {
+      readonly entry: number;
+      readonly side: string;
+      readonly course: number;
+      readonly lift: boolean;
+      readonly taps: {
+        readonly corner: "near-outer" | "near-inner" | "far-outer" | "far-inner";
+        readonly down: Length;
+      }[];
+      readonly from_line?: Length;
+    }[];
+    readonly gaps: {
+      readonly entry: number;
+      readonly side: string;
+      readonly course: number;
+      readonly measured: Length;
+      readonly closure?: {
+        readonly piece: "whole" | "half" | "cut" | "two-cuts";
+        readonly length: FoundLength2;
+        readonly joint: FoundLength2;
+        readonly next_to_last: boolean;
+        readonly cut?: FoundLength2;
+      };
+    }[];
+    readonly checks: {
+      readonly entry: number;
+      readonly side: string;
+      readonly course: number;
+      readonly verdict: "fits" | "cannot-tell" | "does-not-fit";
+      readonly least: FoundLength2;
+      readonly most: FoundLength2;
+      readonly doubt_nm: number;
+      readonly conformance_millionths: number;
+      readonly rule: string;
+    }[];
+    readonly progress: {
+      readonly units: number;
+      readonly laid: number;
+      readonly days: number;
+      readonly each_day: number;
+      readonly days_left: number;
+    };
+  };
 }
 export interface Length {
   /**
@@ -1095,4 +1185,86 @@ export interface Length15 {
    * the same, whole nanometres
    */
   readonly nm: number;
+}
+export interface CourseAtWall {
+  readonly side: string;
+  readonly course: number;
+  readonly name: string;
+  /**
+   * the corner that marks are measured from
+   */
+  readonly from: string;
+  readonly finished: boolean;
+  /**
+   * the run that is laid now, -1 when all are
+   */
+  readonly run: number;
+  readonly marks: {
+    readonly kind: "block-end" | "near-jamb" | "far-jamb" | "joint-near-edge" | "joint-far-edge" | "bar-centre";
+    readonly at: {
+      readonly text: string;
+      readonly both: string;
+      readonly nm: number;
+    };
+    readonly opening?: string;
+    readonly unit?: number;
+    readonly run?: number;
+    /**
+     * past or short is read here: every third unit, and the last of a run
+     */
+    readonly to_read?: boolean;
+    readonly bay?: boolean;
+    /**
+     * this unit closes its run
+     */
+    readonly closes?: boolean;
+    readonly state?: "unread" | "read" | "doubtful" | "disputed";
+    readonly past?: Length;
+    /**
+     * of the job's laid log, from 0
+     */
+    readonly entries?: number[];
+    readonly doubtful?: {
+      readonly why: string;
+      readonly likely: string;
+      readonly past?: Length;
+      readonly at?: Length;
+    };
+  }[];
+  readonly runs: {
+    readonly from: FoundLength2;
+    readonly to: FoundLength2;
+    readonly units: number;
+    /**
+     * units up to the last mark that was read
+     */
+    readonly laid: number;
+    readonly finished: boolean;
+    readonly past: FoundLength2;
+    readonly next: {
+      readonly what: "joints" | "saw-cut" | "lay-again" | "cannot-be";
+      readonly text: string;
+      /**
+       * in the order of laying
+       */
+      readonly joints: string[];
+      readonly bays: number;
+      readonly outside_working: boolean;
+      readonly cut?: Length;
+      readonly again?: number;
+      /**
+       * bars and laps that these joints do not keep
+       */
+      readonly loses: string[];
+    };
+    readonly each_unit_adds: {
+      readonly learned: FoundLength2;
+      readonly doubt_nm: number;
+      readonly taken_off_ahead: FoundLength2;
+    };
+    readonly one_joint?: {
+      readonly joint: Length;
+      readonly left: FoundLength2;
+    };
+  }[];
 }

@@ -96,6 +96,75 @@ export type Reading = {
 export type Reading1 = {
   [k: string]: unknown;
 };
+/**
+ * One entry of the laid log: exactly one of mark, units, laid, gauge, set, gap, check, found, strike.
+ */
+export type LaidEntry = {
+  /**
+   * A name that no other entry has.
+   */
+  readonly id: string;
+  /**
+   * When, as text; 2026-05-09 14:20 tells the pace too.
+   */
+  readonly when?: string;
+  /**
+   * Who, as initials.
+   */
+  readonly by?: string;
+  readonly mark?: MarkReading;
+  readonly units?: UnitSample;
+  readonly laid?: CourseLaid;
+  readonly gauge?: GaugeReading;
+  readonly set?: UnitSetting;
+  readonly gap?: GapReading;
+  readonly check?: WallCheck;
+  readonly found?: FoundPlace;
+  /**
+   * The id of an entry that no longer counts.
+   */
+  readonly strike?: string;
+  /**
+   * Names of photo files.
+   *
+   * @maxItems 100
+   */
+  readonly photos?: string[];
+  /**
+   * A note.
+   */
+  readonly note?: string;
+} & LaidEntry1;
+/**
+ * A block end at its mark.
+ */
+export type MarkReading = {
+  /**
+   * The wall.
+   */
+  readonly on: string;
+  /**
+   * The course.
+   */
+  readonly course: number;
+  /**
+   * The mark: its running distance from the wall's start, a length.
+   */
+  readonly at: string;
+  /**
+   * How far the block's end is past the mark, a length, minus short of it.
+   */
+  readonly past?: string;
+  /**
+   * What the tape reads at the block's end, a length.
+   */
+  readonly read?: string;
+} & {
+  [k: string]: unknown;
+};
+export type LaidEntry1 = {
+  [k: string]: unknown;
+};
 
 /**
  * A job: a small building of reinforced concrete block, as wanted. A length is a text such as 24'-0", 7 5/8" or 4451 mm; a number without a unit is inches or millimetres as the tape says. Where both can be meant a length is nominal, unless the word actual follows it.
@@ -150,6 +219,13 @@ export interface StringcourseJob {
    * @maxItems 100000
    */
   readonly readings?: Reading[];
+  readonly laying?: Laying;
+  /**
+   * What happened at the wall: entries are never changed or taken out, a wrong one is struck by another one.
+   *
+   * @maxItems 100000
+   */
+  readonly laid?: LaidEntry[];
 }
 /**
  * The units.
@@ -889,4 +965,194 @@ export interface EdgeReading {
    * How far beyond the line, a length, minus short of it.
    */
   readonly beyond: string;
+}
+/**
+ * How the wall is laid and judged.
+ */
+export interface Laying {
+  /**
+   * Whose limits a wall is judged by; absent: us with an inch tape, uk with millimetres.
+   */
+  readonly rules?: "us" | "uk";
+  /**
+   * Narrowest head joint that a correction may ask for, a length; absent: 1/4 in or 7 mm.
+   */
+  readonly joint_least?: string;
+  /**
+   * Widest head joint that a correction may ask for, a length; absent: 1/2 in or 13 mm.
+   */
+  readonly joint_most?: string;
+  /**
+   * True when corrections may leave that range, never the tolerance of 1/8 to 3/4 in.
+   */
+  readonly beyond_working?: boolean;
+  /**
+   * How far a block end may be read wrong at a mark, either way, a length; absent: 1/32 in or 1 mm.
+   */
+  readonly mark_reading?: string;
+  /**
+   * Standard deviation of one unit's length, a length; absent: 1/24 in, unverified.
+   */
+  readonly unit_spread?: string;
+  /**
+   * Standard deviation of one joint's width, a length; absent: 1/16 in, unverified.
+   */
+  readonly joint_spread?: string;
+}
+/**
+ * Units of the batch, measured.
+ */
+export interface UnitSample {
+  /**
+   * How many lie in the row.
+   */
+  readonly together?: number;
+  /**
+   * The row's length, a length.
+   */
+  readonly row?: string;
+  /**
+   * Units one by one, lengths.
+   *
+   * @maxItems 1000
+   */
+  readonly singles?: string[];
+}
+/**
+ * A course laid from end to end.
+ */
+export interface CourseLaid {
+  /**
+   * The wall.
+   */
+  readonly on: string;
+  /**
+   * The course.
+   */
+  readonly course: number;
+}
+/**
+ * The top of a course against the gauge rod.
+ */
+export interface GaugeReading {
+  /**
+   * The wall.
+   */
+  readonly on: string;
+  /**
+   * The course.
+   */
+  readonly course: number;
+  /**
+   * How far its top is above its mark, a length, minus below it.
+   */
+  readonly high: string;
+}
+/**
+ * One unit set, read at its corners.
+ */
+export interface UnitSetting {
+  /**
+   * The wall.
+   */
+  readonly on: string;
+  /**
+   * The course.
+   */
+  readonly course: number;
+  /**
+   * Outer corner at the near end: over, a length, minus under.
+   */
+  readonly near_outer: string;
+  /**
+   * Inner corner at the near end: over, a length, minus under.
+   */
+  readonly near_inner: string;
+  /**
+   * Outer corner at the far end: over, a length, minus under.
+   */
+  readonly far_outer: string;
+  /**
+   * Inner corner at the far end: over, a length, minus under.
+   */
+  readonly far_inner: string;
+  /**
+   * The bed at its thinnest, as the unit lies, a length.
+   */
+  readonly bed: string;
+  /**
+   * The gap between its face and the line, a length.
+   */
+  readonly line_gap?: string;
+}
+/**
+ * The gap for a closure.
+ */
+export interface GapReading {
+  /**
+   * The wall.
+   */
+  readonly on: string;
+  /**
+   * The course.
+   */
+  readonly course: number;
+  /**
+   * The mark at the gap's near side: its running distance, a length.
+   */
+  readonly at: string;
+  /**
+   * The gap between the two units that stand, a length.
+   */
+  readonly measured: string;
+}
+/**
+ * A finished stretch or a joint checked.
+ */
+export interface WallCheck {
+  /**
+   * The wall.
+   */
+  readonly on: string;
+  /**
+   * The course.
+   */
+  readonly course: number;
+  /**
+   * What was checked.
+   */
+  readonly what: "plumb" | "level" | "line" | "bed-joint" | "head-joint";
+  /**
+   * The stretch or height that it was read over, a length; not for joints.
+   */
+  readonly over?: string;
+  /**
+   * The deviation, or a joint's width, a length, minus the other way.
+   */
+  readonly off: string;
+  /**
+   * How far the instrument may be wrong, either way, a length; absent: as a mark is read.
+   */
+  readonly may_be_wrong?: string;
+}
+/**
+ * A jamb or corner as found.
+ */
+export interface FoundPlace {
+  /**
+   * The wall.
+   */
+  readonly on: string;
+  /**
+   * Which face was found.
+   */
+  readonly what: "near-jamb" | "far-jamb" | "wall-end";
+  /**
+   * The opening whose jamb it is.
+   */
+  readonly opening?: string;
+  /**
+   * Its running distance from the wall's start, a length, actual.
+   */
+  readonly at: string;
 }

@@ -1,0 +1,147 @@
+// The wall on the table: how far the work is, its log, the odds; and the way into the phone view.
+import { computed, signal } from "@preact/signals";
+import { enterLaid } from "../app/actions";
+import { takeInLog } from "../app/keeping";
+import { engine } from "../app/engine_port";
+import { history, job, readOnly, shown } from "../app/state";
+import type { CourseReply } from "../engine/contract";
+import { isObject, type Json, textAt } from "../job/pointer";
+import { type LaidListed, laidOf } from "../job/laid";
+import { words } from "../words/words";
+import { openWall } from "./controller";
+import { outcomeLines } from "./screens";
+import { putState, wallState } from "./state";
+
+const w = words.wall;
+const log = computed(() => [...laidOf(job.value)].reverse());
+const laying = computed(() => shown.value?.answer.laying);
+const odds = signal<{ readonly job: string; readonly reply: CourseReply } | undefined>(undefined);
+
+function valuesOf(body: Json): string {
+  if (!isObject(body)) return "";
+  return Object.entries(body)
+    .filter(([key]) => key !== "on" && key !== "course")
+    .map(([key, value]) => `${key.replaceAll("_", " ")} ${Array.isArray(value) ? value.join(", ") : String(value)}`)
+    .join(" · ");
+}
+
+function whatOf(one: LaidListed): string {
+  const on = [textAt(one.body, "/on"), textAt(one.body, "/course")].filter((text) => text !== "").join("-");
+  return [on, w.kinds[one.kind] ?? one.kind].filter((text) => text !== "").join(" ");
+}
+
+function Entry(props: { readonly one: LaidListed }) {
+  const { one } = props;
+  const said = one.struck ? [w.struck] : outcomeLines(shown.value?.answer, one.index);
+  const what = whatOf(one);
+  return (
+    <li class={one.struck ? "struck" : ""}>
+      <span class="what">{what}</span>
+      <span class="value">{valuesOf(one.body)}</span>
+      <span class="small soft">{[...said, one.when, one.by].filter((text) => text !== "").join(" · ")}</span>
+      {one.struck || readOnly.value ? null : (
+        <button
+          type="button"
+          aria-label={w.strikeWhat(`${what} ${valuesOf(one.body)}`)}
+          onClick={() => void enterLaid({ strike: one.id }, wallState.value.by, what)}
+        >
+          {w.strike}
+        </button>
+      )}
+    </li>
+  );
+}
+
+async function playOdds(): Promise<void> {
+  const text = history.value.now.text;
+  const index = laying.value?.next_courses.findIndex((next) => next > 0) ?? -1;
+  const side = wallState.value.side !== "" ? wallState.value.side : shown.value?.answer.sides[index]?.name;
+  const at = shown.value?.answer.sides.findIndex((one) => one.name === side) ?? -1;
+  const course = laying.value?.next_courses[at];
+  if (side === undefined || course === undefined || course === 0) return;
+  try {
+    const reply = await engine().solve({ border: 1, job: text, course: { side, course, odds: true } });
+    if (reply.course !== undefined) odds.value = { job: text, reply: reply.course };
+  } catch {
+    odds.value = undefined;
+  }
+}
+
+const percent = (millionths: number): string => (millionths / 10_000).toFixed(1);
+
+function Odds() {
+  const played = odds.value?.job === history.value.now.text ? odds.value.reply : undefined;
+  const found = played?.odds;
+  return (
+    <div class="result">
+      <button type="button" class="framed" onClick={() => void playOdds()}>
+        {w.odds}
+      </button>
+      {played === undefined || found === undefined ? null : (
+        <div role="status">
+          <p class="small">{w.oddsLead(played.course.name, found.units)}</p>
+          <ul class="moves">
+            {([w.withMarks, w.without] as const).map((label, index) => {
+              const one = index === 0 ? found.with_marks : found.without;
+              return (
+                <li key={label}>
+                  <strong>{label}</strong>
+                  <span>
+                    {w.oddsLine(one.inside, one.courses, percent(one.least_millionths), percent(one.most_millionths))}
+                  </span>
+                </li>
+              );
+            })}
+          </ul>
+          <p class="small soft">{w.spreads(laying.value?.spreads.known ?? "")}</p>
+        </div>
+      )}
+    </div>
+  );
+}
+
+export function Wall() {
+  const progress = laying.value?.progress;
+  return (
+    <section class="sheet" id="wall" aria-labelledby="wall-title">
+      <div class="frame inner">
+        <h2 id="wall-title">{w.label}</h2>
+        <p class="lead small soft">{w.lead}</p>
+        <div class="row">
+          <button type="button" class="filled" onClick={openWall}>
+            {w.open}
+          </button>
+          <label class="field initials">
+            <span>{w.initials}</span>
+            <input
+              maxLength={12}
+              value={wallState.value.by}
+              autocomplete="off"
+              spellcheck={false}
+              onInput={(event) => putState({ by: event.currentTarget.value })}
+            />
+          </label>
+          <button type="button" class="framed" disabled={readOnly.value} onClick={() => void takeInLog()}>
+            {w.mergeFile}
+          </button>
+        </div>
+        {progress === undefined ? null : (
+          <p>
+            {w.progress(progress.laid, progress.units)}{" "}
+            {progress.each_day > 0 ? w.pace(progress.days, progress.each_day, progress.days_left) : ""}
+          </p>
+        )}
+        <Odds />
+        {log.value.length === 0 ? (
+          <p class="log">{w.noLog}</p>
+        ) : (
+          <ul class="log" aria-label={w.log}>
+            {log.value.map((one) => (
+              <Entry key={one.id} one={one} />
+            ))}
+          </ul>
+        )}
+      </div>
+    </section>
+  );
+}

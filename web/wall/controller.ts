@@ -1,0 +1,308 @@
+// The view at the wall at work: what each touch does, and what is asked of the engine.
+import { computed, signal } from "@preact/signals";
+import { enterLaid } from "../app/actions";
+import { engine } from "../app/engine_port";
+import { history, job, readOnly, shown, sides } from "../app/state";
+import type { CourseReply } from "../engine/contract";
+import { lastLaid } from "../job/laid";
+import { words } from "../words/words";
+import { sayAloud } from "./aloud";
+import { awake, keepAwake, letSleep } from "./awake";
+import { begunEntry, entryBody, questionsOf, type Site } from "./entries";
+import { stepNm, stepsOf, type Tape } from "./lengths";
+import { type Act, type Known, lastMark, needsPick, nextMark, type Screen, screenOf } from "./screens";
+import { type Entering, type EntryKind, putState, wallState } from "./state";
+
+/// What the engine said last of the course in hand, with the reading that is being tried.
+const course = signal<CourseReply | undefined>(undefined);
+const said = signal("");
+
+const tape = computed<Tape>(() =>
+  (job.value as { tape?: unknown }).tape === "millimetres" ? "millimetres" : "inches",
+);
+const answer = computed(() => shown.value?.answer);
+const openings = computed(
+  () => answer.value?.openings.filter((opening) => opening.side === wallState.value.side) ?? [],
+);
+const jambs = computed(() =>
+  openings.value.flatMap((opening) => [
+    { pick: `near-jamb ${opening.name}`, name: `${opening.name}, ${words.wall.near}` },
+    { pick: `far-jamb ${opening.name}`, name: `${opening.name}, ${words.wall.far}` },
+  ]),
+);
+
+function entryNow(): Entering | undefined {
+  const { place } = wallState.value;
+  return place.screen === "enter" || place.screen === "question" ? place.entry : undefined;
+}
+
+function plannedPlace(kind: EntryKind, pick: string): number {
+  if (kind === "end") return sides.value.find((side) => side.name === wallState.value.side)?.actual.nm ?? 0;
+  const opening = openings.value.find((one) => pick.endsWith(` ${one.name}`));
+  return (pick.startsWith("near-jamb") ? opening?.from.nm : opening?.to.nm) ?? 0;
+}
+
+function siteOf(kind: EntryKind, pick: string, mark: number): Site {
+  const found = course.value?.course.marks.find((one) => one.at.nm === mark && one.run !== undefined);
+  return {
+    tape: tape.value,
+    side: wallState.value.side,
+    course: wallState.value.course,
+    unit: answer.value?.series[0]?.full.nm ?? 0,
+    joint: course.value?.joints.planned.nm ?? 0,
+    planned: plannedPlace(kind, pick),
+    markText: found?.at.text ?? "",
+  };
+}
+
+const known = computed<Known>(() => {
+  const entry = entryNow();
+  const site = entry === undefined ? undefined : siteOf(entry.kind, entry.pick, entry.mark);
+  return {
+    state: wallState.value,
+    tape: tape.value,
+    course: course.value,
+    answer: answer.value,
+    question:
+      entry === undefined || site === undefined ? undefined : questionsOf(entry.kind, entry.pick, site)[entry.at],
+    jambs: jambs.value,
+    undoable: lastLaid(job.value) !== undefined,
+    awake: awake.value,
+    readOnly: readOnly.value,
+    said: said.value,
+  };
+});
+
+export const screen = computed<Screen>(() => screenOf(known.value));
+
+/// Asks for the course in hand; while past or short is stepped, with that reading tried. The newest question wins.
+export async function look(): Promise<void> {
+  const { side, course: number, place } = wallState.value;
+  const text = history.value.now.text;
+  if (side === "" || number < 1 || text === "") return;
+  const entry = place.screen === "enter" || place.screen === "question" ? place.entry : undefined;
+  const tried =
+    entry?.kind === "mark" && (entry.signs[0] ?? 0) !== 0
+      ? { at_nm: entry.mark, past_nm: (entry.values[0] ?? 0) * (entry.signs[0] ?? 1) * stepNm(tape.value) }
+      : undefined;
+  try {
+    const reply = await engine().solve(
+      { border: 1, job: text, course: { side, course: number, ...(tried === undefined ? {} : { trial: tried }) } },
+      { latest: "wall" },
+    );
+    if (reply !== "superseded" && history.value.now.text === text) course.value = reply.course;
+  } catch {
+    said.value = words.trouble.fault;
+  }
+}
+
+/// A side and a course that the building has: each side's next one.
+export function settleState(): void {
+  const names = sides.value.map((side) => side.name);
+  const first = names[0];
+  if (first === undefined) return;
+  const side = names.includes(wallState.value.side) ? wallState.value.side : first;
+  const highest = answer.value?.courses.length ?? 1;
+  const known = wallState.value.course >= 1 && wallState.value.course <= highest && side === wallState.value.side;
+  if (!known) putState({ side, course: nextCourse(side) });
+}
+
+function nextCourse(side: string): number {
+  const index = sides.value.findIndex((one) => one.name === side);
+  const next = answer.value?.laying?.next_courses[index] ?? 1;
+  return next === 0 ? (answer.value?.courses.length ?? 1) : next;
+}
+
+export function openWall(): void {
+  putState({ open: true, place: { screen: "face", face: "mark" } });
+  settleState();
+}
+
+function toFace(face: "mark" | "joints" | "bed" = "mark"): void {
+  putState({ place: { screen: "face", face } });
+}
+
+function begin(kind: EntryKind, way: number | undefined): void {
+  const now = course.value?.course;
+  const mark = (kind === "gap" ? (lastMark(now) ?? nextMark(now)) : nextMark(now))?.at.nm ?? 0;
+  const entry = begunEntry(kind, "", mark, siteOf(kind, "", mark));
+  if (way === undefined) {
+    putState({ place: { screen: "enter", entry } });
+    return;
+  }
+  if (way !== 0) {
+    putState({ place: { screen: "enter", entry: { ...entry, signs: [way], values: [1] } } });
+    return;
+  }
+  void log({ ...entry, signs: [1], values: [0] });
+}
+
+function withAt<T>(list: readonly T[], at: number, value: T): readonly T[] {
+  return list.map((old, index) => (index === at ? value : old));
+}
+
+async function log(entry: Entering): Promise<void> {
+  const site = siteOf(entry.kind, entry.pick, entry.mark);
+  const { kind } = entry;
+  const done = await enterLaid(
+    entryBody(entry, site),
+    wallState.value.by,
+    `${wallState.value.side}-${wallState.value.course} ${words.wall.kinds[kind === "row" ? "units" : kind === "jamb" || kind === "end" ? "found" : kind] ?? ""}`,
+  );
+  if (done.id === undefined) {
+    said.value = done.refused ?? words.trouble.fault;
+    return;
+  }
+  said.value = "";
+  if (kind === "mark") toFace("joints");
+  else putState({ place: { screen: "told", kind, id: done.id } });
+}
+
+/// The next question of the entry, or its end.
+function forward(entry: Entering): void {
+  const questions = questionsOf(entry.kind, entry.pick, siteOf(entry.kind, entry.pick, entry.mark));
+  if (entry.at + 1 < questions.length) {
+    putState({ place: { screen: "enter", entry: { ...entry, at: entry.at + 1 } } });
+    return;
+  }
+  const doubtful =
+    entry.kind === "mark" &&
+    course.value?.course.marks.some((mark) => mark.at.nm === entry.mark && mark.doubtful !== undefined);
+  if (doubtful === true && wallState.value.place.screen !== "question") {
+    putState({ place: { screen: "question", entry } });
+    return;
+  }
+  void log(entry);
+}
+
+function takeLikely(entry: Entering): void {
+  const doubtful = course.value?.course.marks.find(
+    (mark) => mark.at.nm === entry.mark && mark.run !== undefined,
+  )?.doubtful;
+  if (doubtful?.past === undefined) return;
+  const steps = stepsOf(doubtful.past.nm, tape.value);
+  void log({ ...entry, mark: doubtful.at?.nm ?? entry.mark, values: [Math.abs(steps)], signs: [steps < 0 ? -1 : 1] });
+}
+
+function back(): void {
+  const { place } = wallState.value;
+  const entry = entryNow();
+  if (place.screen === "question" && entry !== undefined) {
+    putState({ place: { screen: "enter", entry } });
+    return;
+  }
+  const ways =
+    entry === undefined
+      ? undefined
+      : questionsOf(entry.kind, entry.pick, siteOf(entry.kind, entry.pick, entry.mark))[entry.at]?.ways;
+  if (entry !== undefined && entry.kind !== "mark" && ways !== undefined && (entry.signs[entry.at] ?? 0) !== 0) {
+    putState({ place: { screen: "enter", entry: { ...entry, signs: withAt(entry.signs, entry.at, 0) } } });
+  } else if (entry !== undefined && entry.at > 0) {
+    putState({ place: { screen: "enter", entry: { ...entry, at: entry.at - 1 } } });
+  } else {
+    toFace();
+  }
+}
+
+async function strikeLast(): Promise<void> {
+  const last = lastLaid(job.value);
+  if (last === undefined) {
+    said.value = words.wall.nothingToUndo;
+    return;
+  }
+  const what = words.wall.kinds[last.kind] ?? last.kind;
+  const done = await enterLaid({ strike: last.id }, wallState.value.by, what);
+  said.value = done.id === undefined ? (done.refused ?? "") : words.wall.undone(what);
+  toFace();
+}
+
+function changeCourse(by: number): void {
+  const highest = answer.value?.courses.length ?? 1;
+  putState({ course: Math.max(1, Math.min(highest, wallState.value.course + by)) });
+  toFace();
+}
+
+function changeSide(): void {
+  const names = sides.value.map((side) => side.name);
+  const next = names[(names.indexOf(wallState.value.side) + 1) % Math.max(1, names.length)] ?? "";
+  putState({ side: next, course: nextCourse(next) });
+  toFace();
+}
+
+async function courseLaid(): Promise<void> {
+  const { side, course: number, by } = wallState.value;
+  const done = await enterLaid({ laid: { on: side, course: number } }, by, `${side}-${number}`);
+  said.value = done.refused ?? "";
+  toFace();
+}
+
+function speak(): void {
+  const { lead, number } = screenOf({
+    ...known.value,
+    state: { ...wallState.value, place: { screen: "face", face: "mark" } },
+  });
+  said.value = sayAloud(`${lead}. ${number}`) ? "" : words.wall.noVoice;
+  toFace();
+}
+
+function enterAt(entry: Entering, sign: number, value: number): Entering {
+  return { ...entry, signs: withAt(entry.signs, entry.at, sign), values: withAt(entry.values, entry.at, value) };
+}
+
+function pick(entry: Entering, what: string): void {
+  const begun = begunEntry(entry.kind, what, entry.mark, siteOf(entry.kind, what, entry.mark));
+  putState({ place: { screen: "enter", entry: begun } });
+}
+
+function chooseWay(entry: Entering, way: number): void {
+  if (way === 0) forward(enterAt(entry, 1, 0));
+  else putState({ place: { screen: "enter", entry: enterAt(entry, way, 1) } });
+}
+
+function stepBy(entry: Entering, by: number): void {
+  if (needsPick(entry)) return;
+  const value = Math.max(0, (entry.values[entry.at] ?? 0) + by);
+  putState({ place: { screen: "enter", entry: enterAt(entry, entry.signs[entry.at] ?? 1, value) } });
+}
+
+/// Does something with the entry in the making, if there is one.
+function withEntry(what: (entry: Entering) => void): void {
+  const entry = entryNow();
+  if (entry !== undefined) what(entry);
+}
+
+const kActs: { readonly [Kind in Act["do"]]: (what: Extract<Act, { readonly do: Kind }>) => void } = {
+  face: (what) => toFace(what.face),
+  more: (what) => putState({ place: { screen: "more", page: what.page } }),
+  begin: (what) => {
+    if (!readOnly.value) begin(what.kind, what.way);
+  },
+  pick: (what) => withEntry((entry) => pick(entry, what.pick)),
+  way: (what) => withEntry((entry) => chooseWay(entry, what.way)),
+  step: (what) => withEntry((entry) => stepBy(entry, what.by)),
+  take: () => withEntry(forward),
+  likely: () => withEntry(takeLikely),
+  "as-read": () => withEntry((entry) => void log(entry)),
+  back,
+  undo: () => void strikeLast(),
+  laid: () => void courseLaid(),
+  course: (what) => changeCourse(what.by),
+  side: changeSide,
+  aloud: speak,
+  hand: () => {
+    putState({ hand: wallState.value.hand === "right" ? "left" : "right" });
+    toFace();
+  },
+  light: () => {
+    putState({ light: wallState.value.light === "sun" ? "evening" : "sun" });
+    toFace();
+  },
+  leave: () => putState({ open: false, place: { screen: "face", face: "mark" } }),
+};
+
+export function act(what: Act): void {
+  if (what.do !== "aloud") said.value = "";
+  (kActs[what.do] as (what: Act) => void)(what);
+}
+
+export { keepAwake, letSleep };

@@ -1,0 +1,124 @@
+// What is asked for each kind of entry, and what the log then says. Pure.
+import type { Json } from "../job/pointer";
+import type { LaidBody } from "../job/laid";
+import { words } from "../words/words";
+import { stepsOf, stepsText, type Tape } from "./lengths";
+import type { Entering, EntryKind } from "./state";
+
+/// One question: a length by thumb, perhaps with a way.
+export interface Question {
+  readonly title: string;
+  /// Above and below zero; absent: a plain length.
+  readonly ways?: readonly [string, string, string];
+  readonly start: number;
+}
+
+/// What the questions hang on: lengths in nanometres of the job that is laid.
+export interface Site {
+  readonly tape: Tape;
+  readonly side: string;
+  readonly course: number;
+  readonly unit: number;
+  readonly joint: number;
+  /// A place of the wall as planned, for what is found: of the pick.
+  readonly planned: number;
+  readonly markText: string;
+}
+
+export const kChecks = ["plumb", "level", "line", "bed-joint", "head-joint"] as const;
+
+export function questionsOf(kind: EntryKind, pick: string, site: Site): readonly Question[] {
+  const w = words.wall;
+  const ways = [w.high, w.low, w.level] as const;
+  const joint = stepsOf(site.joint, site.tape);
+  switch (kind) {
+    case "mark":
+      return [{ title: site.markText, ways: [w.past, w.short, w.onIt], start: 0 }];
+    case "gauge":
+      return [{ title: w.gauge, ways, start: 0 }];
+    case "gap":
+      return [{ title: w.gapAt(site.markText), start: stepsOf(site.unit + 2 * site.joint, site.tape) }];
+    case "set":
+      return [
+        ...w.corners.map((title) => ({ title, ways, start: 0 })),
+        { title: w.bed, start: joint },
+        { title: w.lineGap, start: site.tape === "inches" ? 1 : 2 },
+      ];
+    case "check":
+      return [
+        pick.endsWith("joint")
+          ? { title: `${w.checks[pick] ?? pick}: ${w.joint}`, start: joint }
+          : { title: `${w.checks[pick] ?? pick}: ${w.off}, ${w.over4}`, start: 0 },
+      ];
+    case "row":
+      return [{ title: w.rowOf, start: stepsOf(10 * site.unit, site.tape) }];
+    case "jamb":
+    case "end":
+      return [{ title: w.foundAt, start: stepsOf(site.planned, site.tape) }];
+  }
+}
+
+export function begunEntry(kind: EntryKind, pick: string, mark: number, site: Site): Entering {
+  const questions = questionsOf(kind, pick, site);
+  return {
+    kind,
+    pick,
+    mark,
+    at: 0,
+    values: questions.map((question) => question.start),
+    signs: questions.map((question) => (question.ways === undefined ? 1 : 0)),
+  };
+}
+
+function bodyOf(entry: Entering, site: Site): Json {
+  const on = { on: site.side, course: site.course };
+  const text = (index: number): string =>
+    stepsText((entry.values[index] ?? 0) * ((entry.signs[index] ?? 1) < 0 ? -1 : 1), site.tape);
+  const mark = `${entry.mark / 1e6} mm`;
+  switch (entry.kind) {
+    case "mark":
+      return { ...on, at: mark, past: text(0) };
+    case "gauge":
+      return { ...on, high: text(0) };
+    case "gap":
+      return { ...on, at: mark, measured: text(0) };
+    case "set":
+      return {
+        ...on,
+        near_outer: text(0),
+        near_inner: text(1),
+        far_outer: text(2),
+        far_inner: text(3),
+        bed: text(4),
+        line_gap: text(5),
+      };
+    case "check": {
+      const over = site.tape === "inches" ? `48"` : "1200 mm";
+      return { ...on, what: entry.pick, ...(entry.pick.endsWith("joint") ? {} : { over }), off: text(0) };
+    }
+    case "row":
+      return { together: 10, row: text(0) };
+    case "jamb": {
+      const [what, ...name] = entry.pick.split(" ");
+      return { on: site.side, what: what ?? "near-jamb", opening: name.join(" "), at: text(0) };
+    }
+    case "end":
+      return { on: site.side, what: "wall-end", at: text(0) };
+  }
+}
+
+const kFields: Readonly<Record<EntryKind, string>> = {
+  mark: "mark",
+  gauge: "gauge",
+  gap: "gap",
+  set: "set",
+  check: "check",
+  row: "units",
+  jamb: "found",
+  end: "found",
+};
+
+/// What the log says when all is answered.
+export function entryBody(entry: Entering, site: Site): LaidBody {
+  return { [kFields[entry.kind]]: bodyOf(entry, site) };
+}
