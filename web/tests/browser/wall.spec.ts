@@ -1,0 +1,193 @@
+// At the wall: a phone of 360 px worked by a thumb in a glove, with no network, that dies in the middle of an entry.
+import { readFile } from "node:fs/promises";
+import { createRequire } from "node:module";
+import { expect, type Page, test } from "@playwright/test";
+import type { AxeResults } from "axe-core";
+import { openTable, settled } from "./table";
+
+test.use({ viewport: { width: 360, height: 640 }, hasTouch: true, isMobile: true, deviceScaleFactor: 2 });
+
+const zone = (page: Page, name: string) => page.locator(".at-wall").getByRole("button", { name, exact: true });
+const figure = (page: Page) => page.locator(".wall-number");
+
+async function openWall(page: Page): Promise<void> {
+  await openTable(page);
+  await page.getByRole("button", { name: "Phone view" }).tap();
+  await expect(figure(page)).toHaveText(`4'-7 5/8"`);
+}
+
+test("past at a mark gives the joints to the next one, and the entry is in the log", async ({ page }) => {
+  await openWall(page);
+  await expect(page.locator(".at-wall")).toContainText(`= 55 5/8"`);
+  await expect(page.locator(".at-wall")).toContainText("end of unit 3");
+  await zone(page, "Past").tap();
+  await zone(page, "+1").tap();
+  await zone(page, "+1").tap();
+  await expect(figure(page)).toHaveText(`3/16" past`);
+  // While it is tried, the joints are there: 3/16 over three joints.
+  await expect(page.locator(".at-wall")).toContainText(`3 × 5/16"`);
+  await zone(page, "Take it").tap();
+  await expect(figure(page)).toHaveText(`3 × 5/16"`);
+  await page.locator(".wall-turn").tap();
+  await page.locator(".wall-turn").tap();
+  await expect(figure(page)).toHaveText(`8'-7 5/8"`);
+  await zone(page, "More").tap();
+  await zone(page, "Undo last").tap();
+  await expect(page.locator(".at-wall")).toContainText("struck: mark");
+  await expect(figure(page)).toHaveText(`4'-7 5/8"`);
+  for (let further = 0; further < 3; ++further) {
+    if (further === 0) await zone(page, "More").tap();
+    await zone(page, "Further").tap();
+  }
+  await zone(page, "Leave").tap();
+  await settled(page);
+  // Struck, not erased.
+  await expect(page.locator("#wall .log .struck")).toContainText(`3/16"`);
+});
+
+test("every zone is 120 px each way with 19 px between, on every screen, and nothing sticks out", async ({ page }) => {
+  await openWall(page);
+  const check = async (): Promise<void> => {
+    const boxes = await page
+      .locator(".wall-zone")
+      .evaluateAll((zones) => zones.map((one) => one.getBoundingClientRect().toJSON() as DOMRect));
+    for (const box of boxes) {
+      expect(box.width).toBeGreaterThanOrEqual(120);
+      expect(box.height).toBeGreaterThanOrEqual(120);
+      for (const other of boxes) {
+        if (other.x === box.x && other.y === box.y) continue;
+        const dx = Math.max(other.x - box.x - box.width, box.x - other.x - other.width);
+        const dy = Math.max(other.y - box.y - box.height, box.y - other.y - other.height);
+        expect(Math.max(dx, dy)).toBeGreaterThanOrEqual(18.9);
+      }
+    }
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(360);
+    const within = await page.locator(".at-wall").evaluate((view) => view.scrollHeight <= view.clientHeight + 1);
+    expect(within, await page.locator(".at-wall").innerText()).toBe(true);
+  };
+  await check();
+  await zone(page, "Short").tap();
+  await check();
+  await zone(page, "Back").tap();
+  await zone(page, "More").tap();
+  await check();
+  await zone(page, "Further").tap();
+  await check();
+  await zone(page, "One unit").tap();
+  await check();
+  await zone(page, "High").tap();
+  await check();
+});
+
+test("a phone that dies in the middle of an entry comes back to it, and what was entered is there", async ({
+  page,
+}) => {
+  await openWall(page);
+  await zone(page, "Short").tap();
+  await zone(page, "+1").tap();
+  await zone(page, "Take it").tap();
+  await expect(figure(page)).toContainText(`7/16"`);
+  await zone(page, "Past").tap();
+  await zone(page, "+5").tap();
+  await expect(figure(page)).toHaveText(`3/8" past`);
+  const session = await page.context().newCDPSession(page);
+  const died = page.waitForEvent("crash");
+  void session.send("Page.crash").catch(() => undefined);
+  await died;
+  const again = await page.context().newPage();
+  await again.goto("./");
+  await expect(figure(again)).toHaveText(`3/8" past`);
+  await zone(again, "Take it").tap();
+  await expect(again.locator(".wall-lead")).toContainText("next joints");
+  const stored = await again.evaluate(() => localStorage.getItem("stringcourse-wall"));
+  expect(stored).toContain('"open":true');
+});
+
+test("a reading that cannot be meant is questioned, and its likely meaning is one touch away", async ({ page }) => {
+  await openWall(page);
+  await zone(page, "Past").tap();
+  // 48 sixteenths: 3 in, surely 3/16.
+  for (let tens = 0; tens < 4; ++tens) await zone(page, "+10").tap();
+  await zone(page, "+5").tap();
+  await zone(page, "+1").tap();
+  await zone(page, "+1").tap();
+  await expect(figure(page)).toHaveText(`3" past`);
+  await zone(page, "Take it").tap();
+  await expect(page.locator(".at-wall")).toContainText(`Is it sixteenths: 3/16" past?`);
+  await zone(page, "Yes").tap();
+  await expect(figure(page)).toHaveText(`3 × 5/16"`);
+});
+
+test("a gap, a unit, the gauge rod and a check are judged on the spot", async ({ page }) => {
+  await openWall(page);
+  await zone(page, "More").tap();
+  await zone(page, "Further").tap();
+  await zone(page, "Closure gap").tap();
+  await expect(figure(page)).toHaveText(`16 3/8"`);
+  await zone(page, "+1").tap();
+  await zone(page, "Take it").tap();
+  await expect(figure(page)).toHaveText("a whole unit");
+  await zone(page, "next mark").tap();
+  await zone(page, "More").tap();
+  await zone(page, "Further").tap();
+  await zone(page, "Check").tap();
+  await zone(page, "Plumb").tap();
+  await zone(page, "+5").tap();
+  await zone(page, "Take it").tap();
+  // 1/4 in in 10 ft: over 48 in 0.1 in; 5/16 in is out by more than the doubt.
+  await expect(figure(page)).toHaveText("Does not fit.");
+  await zone(page, "next mark").tap();
+  await zone(page, "More").tap();
+  await zone(page, "Further").tap();
+  await zone(page, "Gauge rod").tap();
+  await zone(page, "High").tap();
+  await zone(page, "+1").tap();
+  await zone(page, "Take it").tap();
+  await expect(page.locator(".wall-number")).toContainText(`5/16"`);
+});
+
+test("left hand, evening, and no voice: the view says what it cannot do", async ({ page }) => {
+  await openWall(page);
+  const right = await zone(page, "Past").boundingBox();
+  for (const name of ["More", "Further", "Further", "Further"]) await zone(page, name).tap();
+  await zone(page, "Left hand").tap();
+  const left = await zone(page, "Past").boundingBox();
+  expect(left?.x ?? 999).toBeLessThan(right?.x ?? 0);
+  for (const name of ["More", "Further", "Further", "Further"]) await zone(page, name).tap();
+  await zone(page, "Evening").tap();
+  await expect(page.locator(".at-wall")).toHaveCSS("background-color", "rgb(0, 0, 0)");
+  for (const name of ["More", "Further", "Further", "Further"]) await zone(page, name).tap();
+  await zone(page, "Read aloud").tap();
+  await expect(page.locator(".at-wall")).toContainText("This phone has no voice of its own.");
+});
+
+test("axe finds nothing at the wall, in the sun or in the evening", async ({ page }) => {
+  const source = await readFile(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
+  await openWall(page);
+  const look = async (): Promise<void> => {
+    await page.evaluate(source);
+    const results = (await page.evaluate(() =>
+      (window as unknown as { axe: { run(): Promise<unknown> } }).axe.run(),
+    )) as AxeResults;
+    expect(
+      results.violations.flatMap((one) => one.nodes.map((node) => `${one.id}: ${node.html.slice(0, 160)}`)),
+    ).toEqual([]);
+  };
+  await look();
+  await zone(page, "Short").tap();
+  await look();
+  await zone(page, "Back").tap();
+  for (const name of ["More", "Further", "Further", "Further"]) await zone(page, name).tap();
+  await look();
+  await zone(page, "Evening").tap();
+  await look();
+});
+
+test("in flight mode: begun with the network, gone on without", async ({ page, context }) => {
+  await openWall(page);
+  await context.setOffline(true);
+  await zone(page, "Past").tap();
+  await zone(page, "Take it").tap();
+  await expect(page.locator(".wall-lead")).toContainText("next joints");
+  await context.setOffline(false);
+});
