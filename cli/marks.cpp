@@ -81,7 +81,7 @@ std::vector<CourseAsLaid> chosen(const Answer& answer, const Command& command, s
   for (int each = 0; each < static_cast<int>(answer.building.walls.size()); ++each) {
     const int next = course > 0 ? course : answer.laid->next_course[static_cast<std::size_t>(each)];
     if ((side && each != wall) || next == 0) continue;
-    courses.push_back(laying::course_as_laid(answer.job, answer.building, answer.layout, answer.laid->how, answer.laid->counts, each, next));
+    courses.push_back(laying::course_as_laid(answer.job, answer.building, layouts_of(answer), answer.laid->how, answer.laid->counts, each, next));
   }
   return courses;
 }

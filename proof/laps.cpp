@@ -64,12 +64,12 @@ bool same_row(const std::vector<const RunFacts*>& a, const std::vector<const Run
 using PanelRuns = std::vector<std::vector<const RunFacts*>>;
 
 /// Number of the band of each course: a band goes on as long as each course repeats the breaks and the class of the
-/// course two below it in the same band.
-std::vector<int> bands_of(const Building& b, const PanelRuns& courses) {
+/// course two below it in the same band; courses laid already and those above them are not of one band.
+std::vector<int> bands_of(const Building& b, const PanelRuns& courses, std::size_t laid) {
   std::vector<int> bands;
   std::size_t first = 0;
   for (std::size_t c = 0; c < courses.size(); ++c) {
-    const bool repeats = c < first + 2 || (same_class(b.courses[c], b.courses[c - 2]) && same_breaks(courses[c], courses[c - 2]));
+    const bool repeats = (c == 0 || c != laid) && (c < first + 2 || (same_class(b.courses[c], b.courses[c - 2]) && same_breaks(courses[c], courses[c - 2])));
     if (!repeats) first = c;
     bands.push_back(c == 0 ? 0 : bands.back() + (repeats ? 0 : 1));
   }
@@ -109,7 +109,7 @@ BandCount check_panel(const Building& b, const WallFacts& wall, int index, int p
   BandCount count;
   PanelRuns courses;
   for (const CourseFacts& course : wall.courses) courses.push_back(runs_of(course, panel));
-  const std::vector<int> bands = bands_of(b, courses);
+  const std::vector<int> bands = bands_of(b, courses, b.laid_to.empty() ? 0 : static_cast<std::size_t>(b.laid_to[static_cast<std::size_t>(index)]));
   const Length near = match_within(b.series_of(b.walls[static_cast<std::size_t>(index)]));
   for (std::size_t c = 2; c < courses.size(); ++c) {
     if (bands[c] != bands[c - 2])

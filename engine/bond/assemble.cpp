@@ -31,6 +31,9 @@ class Assembly {
     options_.resize(sites_.size());
   }
 
+  /// As it was printed, where that costs nothing; what is laid stays.
+  void follow(const Layout& printed) { printed_ = &printed; }
+
   /// Only these values of the bits, from now on.
   void keep(const Layout& like) {
     for (const Bit& bit : bits_) {
@@ -134,7 +137,7 @@ class Assembly {
       Option& option = options_[s][values];
       option.bearings = sets;
       for (const auto& set : sets) {
-        option.cases.push_back(&memo_->case_of(panel_of(*building_, site, bits_, values, set, strictness_[s])));
+        option.cases.push_back(&memo_->case_of(panel_of(*building_, site, bits_, values, set, strictness_[s], printed_)));
       }
     }
   }
@@ -174,7 +177,7 @@ class Assembly {
       const Option& used = option(s, chosen);
       const std::size_t best = best_of(used);
       const PanelCase& solved = *used.cases[best];
-      PlacedPanel placed{&sites_[s], panel_of(*building_, sites_[s], bits_, values_of(s, chosen), used.bearings[best], strictness_[s]), nullptr};
+      PlacedPanel placed{&sites_[s], panel_of(*building_, sites_[s], bits_, values_of(s, chosen), used.bearings[best], strictness_[s], printed_), nullptr};
       if (solved.answer) {
         placed.answer = &*solved.answer;
         total = total + key_of(placed.answer->cost, order_);
@@ -222,6 +225,7 @@ class Assembly {
   std::vector<PanelSite> sites_;
   Order order_ = Order::HalfBond;
   std::vector<Strictness> strictness_;
+  const Layout* printed_ = nullptr;
   bool relaxed_unproven_ = false, keeps_ = false;
   Assignment kept_;
   std::vector<std::vector<Option>> options_;  // by site, by values
@@ -238,6 +242,15 @@ Layout lay_out_like(const Layout& like, const Building& building, PanelMemo& mem
   assembly.keep(like);
   Layout layout = assembly.run();
   return layout.stopped.empty() ? layout : lay_out(building, memo);
+}
+
+Layout lay_out_from(const Layout& printed, const Building& building, PanelMemo& memo) {
+  const bool alike = printed.arriving_through.size() == building.corners.size() && printed.entering_first.size() == building.junctions.size();
+  if (!alike) return lay_out(building, memo);
+  Assembly assembly(building, memo);
+  assembly.keep(printed);
+  assembly.follow(printed);
+  return assembly.run();
 }
 
 }  // namespace stringcourse::bond

@@ -18,4 +18,9 @@ namespace stringcourse::bond {
 /// when the time is short. Not proven.
 [[nodiscard]] Layout lay_out_like(const Layout& like, const Building& building, PanelMemo& memo);
 
+/// For a building that was found a little otherwise than printed: corners and junctions as printed, the courses that
+/// Building::laid_to says are laid with their very pieces, and above and beside them, of all layouts that are equally good,
+/// one that changes the fewest pieces. Where that does not lay, Layout::stopped says so.
+[[nodiscard]] Layout lay_out_from(const Layout& printed, const Building& building, PanelMemo& memo);
+
 }  // namespace stringcourse::bond

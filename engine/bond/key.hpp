@@ -34,6 +34,7 @@ struct Key {
 struct Charge {
   std::uint32_t short_laps = 0, cuts = 0, short_pieces = 0, shifted = 0;
   std::uint64_t deviation = 0, units = 0;
+  std::uint32_t changed = 0;  // pieces not as they were printed before: below all that makes a layout good, above its size
 };
 
 [[nodiscard]] constexpr Key key_of(const Charge& charge, Order order) {
@@ -43,16 +44,16 @@ struct Charge {
   switch (order) {
     case Order::HalfBond:
       return Key{{pair(charge.short_laps, charge.cuts), pair(charge.short_pieces, charge.shifted),
-                  charge.deviation, charge.units}};
+                  charge.deviation, pair(charge.changed, static_cast<std::uint32_t>(charge.units))}};
     case Order::QuarterBond:
       return Key{{pair(charge.cuts, charge.short_pieces), pair(charge.short_laps, charge.shifted),
-                  charge.deviation, charge.units}};
+                  charge.deviation, pair(charge.changed, static_cast<std::uint32_t>(charge.units))}};
     case Order::Weighted: break;
   }
   return Key{{charge.units, 0, 0, 0}};
 }
 
-/// The key read back as a Cost; extra bars are counted elsewhere. Weighted sums are reported as short_laps.
+/// The key read back as a Cost; extra bars are counted elsewhere, changed pieces nowhere. Weighted sums are reported as short_laps.
 [[nodiscard]] constexpr Cost cost_of(const Key& key, Order order) {
   const auto high = [](std::uint64_t word) { return static_cast<std::int64_t>(word >> 32); };
   const auto low = [](std::uint64_t word) { return static_cast<std::int64_t>(word & 0xffffffffU); };
@@ -67,7 +68,7 @@ struct Charge {
   cost.short_pieces = laps_first ? high(key.words[1]) : low(key.words[0]);
   cost.shifted_joints = low(key.words[1]);
   cost.joint_deviation = static_cast<std::int64_t>(key.words[2]);
-  cost.units = static_cast<std::int64_t>(key.words[3]);
+  cost.units = low(key.words[3]);
   return cost;
 }
 

@@ -25,6 +25,7 @@ struct PieceChoice {
   bool half = false;     // an uncut half: may stand at a through corner as the only piece of its run
   std::vector<Cell> cells;           // whole cells; of a cut: with the saw's end at the END of the piece
   std::int64_t weight = 0;           // weighted panels only
+  bool make_up = false;              // of a row that is laid: was its run's make-up piece
 };
 
 struct RowRun {
@@ -42,6 +43,14 @@ struct UncutZone {
   UnderBearing rule = UnderBearing::Uncut;
 };
 
+/// One chosen piece.
+struct Chosen {
+  std::int64_t length = 0;
+  std::int32_t choice = -1;  // index into Row::choices; -1: the run's make-up piece
+  CutEnd cut = CutEnd::None;
+  friend bool operator==(const Chosen&, const Chosen&) = default;
+};
+
 /// One distinct row: every course of one parity in one band.
 struct Row {
   std::vector<RowRun> runs;          // left to right; never overlapping
@@ -51,6 +60,8 @@ struct Row {
   std::vector<UncutZone> uncut_zones;
   std::vector<std::int32_t> courses; // courses laid to this row, ascending
   std::int32_t band = 0;
+  std::vector<std::vector<Chosen>> printed;  // by run: the pieces that were printed before (choice unused); empty: none were
+  bool fixed = false;                // laid: these very pieces, nothing else
 };
 
 struct PanelBar {
@@ -85,14 +96,6 @@ struct RowPairs {
 };
 /// Which rows lie on which, from the order of the courses. Sorted by rows.
 [[nodiscard]] RowPairs row_pairs(const Panel& panel);
-
-/// One chosen piece.
-struct Chosen {
-  std::int64_t length = 0;
-  std::int32_t choice = -1;  // index into Row::choices; -1: the run's make-up piece
-  CutEnd cut = CutEnd::None;
-  friend bool operator==(const Chosen&, const Chosen&) = default;
-};
 
 struct PanelAnswer {
   std::vector<std::vector<std::vector<Chosen>>> rows;  // [row][run][piece]

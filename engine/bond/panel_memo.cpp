@@ -36,6 +36,12 @@ class Bytes {
       put(choice.weight);
       put(choice.cells);
     }
+    put(row.fixed ? 1 : 0);
+    put(static_cast<std::int64_t>(row.printed.size()));
+    for (const std::vector<Chosen>& run : row.printed) {
+      put(static_cast<std::int64_t>(run.size()));
+      for (const Chosen& piece : run) put(piece.length * 4 + static_cast<std::int64_t>(piece.cut));
+    }
     put(static_cast<std::int64_t>(row.uncut_zones.size()));
     for (const UncutZone& zone : row.uncut_zones) {
       put(zone.from);

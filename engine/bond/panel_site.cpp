@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <optional>
+#include <utility>
 
 #include "measure/sorting.hpp"
 
@@ -251,6 +252,47 @@ Panel rules_of(const Building& building, const Series& series, Strictness strict
   return panel;
 }
 
+/// The pieces of one course of this site as they were printed, by run. Empty where the runs are not the same in number.
+std::vector<std::vector<Chosen>> printed_row(const Layout& printed, const PanelSite& site, int course, std::size_t runs) {
+  std::vector<std::vector<Chosen>> row;
+  const auto before = std::ranges::partition_point(printed.runs, [&](const Run& run) { return std::pair(run.wall, run.course) < std::pair(site.wall, course); });
+  for (auto run = before; run != printed.runs.end() && run->wall == site.wall && run->course == course; ++run) {
+    const std::int64_t middle = (nm(run->start) + nm(run->end)) / 2;
+    if ((site.from_joint && middle < site.from) || (site.to_joint && middle > site.to)) continue;
+    std::vector<Chosen>& pieces = row.emplace_back();
+    for (std::uint32_t k = 0; k < run->piece_count; ++k) {
+      const Piece& piece = printed.pieces[run->first_piece + k];
+      pieces.push_back({nm(piece.length), piece.make_up ? -1 : 0, piece.cut});
+    }
+  }
+  if (row.size() != runs) row.clear();
+  return row;
+}
+
+/// A row that is laid: its own pieces are all that it may be laid with.
+void fix_row(Row& row, const Series& series) {
+  std::vector<PieceChoice> laid;
+  for (const std::vector<Chosen>& run : row.printed) {
+    for (const Chosen& piece : run) {
+      const bool is_cut = piece.cut != CutEnd::None;
+      const auto same = [&](const PieceChoice& choice) { return choice.length == piece.length && choice.is_cut == is_cut; };
+      if (std::ranges::any_of(laid, same)) continue;
+      const auto known = std::ranges::find_if(row.choices, same);
+      PieceChoice choice = known != row.choices.end() ? *known : PieceChoice{};
+      if (known == row.choices.end()) {
+        choice.length = piece.length, choice.is_cut = is_cut, choice.make_up = piece.choice < 0;
+        choice.cells = cells_of(series.full_cells, piece.length);
+      }
+      laid.push_back(std::move(choice));
+    }
+  }
+  sort_stably(laid, [](const PieceChoice& a, const PieceChoice& b) { return a.length > b.length; });
+  row.choices = std::move(laid);
+  row.make_up_from = 0;
+  row.make_up_cells.clear();
+  row.fixed = true;
+}
+
 }  // namespace
 
 std::vector<Bit> bits_of(const Building& building) {
@@ -339,7 +381,7 @@ std::vector<Bearings> bearings_of(const Building& building, const ResolvedOpenin
 }
 
 Panel panel_of(const Building& building, const PanelSite& site, const std::vector<Bit>& bits, std::uint32_t values,
-               const std::vector<Bearings>& bearings, Strictness strictness) {
+               const std::vector<Bearings>& bearings, Strictness strictness, const Layout* printed) {
   const Series& series = building.series_of(at(building.walls, site.wall));
   const Choices choices(site, bits, values);
   Panel panel = rules_of(building, series, strictness);
@@ -349,11 +391,12 @@ Panel panel_of(const Building& building, const PanelSite& site, const std::vecto
   const auto same = [&](std::size_t a, std::size_t b) {
     return class_of(building.courses[a]) == class_of(building.courses[b]) && std::ranges::equal(runs[a], runs[b], same_run);
   };
+  const std::size_t laid = building.laid_to.empty() ? 0 : static_cast<std::size_t>(at(building.laid_to, site.wall));
   std::int32_t band = 0;
   for (std::size_t first = 0; first < count; ++band) {
-    // A band goes on while each course is as the one two below it.
+    // A band goes on while each course is as the one two below it; what is laid and what is not are two.
     std::size_t last = first;
-    while (last + 1 < count && (last + 1 < first + 2 || same(last + 1, last - 1))) ++last;
+    while (last + 1 < count && last + 1 != laid && (last + 1 < first + 2 || same(last + 1, last - 1))) ++last;
     const auto first_row = static_cast<std::int32_t>(panel.rows.size());
     for (std::size_t c = first; c <= last; ++c) {
       if (c < first + 2) {
@@ -363,6 +406,8 @@ Panel panel_of(const Building& building, const PanelSite& site, const std::vecto
         row.choices = choices_of(building, series, class_of(building.courses[c]), panel.least_piece);
         row.make_up_from = nm(series.full);
         row.make_up_cells = cells_of(series.full_cells, row.make_up_from);
+        if (printed != nullptr) row.printed = printed_row(*printed, site, static_cast<int>(c) + 1, row.runs.size());
+        if (c < laid && !row.printed.empty()) fix_row(row, series);
         panel.rows.push_back(std::move(row));
       }
       const std::int32_t row = first_row + static_cast<std::int32_t>((c - first) % 2);

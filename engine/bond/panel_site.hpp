@@ -4,6 +4,7 @@
 #include <cstdint>
 #include <vector>
 
+#include "bond/layout.hpp"
 #include "bond/panel.hpp"
 #include "walls/building.hpp"
 
@@ -43,8 +44,11 @@ enum class Strictness { Full, CelledCutsUnderBearings, ShortestPieces };
 [[nodiscard]] std::vector<Bearings> bearings_of(const Building& building, const ResolvedOpening& opening);
 
 /// The bond problem of one site. `values` are the site's bits in order; `bearings` one for each of site.one_piece.
+/// `printed`: a layout of the same building before it was changed a little; courses that Building::laid_to says are laid
+/// keep its pieces, others are asked to be like it where that costs nothing.
 /// Places are measured from site.from, so that equal panels anywhere are equal problems.
 [[nodiscard]] Panel panel_of(const Building& building, const PanelSite& site, const std::vector<Bit>& bits,
-                             std::uint32_t values, const std::vector<Bearings>& bearings, Strictness strictness);
+                             std::uint32_t values, const std::vector<Bearings>& bearings, Strictness strictness,
+                             const Layout* printed = nullptr);
 
 }  // namespace stringcourse::bond

@@ -73,7 +73,7 @@ Kind kind_of(const Building& building, const Standing& here) {
 }
 
 /// One run of one course, its pieces placed.
-void place_run(const Building& building, const PlacedPanel& placed, const RowRun& from, const std::vector<Chosen>& chosen,
+void place_run(const Building& building, const PlacedPanel& placed, const Row& row, const RowRun& from, const std::vector<Chosen>& chosen,
                std::int32_t course, Layout& layout) {
   const Length origin = Length::nanometres(placed.site->from);
   Run run;
@@ -95,7 +95,7 @@ void place_run(const Building& building, const PlacedPanel& placed, const RowRun
     Piece piece;
     piece.length = Length::nanometres(chosen[k].length);
     piece.cut = chosen[k].cut;
-    piece.make_up = chosen[k].choice < 0;
+    piece.make_up = chosen[k].choice < 0 || row.choices[static_cast<std::size_t>(chosen[k].choice)].make_up;
     const std::int64_t joints_before = starts + static_cast<std::int64_t>(k);
     piece.start = ExactPosition{(run.start.in_nanometres() + before) * m + joints_before * run.slack.in_nanometres(), m};
     before += chosen[k].length;
@@ -131,7 +131,7 @@ void place_pieces(const Building& building, const std::vector<PlacedPanel>& pane
         const std::vector<RowRun>& runs = placed->panel.rows[row].runs;
         for (std::size_t r = 0; r < runs.size(); ++r) {
           const std::size_t first = layout.pieces.size();
-          place_run(building, *placed, runs[r], placed->answer->rows[row][r], static_cast<std::int32_t>(c) + 1, layout);
+          place_run(building, *placed, placed->panel.rows[row], runs[r], placed->answer->rows[row][r], static_cast<std::int32_t>(c) + 1, layout);
           for (std::size_t p = first; p < layout.pieces.size(); ++p) layout.pieces[p].number = ++number;
         }
       }

@@ -22,6 +22,10 @@ void RowGraph::make_families() {
     const auto run = static_cast<std::int32_t>(index);
     const std::int64_t target = stretch.end - stretch.start + (1 - joint_ends(stretch)) * panel_->joint;
     const std::size_t before = families_.size();
+    if (row_->fixed) {
+      add_printed(run, target);
+      continue;
+    }
     add_even(run, target);
     const bool closes_even = families_.size() > before;
     if (menu_->stage == Stage::Whole && closes_even) continue;
@@ -38,6 +42,21 @@ void RowGraph::add_even(std::int32_t run, std::int64_t target) {
   family.run = run;
   family.target = target;
   if (can_finish(family, 0, 0, false)) families_.push_back(family);
+}
+
+void RowGraph::add_printed(std::int32_t run, std::int64_t target) {
+  const std::vector<Chosen>& pieces = row_->printed[static_cast<std::size_t>(run)];
+  Family family;
+  family.run = run;
+  for (const Chosen& piece : pieces) family.target += piece.length + panel_->joint;
+  family.leftover = target - family.target;
+  if (family.leftover != 0) {
+    family.kind = Family::Kind::Shared;
+    family.pieces = static_cast<std::int32_t>(pieces.size());
+    family.joints = family.pieces - 1 + joint_ends(row_->runs[static_cast<std::size_t>(run)]);
+    if (family.joints < 1 || !in_joint_range(family.leftover, family.joints)) return;
+  }
+  families_.push_back(family);
 }
 
 bool RowGraph::in_joint_range(std::int64_t leftover, std::int64_t joints) const {
@@ -61,7 +80,7 @@ void RowGraph::add_counted(Family family, std::int32_t least, std::int32_t most)
 
 /// What the pieces of a family of this kind may be: in stage Few joints share a leftover between whole pieces alone.
 const Reach& RowGraph::reach_of(Family::Kind kind) const {
-  return menu_->stage == Stage::Few && kind == Family::Kind::Shared ? uncut_ : *reach_;
+  return !row_->fixed && menu_->stage == Stage::Few && kind == Family::Kind::Shared ? uncut_ : *reach_;
 }
 
 void RowGraph::add_shared(std::int32_t run, std::int64_t target) {

@@ -39,7 +39,7 @@ Menu menu_of(const Row& row, Stage stage) {
   Menu menu;
   menu.stage = stage;
   for (std::size_t i = 0; i < row.choices.size(); ++i) {
-    if (stage == Stage::Whole && row.choices[i].is_cut) continue;
+    if (stage == Stage::Whole && row.choices[i].is_cut && !row.fixed) continue;
     menu.choices.push_back(row.choices[i]);
     menu.original.push_back(static_cast<std::int32_t>(i));
   }
@@ -56,6 +56,7 @@ RowGraph::RowGraph(const Panel& panel, const Row& row, const Menu& menu, const R
   nodes_.push_back(before);
   if (menu.stage == Stage::Few) uncut_ = Reach(menu_of(row, Stage::Whole), panel.joint, longest_target(panel));
   measure_modules();
+  sum_printed();
   make_families();
   open_all_families();
 }
@@ -214,7 +215,27 @@ void RowGraph::try_make_ups(std::int32_t from) {
   }
 }
 
-Key RowGraph::charge(const PieceChoice& choice) const {
+void RowGraph::sum_printed() {
+  for (const std::vector<Chosen>& run : row_->printed) {
+    std::vector<std::int64_t>& sums = printed_sums_.emplace_back();
+    std::int64_t sum = 0;
+    for (const Chosen& piece : run) {
+      sums.push_back(sum);
+      sum += piece.length + panel_->joint;
+    }
+  }
+}
+
+bool RowGraph::as_printed(std::int32_t run, std::int64_t sum, std::int64_t length, CutEnd cut) const {
+  if (static_cast<std::size_t>(run) >= printed_sums_.size()) return false;
+  const std::vector<std::int64_t>& sums = printed_sums_[static_cast<std::size_t>(run)];
+  const auto found = std::ranges::lower_bound(sums, sum);
+  if (found == sums.end() || *found != sum) return false;
+  const Chosen& piece = row_->printed[static_cast<std::size_t>(run)][static_cast<std::size_t>(found - sums.begin())];
+  return piece.length == length && piece.cut == cut;
+}
+
+Key RowGraph::charge(const PieceChoice& choice, bool changed) const {
   const auto courses = static_cast<std::uint32_t>(row_->courses.size());
   Charge charge;
   if (order_ == Order::Weighted) {
@@ -222,6 +243,7 @@ Key RowGraph::charge(const PieceChoice& choice) const {
     return key_of(charge, order_);
   }
   charge.units = courses;
+  charge.changed = changed ? courses : 0;
   charge.cuts = choice.is_cut ? courses : 0;
   charge.short_pieces = choice.length < panel_->half_length ? courses : 0;
   return key_of(charge, order_);
@@ -321,6 +343,8 @@ void RowGraph::lay(std::int32_t from, const PieceChoice& choice, std::int32_t or
   const Family family = families_[static_cast<std::size_t>(node.family)];
   const RowRun& run = row_->runs[static_cast<std::size_t>(node.run)];
   const std::int64_t sum = node.sum + choice.length + panel_->joint;
+  const bool changed = !row_->printed.empty() && !as_printed(node.run, node.sum, choice.length, cut);
+  if (row_->fixed && changed) return;
   holding_.clear();
   if (!panel_->bars.empty() || !row_->uncut_zones.empty()) {
     const Faces faces = faces_of(node, choice.length);
@@ -329,7 +353,7 @@ void RowGraph::lay(std::int32_t from, const PieceChoice& choice, std::int32_t or
   }
   const std::uint32_t mark = holding_.empty() ? 0 : mark_of(choice, original, cut);
   const std::int32_t target = node_at(node.family, sum, node.count + 1, node.made_up || original == kMakeUp, mark);
-  fresh_.push_back(Arc{target, original, choice.length, cut, charge(choice)});
+  fresh_.push_back(Arc{target, original, choice.length, cut, charge(choice, changed)});
 }
 
 }  // namespace stringcourse::bond

@@ -93,9 +93,14 @@ class RowGraph {
   void add_even(std::int32_t run, std::int64_t target);
   void add_shared(std::int32_t run, std::int64_t target);
   void add_odd(std::int32_t run, std::int64_t target);
+  /// The one family of a run that is laid.
+  void add_printed(std::int32_t run, std::int64_t target);
+  void sum_printed();
+  /// Whether this piece, laid at this sum, is the one that was printed there.
+  [[nodiscard]] bool as_printed(std::int32_t run, std::int64_t sum, std::int64_t length, CutEnd cut) const;
   [[nodiscard]] const Reach& reach_of(Family::Kind kind) const;
   [[nodiscard]] bool may_lay(Family::Kind kind, const PieceChoice& choice) const {
-    return menu_->stage != Stage::Few || kind != Family::Kind::Shared || !choice.is_cut;
+    return row_->fixed || menu_->stage != Stage::Few || kind != Family::Kind::Shared || !choice.is_cut;
   }
   void add_counted(Family family, std::int32_t least, std::int32_t most);
   [[nodiscard]] bool in_joint_range(std::int64_t leftover, std::int64_t joints) const;
@@ -117,7 +122,7 @@ class RowGraph {
   /// `mark` tells apart nodes whose last piece holds a bar in different cells; 0 where no bar is held.
   std::int32_t node_at(std::int32_t family, std::int64_t sum, std::int32_t count, bool made_up, std::uint32_t mark);
   void place_node(Node& node, const Family& family) const;
-  [[nodiscard]] Key charge(const PieceChoice& choice) const;
+  [[nodiscard]] Key charge(const PieceChoice& choice, bool changed) const;
   [[nodiscard]] std::int32_t joint_ends(const RowRun& run) const {
     return (has_joint(run.at_start) ? 1 : 0) + (has_joint(run.at_end) ? 1 : 0);
   }
@@ -136,6 +141,7 @@ class RowGraph {
   std::vector<Node> nodes_;
   std::vector<Arc> arcs_, fresh_;
   std::vector<HeldCell> held_, holding_;
+  std::vector<std::vector<std::int64_t>> printed_sums_;  // by run: module sums at which printed pieces begin, rising
   std::vector<std::int64_t> make_ups_;  // lengths of make-up pieces that hold bars
   IndexMap index_;
 };

@@ -18,7 +18,7 @@ std::string place_of(std::size_t entry) { return "/laid/" + number_text(entry); 
 struct Reader {
   const Job& job;
   const Building& building;
-  const Layout& layout;
+  const Layouts& layouts;
   AsLaid& found;
 
   Tape tape() const { return building.tape; }
@@ -79,7 +79,7 @@ void read_courses(Reader& reader) {
     if (entry.laid) begun.emplace(wall_of(reader.building, entry.laid->on), entry.laid->course);
   }
   for (const auto& [wall, course] : begun) {
-    reader.found.begun.push_back(course_as_laid(reader.job, reader.building, reader.layout, reader.found.how, reader.found.counts, wall, course));
+    reader.found.begun.push_back(course_as_laid(reader.job, reader.building, reader.layouts, reader.found.how, reader.found.counts, wall, course));
     say_marks(reader, reader.found.begun.back());
     say_lost(reader, reader.found.begun.back());
   }
@@ -109,7 +109,7 @@ void take_in_hand(Reader& reader) {
   for (std::size_t wall = 0; wall < reader.found.next_course.size(); ++wall) {
     const int next = reader.found.next_course[wall];
     for (int course = next; next > 0 && course <= std::min(next + 1, static_cast<int>(reader.building.courses.size())); ++course) {
-      reader.found.at_hand.push_back(course_as_laid(reader.job, reader.building, reader.layout, reader.found.how, reader.found.counts, static_cast<int>(wall), course));
+      reader.found.at_hand.push_back(course_as_laid(reader.job, reader.building, reader.layouts, reader.found.how, reader.found.counts, static_cast<int>(wall), course));
     }
   }
 }
@@ -257,7 +257,7 @@ std::string_view day_of(std::string_view when) {
 
 void count(Reader& reader) {
   Progress& progress = reader.found.progress;
-  progress.units_all = static_cast<int>(reader.layout.pieces.size());
+  progress.units_all = static_cast<int>(reader.layouts.now.pieces.size());
   for (const CourseAsLaid& course : reader.found.begun) {
     for (const RunAsLaid& run : course.runs) progress.units_laid += run.finished ? run.pieces : run.laid;
   }
@@ -277,11 +277,11 @@ void count(Reader& reader) {
 
 std::string course_name(const Building& building, int wall, int course) { return building.walls[static_cast<std::size_t>(wall)].name + "-" + number_text(course); }
 
-AsLaid as_laid(const Job& job, const Building& building, const Layout& layout) {
+AsLaid as_laid(const Job& job, const Building& building, const Layouts& layouts) {
   AsLaid found;
   found.how = how_laid(job, building);
   found.counts = entries_that_count(job);
-  Reader reader{job, building, layout, found};
+  Reader reader{job, building, layouts, found};
   find_unusable(reader);
   read_courses(reader);
   find_next_courses(reader);

@@ -68,7 +68,7 @@ struct AsLaid {
   std::vector<Finding> findings;
 };
 
-[[nodiscard]] AsLaid as_laid(const Job& job, const Building& building, const Layout& layout);
+[[nodiscard]] AsLaid as_laid(const Job& job, const Building& building, const Layouts& layouts);
 
 /// Whole course first, from the named corner: "AB-3".
 [[nodiscard]] std::string course_name(const Building& building, int wall, int course);

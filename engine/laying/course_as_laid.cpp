@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <map>
 #include <span>
 
 #include "job/words.hpp"
@@ -198,6 +199,16 @@ std::vector<WallMark> marks_of(const Building& building, const Layout& layout, i
 /// Past or short, whichever way it was given.
 Length past_of(const MarkReading& reading) { return reading.past ? *reading.past : reading.read.value_or(reading.at) - reading.at; }
 
+/// Where the printed layout had the ends of this course's units, by unit number.
+std::map<int, Length> printed_marks(const Building& building, const Layout* printed, int wall, int course) {
+  std::map<int, Length> marks;
+  if (printed == nullptr) return marks;
+  for (const setout::Mark& mark : setout::running_marks(building, *printed, wall, course)) {
+    if (mark.kind == MarkKind::BlockEnd) marks[mark.piece] = mark.at;
+  }
+  return marks;
+}
+
 struct Read {
   std::size_t entry;
   Length past;
@@ -218,7 +229,7 @@ void judge_mark(WallMark& mark, const std::vector<Read>& reads, const std::vecto
   if (mark.doubtful) mark.state = WallMark::State::Doubtful;
 }
 
-void read_marks(CourseAsLaid& course, const Job& job, const Building& building, const HowLaid& how, const std::vector<bool>& counts, const std::optional<Trial>& trial) {
+void read_marks(CourseAsLaid& course, const Job& job, const Building& building, const HowLaid& how, const std::vector<bool>& counts, const std::optional<Trial>& trial, const std::map<int, Length>& printed) {
   std::vector<Length> places;
   for (const WallMark& mark : course.marks) {
     if (mark.run >= 0) places.push_back(mark.mark.at);
@@ -229,7 +240,10 @@ void read_marks(CourseAsLaid& course, const Job& job, const Building& building, 
     for (std::size_t k = 0; k < job.laid.size(); ++k) {
       if (!counts[k] || !job.laid[k].mark) continue;
       const MarkReading& reading = *job.laid[k].mark;
-      if (wall_of(building, reading.on) == course.wall && reading.course == course.course && reading.at == mark.mark.at) reads.push_back({k, past_of(reading)});
+      if (wall_of(building, reading.on) != course.wall || reading.course != course.course) continue;
+      const auto before = printed.find(mark.mark.piece);
+      if (reading.at == mark.mark.at) reads.push_back({k, past_of(reading)});
+      else if (before != printed.end() && reading.at == before->second && !std::ranges::contains(places, reading.at)) reads.push_back({k, past_of(reading) + reading.at - mark.mark.at});
     }
     judge_mark(mark, reads, places, how, building.tape);
     if (!trial || trial->at != mark.mark.at) continue;
@@ -265,13 +279,14 @@ void replay(const Building& building, const Layout& layout, const HowLaid& how, 
 
 }  // namespace
 
-CourseAsLaid course_as_laid(const Job& job, const Building& building, const Layout& layout, const HowLaid& how, const std::vector<bool>& counts,
+CourseAsLaid course_as_laid(const Job& job, const Building& building, const Layouts& layouts, const HowLaid& how, const std::vector<bool>& counts,
                             int wall, int course, std::optional<Trial> trial) {
+  const Layout& layout = layouts.now;
   CourseAsLaid found;
   found.wall = wall, found.course = course;
   found.marks = marks_of(building, layout, wall, course);
   found.finished = said_to_be_laid(job, building, counts, wall, course);
-  read_marks(found, job, building, how, counts, trial);
+  read_marks(found, job, building, how, counts, trial, printed_marks(building, layouts.printed, wall, course));
   const auto runs = setout::runs_in(layout, wall, course);
   for (const Run& run : runs) found.runs.push_back(run_of(layout, building, how, run));
   for (std::size_t r = 0; r < runs.size(); ++r) replay(building, layout, how, runs[r], found, r);

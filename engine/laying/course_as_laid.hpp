@@ -51,8 +51,15 @@ struct Trial {
   Length at, past;
 };
 
+/// What a course is read against: the layout as it is, and the one that was printed before something was found otherwise
+/// (or none). A reading at a mark of the latter is one of the same unit's end.
+struct Layouts {
+  const Layout& now;
+  const Layout* printed = nullptr;
+};
+
 /// `counts` by entry of the log.
-[[nodiscard]] CourseAsLaid course_as_laid(const Job& job, const Building& building, const Layout& layout, const HowLaid& how,
+[[nodiscard]] CourseAsLaid course_as_laid(const Job& job, const Building& building, const Layouts& layouts, const HowLaid& how,
                                           const std::vector<bool>& counts, int wall, int course, std::optional<Trial> trial = {});
 
 /// What to do next in this run, in words: "next 3 joints 5/16\"", "cut the next unit 1/2\" shorter, then joints 3/8\"",

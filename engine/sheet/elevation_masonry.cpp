@@ -10,6 +10,12 @@ namespace {
 
 constexpr Micrometres kInset = 500;
 
+// Not as it was printed before: a heavy edge inside its own.
+bool is_changed(const Context& context, const Piece& piece) {
+  const auto* changed = context.job.changed_pieces;
+  return changed != nullptr && std::ranges::binary_search(*changed, static_cast<std::uint32_t>(&piece - context.layout.pieces.data()));
+}
+
 void draw_unit(Pad& pad, const Elevation& elevation, const Run& run, const Piece& piece) {
   const Context& context = elevation.context;
   const Course& course = context.building.courses[static_cast<std::size_t>(run.course - 1)];
@@ -19,6 +25,8 @@ void draw_unit(Pad& pad, const Elevation& elevation, const Run& run, const Piece
   const Exception exception = exception_of(piece);
   Pad unit(Role::Figure, setout::piece_name(context.building, run, piece));
   unit.box(box, {Pen::Thin}, exception.fill == Fill::None ? Fill::White : exception.fill);
+  constexpr Micrometres kEdge = 350;
+  if (is_changed(context, piece)) unit.box({box.left + kEdge, box.bottom + kEdge, box.right - kEdge, box.top - kEdge}, {Pen::Thick, Dash::Solid, Ink::Blue});
   pad.add(std::move(unit).take());
 }
 

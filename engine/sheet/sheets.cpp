@@ -15,7 +15,7 @@
 namespace stringcourse::sheet {
 namespace {
 
-enum class Sort { Summary, Sides, Notes, SettingOut, Dowels, FormBoard, Template, FoundPlan, Found, BedProfile, CoursePlan, Strip, Elevation, Openings, Saw, GaugeRod, Leads, Marks, Laid };
+enum class Sort { Summary, Sides, Notes, SettingOut, Dowels, FormBoard, Template, FoundPlan, Found, BedProfile, CoursePlan, Strip, Elevation, Openings, Saw, GaugeRod, Leads, Marks, Laid, Changes };
 
 // One sheet before it is drawn: light enough to list a school's hundreds.
 struct Entry {
@@ -29,7 +29,7 @@ struct Entry {
 
 // The lists are laid out once; their sheets show parts of them.
 struct Lists {
-  Table sides, notes, setting_out, dowels, found, openings, saw, rod, leads, marks, laid;
+  Table sides, notes, setting_out, dowels, found, openings, saw, rod, leads, marks, laid, changes;
   std::string saw_note;
   const Table* of(Sort sort) const {
     switch (sort) {
@@ -44,6 +44,7 @@ struct Lists {
       case Sort::Leads: return &leads;
       case Sort::Marks: return &marks;
       case Sort::Laid: return &laid;
+      case Sort::Changes: return &changes;
       case Sort::Summary:
       case Sort::FormBoard:
       case Sort::Template:
@@ -186,7 +187,7 @@ void number_names(std::vector<Entry>& entries) {
 
 Lists lists_of(const Context& context) {
   return {side_sizes_table(context, context.page.drawing.width(), kText), notes_table(context), setting_out_table(context), dowel_table(context), found_table(context), opening_schedule(context), saw_table(context), gauge_rod_table(context),
-          lead_table(context), marks_table(context), laid_table(context), saw_note(context)};
+          lead_table(context), marks_table(context), laid_table(context), changes_table(context), saw_note(context)};
 }
 
 constexpr Micrometres kBetweenTables = 9'000;
@@ -213,6 +214,7 @@ std::vector<Entry> list_sheets(const Context& context, const Lists& lists) {
   list_table(entries, context, lists.saw, Sort::Saw, "saw-list");
   list_table(entries, context, lists.rod, Sort::GaugeRod, "gauge-rod");
   if (!leads_fit_under_rod(context, lists)) list_table(entries, context, lists.leads, Sort::Leads, "leads");
+  list_table(entries, context, lists.changes, Sort::Changes, "changes");
   list_table(entries, context, lists.marks, Sort::Marks, "marks");
   list_table(entries, context, lists.laid, Sort::Laid, "laid-log");
   number_names(entries);
@@ -243,6 +245,7 @@ std::string note_of(const Context& context, const Lists& lists, Sort sort) {
   if (sort == Sort::SettingOut) return std::string(context.words.card_note);
   if (sort == Sort::Dowels) return std::string(context.words.dowel_note);
   if (sort == Sort::GaugeRod) return std::string(context.words.rod_note);
+  if (sort == Sort::Changes) return std::string(context.words.change_note);
   if (sort == Sort::Marks) return std::string(context.words.marks_note);
   if (sort == Sort::Leads) return std::string(context.words.lead_note);
   if (sort == Sort::Openings) return std::string(context.words.schedule_note);
@@ -270,7 +273,8 @@ Group draw_entry(const Context& context, const Lists& lists, const Entry& entry)
     case Sort::GaugeRod:
     case Sort::Leads:
     case Sort::Marks:
-    case Sort::Laid: break;
+    case Sort::Laid:
+    case Sort::Changes: break;
   }
   const bool with_leads = entry.sort == Sort::GaugeRod && leads_fit_under_rod(context, lists) && !lists.leads.lines.empty();
   std::string note = note_of(context, lists, entry.sort);
@@ -290,6 +294,7 @@ std::string caution_of(const Words& words, Sort sort) {
     case Sort::BedProfile:
     case Sort::Marks:
     case Sort::Laid:
+    case Sort::Changes:
     case Sort::Strip:
     case Sort::CoursePlan: return chosen("wet-cement", words.caution_general);
     case Sort::Openings: return chosen("shores", words.caution_lintel);

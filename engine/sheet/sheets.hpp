@@ -4,6 +4,7 @@
 #include <cstddef>
 #include <functional>
 #include <string>
+#include <utility>
 #include <vector>
 
 #include "bond/layout.hpp"
@@ -36,6 +37,8 @@ struct SheetWords {
   const ground::SlabFit* fit = nullptr;                          // none: no edge was read
   const laying::AsLaid* laid = nullptr;    // none: no marks for the wall
   const std::vector<LaidEntry>* log = nullptr;
+  std::vector<std::pair<std::string, std::vector<std::string>>> changes;  // since it was printed: a line each, and its units
+  const std::vector<std::uint32_t>* changed_pieces = nullptr;  // into the layout's pieces, rising
   const ground::AsFound* found = nullptr;  // what readings say; none: no sheets of it
 };
 

@@ -219,6 +219,14 @@ Table marks_table(const Context& context) {
   return table;
 }
 
+Table changes_table(const Context& context) {
+  const Words& words = context.words;
+  Table table = table_of(context, words.title_changes, {{"", 5}, {std::string(words.change_where), 45}, {std::string(words.change_units), 50}}, kText);
+  table.pencil_boxes = true;
+  for (const auto& [where, units] : context.job.changes) table.add_row({"", where, units.empty() ? std::string(words.change_none) : joined(units, "; ")});
+  return table;
+}
+
 Table laid_table(const Context& context) {
   const Words& words = context.words;
   Table table = table_of(context, words.title_laid, {{std::string(words.laid_when), 16}, {std::string(words.laid_what), 26}, {std::string(words.laid_reading), 18}, {std::string(words.laid_says), 40}}, kSmallText);

@@ -197,6 +197,21 @@ void write_gauge(JsonOut& out, const Answer& answer, const GaugeAsLaid& gauge) {
   });
 }
 
+void write_change(JsonOut& out, const Answer& answer, const CourseChange& change) {
+  out.object([&] {
+    out.field("side", wall_name(answer.building, change.wall));
+    out.list("courses", [&] {
+      for (const int course : change.courses) out.number(course);
+    });
+    out.list("units", [&] {
+      for (const std::string& unit : change.units) out.text(unit);
+    });
+    out.field("marks_moved", change.marks_moved);
+    write_found(out, "farthest", change.farthest, answer.building.tape);
+    out.field("text", change_text(answer.building, change));
+  });
+}
+
 std::string_view corner_text(UnitCorner corner) {
   switch (corner) {
     case UnitCorner::NearOuter: return "near-outer";
@@ -301,6 +316,11 @@ void write_laying(JsonOut& out, const Answer& answer) {
     out.list("checks", [&] {
       for (const CheckAsLaid& check : laid.checks) write_check(out, answer, check);
     });
+    if (answer.as_built) {
+      out.list("changes", [&] {
+        for (const CourseChange& change : answer.as_built->changes) write_change(out, answer, change);
+      });
+    }
     out.object("progress", [&] {
       out.field("units", laid.progress.units_all);
       out.field("laid", laid.progress.units_laid);
@@ -318,7 +338,7 @@ bool write_course(JsonOut& out, const Answer& answer, const CourseAsked& asked) 
   if (wall < 0 || asked.course < 1 || asked.course > static_cast<int>(answer.building.courses.size())) return false;
   const HowLaid how = answer.laid ? answer.laid->how : how_laid(answer.job, answer.building);
   const std::vector<bool> counts = entries_that_count(answer.job);
-  const CourseAsLaid course = course_as_laid(answer.job, answer.building, answer.layout, how, counts, wall, asked.course, asked.trial);
+  const CourseAsLaid course = course_as_laid(answer.job, answer.building, layouts_of(answer), how, counts, wall, asked.course, asked.trial);
   out.object([&] {
     out.name("course");
     write_one_course(out, answer, course);

@@ -17,6 +17,10 @@ sheet::SheetWords sheet_words(const Answer& answer) {
   if (answer.slab.fit) words.fit = &*answer.slab.fit, words.face_lines = &answer.slab.face_lines;
   words.dowels = &answer.dowels;
   if (answer.job.setting_out) words.setting_out = &*answer.job.setting_out, words.boards = &answer.boards, words.rod_readings = &answer.rod_readings;
+  if (answer.as_built) {
+    for (const CourseChange& change : answer.as_built->changes) words.changes.emplace_back(change_text(answer.building, change), change.units);
+    words.changed_pieces = &answer.as_built->pieces;
+  }
   if (answer.laid) words.laid = &*answer.laid, words.log = &answer.job.laid;
   return words;
 }

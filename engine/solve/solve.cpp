@@ -43,7 +43,7 @@ std::vector<Finding> findings_of(const Building& building, const Layout& layout)
                                                        " more than the spacing alone needs: cells do not fall on it",
                             "greatest spacing asked for", HoldPoint::Pour));
   }
-  if (!layout.proven && layout.stopped.empty()) {
+  if (!layout.proven && layout.stopped.empty() && building.laid_to.empty()) {
     found.push_back(finding("not-proven", "this layout is good but not proven best: the search stopped at its budget", "",
                             HoldPoint::Order));
   }
@@ -113,9 +113,20 @@ void look_at_dowels(Answer& answer, const Wishes& wishes) {
   }
 }
 
+/// What is found to stand otherwise than planned takes the plan's place.
+std::vector<Finding> resolve_from_here(Answer& answer, bond::PanelMemo& memo) {
+  Resolved resolved = solve_from_here(answer.job, answer.building, answer.layout, memo);
+  answer.as_built = std::move(resolved.as_built);
+  if (answer.as_built) {
+    answer.building = std::move(answer.as_built->building);
+    answer.layout = std::move(answer.as_built->layout);
+  }
+  return std::move(resolved.findings);
+}
+
 /// What the laid log comes to.
 void look_at_wall(Answer& answer) {
-  answer.laid = laying::as_laid(answer.job, answer.building, answer.layout);
+  answer.laid = laying::as_laid(answer.job, answer.building, layouts_of(answer));
   std::ranges::copy(answer.laid->findings, std::back_inserter(answer.findings));
 }
 
@@ -133,7 +144,10 @@ std::expected<Answer, Refusals> solve(const Job& job, const Wishes& wishes, bond
   answer.job = job;
   answer.building = std::move(*building);
   answer.layout = wishes.like == nullptr ? bond::lay_out(answer.building, memo) : bond::lay_out_like(*wishes.like, answer.building, memo);
+  std::vector<Finding> found_here;
+  if (wishes.at_wall) found_here = resolve_from_here(answer, memo);
   answer.findings = answer.building.findings;
+  std::ranges::copy(found_here, std::back_inserter(answer.findings));
   std::ranges::copy(findings_of(answer.building, answer.layout), std::back_inserter(answer.findings));
   answer.found = ground::as_found(job, answer.building, answer.layout);
   std::ranges::copy(answer.found.findings, std::back_inserter(answer.findings));

@@ -15,6 +15,7 @@
 #include "setout/boards.hpp"
 #include "setout/rod_heights.hpp"
 #include "steel/dowel_search.hpp"
+#include "solve/as_built.hpp"
 #include "steel/dowels.hpp"
 #include "steel/slab.hpp"
 #include "walls/building.hpp"
@@ -43,8 +44,9 @@ struct FreePlaces {
 
 struct Answer {
   Job job;
-  Building building;
+  Building building;               // as planned; or, where jambs or corners were found otherwise, as built
   Layout layout;
+  std::optional<AsBuilt> as_built;  // what was found and what changes for it; its building and layout are moved to the two above
   ground::AsFound found;           // what the job's readings say
   std::vector<setout::SideBoards> boards;
   std::vector<setout::RodReadingWanted> rod_readings;
@@ -57,6 +59,9 @@ struct Answer {
   std::vector<Offer> offers;       // sorted by what they save
   std::vector<FreePlaces> free_places;
 };
+
+/// The answer's layout, and the one printed before something was found otherwise. Lives as long as the answer.
+[[nodiscard]] inline laying::Layouts layouts_of(const Answer& answer) { return {answer.layout, answer.as_built ? &answer.as_built->printed : nullptr}; }
 
 struct Wishes {
   bool offers = false;

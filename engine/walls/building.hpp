@@ -160,6 +160,7 @@ struct Building {
   std::optional<BarRules> bars;
   std::vector<FixedBar> fixed_bars;
   std::vector<int> pour_tops;
+  std::vector<int> laid_to;       // by wall: courses laid already, from the bottom; empty: nothing is fixed
   bool cleanouts_needed = false;  // the first pour is high enough to ask for cleanout units
   std::vector<Finding> findings;  // found while resolving
 
