@@ -21,7 +21,7 @@ std::string faults_of_refusals(const Refusals& refusals) {
 std::string faults_of(const Answer& answer) {
   std::string faults;
   const Layout& layout = answer.layout;
-  const proof::Certificate certificate = proof::check(answer.job, answer.building, layout);
+  const proof::Certificate certificate = proof::check(answer.as_built ? answer.as_built->job : answer.job, answer.building, layout);
   std::size_t shown = 0;
   for (const proof::Violation& v : certificate.violations) {
     if (++shown <= kShownViolations) faults += v.rule + " | " + v.where + " | " + v.text + "\n";
