@@ -100,6 +100,25 @@ function Odds() {
   );
 }
 
+/// What is not as it was printed, since jambs or corners were found otherwise.
+function Changes() {
+  const changes = laying.value?.changes ?? [];
+  if (changes.length === 0) return null;
+  return (
+    <div class="result whole">
+      <h3>{w.changes}</h3>
+      <ul class="moves">
+        {changes.map((change) => (
+          <li key={change.text}>
+            <strong>{change.text}</strong>
+            <span class="small">{change.units.join("; ")}</span>
+          </li>
+        ))}
+      </ul>
+    </div>
+  );
+}
+
 export function Wall() {
   const progress = laying.value?.progress;
   return (
@@ -131,6 +150,7 @@ export function Wall() {
             {progress.each_day > 0 ? w.pace(progress.days, progress.each_day, progress.days_left) : ""}
           </p>
         )}
+        <Changes />
         <Odds />
         {log.value.length === 0 ? (
           <p class="log">{w.noLog}</p>

@@ -734,6 +734,17 @@ export interface StringcourseAnswer {
       readonly each_day: number;
       readonly days_left: number;
     };
+    /**
+     * what is not as it was printed, where jambs or corners were found otherwise; absent where nothing was
+     */
+    readonly changes?: {
+      readonly side: string;
+      readonly courses: number[];
+      readonly units: string[];
+      readonly marks_moved: number;
+      readonly farthest: FoundLength2;
+      readonly text: string;
+    }[];
   };
 }
 export interface Length {

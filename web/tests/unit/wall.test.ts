@@ -1,0 +1,172 @@
+// The view at the wall: lengths by thumb, what is logged, what stands on the screen, and a state that comes back.
+import { describe, expect, it } from "vitest";
+import { lastLaid, laidOf, withLaid, withLogsOf } from "../../job/laid";
+import { type Json, jobText, readJson, textAt, valueAt } from "../../job/pointer";
+import { spoken } from "../../wall/aloud";
+import { begunEntry, entryBody, questionsOf, type Site } from "../../wall/entries";
+import { stepsOf, stepsText } from "../../wall/lengths";
+import { jointsText, type Known, nextMark, screenOf } from "../../wall/screens";
+import { readState } from "../../wall/state";
+import { example, realEngine } from "./real_engine";
+import { readReply } from "../../engine/glue";
+
+const engine = await realEngine();
+const job = readJson(example("kiln-house")) ?? {};
+const kFirst = 1_412_875_000; // 55 5/8 in
+
+function courseOf(document: Json, trial?: { at_nm: number; past_nm: number }) {
+  const course = { side: "AB", course: 1, ...(trial === undefined ? {} : { trial }) };
+  const reply = readReply(engine.ask(JSON.stringify({ border: 1, job: jobText(document), course })));
+  return { reply, course: reply.course };
+}
+
+const site: Site = {
+  tape: "inches",
+  side: "AB",
+  course: 1,
+  unit: 396_875_000,
+  joint: 9_525_000,
+  planned: 2_835_275_000,
+  markText: `4'-7 5/8"`,
+};
+
+describe("lengths by thumb", () => {
+  it("are written in the trade's form, and the engine reads back what is written", () => {
+    expect([0, 1, 2, 8, 16, 19, 250].map((steps) => stepsText(steps, "inches"))).toEqual([
+      `0"`,
+      `1/16"`,
+      `1/8"`,
+      `1/2"`,
+      `1"`,
+      `1 3/16"`,
+      `15 5/8"`,
+    ]);
+    expect(stepsText(-3, "inches")).toBe(`-3/16"`);
+    expect(stepsText(7, "millimetres")).toBe("7 mm");
+    expect(stepsOf(kFirst, "inches")).toBe(890);
+  });
+
+  it("are spoken with their unit", () => {
+    expect(spoken(`4'-7 5/8"`)).toBe("4 feet 7 and 5 over 8 inches");
+    expect(spoken(`3/16"`)).toBe("3 over 16 inch");
+    expect(spoken("4451 mm")).toBe("4 4 5 1 millimetres");
+  });
+});
+
+describe("the log", () => {
+  const stamp = { id: "a", when: "2026-05-09 14:20", by: " JB " };
+
+  it("takes every kind of entry that the view makes, and the engine takes it", () => {
+    const kinds = ["mark", "gauge", "gap", "set", "check", "row", "jamb", "end"] as const;
+    let document: Json = job;
+    kinds.forEach((kind, index) => {
+      const pick = kind === "check" ? "plumb" : kind === "jamb" ? "near-jamb D1" : "";
+      const entry = begunEntry(kind, pick, kFirst, site);
+      const done = { ...entry, signs: entry.signs.map((sign) => (sign === 0 ? -1 : sign)) };
+      const answered = kind === "mark" || kind === "gauge" || kind === "set" ? done : entry;
+      document = withLaid(
+        document,
+        entryBody(answered, { ...site, planned: kind === "end" ? 8_524_875_000 : site.planned }),
+        {
+          ...stamp,
+          id: String(index),
+        },
+      );
+    });
+    const { reply } = courseOf(document);
+    expect(reply.head.state).toBe("solved");
+    const unknown = reply.answer?.findings.filter(
+      (one) => one.code === "laid-entry-unknown" || one.code === "no-such-mark",
+    );
+    expect(unknown).toEqual([]);
+    expect(laidOf(document).map((one) => one.kind)).toEqual([
+      "mark",
+      "gauge",
+      "gap",
+      "set",
+      "check",
+      "units",
+      "found",
+      "found",
+    ]);
+    expect(textAt(document, "/laid/0/by")).toBe("JB");
+  });
+
+  it("is struck by undo, never erased", () => {
+    const earlier = withLaid(job, { laid: { on: "AB", course: 1 } }, stamp);
+    const later = withLaid(earlier, { laid: { on: "AB", course: 2 } }, { ...stamp, id: "b" });
+    const undone = withLogsOf(earlier, later, () => ({ ...stamp, id: "c" }));
+    expect(valueAt(undone, "/laid")).toHaveLength(3);
+    expect(lastLaid(undone)?.id).toBe("a");
+    // Undone once more nothing is struck twice.
+    const all = withLogsOf(job, undone, () => ({ ...stamp, id: "d" }));
+    expect(valueAt(all, "/laid")).toHaveLength(4);
+    expect(lastLaid(all)).toBeUndefined();
+    expect(withLogsOf(job, job, () => stamp)).toBe(job);
+  });
+});
+
+describe("the screen", () => {
+  const known = (change: Partial<Known>): Known => ({
+    state: readState(JSON.stringify({ side: "AB", course: 1, place: { screen: "face", face: "mark" } })),
+    tape: "inches",
+    course: courseOf(job).course,
+    answer: undefined,
+    question: undefined,
+    jambs: [],
+    undoable: false,
+    awake: true,
+    readOnly: false,
+    said: "",
+    ...change,
+  });
+
+  it("shows the next mark, from where, and two columns of zones", () => {
+    const screen = screenOf(known({}));
+    expect(screen.number).toBe(`4'-7 5/8"`);
+    expect(screen.lead).toContain("from A");
+    expect(screen.zones.map((zone) => zone.label)).toEqual(["Short", "Past", "On it", "More"]);
+  });
+
+  it("shows the joints that a tried reading asks for", () => {
+    const tried = courseOf(job, { at_nm: kFirst, past_nm: 3 * 1_587_500 });
+    expect(tried.reply.answer).toBeUndefined();
+    expect(jointsText(tried.course?.course.runs[0]?.next.joints ?? [])).toBe(`3 × 5/16"`);
+    expect(nextMark(tried.course?.course)?.at.text).toBe(`8'-7 5/8"`);
+  });
+
+  it("says that the screen may sleep when it may", () => {
+    expect(screenOf(known({ awake: false })).under.join()).toContain("Screen may sleep.");
+  });
+
+  it("asks for nothing that is not there: every kind has its questions", () => {
+    for (const kind of ["mark", "gauge", "gap", "set", "check", "row", "jamb", "end"] as const)
+      expect(questionsOf(kind, "plumb", site).length).toBeGreaterThan(0);
+  });
+});
+
+describe("what the device kept", () => {
+  it("comes back, and nonsense starts anew", () => {
+    const entry = begunEntry("set", "", kFirst, site);
+    const kept = JSON.stringify({
+      open: true,
+      side: "AB",
+      course: 2,
+      place: { screen: "enter", entry },
+      hand: "left",
+      light: "evening",
+      by: "JB",
+    });
+    expect(readState(kept).place).toEqual({ screen: "enter", entry });
+    expect(readState(kept).hand).toBe("left");
+    for (const text of [
+      null,
+      "",
+      "{",
+      "[]",
+      `{"side":1}`,
+      `{"side":"AB","course":1,"place":{"screen":"enter","entry":{"kind":"mark"}}}`,
+    ])
+      expect(readState(text).open).toBe(false);
+  });
+});
