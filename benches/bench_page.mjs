@@ -74,6 +74,12 @@ const each = (make) =>
   median(Array.from({ length: 15 }, (_, number) => Buffer.from(make(number))).map((bytes) => seconds(() => ask(bytes))));
 print("kiln_house_slab_fit_and_dowel_search", 1000 * (each(withReadings) - each(request)), "ms", 100);
 
+// A reading tried at the wall: the plan is known, one course is asked about.
+const tried = (number) =>
+  JSON.stringify({ border: 1, job: JSON.stringify(kiln), course: { side: "AB", course: 1, trial: { at_nm: 1_412_875_000, past_nm: 1_587_500 * (number % 9) } } });
+ask(Buffer.from(tried(0)));
+print("correction_in_module", 1000 * each(tried), "ms", 10);
+
 const dist = join(repository, "web/dist");
 try {
   statSync(dist);

@@ -348,7 +348,7 @@ const Words kEnglish{
     .change_where = "Where",
     .change_units = "Units",
     .change_none = "as printed; lay them to the new marks",
-    .change_note = "Jambs and corners stand as they were found; the courses laid stay. Cross out the old marks. Changed units have a heavy edge on the elevations.",
+    .change_note = "Jambs and corners stand as they were found; the courses laid stay unless a finding says otherwise. Cross out the old marks. Changed units have a heavy edge on the elevations.",
     .kinds = {"full", "half", "corner", "corner set", "open end", "open both ends", "bond beam", "bond beam half",
               "lintel", "lintel half", "sash", "sash half", "cleanout", "cleanout half", "half-high", "half-high half",
               "solid"},

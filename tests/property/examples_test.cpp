@@ -1,6 +1,7 @@
 // The example jobs, read from their files as the command line reads them, are laid and certified.
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <filesystem>
 #include <fstream>
 #include <sstream>
@@ -21,7 +22,9 @@ TEST(Certified, EveryExampleJob) {
     ASSERT_TRUE(job.has_value()) << entry.path();
     const Verdict verdict = certify(*job);
     EXPECT_EQ(verdict.outcome, Outcome::Solved) << entry.path();
-    EXPECT_TRUE(verdict.proven) << entry.path();
+    // What is solved again from places as found keeps its corners as printed, which proves nothing of others.
+    const bool from_here = std::ranges::any_of(job->laid, [](const LaidEntry& laid) { return laid.found.has_value(); });
+    EXPECT_NE(verdict.proven, from_here) << entry.path();
     EXPECT_EQ(verdict.faults, "") << entry.path();
     ++count;
   }
