@@ -83,7 +83,7 @@ print("correction_in_module", 1000 * each(tried), "ms", 10);
 const dist = join(repository, "web/dist");
 try {
   statSync(dist);
-  const first = filesOf(dist).filter((file) => !/solid|three|view-|Solid|sw\.js$/i.test(file.slice(dist.length)));
+  const first = filesOf(dist).filter((file) => !/solid|three|view-|Solid|sw\.js$|\.otf$/i.test(file.slice(dist.length)));
   print("page_first_load", first.reduce((sum, file) => sum + packed(file), 0), "kB", 550);
 } catch {
   console.error("web/dist is not built: page_first_load is left out");

@@ -154,9 +154,15 @@ void add_drawings(Reply& reply, const Answer& answer, const Request& request) {
   }
 }
 
-std::string set_bytes(const Answer& answer, sheet::Paper paper) {
+/// Those of the request, else those that this program carries.
+sheet::FontFiles fonts_of(const Request& request) {
+  if (request.regular.empty()) return sheet::embedded_fonts();
+  return {request.regular, request.bold};
+}
+
+std::string set_bytes(const Answer& answer, sheet::Paper paper, const sheet::FontFiles& fonts) {
   std::string bytes;
-  write_set(answer, paper, [&](std::string_view more) { bytes += more; });
+  write_set(answer, paper, [&](std::string_view more) { bytes += more; }, {}, fonts);
   return bytes;
 }
 
@@ -174,7 +180,7 @@ std::string solved(const Answer& answer, const Request& request, std::string doc
     reply.sections.push_back({"solids.json", json_text([&](JsonOut& out) { write_solids(out, answer); })});
   }
   if (request.set && answer.layout.stopped.empty()) {
-    reply.sections.push_back({std::string(set_file_name(*request.set)), set_bytes(answer, *request.set)});
+    reply.sections.push_back({std::string(set_file_name(*request.set)), set_bytes(answer, *request.set, fonts_of(request))});
   }
   return finished(std::move(reply), request);
 }
@@ -204,6 +210,7 @@ std::expected<Answer, Refusals> Border::answer_of(const Job& job, const Wishes& 
 std::string Border::answer(std::string_view text) {
   const auto request = read_request(text);
   if (!request) return bad_request(request.error());
+  if (request->set && !fonts_of(*request).whole()) return bad_request("/fonts: the whole font files are wanted with a set.");
   auto source = start_of(*request);
   std::optional<Job> before;
   if (source && !request->edits.empty()) before = source->job;

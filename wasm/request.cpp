@@ -1,7 +1,10 @@
 #include "wasm/request.hpp"
 
+#include <utility>
+
 #include "job/read.hpp"
 #include "job/words.hpp"
+#include "wasm/base64.hpp"
 #include "wasm/fields.hpp"
 
 namespace stringcourse::border {
@@ -93,6 +96,18 @@ std::optional<sheet::Paper> paper_of(Fields& request) {
   return name == "letter" ? sheet::Paper::Letter : sheet::Paper::A4;
 }
 
+/// {"regular": base64, "bold": base64}
+void read_fonts(Fields& request, Troubles& troubles, Request& into) {
+  if (!request.has("fonts")) return;
+  Fields fields(request.tree(), request.take("fonts"), "/fonts", troubles);
+  for (const auto& [name, face] : {std::pair("regular", &into.regular), std::pair("bold", &into.bold)}) {
+    auto bytes = from_base64(fields.text(name, kLargestDocument));
+    if (!bytes) fields.trouble(name, "bytes as base64 are wanted.");
+    else *face = *std::move(bytes);
+  }
+  fields.finish();
+}
+
 void read_source(Fields& fields, Troubles& troubles, Request& into) {
   if (fields.has("job") == fields.has("begin")) return troubles.add("", "one of job and begin is wanted.");
   if (fields.has("begin")) {
@@ -119,6 +134,7 @@ std::expected<Request, std::string> read_request(std::string_view text) {
   if (fields.has("piece")) request.piece = fields.text("piece", kLongestName);
   if (fields.has("course")) request.course = course_of(fields, troubles);
   request.set = paper_of(fields);
+  read_fonts(fields, troubles, request);
   request.offers = fields.truth("offers");
   if (fields.has("budget")) request.budget = fields.whole("budget", 0, kMostBudget);
   request.moving = fields.truth("moving");

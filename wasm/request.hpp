@@ -29,6 +29,7 @@ struct Request {
   std::optional<std::string> piece;
   std::optional<CourseAsked> course;
   std::optional<sheet::Paper> set;
+  std::vector<std::uint8_t> regular, bold;  // the whole font files, for a set made in the page's module
   bool offers = false;
   std::optional<std::int64_t> budget;
   bool moving = false;  // a hand is moving something: shorter pictures, the answer without its placed units

@@ -128,7 +128,7 @@ void PdfWriter::write_catalog() {
 
 void PdfWriter::finish() {
   for (const sheet::Weight weight : kWeights) {
-    write_font(objects_, fonts_[weight == sheet::Weight::Bold ? 1 : 0], weight, used_);
+    write_font(objects_, fonts_[weight == sheet::Weight::Bold ? 1 : 0], weight, used_, words_.fonts);
   }
   write_bookmarks();
   write_tag_roots();

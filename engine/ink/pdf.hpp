@@ -17,6 +17,7 @@
 #include "ink/pdf_objects.hpp"
 #include "ink/pdf_page.hpp"
 #include "sheet/display.hpp"
+#include "sheet/font.hpp"
 
 namespace stringcourse::ink {
 
@@ -24,6 +25,7 @@ namespace stringcourse::ink {
 struct PdfWords {
   std::string title;             // shown in the reader's title bar; UTF-8
   std::string language = "en";   // BCP 47
+  sheet::FontFiles fonts = sheet::embedded_fonts();  // whole
 };
 
 /// Writes a PDF page by page. Memory: one page, and a few numbers and the title of each page written.

@@ -98,7 +98,7 @@ std::optional<Font> Font::read(Bytes file) {
   face.widths_ = face.table("hmtx");
   face.character_map_ = unicode_subtable(face.table("cmap"));
   const bool whole = face.units_per_em_ > 0 && face.capital_height_ > 0 && face.width_count_ > 0 &&
-                     face.glyph_count_ > 0 && !face.character_map_.empty() && !face.table("CFF ").empty() &&
+                     face.glyph_count_ > 0 && !face.character_map_.empty() &&
                      face.widths_.size() >= 4 * static_cast<std::size_t>(face.width_count_);
   if (!whole) return std::nullopt;
   for (std::size_t character = 0; character < face.plain_.size(); ++character) {
@@ -120,6 +120,15 @@ GlyphId Font::glyph_in_map(char32_t character) const {
 std::int32_t Font::advance(GlyphId glyph) const {
   const std::size_t entry = static_cast<std::size_t>(std::min<std::int32_t>(glyph, width_count_ - 1));
   return read_u16(widths_, 4 * entry);
+}
+
+FontFiles embedded_fonts() { return {font_file(Weight::Regular), font_file(Weight::Bold)}; }
+
+bool FontFiles::whole() const {
+  return std::ranges::all_of(std::array{Weight::Regular, Weight::Bold}, [&](Weight weight) {
+    const std::optional<Font> face = Font::read(of(weight));
+    return face && !face->table("CFF ").empty() && face->glyph_count() == font(weight).glyph_count();
+  });
 }
 
 const Font& font(Weight weight) {

@@ -25,7 +25,7 @@ inline constexpr GlyphId kMissingGlyph = 0;
 /// One face. A view: the bytes must outlive it.
 class Font {
  public:
-  /// Reads a face; nothing if the bytes are no OpenType font with the tables named above.
+  /// Reads a face; nothing if the bytes are no OpenType font with the tables named above (outlines may be missing).
   [[nodiscard]] static std::optional<Font> read(Bytes file);
 
   /// The glyph that draws `character`; kMissingGlyph if the font lacks it.
@@ -48,8 +48,17 @@ class Font {
   std::array<GlyphId, 128> plain_{};  // those of ASCII, looked up once
 };
 
-/// The embedded OpenType file of a weight.
+/// The embedded OpenType file of a weight. In the page's module it has no outlines.
 [[nodiscard]] Bytes font_file(Weight weight);
+/// Both whole files, for what embeds them. Views: the bytes must outlive them.
+struct FontFiles {
+  Bytes regular, bold;
+  [[nodiscard]] Bytes of(Weight weight) const { return weight == Weight::Bold ? bold : regular; }
+  /// Both are the fonts that drawings are measured with, outlines included.
+  [[nodiscard]] bool whole() const;
+};
+/// Those that are embedded; not whole in the page's module.
+[[nodiscard]] FontFiles embedded_fonts();
 /// The embedded face of a weight.
 [[nodiscard]] const Font& font(Weight weight);
 

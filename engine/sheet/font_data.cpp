@@ -1,4 +1,4 @@
-// The two font files, byte for byte as they stand in fonts/ (licence: fonts/OFL.txt).
+// The font files, byte for byte as they stand in fonts/ (licence: fonts/OFL.txt).
 #include <array>
 #include <cstdint>
 
@@ -9,15 +9,25 @@
 namespace stringcourse::sheet {
 namespace {
 
+#ifdef __wasm__
+// Without outlines: the page hands the whole files over with each request for a PDF.
+constexpr std::uint8_t kRegular[] = {
+#embed "fonts/B612-Regular.metrics.otf"
+};
+constexpr std::uint8_t kBold[] = {
+#embed "fonts/B612-Bold.metrics.otf"
+};
+static_assert(sizeof(kRegular) == 2'612 && sizeof(kBold) == 2'604);
+#else
 constexpr std::uint8_t kRegular[] = {
 #embed "fonts/B612-Regular.otf"
 };
 constexpr std::uint8_t kBold[] = {
 #embed "fonts/B612-Bold.otf"
 };
-
 // The sizes stand here so that a change of the files is a change of this one: compiler caches do not look behind #embed.
 static_assert(sizeof(kRegular) == 32'812 && sizeof(kBold) == 38'192);
+#endif
 
 }  // namespace
 

@@ -30,11 +30,11 @@ std::string_view set_file_name(sheet::Paper paper) {
 }
 
 void write_set(const Answer& answer, sheet::Paper paper, ink::Sink sink,
-               const std::function<void(std::size_t, std::size_t)>& page_done) {
+               const std::function<void(std::size_t, std::size_t)>& page_done, const sheet::FontFiles& fonts) {
   const sheet::SheetWords words = sheet_words(answer);
   const std::size_t all = page_done ? sheet::sheet_names(answer.building, answer.layout, words, paper).size() : 0;
   std::size_t done = 0;
-  ink::PdfWriter writer(std::move(sink), {.title = answer.job.name});
+  ink::PdfWriter writer(std::move(sink), {.title = answer.job.name, .fonts = fonts});
   sheet::for_each_sheet(answer.building, answer.layout, words, paper, [&](const sheet::Sheet& sheet) {
     writer.add(sheet);
     if (page_done) page_done(++done, all);

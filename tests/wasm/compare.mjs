@@ -53,6 +53,9 @@ function sectionsOf(block) {
   return { head, of: (name) => names[head.sections.indexOf(name)] };
 }
 
+const font = (face) => readFileSync(join(repository, `engine/sheet/fonts/B612-${face}.otf`)).toString("base64");
+const fonts = { regular: font("Regular"), bold: font("Bold") };
+
 let compared = 0;
 let states = {};
 const broken = [];
@@ -80,7 +83,7 @@ const wholeRequests = [];
 for (const name of examples) {
   const job = readFileSync(join(repository, "examples", name), "utf8");
   for (const set of ["letter", "a4"]) {
-    const request = JSON.stringify({ border: 1, job, set, solids: true, offers: true, drawings: ["plan-course-1", "elevation-1"], piece: "AB-1-1" });
+    const request = JSON.stringify({ border: 1, job, set, fonts, solids: true, offers: true, drawings: ["plan-course-1", "elevation-1"], piece: "AB-1-1" });
     wholeRequests.push(request);
     const folder = join(room, `${name}-${set}`);
     execFileSync(program, ["plan", join(repository, "examples", name), "--out", folder, "--paper", set, "--quiet"]);
@@ -103,7 +106,8 @@ compareWithTwin([...drag].reverse(), "drag backwards");
 
 const random = execFileSync(twin, ["requests", count], { maxBuffer: 2 ** 30 }).toString().trim().split("\n");
 hold(random.length === Number(count), "as many random jobs as asked for");
-compareWithTwin(random, "random job");
+const withFonts = (request) => (request.includes('"set"') ? JSON.stringify({ ...JSON.parse(request), fonts }) : request);
+compareWithTwin(random.map(withFonts), "random job");
 
 console.log(`${compared} comparisons: ${JSON.stringify(states)}`);
 for (const what of broken.slice(0, 20)) console.log(`NOT SO: ${what}`);

@@ -40,6 +40,8 @@ export interface Request {
   /// The name of a tapped unit, "AB-3-7".
   readonly piece?: string;
   readonly set?: "letter" | "a4";
+  /// With a set: the font files that it embeds, base64. The worker adds them; nobody else need.
+  readonly fonts?: { readonly regular: string; readonly bold: string };
   readonly offers?: boolean;
   /// Search budget for each panel; small while dragging. Left out: the command line's.
   readonly budget?: number;

@@ -33,6 +33,13 @@ function host(memory: () => WebAssembly.Memory, hear: (words: string) => void): 
   };
 }
 
+/// Bytes as text, for a request.
+export function base64(bytes: Uint8Array): string {
+  let text = "";
+  for (let at = 0; at < bytes.length; at += 0x8000) text += String.fromCharCode(...bytes.subarray(at, at + 0x8000));
+  return btoa(text);
+}
+
 /// The module, ready to be asked. A trap leaves it unfit: throw it away.
 export class Engine {
   private readonly module: Exports;

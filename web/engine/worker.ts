@@ -1,6 +1,9 @@
 // A worker that holds one engine. After a fault it answers no more: the client ends it and starts another.
+import boldUrl from "../../engine/sheet/fonts/B612-Bold.otf?url";
+import regularUrl from "../../engine/sheet/fonts/B612-Regular.otf?url";
 import wasmUrl from "../../build/wasm/stringcourse.wasm?url";
-import { Engine } from "./glue";
+import type { Request } from "./contract";
+import { base64, Engine } from "./glue";
 import type { Hold, Holding, Question, Told } from "./messages";
 
 async function compiled(): Promise<WebAssembly.Module> {
@@ -12,6 +15,21 @@ async function compiled(): Promise<WebAssembly.Module> {
 
 const engine = compiled().then((code) => Engine.make(code));
 engine.catch(() => undefined); // said when something is asked
+
+async function fontFile(url: string): Promise<string> {
+  const response = await fetch(url);
+  if (!response.ok) throw new Error(`a font's file could not be read: ${response.status}`);
+  return base64(new Uint8Array(await response.arrayBuffer()));
+}
+
+/// A set embeds whole fonts; the engine's own are without outlines.
+async function withFonts(text: string): Promise<string> {
+  if (!text.includes('"set":')) return text;
+  const request = JSON.parse(text) as Request;
+  if (request.set === undefined) return text;
+  const [regular, bold] = await Promise.all([fontFile(regularUrl), fontFile(boldUrl)]);
+  return JSON.stringify({ ...request, fonts: { regular, bold } });
+}
 
 function tell(told: Told | Holding, transfer: Transferable[]): void {
   (self as unknown as Worker).postMessage(told, transfer);
@@ -26,7 +44,7 @@ function hold(name: string): void {
 
 async function answer({ id, request }: Question): Promise<void> {
   try {
-    const block = (await engine).ask(request);
+    const block = (await engine).ask(await withFonts(request));
     tell({ id, block }, [block.buffer]);
   } catch (error) {
     const heard = await engine.then((ready) => ready.heard).catch(() => []);

@@ -1,13 +1,28 @@
 // The documents' types are those of docs/schema, and the glue reads what the engine itself says.
+import { readFileSync } from "node:fs";
 import { beforeAll, expect, test } from "vitest";
 import type { Reply, Request } from "../../engine/contract";
-import { type Engine, readReply, sectionsOf } from "../../engine/glue";
+import { base64, type Engine, readReply, sectionsOf } from "../../engine/glue";
 import { drifted } from "../../tools/contract_types.mjs";
 import { example, realEngine } from "./real_engine";
 
 let engine: Engine;
 beforeAll(async () => {
   engine = await realEngine();
+});
+
+/// As the worker adds them to a request for a set.
+function fonts(): { readonly regular: string; readonly bold: string } {
+  const face = (name: string): string =>
+    base64(readFileSync(new URL(`../../../engine/sheet/fonts/B612-${name}.otf`, import.meta.url)));
+  return { regular: face("Regular"), bold: face("Bold") };
+}
+
+test("a set without whole fonts is refused: the module has none of its own", () => {
+  const job = example("clay-store");
+  expect(ask({ border: 1, job, set: "a4" }).head.message).toContain("/fonts");
+  expect(ask({ border: 1, job, set: "a4", fonts: { regular: "AAAA", bold: "AAAA" } }).head.message).toContain("/fonts");
+  expect(ask({ border: 1, job, set: "a4", fonts: { regular: "A", bold: "=" } }).head.message).toContain("base64");
 });
 
 const ask = (request: Request): Reply => readReply(engine.ask(JSON.stringify(request)));
@@ -25,6 +40,7 @@ test("everything that is asked for comes, each section under its name and in its
     solids: true,
     piece: "AB-1-1",
     set: "letter",
+    fonts: fonts(),
     budget: 20_000,
   });
   expect(reply.head.sections).toEqual([
