@@ -38,7 +38,7 @@ inline constexpr std::array<std::string_view, 3> kEnumNames<Surface>{"bearing", 
 template <>
 inline constexpr std::array<std::string_view, 2> kEnumNames<WallRuleSet>{"us", "uk"};
 template <>
-inline constexpr std::array<std::string_view, 5> kEnumNames<CheckKind>{"plumb", "level", "line", "bed-joint", "head-joint"};
+inline constexpr std::array<std::string_view, 6> kEnumNames<CheckKind>{"plumb", "level", "line", "bed-joint", "head-joint", "position"};
 template <>
 inline constexpr std::array<std::string_view, 3> kEnumNames<FoundWhat>{"near-jamb", "far-jamb", "wall-end"};
 template <>

@@ -71,7 +71,8 @@ struct GapReading {
   friend bool operator==(const GapReading&, const GapReading&) = default;
 };
 
-enum class CheckKind { Plumb, Level, Line, BedJoint, HeadJoint };
+/// Position: off its place in plan, taped over so much from the corner.
+enum class CheckKind { Plumb, Level, Line, BedJoint, HeadJoint, Position };
 
 /// A finished stretch checked. `off`: a deviation from plumb, level or line over so much wall; a joint's width.
 struct WallCheck {

@@ -192,6 +192,7 @@ std::string_view check_name(CheckKind what) {
     case CheckKind::Line: return "Line";
     case CheckKind::BedJoint: return "Bed joint";
     case CheckKind::HeadJoint: return "Head joint";
+    case CheckKind::Position: return "Position";
   }
   return "";
 }
@@ -210,6 +211,10 @@ void limit(CheckAsLaid& one, const WallCheck& check, const Reader& reader) {
     case CheckKind::Plumb: return either_way(rules.plumb, "plumb");
     case CheckKind::Level: return either_way(rules.bed_level, "level");
     case CheckKind::Line: return either_way(rules.true_to_line, "true to line");
+    case CheckKind::Position:
+      either_way(rules.position, "");
+      one.rule = "place in plan within 1/2 in in 20 ft, 3/4 in at most (TMS 602, second-hand)";
+      return;
     case CheckKind::HeadJoint:
       one.allowed_least = how.joints.least, one.allowed_most = how.joints.most, one.rule = "head joint 1/8 to 3/4 in (TMS 602, second-hand)";
       return;
@@ -236,7 +241,11 @@ void read_checks(Reader& reader) {
     one.entry = k, one.wall = wall_of(reader.building, check->on), one.course = check->course;
     limit(one, *check, reader);
     one.limits = {metres(one.allowed_least), metres(one.allowed_most)};
-    const double doubt = ground::standard_doubt(check->may_be_wrong.value_or(reader.found.how.mark_reading));
+    const Length reading = check->may_be_wrong.value_or(reader.found.how.mark_reading);
+    // A place was taped: the tape's own permitted error over the distance counts too.
+    const bool class_two = reader.job.ground && reader.job.ground->tape == TapeMake::ClassTwo;
+    const double doubt = check->what == CheckKind::Position && check->over ? tape_doubt(class_two ? ground::TapeClass::ClassTwo : ground::TapeClass::Steel, *check->over, reading)
+                                                                          : ground::standard_doubt(reading);
     one.doubt = length_of(2 * doubt);
     one.verdict = judged(metres(check->off), one.limits, 2 * doubt);
     one.conformance = doubt > 0 ? conformance(metres(check->off), one.limits, doubt) : one.verdict == Verdict::Fits ? 1 : 0;

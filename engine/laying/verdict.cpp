@@ -47,13 +47,15 @@ double conformance(double value, const Limits& limits, double standard_doubt) {
 }
 
 WallRules wall_rules(RuleSet rules) {
+  // Location in plan: TMS 602 in both sets, for no UK rule is known here.
+  const Tolerance position{Length::sixteenths(8), Length::feet(20), Length::sixteenths(12)};
   if (rules == RuleSet::Us) {
     const Tolerance plumb{Length::sixteenths(4), Length::feet(10), Length::sixteenths(8)};
-    return {{Length::sixteenths(4), Length::feet(10), Length::sixteenths(8)}, plumb, plumb};
+    return {{Length::sixteenths(4), Length::feet(10), Length::sixteenths(8)}, plumb, plumb, position};
   }
   const Tolerance level{Length::millimetres(10), Length::millimetres(5000), Length::millimetres(15)};
   const Tolerance line{Length::millimetres(8), Length::millimetres(5000), Length::millimetres(12)};
-  return {level, line, line};
+  return {level, line, line, position};
 }
 
 Length allowed(const Tolerance& tolerance, Length length) {

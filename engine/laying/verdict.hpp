@@ -39,7 +39,7 @@ struct Tolerance {
   Length most;    // and never more; zero: no such limit
 };
 struct WallRules {
-  Tolerance bed_level, plumb, true_to_line;
+  Tolerance bed_level, plumb, true_to_line, position;
 };
 enum class RuleSet { Us, Uk };
 [[nodiscard]] WallRules wall_rules(RuleSet rules);

@@ -238,7 +238,7 @@ class JobMaker {
       case 3: entry.gauge = GaugeReading{name(), number, any()}; break;
       case 4: entry.set = UnitSetting{name(), number, any(), any(), any(), any(), length(), perhaps_length()}; break;
       case 5: entry.gap = GapReading{name(), number, length(), length()}; break;
-      case 6: entry.check = WallCheck{name(), number, pick<CheckKind>(5), perhaps_length(), any(), perhaps_length()}; break;
+      case 6: entry.check = WallCheck{name(), number, pick<CheckKind>(6), perhaps_length(), any(), perhaps_length()}; break;
       case 7: entry.found = FoundPlace{name(), FoundWhat::NearJamb, name(), length()}; break;
       default: entry.strike = name();
     }

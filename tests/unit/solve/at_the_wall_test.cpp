@@ -143,6 +143,22 @@ TEST(AsLaid, ChecksAreJudgedByTheRuleWithTheInstrumentsDoubt) {
   }
 }
 
+TEST(AsLaid, APlaceTapedOverTenMetresHasTheTapesDoubtToo) {
+  // SOURCE: field.md's 10 m set-out, EU class II: permitted error 0.3 + 0.2 x 10 = 2.3 mm, so 2.3 / sqrt 3 = 1.328 mm; read to
+  // 1 mm: 1 / sqrt 3 = 0.577. Together 1.448, U = 2.896 mm, by hand. Allowed: 1/2 in in 20 ft comes to 3/4 in at most,
+  // 19.05 mm (10 m by proportion would be 20.8): 16 passes, 17 and 21 can't be told, 22 fails.
+  for (const auto& [off, verdict] : {std::pair(16, Verdict::Fits), std::pair(17, Verdict::CannotTell), std::pair(21, Verdict::CannotTell), std::pair(22, Verdict::DoesNotFit)}) {
+    Job job = kiln_house();
+    job.ground = Ground{TapeMake::ClassTwo, {}, {}, {}, {}};
+    LaidEntry entry;
+    entry.id = "1", entry.check = WallCheck{"AB", 1, CheckKind::Position, Length::millimetres(10'000), Length::millimetres(off), Length::millimetres(1)};
+    job.laid = {entry};
+    const auto answer = solve(job, Wishes{});
+    EXPECT_EQ(answer->laid->checks.front().verdict, verdict) << off;
+    EXPECT_NEAR(static_cast<double>(answer->laid->checks.front().doubt.in_nanometres()), 2.896e6, 1e3);
+  }
+}
+
 TEST(AsLaid, BedsToTheHeadTakeUpWhatACourseIsHigh) {
   LaidEntry gauge;
   gauge.id = "1", gauge.gauge = GaugeReading{"AB", 2, sixteenths(4)};

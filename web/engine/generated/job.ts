@@ -1121,7 +1121,7 @@ export interface WallCheck {
   /**
    * What was checked.
    */
-  readonly what: "plumb" | "level" | "line" | "bed-joint" | "head-joint";
+  readonly what: "plumb" | "level" | "line" | "bed-joint" | "head-joint" | "position";
   /**
    * The stretch or height that it was read over, a length; not for joints.
    */
