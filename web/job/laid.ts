@@ -29,6 +29,14 @@ export interface LaidListed {
   readonly struck: boolean;
   readonly when: string;
   readonly by: string;
+  /// Its note and the names of its photos, one text.
+  readonly more: string;
+}
+
+function moreOf(entry: Json): string {
+  const photos = valueAt(entry, "/photos");
+  const names = Array.isArray(photos) ? photos.filter((name) => typeof name === "string") : [];
+  return [textAt(entry, "/note"), ...names].filter((text) => text !== "").join(", ");
 }
 
 const kKinds = ["mark", "units", "laid", "gauge", "set", "gap", "check", "found"] as const;
@@ -46,7 +54,18 @@ export function laidOf(job: Json): readonly LaidListed[] {
     if (kind === undefined) return [];
     const id = textAt(entry, "/id");
     const body = valueAt(entry, `/${kind}`) ?? {};
-    return [{ index, id, kind, body, struck: struck.has(id), when: textAt(entry, "/when"), by: textAt(entry, "/by") }];
+    return [
+      {
+        index,
+        id,
+        kind,
+        body,
+        struck: struck.has(id),
+        when: textAt(entry, "/when"),
+        by: textAt(entry, "/by"),
+        more: moreOf(entry),
+      },
+    ];
   });
 }
 

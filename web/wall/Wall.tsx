@@ -5,7 +5,7 @@ import { takeInLog } from "../app/keeping";
 import { engine } from "../app/engine_port";
 import { history, job, readOnly, shown } from "../app/state";
 import type { CourseReply } from "../engine/contract";
-import { isObject, type Json, textAt } from "../job/pointer";
+import { textAt } from "../job/pointer";
 import { type LaidListed, laidOf } from "../job/laid";
 import { words } from "../words/words";
 import { openWall } from "./controller";
@@ -17,12 +17,40 @@ const log = computed(() => [...laidOf(job.value)].reverse());
 const laying = computed(() => shown.value?.answer.laying);
 const odds = signal<{ readonly job: string; readonly reply: CourseReply } | undefined>(undefined);
 
-function valuesOf(body: Json): string {
-  if (!isObject(body)) return "";
-  return Object.entries(body)
-    .filter(([key]) => key !== "on" && key !== "course")
-    .map(([key, value]) => `${key.replaceAll("_", " ")} ${Array.isArray(value) ? value.join(", ") : String(value)}`)
-    .join(" · ");
+/// "-1/8"" as "1/8" short".
+function wayOf(text: string, above: string, below: string): string {
+  if (/^-?0("| mm)?$/.test(text)) return w.onIt.toLowerCase();
+  return text.startsWith("-") ? `${text.slice(1)} ${below}` : `${text} ${above}`;
+}
+
+/// What an entry says, in the words that it was entered with.
+function valuesOf(one: LaidListed): string {
+  const at = (field: string): string => textAt(one.body, `/${field}`);
+  switch (one.kind) {
+    case "mark": {
+      const read =
+        at("read") === "" ? wayOf(at("past"), w.past.toLowerCase(), w.short.toLowerCase()) : w.reads(at("read"));
+      return w.atMark(at("at"), read);
+    }
+    case "units":
+      return at("row") === "" ? w.oneByOne : w.dryRow(at("together"), at("row"));
+    case "gauge":
+      return wayOf(at("high"), w.high.toLowerCase(), w.low.toLowerCase());
+    case "gap":
+      return w.atMark(at("at"), at("measured"));
+    case "set":
+      return w.setAs(["near_outer", "near_inner", "far_outer", "far_inner"].map(at).join(", "), at("bed"));
+    case "check":
+      return [w.checks[at("what")] ?? at("what"), at("off"), at("over") === "" ? "" : w.over(at("over"))]
+        .filter((text) => text !== "")
+        .join(" ");
+    case "found":
+      return at("what") === "wall-end"
+        ? w.foundCorner(at("at"))
+        : w.foundJamb(at("what") === "near-jamb" ? w.near : w.far, at("opening"), at("at"));
+    default:
+      return "";
+  }
 }
 
 function whatOf(one: LaidListed): string {
@@ -37,12 +65,12 @@ function Entry(props: { readonly one: LaidListed }) {
   return (
     <li class={one.struck ? "struck" : ""}>
       <span class="what">{what}</span>
-      <span class="value">{valuesOf(one.body)}</span>
-      <span class="small soft">{[...said, one.when, one.by].filter((text) => text !== "").join(" · ")}</span>
+      <span class="value">{valuesOf(one)}</span>
+      <span class="small soft">{[...said, one.more, one.when, one.by].filter((text) => text !== "").join(" · ")}</span>
       {one.struck || readOnly.value ? null : (
         <button
           type="button"
-          aria-label={w.strikeWhat(`${what} ${valuesOf(one.body)}`)}
+          aria-label={w.strikeWhat(`${what} ${valuesOf(one)}`)}
           onClick={() => void enterLaid({ strike: one.id }, wallState.value.by, what)}
         >
           {w.strike}
