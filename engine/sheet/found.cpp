@@ -288,11 +288,7 @@ Group draw_found_plan(const Context& context, const Area& room, Scale scale) {
 
 Table found_table(const Context& context) {
   const Words& words = context.words;
-  Table table;
-  table.name = std::string(words.title_found);
-  table.columns = {{std::string(words.found_what), 26}, {std::string(words.found_read), 22}, {std::string(words.found_against), 22}, {std::string(words.found_says), 30}};
-  table.width = context.page.drawing.width();
-  table.height_of_text = kSmallText;
+  Table table = new_table(context.page.drawing.width(), words.title_found, {{std::string(words.found_what), 26}, {std::string(words.found_read), 22}, {std::string(words.found_against), 22}, {std::string(words.found_says), 30}}, kSmallText);
   if (context.job.found == nullptr) return table;
   const AsFound& found = *context.job.found;
   add_tapings(table, context, found.tape);

@@ -16,15 +16,6 @@ namespace {
 // Places of one saw group go in rows of at most so many, so that a table's line list stays small beside its text.
 constexpr std::size_t kPlacesInARow = 400;
 
-Table new_table(const Context& context, std::string_view name, std::vector<Column> columns, Micrometres height) {
-  Table table;
-  table.name = std::string(name);
-  table.columns = std::move(columns);
-  table.width = context.page.drawing.width();
-  table.height_of_text = height;
-  return table;
-}
-
 Column column(std::string_view title, int share, Anchor anchor = Anchor::Start) {
   return {std::string(title), share, anchor};
 }
@@ -172,7 +163,7 @@ void add_opening(Table& table, const Context& context, std::size_t index) {
 
 Table opening_schedule(const Context& context) {
   const Words& words = context.words;
-  Table table = new_table(context, words.title_openings,
+  Table table = new_table(context.page.drawing.width(), words.title_openings,
                           {column(words.opening, 12), column(words.masonry_opening, 19), column(words.from_corner, 17),
                            column(words.underside, 19), column(words.asked, 15), column(words.lintel, 18)},
                           kText);
@@ -182,7 +173,7 @@ Table opening_schedule(const Context& context) {
 
 Table saw_table(const Context& context) {
   const Words& words = context.words;
-  Table table = new_table(context, words.title_saw,
+  Table table = new_table(context.page.drawing.width(), words.title_saw,
                           {column("", 3), column(words.cut_key, 6), column(words.piece_length, 18), column(words.pieces, 8, Anchor::End),
                            column(words.cut_from, 16), column(words.offcut, 10), column(words.places, 39)},
                           kText);
@@ -211,7 +202,7 @@ std::string saw_note(const Context& context) {
 
 Table gauge_rod_table(const Context& context) {
   const Words& words = context.words;
-  Table table = new_table(context, words.title_gauge_rod,
+  Table table = new_table(context.page.drawing.width(), words.title_gauge_rod,
                           {column("", 3), column(words.height, 30), column(words.course, 12, Anchor::End),
                            column(words.rod_event, 55)},
                           kText);
@@ -236,7 +227,7 @@ Table gauge_rod_table(const Context& context) {
 
 Table dowel_table(const Context& context) {
   const Words& words = context.words;
-  Table table = new_table(context, words.title_dowels,
+  Table table = new_table(context.page.drawing.width(), words.title_dowels,
                           {column("", 5), column(words.dowel, 11), column(words.dowel_at, 28), column(words.dowel_off_face, 14),
                            column(fill_in(words.dowel_cell, {"1"}), 21), column(fill_in(words.dowel_cell, {"2"}), 21)}, kText);
   table.pencil_boxes = true;
@@ -261,7 +252,7 @@ Table lead_table(const Context& context) {
   for (int course = 1; course <= high; ++course) {
     columns.push_back({fill_in(words.lead_course, {number_text(course)}), 12, Anchor::Start});
   }
-  Table table = new_table(context, words.title_lead_table, std::move(columns), kText);
+  Table table = new_table(context.page.drawing.width(), words.title_lead_table, std::move(columns), kText);
   for (const setout::Lead& lead : setout::leads(context.building, context.layout)) {
     const Corner& corner = context.building.corners[static_cast<std::size_t>(lead.corner)];
     std::vector<std::string> cells{corner.name, context.wall(corner.arriving).name + " + " + context.wall(corner.leaving).name};
@@ -275,7 +266,7 @@ Table lead_table(const Context& context) {
 
 Table notes_table(const Context& context) {
   const Words& words = context.words;
-  Table table = new_table(context, words.title_notes, {column("", 13), column("", 51), column("", 36)}, kSmallText);
+  Table table = new_table(context.page.drawing.width(), words.title_notes, {column("", 13), column("", 51), column("", 36)}, kSmallText);
   if (!context.job.notes.empty()) {
     table.add_heading(std::string(words.notes));
     table.add_row({"", context.job.notes, ""});
@@ -294,7 +285,7 @@ Table notes_table(const Context& context) {
 
 Table side_sizes_table(const Context& context, Micrometres width, Micrometres height_of_text) {
   const Words& words = context.words;
-  Table table = new_table(context, words.sizes,
+  Table table = new_table(context.page.drawing.width(), words.sizes,
                           {column(words.side, 15), column(words.nominal, 24), column(words.actual, 44),
                            column(words.units, 17, Anchor::End)},
                           height_of_text);

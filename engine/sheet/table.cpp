@@ -1,6 +1,7 @@
 #include "sheet/table.hpp"
 
 #include <algorithm>
+#include <utility>
 
 namespace stringcourse::sheet {
 namespace {
@@ -80,6 +81,15 @@ void Table::add_row(const std::vector<std::string>& cells) {
 
 void Table::add_heading(const std::string& text) {
   lines.push_back({{clipped(text, width - 2 * kPadding, lettering_of(*this, Weight::Bold))}, true, true});
+}
+
+Table new_table(Micrometres width, std::string_view name, std::vector<Column> columns, Micrometres height_of_text) {
+  Table table;
+  table.name = std::string(name);
+  table.columns = std::move(columns);
+  table.width = width;
+  table.height_of_text = height_of_text;
+  return table;
 }
 
 std::size_t lines_that_fit(const Table& table, Micrometres height) {

@@ -1,6 +1,7 @@
 #pragma once
 // Tables: text never leaves its column. Long cells wrap; a table too long for one sheet goes on with the next.
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "sheet/pad.hpp"
@@ -35,6 +36,9 @@ struct Table {
   void add_row(const std::vector<std::string>& cells);
   void add_heading(const std::string& text);
 };
+
+/// An empty table of these columns, as wide as the sheet's drawing.
+[[nodiscard]] Table new_table(Micrometres width, std::string_view name, std::vector<Column> columns, Micrometres height_of_text);
 
 /// Lines that fit below the table's head in so much height.
 [[nodiscard]] std::size_t lines_that_fit(const Table& table, Micrometres height);

@@ -11,15 +11,6 @@ using laying::RunAsLaid;
 using laying::WallMark;
 using setout::MarkKind;
 
-Table table_of(const Context& context, std::string_view name, std::vector<Column> columns, Micrometres height) {
-  Table table;
-  table.name = std::string(name);
-  table.columns = std::move(columns);
-  table.width = context.page.drawing.width();
-  table.height_of_text = height;
-  return table;
-}
-
 std::string past_text(const Context& context, Length past) {
   if (rounded_to(past, tape_step(context.tape())) == Length()) return std::string(context.words.mark_on);
   return fill_in(past < Length() ? context.words.mark_short : context.words.mark_past, {tape_text(magnitude(past), context.tape())});
@@ -212,7 +203,7 @@ class Log {
 
 Table marks_table(const Context& context) {
   const Words& words = context.words;
-  Table table = table_of(context, words.title_marks, {{"", 5}, {std::string(words.mark), 26}, {std::string(words.mark_is), 29}, {std::string(words.mark_found), 16}, {std::string(words.mark_next), 24}}, kText);
+  Table table = new_table(context.page.drawing.width(), words.title_marks, {{"", 5}, {std::string(words.mark), 26}, {std::string(words.mark_is), 29}, {std::string(words.mark_found), 16}, {std::string(words.mark_next), 24}}, kText);
   table.pencil_boxes = table.whole_groups = true;
   if (context.job.laid == nullptr) return table;
   for (const CourseAsLaid& course : context.job.laid->at_hand) add_course(table, context, course);
@@ -221,7 +212,7 @@ Table marks_table(const Context& context) {
 
 Table changes_table(const Context& context) {
   const Words& words = context.words;
-  Table table = table_of(context, words.title_changes, {{"", 5}, {std::string(words.change_where), 45}, {std::string(words.change_units), 50}}, kText);
+  Table table = new_table(context.page.drawing.width(), words.title_changes, {{"", 5}, {std::string(words.change_where), 45}, {std::string(words.change_units), 50}}, kText);
   table.pencil_boxes = true;
   for (const auto& [where, units] : context.job.changes) table.add_row({"", where, units.empty() ? std::string(words.change_none) : joined(units, "; ")});
   return table;
@@ -229,7 +220,7 @@ Table changes_table(const Context& context) {
 
 Table laid_table(const Context& context) {
   const Words& words = context.words;
-  Table table = table_of(context, words.title_laid, {{std::string(words.laid_when), 16}, {std::string(words.laid_what), 26}, {std::string(words.laid_reading), 18}, {std::string(words.laid_says), 40}}, kSmallText);
+  Table table = new_table(context.page.drawing.width(), words.title_laid, {{std::string(words.laid_when), 16}, {std::string(words.laid_what), 26}, {std::string(words.laid_reading), 18}, {std::string(words.laid_says), 40}}, kSmallText);
   if (context.job.laid == nullptr || context.job.log == nullptr || context.job.log->empty()) return table;
   const laying::Progress& progress = context.job.laid->progress;
   const std::string pace = progress.per_day == 0 ? "" : fill_in(words.laid_pace, {number_text(progress.days), number_text(progress.per_day), number_text(progress.days_left)});

@@ -122,6 +122,17 @@ void write_control_joint(JsonOut& out, const Building& building, const ControlJo
 
 }  // namespace
 
+void write_found(JsonOut& out, std::string_view key, Length length, Tape tape) {
+  out.object(key, [&] {
+    out.field("text", tape_text(length, tape));
+    out.field("nm", length.in_nanometres());
+  });
+}
+
+std::string_view verdict_name(ground::Verdict verdict) {
+  return verdict == ground::Verdict::Fits ? "fits" : verdict == ground::Verdict::DoesNotFit ? "does-not-fit" : "cannot-tell";
+}
+
 void write_length(JsonOut& out, std::string_view key, Length length, Tape tape) {
   out.object(key, [&] {
     out.field("text", exact_text(length, tape));

@@ -9,14 +9,6 @@ using namespace ground;
 
 std::int64_t thousandths(double value) { return static_cast<std::int64_t>(value * 1000 + (value < 0 ? -0.5 : 0.5)); }
 
-/// A value that was worked out of readings: its text is rounded to the tape, its nanometres are not.
-void write_found(JsonOut& out, std::string_view key, Length length, Tape tape) {
-  out.object(key, [&] {
-    out.field("text", tape_text(length, tape));
-    out.field("nm", length.in_nanometres());
-  });
-}
-
 std::string_view corner_name(const Building& building, int corner) { return building.corners[static_cast<std::size_t>(corner)].name; }
 
 std::string_view state_name(TapeAsFound::State state) {
@@ -117,10 +109,6 @@ void write_station(JsonOut& out, const Building& building, const Station& statio
     write_found(out, "height", station.height, building.tape);
     write_found(out, "doubt", station.doubt, building.tape);
   });
-}
-
-std::string_view verdict_name(Verdict verdict) {
-  return verdict == Verdict::Fits ? "fits" : verdict == Verdict::DoesNotFit ? "does-not-fit" : "cannot-tell";
 }
 
 std::string_view choice_name(BedChoice::What what) {

@@ -10,24 +10,14 @@ namespace {
 
 using namespace laying;
 using answer_parts::wall_name;
+using answer_parts::verdict_name;
+using answer_parts::write_found;
 using answer_parts::write_length;
 
 constexpr int kCoursesPlayed = 500;       // for the odds in a page; the command line plays as many
 constexpr std::uint64_t kSeed = 20261127;  // one job, one answer
 
-/// Worked out of readings: the text is rounded to the tape, the nanometres are not.
-void write_found(JsonOut& out, std::string_view key, Length length, Tape tape) {
-  out.object(key, [&] {
-    out.field("text", tape_text(length, tape));
-    out.field("nm", length.in_nanometres());
-  });
-}
-
 std::int64_t millionths(double share) { return static_cast<std::int64_t>(share * 1e6 + 0.5); }
-
-std::string_view verdict_name(Verdict verdict) {
-  return verdict == Verdict::Fits ? "fits" : verdict == Verdict::DoesNotFit ? "does-not-fit" : "cannot-tell";
-}
 
 std::string_view kind_name(setout::MarkKind kind) {
   switch (kind) {

@@ -16,6 +16,11 @@ namespace stringcourse::answer_parts {
 /// {"text": exact text in the job's tape, "nm": whole nanometres}.
 void write_length(JsonOut& out, std::string_view key, Length length, Tape tape);
 
+/// A value that was worked out of readings: its text is rounded to the tape, its nanometres are not.
+void write_found(JsonOut& out, std::string_view key, Length length, Tape tape);
+/// "fits", "does-not-fit", "cannot-tell".
+[[nodiscard]] std::string_view verdict_name(ground::Verdict verdict);
+
 /// series, corners, sides, junctions, courses, openings, control_joints.
 void write_building(JsonOut& out, const Building& building, const Layout& layout);
 /// runs with their pieces, lintels, bars.
