@@ -1,7 +1,9 @@
 #include "laying/as_laid.hpp"
 
 #include <algorithm>
+#include <map>
 #include <set>
+#include <tuple>
 
 #include "job/words.hpp"
 #include "measure/metres.hpp"
@@ -94,11 +96,14 @@ void read_courses(Reader& reader) {
 }
 
 void find_next_courses(Reader& reader) {
+  std::set<std::pair<int, int>> finished;
+  for (const CourseAsLaid& course : reader.found.begun) {
+    if (course.finished) finished.emplace(course.wall, course.course);
+  }
   for (std::size_t wall = 0; wall < reader.building.walls.size(); ++wall) {
     int next = 0;
     for (int course = 1; course <= static_cast<int>(reader.building.courses.size()) && next == 0; ++course) {
-      const auto begun = std::ranges::find_if(reader.found.begun, [&](const CourseAsLaid& one) { return one.wall == static_cast<int>(wall) && one.course == course; });
-      if (begun == reader.found.begun.end() || !begun->finished) next = course;
+      if (!finished.contains({static_cast<int>(wall), course})) next = course;
     }
     reader.found.next_course.push_back(next);
   }
@@ -129,17 +134,21 @@ std::pair<int, std::string> next_height(const Building& building, int wall, int 
   return above < top ? std::pair{top, std::string("top of the wall")} : std::pair{0, std::string()};
 }
 
+/// By wall, the highest course read; of one course the last reading.
+std::map<int, GaugeAsLaid> last_gauges(const Reader& reader) {
+  std::map<int, GaugeAsLaid> last;
+  for (std::size_t k = 0; k < reader.job.laid.size(); ++k) {
+    const auto& gauge = reader.job.laid[k].gauge;
+    if (!gauge || !reader.usable(k)) continue;
+    const GaugeAsLaid one{k, wall_of(reader.building, gauge->on), gauge->course, gauge->high, 0, "", {}, {}};
+    const auto [known, first] = last.try_emplace(one.wall, one);
+    if (!first && one.course >= known->second.course) known->second = one;
+  }
+  return last;
+}
+
 void read_gauges(Reader& reader) {
-  for (std::size_t wall = 0; wall < reader.building.walls.size(); ++wall) {
-    GaugeAsLaid last;
-    bool any = false;
-    for (std::size_t k = 0; k < reader.job.laid.size(); ++k) {
-      const auto& gauge = reader.job.laid[k].gauge;
-      if (!gauge || !reader.usable(k) || wall_of(reader.building, gauge->on) != static_cast<int>(wall)) continue;
-      // The highest course read counts; of one course the last reading.
-      if (!any || gauge->course >= last.course) last = {k, static_cast<int>(wall), gauge->course, gauge->high, 0, "", {}, {}}, any = true;
-    }
-    if (!any) continue;
+  for (auto& [wall, last] : last_gauges(reader)) {
     std::tie(last.to_course, last.to_what) = next_height(reader.building, last.wall, last.course);
     const auto& courses = reader.building.courses;
     if (last.to_course > last.course) {
@@ -153,7 +162,7 @@ void read_gauges(Reader& reader) {
       wanted.bed = reader.building.joint, wanted.step = tape_step(reader.tape());
       wanted.either_way = reader.tape() == Tape::Inches ? Length::sixteenths(2) : Length::millimetres(3);
       last.beds = equal_beds(wanted);
-      if (!last.beds) reader.find("beds-cannot-meet", last.entry, "Beds of " + tape_text(wanted.bed, reader.tape()) + " within " + tape_text(wanted.either_way, reader.tape()) + " do not bring " + reader.building.walls[wall].name + " to the " + last.to_what + " in " + number_text(last.courses.size()) + " courses.", "beds +-1/8 in (TMS 602, second-hand)");
+      if (!last.beds) reader.find("beds-cannot-meet", last.entry, "Beds of " + tape_text(wanted.bed, reader.tape()) + " within " + tape_text(wanted.either_way, reader.tape()) + " do not bring " + reader.building.walls[static_cast<std::size_t>(wall)].name + " to the " + last.to_what + " in " + number_text(last.courses.size()) + " courses.", "beds +-1/8 in (TMS 602, second-hand)");
     }
     reader.found.gauges.push_back(std::move(last));
   }

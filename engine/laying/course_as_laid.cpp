@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <iterator>
 #include <map>
 #include <span>
 
@@ -18,8 +19,10 @@ using setout::MarkKind;
 /// One run while its course is replayed, mark by mark.
 class Replay {
  public:
-  Replay(const Building& building, const Layout& layout, const HowLaid& how, const Run& run, CourseAsLaid& course, RunAsLaid& state)
-      : building_(building), layout_(layout), how_(how), run_(run), pieces_(setout::pieces_of(layout, run)), course_(course), state_(state) {
+  Replay(const Building& building, const Layout& layout, const HowLaid& how, const Run& run, std::span<const setout::WallBar> bars, CourseAsLaid& course, RunAsLaid& state)
+      : building_(building), layout_(layout), how_(how), run_(run), standing_(bars), pieces_(setout::pieces_of(layout, run)), course_(course), state_(state) {
+    length_to_.push_back(Length());
+    for (const Piece& piece : pieces_) length_to_.push_back(length_to_.back() + piece.length);
     state_.bias = unknown_bias();
     if (how.batch) state_.bias = {how.hand.bias, how.batch->doubt * how.batch->doubt};
   }
@@ -49,11 +52,7 @@ class Replay {
   Length planned(int k) const { return k == 0 ? run_.start : setout::far_end(pieces_[static_cast<std::size_t>(k - 1)]).nearest_nanometre(); }
   /// Joints laid by the time unit k lies.
   int joints_to(int k) const { return k == 0 ? 0 : k - 1 + (starts_with_joint() ? 1 : 0); }
-  Length lengths(int from, int to) const {
-    Length sum;
-    for (int k = from; k < to; ++k) sum = sum + pieces_[static_cast<std::size_t>(k)].length;
-    return sum;
-  }
+  Length lengths(int from, int to) const { return length_to_[static_cast<std::size_t>(to)] - length_to_[static_cast<std::size_t>(from)]; }
   /// What planned joints and units of planned length add up to beyond the plan, from where the run stands to unit k.
   Length drift(int k, int joints, Length target) const {
     return how_.joints.joint * joints + lengths(state_.laid, k) - (target - planned(state_.laid));
@@ -96,9 +95,12 @@ class Replay {
     bars_.clear();
     if (!building_.bars) return;
     const Length half = building_.bars->diameter.half_down() + building_.bars->clearance;
-    for (const setout::WallBar& bar : setout::bars_on_wall(building_, layout_, run_.wall)) {
+    for (const setout::WallBar& bar : setout::bars_between(standing_, run_.start, run_.end)) {
       if (course_.course < bar.first_course || course_.course > bar.last_course) continue;
-      for (int k = state_.laid + 1; k <= static_cast<int>(pieces_.size()); ++k) {
+      // The one unit that it can stand in, and at a face the one before.
+      const auto over = std::ranges::upper_bound(pieces_, bar.centre, {}, [](const Piece& piece) { return piece.start.nearest_nanometre(); });
+      const int last = static_cast<int>(over - pieces_.begin());
+      for (int k = std::max(state_.laid + 1, last - 1); k <= last; ++k) {
         const Piece& piece = pieces_[static_cast<std::size_t>(k - 1)];
         const Length start = piece.start.nearest_nanometre(), in = bar.centre - start;
         const int joints = joints_to(k) - joints_to(state_.laid);
@@ -134,15 +136,15 @@ class Replay {
   /// Joints that, laid so, come nearer than a quarter unit to one of the course below.
   void name_short_laps() {
     if (course_.course < 2 || state_.next.joints.empty() || state_.next.what != Correction::What::Joints) return;
-    const std::vector<Length> below = joints_below();
+    const std::vector<Length> below = joints_below();  // in order along the wall
     const Length least = Length::nanometres((building_.series_of(building_.walls[static_cast<std::size_t>(run_.wall)]).full.in_nanometres() + 3) / 4);
     Length at = planned(state_.laid) + state_.past;
     int unit = state_.laid;
     if (unit == 0 && !starts_with_joint()) at = at + pieces_[0].length, unit = 1;
     for (const Length joint : state_.next.joints) {
       const Length centre = at + joint.half_down();
-      for (const Length other : below) {
-        if (magnitude(centre - other) < least) state_.lost.push_back("the lap over the joint at " + both_forms(other, building_.tape) + " below");
+      for (const Length other : std::ranges::subrange(std::ranges::upper_bound(below, centre - least), std::ranges::lower_bound(below, centre + least))) {
+        state_.lost.push_back("the lap over the joint at " + both_forms(other, building_.tape) + " below");
       }
       at = at + joint;
       if (unit < static_cast<int>(pieces_.size())) at = at + pieces_[static_cast<std::size_t>(unit)].length, ++unit;
@@ -153,7 +155,9 @@ class Replay {
   const Layout& layout_;
   const HowLaid& how_;
   const Run& run_;
+  std::span<const setout::WallBar> standing_;  // all of the wall's, in order
   std::span<const Piece> pieces_;
+  std::vector<Length> length_to_;  // of the first k pieces
   CourseAsLaid& course_;
   RunAsLaid& state_;
   std::vector<Length> bars_;  // centres, by Wanted::bars
@@ -178,18 +182,19 @@ RunAsLaid run_of(const Layout& layout, const Building& building, const HowLaid& 
 std::vector<WallMark> marks_of(const Building& building, const Layout& layout, int wall, int course) {
   std::vector<WallMark> marks;
   const auto runs = setout::runs_in(layout, wall, course);
-  const auto closures = setout::closures_on(building, layout, wall, course);
+  std::vector<std::uint32_t> closing;  // in order, as the runs are
+  for (const setout::Closure& closure : setout::closures_on(building, layout, wall, course)) closing.push_back(closure.piece);
   for (const setout::Mark& mark : setout::running_marks(building, layout, wall, course)) {
     WallMark met;
     met.mark = mark;
-    for (std::size_t r = 0; mark.kind == MarkKind::BlockEnd && r < runs.size(); ++r) {
-      const auto pieces = setout::pieces_of(layout, runs[r]);
-      if (pieces.empty() || mark.piece < pieces.front().number || mark.piece > pieces.back().number) continue;
-      met.run = static_cast<int>(r);
+    if (mark.kind == MarkKind::BlockEnd) {
+      // A course's units are numbered on from run to run.
+      const auto run = std::ranges::lower_bound(runs, mark.piece, {}, [&](const Run& one) { return setout::pieces_of(layout, one).back().number; });
+      const auto pieces = setout::pieces_of(layout, *run);
+      met.run = static_cast<int>(run - runs.begin());
       met.units = mark.piece - pieces.front().number + 1;
       met.to_read = mark.bay || mark.piece == pieces.back().number;
-      const auto index = static_cast<std::uint32_t>(&pieces[static_cast<std::size_t>(met.units - 1)] - layout.pieces.data());
-      met.closes = std::ranges::any_of(closures, [&](const setout::Closure& closure) { return closure.piece == index; });
+      met.closes = std::ranges::binary_search(closing, run->first_piece + static_cast<std::uint32_t>(met.units - 1));
     }
     marks.push_back(std::move(met));
   }
@@ -234,13 +239,16 @@ void read_marks(CourseAsLaid& course, const Job& job, const Building& building, 
   for (const WallMark& mark : course.marks) {
     if (mark.run >= 0) places.push_back(mark.mark.at);
   }
+  std::vector<std::size_t> here;  // entries about this course
+  for (std::size_t k = 0; k < job.laid.size(); ++k) {
+    const auto& reading = job.laid[k].mark;
+    if (counts[k] && reading && reading->course == course.course && wall_of(building, reading->on) == course.wall) here.push_back(k);
+  }
   for (WallMark& mark : course.marks) {
     if (mark.run < 0) continue;
     std::vector<Read> reads;
-    for (std::size_t k = 0; k < job.laid.size(); ++k) {
-      if (!counts[k] || !job.laid[k].mark) continue;
+    for (const std::size_t k : here) {
       const MarkReading& reading = *job.laid[k].mark;
-      if (wall_of(building, reading.on) != course.wall || reading.course != course.course) continue;
       const auto before = printed.find(mark.mark.piece);
       if (reading.at == mark.mark.at) reads.push_back({k, past_of(reading)});
       else if (before != printed.end() && reading.at == before->second && !std::ranges::contains(places, reading.at)) reads.push_back({k, past_of(reading) + reading.at - mark.mark.at});
@@ -260,16 +268,13 @@ bool said_to_be_laid(const Job& job, const Building& building, const std::vector
   return false;
 }
 
-void replay(const Building& building, const Layout& layout, const HowLaid& how, const Run& run, CourseAsLaid& course, std::size_t index) {
-  RunAsLaid& state = course.runs[index];
-  for (std::size_t m = 0; m < course.marks.size(); ++m) {
-    if (course.marks[m].run == static_cast<int>(index) && course.marks[m].to_read) state.ahead.push_back(m);
-  }
-  Replay replay(building, layout, how, run, course, state);
+/// `own`: which of the course's marks are this run's.
+void replay(Replay replay, CourseAsLaid& course, RunAsLaid& state, const std::vector<std::size_t>& own) {
+  std::ranges::copy_if(own, std::back_inserter(state.ahead), [&](std::size_t m) { return course.marks[m].to_read; });
   replay.aim();
-  for (std::size_t m = 0; m < course.marks.size(); ++m) {
+  for (const std::size_t m : own) {
     const WallMark& mark = course.marks[m];
-    if (mark.run != static_cast<int>(index) || !mark.past || mark.state == WallMark::State::Doubtful) continue;
+    if (!mark.past || mark.state == WallMark::State::Doubtful) continue;
     replay.meet(mark);
     std::erase_if(state.ahead, [&](std::size_t ahead) { return course.marks[ahead].units <= mark.units; });
     replay.aim();
@@ -289,7 +294,12 @@ CourseAsLaid course_as_laid(const Job& job, const Building& building, const Layo
   read_marks(found, job, building, how, counts, trial, printed_marks(building, layouts.printed, wall, course));
   const auto runs = setout::runs_in(layout, wall, course);
   for (const Run& run : runs) found.runs.push_back(run_of(layout, building, how, run));
-  for (std::size_t r = 0; r < runs.size(); ++r) replay(building, layout, how, runs[r], found, r);
+  std::vector<std::vector<std::size_t>> own(runs.size());
+  for (std::size_t m = 0; m < found.marks.size(); ++m) {
+    if (found.marks[m].run >= 0) own[static_cast<std::size_t>(found.marks[m].run)].push_back(m);
+  }
+  const auto bars = setout::bars_on_wall(building, layout, wall);
+  for (std::size_t r = 0; r < runs.size(); ++r) replay({building, layout, how, runs[r], bars, found, found.runs[r]}, found, found.runs[r], own[r]);
   for (std::size_t r = 0; r < found.runs.size() && found.run < 0; ++r) {
     if (!found.runs[r].finished) found.run = static_cast<int>(r);
   }

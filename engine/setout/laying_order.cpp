@@ -89,8 +89,8 @@ Lead lead_at(const Building& building, const Layout& layout, int corner_index) {
   return lead;
 }
 
-bool holds_a_bar(const Piece& piece, const std::vector<WallBar>& bars, int course) {
-  return std::any_of(bars.begin(), bars.end(), [&](const WallBar& bar) {
+bool holds_a_bar(const Piece& piece, std::span<const WallBar> bars, int course) {
+  return std::ranges::any_of(bars, [&](const WallBar& bar) {
     const ExactPosition centre{bar.centre.in_nanometres(), 1};
     return course >= bar.first_course && course <= bar.last_course && centre >= piece.start && centre <= far_end(piece);
   });
@@ -99,7 +99,7 @@ bool holds_a_bar(const Piece& piece, const std::vector<WallBar>& bars, int cours
 // Smaller is better: bar in it, a cut, in or beside a corner or jamb, then distance from the middle.
 using Rank = std::tuple<bool, bool, bool, std::int64_t>;
 
-std::optional<std::uint32_t> closing_piece(const Layout& layout, const Run& run, const std::vector<WallBar>& bars) {
+std::optional<std::uint32_t> closing_piece(const Layout& layout, const Run& run, std::span<const WallBar> bars) {
   std::optional<std::uint32_t> best;
   Rank best_rank;
   const auto pieces = pieces_of(layout, run);
@@ -142,7 +142,7 @@ std::vector<Closure> closures_on(const Building& building, const Layout& layout,
   std::vector<Closure> all;
   const auto bars = bars_on_wall(building, layout, wall);
   for (const Run& run : runs_in(layout, wall, course)) {
-    if (const auto piece = closing_piece(layout, run, bars)) all.push_back({static_cast<std::int32_t>(&run - layout.runs.data()), *piece});
+    if (const auto piece = closing_piece(layout, run, bars_between(bars, run.start, run.end))) all.push_back({static_cast<std::int32_t>(&run - layout.runs.data()), *piece});
   }
   return all;
 }

@@ -30,9 +30,14 @@ Length shared_centre(const Building& building, const Corner& corner, int wall) {
   return at_end ? self.actual - inward : inward;
 }
 
-bool holds_corner_bar(const std::vector<PlacedBar>& bars, int wall, int corner) {
-  return std::any_of(bars.begin(), bars.end(),
-                     [&](const PlacedBar& bar) { return bar.wall == wall && bar.corner == corner; });
+/// The bars that a wall owns. Relies on the layout's order (wall, centre).
+std::span<const PlacedBar> bars_of(const Layout& layout, int wall) {
+  const auto owned = std::ranges::equal_range(layout.bars, wall, {}, &PlacedBar::wall);
+  return {owned.begin(), owned.end()};
+}
+
+bool holds_corner_bar(std::span<const PlacedBar> own, int corner) {
+  return std::ranges::any_of(own, [&](const PlacedBar& bar) { return bar.corner == corner; });
 }
 
 }  // namespace
@@ -105,19 +110,28 @@ std::string piece_name(const Building& building, const Run& run, const Piece& pi
 
 std::vector<WallBar> bars_on_wall(const Building& building, const Layout& layout, int wall) {
   std::vector<WallBar> met;
-  for (const PlacedBar& bar : layout.bars) {
-    if (bar.wall == wall) {
-      met.push_back({bar.centre, bar.reason, bar.first_course, bar.last_course, false});
-      continue;
+  const std::span<const PlacedBar> own = bars_of(layout, wall);
+  for (const PlacedBar& bar : own) met.push_back({bar.centre, bar.reason, bar.first_course, bar.last_course, false});
+  // The bar of a corner belongs to one of its two walls.
+  const Wall& here = building.walls[static_cast<std::size_t>(wall)];
+  for (const WallEnd& end : {here.start, here.end}) {
+    if (end.kind != EndKind::Corner || holds_corner_bar(own, end.corner)) continue;
+    const Corner& corner = building.corners[static_cast<std::size_t>(end.corner)];
+    const int other = corner.arriving == wall ? corner.leaving : corner.arriving;
+    if (other < 0) continue;
+    for (const PlacedBar& bar : bars_of(layout, other)) {
+      if (bar.reason != BarReason::Corner || bar.corner != end.corner) continue;
+      met.push_back({shared_centre(building, corner, wall), bar.reason, bar.first_course, bar.last_course, true});
     }
-    if (bar.reason != BarReason::Corner || bar.corner < 0) continue;
-    const Corner& corner = building.corners[static_cast<std::size_t>(bar.corner)];
-    const bool ours = corner.arriving == wall || corner.leaving == wall;
-    if (!ours || holds_corner_bar(layout.bars, wall, bar.corner)) continue;
-    met.push_back({shared_centre(building, corner, wall), bar.reason, bar.first_course, bar.last_course, true});
   }
   sort_stably(met, [](const WallBar& a, const WallBar& b) { return a.centre < b.centre; });
   return met;
+}
+
+std::span<const WallBar> bars_between(std::span<const WallBar> bars, Length from, Length to) {
+  const auto first = std::ranges::lower_bound(bars, from, {}, &WallBar::centre);
+  const auto after = std::ranges::upper_bound(first, bars.end(), to, {}, &WallBar::centre);
+  return {first, after};
 }
 
 Reach reach_of_wall(const Building& building, const Layout& layout, int wall) {

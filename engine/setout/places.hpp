@@ -43,6 +43,8 @@ struct WallBar {
 };
 /// All bars that stand in a wall, in order along it, corner bars of its neighbours included.
 [[nodiscard]] std::vector<WallBar> bars_on_wall(const Building& building, const Layout& layout, int wall);
+/// Those of `bars`, which are in order along their wall, that stand between two places, both included.
+[[nodiscard]] std::span<const WallBar> bars_between(std::span<const WallBar> bars, Length from, Length to);
 
 /// How far the masonry of a wall reaches along its own line: past a re-entrant corner it reaches beyond 0 or `actual`.
 struct Reach {
