@@ -260,6 +260,11 @@ Misfits misfits_of(const FoundPlace& found, Tape) {
                  jamb ? "Name the opening." : "Leave the opening out.")};
 }
 
+Misfits misfits_of(const LaidEntry& entry, Tape) {
+  if (!entry.remark || !entry.note.empty() || !entry.photos.empty()) return {};
+  return {misfit(code::kBelongsTogether, "/remark", "A remark needs a note or photos.", "Give \"note\", or names in \"photos\".")};
+}
+
 std::vector<Refusal> shared_names(const Job& job) {
   const std::vector<NamedThing> own_series = own_series_of(job.units);
   return joined({shared_among(own_series), shared_with_catalogue(own_series), shared_among(corners_left(job.outline)),

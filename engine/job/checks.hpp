@@ -29,6 +29,8 @@ using Misfits = std::vector<Refusal>;
 [[nodiscard]] Misfits misfits_of(const UnitSample& sample, Tape tape);
 /// A jamb with its opening; a wall's end without.
 [[nodiscard]] Misfits misfits_of(const FoundPlace& found, Tape tape);
+/// A remark without a note or a photo.
+[[nodiscard]] Misfits misfits_of(const LaidEntry& entry, Tape tape);
 
 /// Parts without any such rule.
 template <class Part>

@@ -96,12 +96,19 @@ struct FoundPlace {
   friend bool operator==(const FoundPlace&, const FoundPlace&) = default;
 };
 
+/// A course of a wall that the entry's note or photos tell of.
+struct Remark {
+  std::string on;
+  int course = 1;
+  friend bool operator==(const Remark&, const Remark&) = default;
+};
+
 /// One entry of the log.
 struct LaidEntry {
   std::string id;    // unlike every other entry's
   std::string when;  // the user's or the device's text; the engine has no clock
   std::string by;    // initials
-  std::optional<MarkReading> mark;  // exactly one of these nine
+  std::optional<MarkReading> mark;  // exactly one of these ten
   std::optional<UnitSample> units;
   std::optional<CourseLaid> laid;
   std::optional<GaugeReading> gauge;
@@ -109,6 +116,7 @@ struct LaidEntry {
   std::optional<GapReading> gap;
   std::optional<WallCheck> check;
   std::optional<FoundPlace> found;
+  std::optional<Remark> remark;
   std::optional<std::string> strike;  // id of an entry that no longer counts
   std::vector<std::string> photos;    // names of files
   std::string note;

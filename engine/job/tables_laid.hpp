@@ -134,11 +134,21 @@ struct Table<FoundPlace> {
 };
 
 template <>
+struct Table<Remark> {
+  static constexpr std::string_view name = "remark";
+  static constexpr std::string_view description = "The course that the entry's note or photos tell of.";
+  static constexpr auto fields = std::tuple{
+      field("on", &Remark::on, Need::Required, "The wall.", kNameText),
+      field("course", &Remark::course, Need::Required, "The course.", kCourseNumber),
+  };
+};
+
+template <>
 struct Table<LaidEntry> {
   static constexpr std::string_view name = "laid_entry";
   static constexpr std::string_view description =
-      "One entry of the laid log: exactly one of mark, units, laid, gauge, set, gap, check, found, strike.";
-  static constexpr std::array<std::string_view, 9> exactly_one{"mark", "units", "laid", "gauge", "set", "gap", "check", "found", "strike"};
+      "One entry of the laid log: exactly one of mark, units, laid, gauge, set, gap, check, found, remark, strike.";
+  static constexpr std::array<std::string_view, 10> exactly_one{"mark", "units", "laid", "gauge", "set", "gap", "check", "found", "remark", "strike"};
   static constexpr auto fields = std::tuple{
       field("id", &LaidEntry::id, Need::Required, "A name that no other entry has.", kNameText),
       field("when", &LaidEntry::when, Need::Optional, "When, as text; 2026-05-09 14:20 tells the pace too."),
@@ -151,6 +161,7 @@ struct Table<LaidEntry> {
       field("gap", &LaidEntry::gap, Need::Optional, "The gap for a closure."),
       field("check", &LaidEntry::check, Need::Optional, "A finished stretch or a joint checked."),
       field("found", &LaidEntry::found, Need::Optional, "A jamb or corner as found."),
+      field("remark", &LaidEntry::remark, Need::Optional, "What its note or photos tell of."),
       field("strike", &LaidEntry::strike, Need::Optional, "The id of an entry that no longer counts.", kNameText),
       field("photos", &LaidEntry::photos, Need::Optional, "Names of photo files.", {.text = TextRule::Name, .most_entries = 100}),
       field("note", &LaidEntry::note, Need::Optional, "A note.", {.text = TextRule::Lines, .longest_text = 4'000}),

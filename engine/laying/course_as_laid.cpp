@@ -182,19 +182,20 @@ RunAsLaid run_of(const Layout& layout, const Building& building, const HowLaid& 
 std::vector<WallMark> marks_of(const Building& building, const Layout& layout, int wall, int course) {
   std::vector<WallMark> marks;
   const auto runs = setout::runs_in(layout, wall, course);
+  // A course's units are numbered on from run to run; a run may have none.
+  std::vector<std::int32_t> last;
+  for (const Run& run : runs) last.push_back((last.empty() ? 0 : last.back()) + static_cast<std::int32_t>(run.piece_count));
   std::vector<std::uint32_t> closing;  // in order, as the runs are
   for (const setout::Closure& closure : setout::closures_on(building, layout, wall, course)) closing.push_back(closure.piece);
   for (const setout::Mark& mark : setout::running_marks(building, layout, wall, course)) {
     WallMark met;
     met.mark = mark;
     if (mark.kind == MarkKind::BlockEnd) {
-      // A course's units are numbered on from run to run.
-      const auto run = std::ranges::lower_bound(runs, mark.piece, {}, [&](const Run& one) { return setout::pieces_of(layout, one).back().number; });
-      const auto pieces = setout::pieces_of(layout, *run);
-      met.run = static_cast<int>(run - runs.begin());
-      met.units = mark.piece - pieces.front().number + 1;
-      met.to_read = mark.bay || mark.piece == pieces.back().number;
-      met.closes = std::ranges::binary_search(closing, run->first_piece + static_cast<std::uint32_t>(met.units - 1));
+      const auto r = static_cast<std::size_t>(std::ranges::lower_bound(last, mark.piece) - last.begin());
+      met.run = static_cast<int>(r);
+      met.units = mark.piece - (r == 0 ? 0 : last[r - 1]);
+      met.to_read = mark.bay || mark.piece == last[r];
+      met.closes = std::ranges::binary_search(closing, runs[r].first_piece + static_cast<std::uint32_t>(met.units - 1));
     }
     marks.push_back(std::move(met));
   }

@@ -27,7 +27,7 @@ std::string_view course_named(const LaidEntry& entry, int& course, std::string& 
   const auto take = [&](const auto& part) {
     if (part) wall = part->on, course = part->course;
   };
-  take(entry.mark), take(entry.laid), take(entry.gauge), take(entry.set), take(entry.gap), take(entry.check);
+  take(entry.mark), take(entry.laid), take(entry.gauge), take(entry.set), take(entry.gap), take(entry.check), take(entry.remark);
   return wall;
 }
 

@@ -96,6 +96,7 @@ class Log {
     else if (entry.gap) add_gap(index, entry);
     else if (entry.check) add_check(index, entry);
     else if (entry.found) row(index, fill_in(words_.laid_found, {found_name(*entry.found)}), both_forms(entry.found->at, tape()), "");
+    else if (entry.remark) row(index, fill_in(words_.laid_remark, {course(entry.remark->on, entry.remark->course)}), "", "");
     else if (entry.strike) row(index, fill_in(words_.laid_strike, {*entry.strike}), "", "");
   }
 

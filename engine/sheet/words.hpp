@@ -52,7 +52,7 @@ struct Words {
   std::string_view title_laid, laid_when, laid_what, laid_reading, laid_says, laid_struck, laid_mark, laid_units, laid_row,
       laid_singles, laid_mean, laid_course, laid_gauge, laid_high, laid_low, laid_beds, laid_no_beds, laid_gap, laid_closure[4],
       laid_closure_joint, laid_next_to_last, laid_no_closure, laid_set, laid_bed, laid_lift, laid_right, laid_tap, laid_corners[4],
-      laid_line_out, laid_line_in, laid_checks[6], laid_verdicts[3], laid_limits, laid_found, laid_far_end, laid_strike, laid_photos, laid_progress, laid_pace,
+      laid_line_out, laid_line_in, laid_checks[6], laid_verdicts[3], laid_limits, laid_found, laid_far_end, laid_remark, laid_strike, laid_photos, laid_progress, laid_pace,
       laid_unused, title_changes, change_where, change_units, change_none, change_note;
   // Names of kinds, in the order of Kind; names of the hold points, in their order; how a figure is known
   std::string_view kinds[17];

@@ -339,6 +339,7 @@ const Words kEnglish{
     .laid_limits = "{0}: {1} to {2}, doubt {3}",
     .laid_found = "{0} as found",
     .laid_far_end = "far corner of {0}",
+    .laid_remark = "{0}, seen",
     .laid_strike = "strikes {0}",
     .laid_photos = "photos {0}",
     .laid_progress = "Laid: {0} of {1} units. {2}",

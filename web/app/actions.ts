@@ -189,10 +189,24 @@ export async function enter(entry: Entry, by: string, what: string): Promise<str
 
 /// An entry of the laid log; its id, or what was refused.
 export async function enterLaid(body: LaidBody, by: string, what: string): Promise<{ id?: string; refused?: string }> {
+  return enterAllLaid([body], by, "strike" in body ? words.steps.unlaid(what) : words.steps.laid(what));
+}
+
+/// Several entries in one step; the id of the last one, or what was refused.
+export async function enterAllLaid(
+  bodies: readonly LaidBody[],
+  by: string,
+  label: string,
+): Promise<{ id?: string; refused?: string }> {
   if (readOnly.value) return { refused: words.wall.readOnly };
-  const signs = stamp(by);
-  const label = "strike" in body ? words.steps.unlaid(what) : words.steps.laid(what);
-  if (await changeTo(withLaid(job.value, body, signs), label)) return { id: signs.id };
+  let next = job.value;
+  let id = "";
+  for (const body of bodies) {
+    const signs = stamp(by);
+    next = withLaid(next, body, signs);
+    id = signs.id;
+  }
+  if (await changeTo(next, label)) return { id };
   const first = refusals.value?.refusals[0];
   refusals.value = undefined;
   return { refused: first === undefined ? words.trouble.fault : `${first.reason} ${first.remedy}` };

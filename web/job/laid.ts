@@ -39,7 +39,7 @@ function moreOf(entry: Json): string {
   return [textAt(entry, "/note"), ...names].filter((text) => text !== "").join(", ");
 }
 
-const kKinds = ["mark", "units", "laid", "gauge", "set", "gap", "check", "found"] as const;
+const kKinds = ["mark", "units", "laid", "gauge", "set", "gap", "check", "found", "remark"] as const;
 
 function struckIds(entries: readonly Json[]): ReadonlySet<string> {
   return new Set(entries.map((entry) => textAt(entry, "/strike")).filter((id) => id !== ""));

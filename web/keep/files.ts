@@ -56,6 +56,19 @@ export function pickFile(): Promise<Kept<{ readonly text: string; readonly name:
   });
 }
 
+/// The names of files that the user picks; their contents are not read. None: cancelled.
+export function pickNames(accept: string): Promise<readonly string[]> {
+  const input = document.createElement("input");
+  input.type = "file";
+  input.accept = accept;
+  input.multiple = true;
+  return new Promise((resolve) => {
+    input.addEventListener("cancel", () => resolve([]));
+    input.addEventListener("change", () => resolve([...(input.files ?? [])].map((file) => file.name)));
+    input.click();
+  });
+}
+
 async function writeTo(handle: FileHandle, bytes: BlobPart): Promise<void> {
   const stream = await handle.createWritable(); // a file beside, which close() puts in the place of the old one
   await stream.write(bytes);

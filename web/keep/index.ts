@@ -7,6 +7,6 @@
 //   keep.jobs.value                              // heads, newest change first; a signal
 //   const opened = await keep.create(text);      // or keep.open(id), keep.takeIn(text, "garage.json")
 //   if (opened.ok) opened.value.store(newText)   // after every change; awaited, its Trouble shown
-export { pickFile, readFile, saveBytes } from "./files";
+export { pickFile, pickNames, readFile, saveBytes } from "./files";
 export { openKeep } from "./keep";
 export type { JobHead, Keep, Kept, OpenJob, Trouble } from "./types";

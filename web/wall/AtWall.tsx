@@ -3,6 +3,7 @@ import { useSignalEffect } from "@preact/signals";
 import { useEffect } from "preact/hooks";
 import { history, shown } from "../app/state";
 import { words } from "../words/words";
+import { wakeVoices } from "./aloud";
 import { act, keepAwake, letSleep, look, screen, settleState } from "./controller";
 import { wallState } from "./state";
 
@@ -14,6 +15,7 @@ function sizeOf(text: string): string {
 export function AtWall() {
   useEffect(() => {
     keepAwake();
+    wakeVoices();
     return letSleep;
   }, []);
   useSignalEffect(() => {

@@ -9,6 +9,7 @@ import { textAt } from "../job/pointer";
 import { type LaidListed, laidOf } from "../job/laid";
 import { words } from "../words/words";
 import { openWall } from "./controller";
+import { Remark } from "./Remark";
 import { outcomeLines } from "./screens";
 import { putState, wallState } from "./state";
 
@@ -180,6 +181,7 @@ export function Wall() {
         )}
         <Changes />
         <Odds />
+        <Remark />
         {log.value.length === 0 ? (
           <p class="log">{w.noLog}</p>
         ) : (

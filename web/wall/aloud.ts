@@ -1,8 +1,9 @@
 // Reading aloud, only by voices that are on the device: nothing leaves it.
 
-/// Digits one by one and fractions as they are said: 4'-7 5/8" -> "4 feet 7 and 5 8ths inches".
+/// Units in words and millimetres digit by digit: 4'-7 5/8" -> "4 feet 7 and 5 over 8 inches".
 export function spoken(text: string): string {
   return text
+    .replaceAll("×", "of")
     .replaceAll(/(\d+)'-?/g, "$1 feet ")
     .replaceAll(/(\d+) (\d+)\/(\d+)"/g, "$1 and $2 over $3 inches")
     .replaceAll(/(\d+)\/(\d+)"/g, "$1 over $2 inch")
@@ -10,6 +11,11 @@ export function spoken(text: string): string {
     .replaceAll(/(\d+) mm/g, (_, digits: string) => `${digits.split("").join(" ")} millimetres`)
     .replaceAll(/\s+/g, " ")
     .trim();
+}
+
+/// Voices come some time after the first asking.
+export function wakeVoices(): void {
+  if ("speechSynthesis" in globalThis) speechSynthesis.getVoices();
 }
 
 /// False where the device has no voice of its own.

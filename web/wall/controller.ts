@@ -1,14 +1,14 @@
 // The view at the wall at work: what each touch does, and what is asked of the engine.
 import { computed, signal } from "@preact/signals";
-import { enterLaid } from "../app/actions";
+import { enterAllLaid, enterLaid } from "../app/actions";
 import { engine } from "../app/engine_port";
 import { history, job, readOnly, shown, sides } from "../app/state";
 import type { CourseReply } from "../engine/contract";
-import { lastLaid } from "../job/laid";
+import { lastLaid, laidOf } from "../job/laid";
 import { words } from "../words/words";
 import { sayAloud } from "./aloud";
 import { awake, keepAwake, letSleep } from "./awake";
-import { begunEntry, entryBody, questionsOf, type Site } from "./entries";
+import { begunEntry, entryBody, type Question, questionsOf, type Site } from "./entries";
 import { stepNm, stepsOf, type Tape } from "./lengths";
 import { type Act, type Known, lastMark, needsPick, nextMark, type Screen, screenOf } from "./screens";
 import { type Entering, type EntryKind, putState, wallState } from "./state";
@@ -37,7 +37,7 @@ function entryNow(): Entering | undefined {
 }
 
 function plannedPlace(kind: EntryKind, pick: string): number {
-  if (kind === "end") return sides.value.find((side) => side.name === wallState.value.side)?.actual.nm ?? 0;
+  if (kind === "end" || kind === "check") return sides.value.find((side) => side.name === wallState.value.side)?.actual.nm ?? 0;
   const opening = openings.value.find((one) => pick.endsWith(` ${one.name}`));
   return (pick.startsWith("near-jamb") ? opening?.from.nm : opening?.to.nm) ?? 0;
 }
@@ -55,16 +55,18 @@ function siteOf(kind: EntryKind, pick: string, mark: number): Site {
   };
 }
 
+function questionsFor(entry: Entering): readonly Question[] {
+  return questionsOf(entry.kind, entry.pick, siteOf(entry.kind, entry.pick, entry.mark), entry.values.length);
+}
+
 const known = computed<Known>(() => {
   const entry = entryNow();
-  const site = entry === undefined ? undefined : siteOf(entry.kind, entry.pick, entry.mark);
   return {
     state: wallState.value,
     tape: tape.value,
     course: course.value,
     answer: answer.value,
-    question:
-      entry === undefined || site === undefined ? undefined : questionsOf(entry.kind, entry.pick, site)[entry.at],
+    question: entry === undefined ? undefined : questionsFor(entry)[entry.at],
     jambs: jambs.value,
     undoable: lastLaid(job.value) !== undefined,
     awake: awake.value,
@@ -160,9 +162,8 @@ async function log(entry: Entering): Promise<void> {
 
 /// The next question of the entry, or its end.
 function forward(entry: Entering): void {
-  const questions = questionsOf(entry.kind, entry.pick, siteOf(entry.kind, entry.pick, entry.mark));
-  if (entry.at + 1 < questions.length) {
-    putState({ place: { screen: "enter", entry: { ...entry, at: entry.at + 1 } } });
+  if (entry.at + 1 < questionsFor(entry).length) {
+    putState({ place: { screen: "enter", entry: { ...entry, at: entry.at + 1, down: false } } });
     return;
   }
   const doubtful =
@@ -191,10 +192,7 @@ function back(): void {
     putState({ place: { screen: "enter", entry } });
     return;
   }
-  const ways =
-    entry === undefined
-      ? undefined
-      : questionsOf(entry.kind, entry.pick, siteOf(entry.kind, entry.pick, entry.mark))[entry.at]?.ways;
+  const ways = entry === undefined ? undefined : questionsFor(entry)[entry.at]?.ways;
   if (entry !== undefined && entry.kind !== "mark" && ways !== undefined && (entry.signs[entry.at] ?? 0) !== 0) {
     putState({ place: { screen: "enter", entry: { ...entry, signs: withAt(entry.signs, entry.at, 0) } } });
   } else if (entry !== undefined && entry.at > 0) {
@@ -237,11 +235,12 @@ async function courseLaid(): Promise<void> {
 }
 
 function speak(): void {
-  const { lead, number } = screenOf({
-    ...known.value,
-    state: { ...wallState.value, place: { screen: "face", face: "mark" } },
-  });
-  said.value = sayAloud(`${lead}. ${number}`) ? "" : words.wall.noVoice;
+  const faces = (["mark", "joints"] as const).map((face) =>
+    screenOf({ ...known.value, state: { ...wallState.value, place: { screen: "face", face } } }),
+  );
+  const [mark, joints] = faces;
+  const next = nextMark(course.value?.course) === undefined ? "" : `. ${words.wall.nextJoints}: ${joints?.number ?? ""}`;
+  said.value = sayAloud(`${mark?.lead ?? ""}. ${mark?.number ?? ""}${next}`) ? "" : words.wall.noVoice;
   toFace();
 }
 
@@ -265,6 +264,33 @@ function stepBy(entry: Entering, by: number): void {
   putState({ place: { screen: "enter", entry: enterAt(entry, entry.signs[entry.at] ?? 1, value) } });
 }
 
+/// The unit in hand is measured; the next one begins as bought.
+function nextUnit(entry: Entering): void {
+  const site = siteOf(entry.kind, entry.pick, entry.mark);
+  const values = entry.values.slice(0, entry.at + 1);
+  const signs = values.map(() => 1);
+  const further = { ...entry, at: entry.at + 1, values: [...values, stepsOf(site.unit, site.tape)], signs: [...signs, 1] };
+  putState({ place: { screen: "enter", entry: further } });
+}
+
+/// The units that had to come up are up: what was read at their marks no longer counts.
+async function unitsLifted(): Promise<void> {
+  const now = course.value?.course;
+  const run = now?.runs[now.run];
+  if (now === undefined || run === undefined || run.next.what !== "lay-again") return;
+  const stay = run.laid - (run.next.again ?? 0);
+  const marks = now.marks.filter((mark) => mark.run === now.run).slice(stay);
+  const entries = new Set(marks.flatMap((mark) => mark.entries ?? []));
+  const strikes = laidOf(job.value).filter((one) => entries.has(one.index));
+  const done = await enterAllLaid(
+    strikes.map((one) => ({ strike: one.id })),
+    wallState.value.by,
+    words.steps.unlaid(words.wall.marksOf(now.name)),
+  );
+  said.value = done.refused ?? "";
+  toFace();
+}
+
 /// Does something with the entry in the making, if there is one.
 function withEntry(what: (entry: Entering) => void): void {
   const entry = entryNow();
@@ -280,6 +306,12 @@ const kActs: { readonly [Kind in Act["do"]]: (what: Extract<Act, { readonly do: 
   pick: (what) => withEntry((entry) => pick(entry, what.pick)),
   way: (what) => withEntry((entry) => chooseWay(entry, what.way)),
   step: (what) => withEntry((entry) => stepBy(entry, what.by)),
+  turn: () =>
+    withEntry((entry) => putState({ place: { screen: "enter", entry: { ...entry, down: entry.down !== true } } })),
+  page: (what) => withEntry((entry) => putState({ place: { screen: "enter", entry: { ...entry, page: what.page } } })),
+  "next-unit": () => withEntry(nextUnit),
+  enough: () => withEntry((entry) => void log(entry)),
+  lifted: () => void unitsLifted(),
   take: () => withEntry(forward),
   likely: () => withEntry(takeLikely),
   "as-read": () => withEntry((entry) => void log(entry)),

@@ -20,14 +20,18 @@ export interface Site {
   readonly course: number;
   readonly unit: number;
   readonly joint: number;
-  /// A place of the wall as planned, for what is found: of the pick.
+  /// As planned: the place that is looked for, of the pick; of a check in plan how long the side is.
   readonly planned: number;
   readonly markText: string;
 }
 
-export const kChecks = ["plumb", "level", "line", "bed-joint", "head-joint"] as const;
+export const kChecks = ["plumb", "level", "line", "bed-joint", "head-joint", "position"] as const;
+/// Ten in a row, or one unit after the other: so many at least, or nothing is known of their spread.
+export const kMeasured = ["row", "each"] as const;
+export const kFewestUnits = 3;
 
-export function questionsOf(kind: EntryKind, pick: string, site: Site): readonly Question[] {
+/// `count`: units measured so far, and the one in hand, where they are measured one by one.
+export function questionsOf(kind: EntryKind, pick: string, site: Site, count = 1): readonly Question[] {
   const w = words.wall;
   const ways = [w.high, w.low, w.level] as const;
   const joint = stepsOf(site.joint, site.tape);
@@ -48,10 +52,12 @@ export function questionsOf(kind: EntryKind, pick: string, site: Site): readonly
       return [
         pick.endsWith("joint")
           ? { title: `${w.checks[pick] ?? pick}: ${w.joint}`, start: joint }
-          : { title: `${w.checks[pick] ?? pick}: ${w.off}, ${w.over4}`, start: 0 },
+          : { title: `${w.checks[pick] ?? pick}: ${w.off}, ${pick === "position" ? w.overSide : w.over4}`, start: 0 },
       ];
     case "row":
-      return [{ title: w.rowOf, start: stepsOf(10 * site.unit, site.tape) }];
+      return pick === "each"
+        ? Array.from({ length: count }, (_, index) => ({ title: w.unit(index + 1), start: stepsOf(site.unit, site.tape) }))
+        : [{ title: w.rowOf, start: stepsOf(10 * site.unit, site.tape) }];
     case "jamb":
     case "end":
       return [{ title: w.foundAt, start: stepsOf(site.planned, site.tape) }];
@@ -93,11 +99,14 @@ function bodyOf(entry: Entering, site: Site): Json {
         line_gap: text(5),
       };
     case "check": {
-      const over = site.tape === "inches" ? `48"` : "1200 mm";
+      const over =
+        entry.pick === "position" ? `${site.planned / 1e6} mm` : site.tape === "inches" ? `48"` : "1200 mm";
       return { ...on, what: entry.pick, ...(entry.pick.endsWith("joint") ? {} : { over }), off: text(0) };
     }
     case "row":
-      return { together: 10, row: text(0) };
+      return entry.pick === "each"
+        ? { singles: entry.values.map((value) => stepsText(value, site.tape)) }
+        : { together: 10, row: text(0) };
     case "jamb": {
       const [what, ...name] = entry.pick.split(" ");
       return { on: site.side, what: what ?? "near-jamb", opening: name.join(" "), at: text(0) };

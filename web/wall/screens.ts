@@ -3,7 +3,7 @@
 import type { Answer } from "../app/answer";
 import type { CourseAtWall, CourseReply } from "../engine/contract";
 import { words } from "../words/words";
-import { kChecks, type Question } from "./entries";
+import { kChecks, kFewestUnits, kMeasured, type Question } from "./entries";
 import { stepsText, type Tape } from "./lengths";
 import type { Entering, EntryKind, Face, WallState } from "./state";
 
@@ -14,6 +14,11 @@ export type Act =
   | { readonly do: "pick"; readonly pick: string }
   | { readonly do: "way"; readonly way: number }
   | { readonly do: "step"; readonly by: number }
+  | { readonly do: "turn" }
+  | { readonly do: "page"; readonly page: number }
+  | { readonly do: "next-unit" }
+  | { readonly do: "enough" }
+  | { readonly do: "lifted" }
   | { readonly do: "take" }
   | { readonly do: "likely" }
   | { readonly do: "as-read" }
@@ -123,7 +128,6 @@ function faceScreen(known: Known, face: Face): Screen {
     const next = run?.next;
     const few = next?.what === "joints" ? jointsText(next.joints) : (next?.text ?? "");
     const lines = [
-      next?.what === "joints" ? "" : "",
       next?.outside_working === true ? w.outside : "",
       ...(next?.loses ?? []).map(w.loses),
     ];
@@ -132,7 +136,14 @@ function faceScreen(known: Known, face: Face): Screen {
       number: few,
       under: [...lines.filter((text) => text !== ""), ...notes(known)],
       turn: { label: w.thisBed, act: { do: "face", face: "bed" } },
-      zones,
+      // Units that come up take what was read at their marks with them.
+      zones:
+        next?.what === "lay-again"
+          ? [
+              { label: w.more, act: { do: "more", page: 0 } },
+              { label: w.lifted, act: { do: "lifted" }, first: true },
+            ]
+          : zones,
     };
   }
   if (face === "bed") {
@@ -181,36 +192,65 @@ function moreScreen(known: Known, page: number): Screen {
     { label: state.light === "sun" ? w.evening : w.sunlight, act: { do: "light" } },
     { label: w.leave, act: { do: "leave" } },
   ];
-  const each = 4;
-  const shown = all.slice(page * each, (page + 1) * each);
-  const further = (page + 1) * each < all.length ? page + 1 : 0;
   return {
     lead: name(known),
     number: "",
     under: notes(known),
-    zones: [
-      ...shown,
-      { label: w.nextPage, act: { do: "more", page: further } },
-      { label: w.back, act: { do: "back" } },
-    ],
+    zones: paged(all, page, (further) => ({ do: "more", page: further })),
   };
 }
 
+const kZones = 6;
+
+/// As many as there is room for, and the way to the others.
+function paged(all: readonly Zone[], page: number, further: (page: number) => Act): readonly Zone[] {
+  const back: Zone = { label: w.back, act: { do: "back" } };
+  if (all.length < kZones) return [...all, back];
+  const each = kZones - 2;
+  const next = (page + 1) * each < all.length ? page + 1 : 0;
+  return [...all.slice(page * each, (page + 1) * each), { label: w.nextPage, act: further(next) }, back];
+}
+
+function picksOf(known: Known, kind: EntryKind): readonly { readonly pick: string; readonly name: string }[] {
+  if (kind === "check") return kChecks.map((pick) => ({ pick, name: w.checks[pick] ?? pick }));
+  if (kind === "row") return kMeasured.map((pick) => ({ pick, name: w.measured[pick] }));
+  return known.jambs;
+}
+
 function pickScreen(known: Known, entry: Entering): Screen {
-  const zones =
-    entry.kind === "check"
-      ? kChecks.map((pick): Zone => ({ label: w.checks[pick] ?? pick, act: { do: "pick", pick } }))
-      : known.jambs.map((jamb): Zone => ({ label: jamb.name, act: { do: "pick", pick: jamb.pick } }));
+  const picks = picksOf(known, entry.kind).map(({ pick, name }): Zone => ({ label: name, act: { do: "pick", pick } }));
   return {
     lead: name(known),
-    number: entry.kind === "check" ? w.whichCheck : w.whichJamb,
-    under: notes(known),
-    zones: [...zones.slice(0, 5), { label: w.back, act: { do: "back" } }],
+    number: entry.kind === "check" ? w.whichCheck : entry.kind === "row" ? w.whichRow : w.whichJamb,
+    under: [...(picks.length === 0 ? [w.noOpening] : []), ...notes(known)],
+    zones: paged(picks, entry.page ?? 0, (page) => ({ do: "page", page })),
   };
 }
 
 export function needsPick(entry: Entering): boolean {
-  return entry.pick === "" && (entry.kind === "check" || entry.kind === "jamb");
+  return entry.pick === "" && (entry.kind === "check" || entry.kind === "jamb" || entry.kind === "row");
+}
+
+function stepZones(entry: Entering): readonly Zone[] {
+  const step = (by: number): Zone => ({ label: by < 0 ? `−${-by}` : `+${by}`, act: { do: "step", by } });
+  const way = entry.down === true ? -1 : 1;
+  // One unit is within a step or two of the next one.
+  if (entry.pick === "each")
+    return [
+      step(-1),
+      step(1),
+      { label: w.nextUnit, act: { do: "next-unit" }, first: true },
+      ...(entry.at + 1 < kFewestUnits ? [] : [{ label: w.enough, act: { do: "enough" } } as const]),
+      { label: w.back, act: { do: "back" } },
+    ];
+  return [
+    step(-way),
+    step(way),
+    step(5 * way),
+    step(10 * way),
+    { label: w.back, act: { do: "back" } },
+    { label: w.take, act: { do: "take" }, first: true },
+  ];
 }
 
 function enterScreen(known: Known, entry: Entering): Screen {
@@ -240,14 +280,10 @@ function enterScreen(known: Known, entry: Entering): Screen {
     lead: `${name(known)} · ${question?.title ?? ""}`,
     number: `${stepsText(value, known.tape)}${way === "" ? "" : ` ${way.toLowerCase()}`}`,
     under: [next, ...notes(known)].filter((text) => text !== ""),
-    zones: [
-      { label: "−1", act: { do: "step", by: -1 } },
-      { label: "+1", act: { do: "step", by: 1 } },
-      { label: "+5", act: { do: "step", by: 5 } },
-      { label: "+10", act: { do: "step", by: 10 } },
-      { label: w.back, act: { do: "back" } },
-      { label: w.take, act: { do: "take" }, first: true },
-    ],
+    ...(entry.pick === "each"
+      ? {}
+      : { turn: { label: entry.down === true ? w.countUp : w.countDown, act: { do: "turn" } } as const }),
+    zones: stepZones(entry),
   };
 }
 

@@ -16,6 +16,10 @@ export interface Entering {
   readonly pick: string;
   /// The mark it belongs to (mark, gap): nanometres.
   readonly mark: number;
+  /// Steps count down.
+  readonly down?: boolean;
+  /// Of what there is to choose from.
+  readonly page?: number;
 }
 
 export type Place =
