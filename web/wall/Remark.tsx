@@ -1,0 +1,96 @@
+// What was seen at a course: a note, and the names of photos. The photos stay where they are.
+import { signal } from "@preact/signals";
+import { enterLaid } from "../app/actions";
+import { readOnly, shown, sides } from "../app/state";
+import { pickNames } from "../keep";
+import { words } from "../words/words";
+import { wallState } from "./state";
+
+const w = words.wall;
+const about = signal({ side: "", course: 1, note: "", photos: [] as readonly string[] });
+const refused = signal("");
+
+function change(part: Partial<typeof about.value>): void {
+  about.value = { ...about.value, ...part };
+}
+
+async function enterRemark(): Promise<void> {
+  const { side, course, note, photos } = about.value;
+  const on = side === "" ? (sides.value[0]?.name ?? "") : side;
+  const body = {
+    remark: { on, course },
+    ...(note.trim() === "" ? {} : { note: note.trim() }),
+    ...(photos.length === 0 ? {} : { photos }),
+  };
+  const done = await enterLaid(body, wallState.value.by, `${on}-${course} ${w.kinds.remark ?? ""}`);
+  if (done.id !== undefined) change({ note: "", photos: [] });
+  refused.value = done.refused ?? "";
+}
+
+export function Remark() {
+  const { side, course, note, photos } = about.value;
+  const courses = (shown.value?.answer.courses ?? []).map((_, index) => index + 1);
+  return (
+    <form
+      class="result remark"
+      onSubmit={(event) => {
+        event.preventDefault();
+        void enterRemark();
+      }}
+    >
+      <h3>{w.remark}</h3>
+      <div class="row">
+        <label class="field">
+          <span>{w.side}</span>
+          <select value={side} onChange={(event) => change({ side: event.currentTarget.value })}>
+            {sides.value.map((one) => (
+              <option key={one.name} value={one.name}>
+                {one.name}
+              </option>
+            ))}
+          </select>
+        </label>
+        <label class="field">
+          <span>{w.courseOf}</span>
+          <select value={course} onChange={(event) => change({ course: Number(event.currentTarget.value) })}>
+            {courses.map((one) => (
+              <option key={one} value={one}>
+                {one}
+              </option>
+            ))}
+          </select>
+        </label>
+        <label class="field note">
+          <span>{w.note}</span>
+          <input
+            maxLength={400}
+            autocomplete="off"
+            value={note}
+            onInput={(event) => change({ note: event.currentTarget.value })}
+          />
+        </label>
+        <button
+          type="button"
+          class="framed"
+          disabled={readOnly.value}
+          onClick={() => void pickNames("image/*").then((names) => change({ photos: names }))}
+        >
+          {w.photos}
+        </button>
+        <button
+          type="submit"
+          class="framed"
+          disabled={readOnly.value || (note.trim() === "" && photos.length === 0)}
+        >
+          {w.enterRemark}
+        </button>
+      </div>
+      <p class="small soft">{photos.length === 0 ? w.photosHint : photos.join(", ")}</p>
+      {refused.value === "" ? null : (
+        <p class="small" role="alert">
+          {refused.value}
+        </p>
+      )}
+    </form>
+  );
+}
