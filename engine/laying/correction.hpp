@@ -32,7 +32,7 @@ struct Wanted {
   std::vector<BarAhead> bars;   // by joints from here
   bool beyond_working = false;  // asked for: the tolerance instead of the working range
   Length unit;                  // length of a whole unit, for what is to be cut
-  int laid = 0;                 // units laid since the last jamb or corner: no more can be laid again
+  int laid = 0;                 // units laid since the last jamb or corner that have a joint before them: no more can be laid again
   std::vector<Length> ahead = {};  // by bays: what planned joints and the units as they are add by that mark; empty: nothing
 };
 

@@ -71,7 +71,7 @@ class Replay {
 
   Wanted wanted_from_here() {
     Wanted wanted;
-    wanted.past = state_.past, wanted.beyond_working = how_.beyond_working, wanted.laid = state_.laid;
+    wanted.past = state_.past, wanted.beyond_working = how_.beyond_working, wanted.laid = joints_to(state_.laid);  // a first unit at a face has no joint to help
     wanted.unit = building_.series.front().full;
     const int count = static_cast<int>(pieces_.size());
     int met = 0;

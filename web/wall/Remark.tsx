@@ -22,7 +22,7 @@ async function enterRemark(): Promise<void> {
     ...(note.trim() === "" ? {} : { note: note.trim() }),
     ...(photos.length === 0 ? {} : { photos }),
   };
-  const done = await enterLaid(body, wallState.value.by, `${on}-${course} ${w.kinds.remark ?? ""}`);
+  const done = await enterLaid(body, wallState.value.by, `${on}-${course} ${w.seen}`);
   if (done.id !== undefined) change({ note: "", photos: [] });
   refused.value = done.refused ?? "";
 }
@@ -77,11 +77,7 @@ export function Remark() {
         >
           {w.photos}
         </button>
-        <button
-          type="submit"
-          class="framed"
-          disabled={readOnly.value || (note.trim() === "" && photos.length === 0)}
-        >
+        <button type="submit" class="framed" disabled={readOnly.value || (note.trim() === "" && photos.length === 0)}>
           {w.enterRemark}
         </button>
       </div>

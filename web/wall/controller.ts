@@ -37,7 +37,8 @@ function entryNow(): Entering | undefined {
 }
 
 function plannedPlace(kind: EntryKind, pick: string): number {
-  if (kind === "end" || kind === "check") return sides.value.find((side) => side.name === wallState.value.side)?.actual.nm ?? 0;
+  if (kind === "end" || kind === "check")
+    return sides.value.find((side) => side.name === wallState.value.side)?.actual.nm ?? 0;
   const opening = openings.value.find((one) => pick.endsWith(` ${one.name}`));
   return (pick.startsWith("near-jamb") ? opening?.from.nm : opening?.to.nm) ?? 0;
 }
@@ -239,7 +240,8 @@ function speak(): void {
     screenOf({ ...known.value, state: { ...wallState.value, place: { screen: "face", face } } }),
   );
   const [mark, joints] = faces;
-  const next = nextMark(course.value?.course) === undefined ? "" : `. ${words.wall.nextJoints}: ${joints?.number ?? ""}`;
+  const next =
+    nextMark(course.value?.course) === undefined ? "" : `. ${words.wall.nextJoints}: ${joints?.number ?? ""}`;
   said.value = sayAloud(`${mark?.lead ?? ""}. ${mark?.number ?? ""}${next}`) ? "" : words.wall.noVoice;
   toFace();
 }
@@ -269,7 +271,12 @@ function nextUnit(entry: Entering): void {
   const site = siteOf(entry.kind, entry.pick, entry.mark);
   const values = entry.values.slice(0, entry.at + 1);
   const signs = values.map(() => 1);
-  const further = { ...entry, at: entry.at + 1, values: [...values, stepsOf(site.unit, site.tape)], signs: [...signs, 1] };
+  const further = {
+    ...entry,
+    at: entry.at + 1,
+    values: [...values, stepsOf(site.unit, site.tape)],
+    signs: [...signs, 1],
+  };
   putState({ place: { screen: "enter", entry: further } });
 }
 

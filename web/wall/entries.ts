@@ -56,7 +56,10 @@ export function questionsOf(kind: EntryKind, pick: string, site: Site, count = 1
       ];
     case "row":
       return pick === "each"
-        ? Array.from({ length: count }, (_, index) => ({ title: w.unit(index + 1), start: stepsOf(site.unit, site.tape) }))
+        ? Array.from({ length: count }, (_, index) => ({
+            title: w.unit(index + 1),
+            start: stepsOf(site.unit, site.tape),
+          }))
         : [{ title: w.rowOf, start: stepsOf(10 * site.unit, site.tape) }];
     case "jamb":
     case "end":
@@ -99,8 +102,7 @@ function bodyOf(entry: Entering, site: Site): Json {
         line_gap: text(5),
       };
     case "check": {
-      const over =
-        entry.pick === "position" ? `${site.planned / 1e6} mm` : site.tape === "inches" ? `48"` : "1200 mm";
+      const over = entry.pick === "position" ? `${site.planned / 1e6} mm` : site.tape === "inches" ? `48"` : "1200 mm";
       return { ...on, what: entry.pick, ...(entry.pick.endsWith("joint") ? {} : { over }), off: text(0) };
     }
     case "row":

@@ -127,10 +127,7 @@ function faceScreen(known: Known, face: Face): Screen {
   if (face === "joints") {
     const next = run?.next;
     const few = next?.what === "joints" ? jointsText(next.joints) : (next?.text ?? "");
-    const lines = [
-      next?.outside_working === true ? w.outside : "",
-      ...(next?.loses ?? []).map(w.loses),
-    ];
+    const lines = [next?.outside_working === true ? w.outside : "", ...(next?.loses ?? []).map(w.loses)];
     return {
       lead: `${name(known)} · ${w.nextJoints}`,
       number: few,

@@ -21,6 +21,7 @@ export const wall = {
   without: "without",
   spreads: (known: string): string => `Spreads of units and joints: ${known}.`,
   remark: "Note and photos",
+  seen: "seen",
   note: "note",
   side: "side",
   courseOf: "course",
