@@ -51,14 +51,12 @@ void put(Correction& correction, const std::vector<std::int64_t>& widths, const 
 }
 
 /// Over as few bays as can take it; true where any can.
-bool over_bays(Correction& correction, const Search& search, std::int64_t cut, bool tolerance, int extra, const std::vector<int>& lost) {
-  int count = extra;
+bool over_bays(Correction& correction, const Search& search, std::int64_t cut, bool tolerance, const std::vector<int>& lost) {
+  int count = 0;
   for (std::size_t bay = 0; bay < search.wanted.bays.size(); ++bay) {
     count += search.wanted.bays[bay];
-    std::vector<Window> windows = search.windows(lost, bay);
-    for (Window& window : windows) window.joints += extra;
     // A bar beyond these bays stands as planned again.
-    const auto widths = even_joints(count, search.past(bay) - cut, search.steps(tolerance), windows);
+    const auto widths = even_joints(count, search.past(bay) - cut, search.steps(tolerance), search.windows(lost, bay));
     if (!widths) continue;
     correction.bays = static_cast<int>(bay) + 1;
     correction.left = search.left(bay);
@@ -69,8 +67,8 @@ bool over_bays(Correction& correction, const Search& search, std::int64_t cut, b
 }
 
 bool by_joints(Correction& correction, const Search& search, const std::vector<int>& lost) {
-  if (over_bays(correction, search, 0, false, 0, lost)) return true;
-  return search.wanted.beyond_working && over_bays(correction, search, 0, true, 0, lost);
+  if (over_bays(correction, search, 0, false, lost)) return true;
+  return search.wanted.beyond_working && over_bays(correction, search, 0, true, lost);
 }
 
 /// The next unit shorter by the least that leaves the rest to the joints.
@@ -78,18 +76,8 @@ bool by_cut(Correction& correction, const Search& search, const std::vector<int>
   const std::int64_t unit = steps_down(search.wanted.unit, search.rules.step);
   const std::int64_t most = std::min(unit / 2 - 1, std::ranges::max(search.all_past()));
   for (std::int64_t cut = 1; cut <= most; ++cut) {
-    if (!over_bays(correction, search, cut, false, 0, lost)) continue;
+    if (!over_bays(correction, search, cut, false, lost)) continue;
     correction.cut = search.rules.step * cut;
-    return true;
-  }
-  return false;
-}
-
-/// Units come up, the fewest first: their joints help to take what is past or short.
-bool by_laying_again(Correction& correction, const Search& search, const std::vector<int>& lost) {
-  for (int again = 1; again <= search.wanted.laid; ++again) {
-    if (!over_bays(correction, search, 0, false, again, lost)) continue;
-    correction.again = again;
     return true;
   }
   return false;
@@ -101,7 +89,6 @@ Correction with_lost(const Search& search, const std::vector<int>& lost) {
   if (search.wanted.bays.empty()) return correction;
   if (by_joints(correction, search, lost)) correction.what = Correction::What::Joints;
   else if (by_cut(correction, search, lost)) correction.what = Correction::What::SawCut;
-  else if (by_laying_again(correction, search, lost)) correction.what = Correction::What::LayAgain;
   return correction;
 }
 

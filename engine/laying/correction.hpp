@@ -1,6 +1,6 @@
 #pragma once
 // "3/16 past" at a mark: what the next joints must be. Over one bay if it can take it, over more if not, over none if the
-// tolerance forbids it: then what has to be cut or laid again.
+// tolerance forbids it: then what has to be cut.
 #include <cstdint>
 #include <vector>
 
@@ -32,7 +32,6 @@ struct Wanted {
   std::vector<BarAhead> bars;   // by joints from here
   bool beyond_working = false;  // asked for: the tolerance instead of the working range
   Length unit;                  // length of a whole unit, for what is to be cut
-  int laid = 0;                 // units laid since the last jamb or corner that have a joint before them: no more can be laid again
   std::vector<Length> ahead = {};  // by bays: what planned joints and the units as they are add by that mark; empty: nothing
 };
 
@@ -40,8 +39,8 @@ struct Correction {
   enum class What {
     Joints,     // the next joints as given
     SawCut,     // the next unit is cut by `cut`, its joints and the others as given
-    LayAgain,   // the last `again` units come up; joints from there as given, taking it that the course was as far off there
-    CannotBe,   // not even that
+    LayAgain,   // the last `again` units come up; joints from there as given (course_as_laid: it knows where the course stood)
+    CannotBe,   // not even a cut
   } what = What::CannotBe;
   std::vector<Length> joints;  // in the order of laying
   int bays = 0;                // in how many the course is back on its mark
@@ -52,8 +51,7 @@ struct Correction {
   std::vector<int> bars_lost;  // of Wanted::bars: not even so in their cells
 };
 
-/// The fewest bays that can take it within the working range; then, if asked, within the tolerance; then the least cut;
-/// then the fewest units laid again. Bars are kept in their cells wherever any widths keep them: a bar that no widths keep
+/// The fewest bays that can take it within the working range; then, if asked, within the tolerance; then the least cut. Bars are kept in their cells wherever any widths keep them: a bar that no widths keep
 /// is named.
 [[nodiscard]] Correction corrected(const Wanted& wanted, const JointRules& rules);
 

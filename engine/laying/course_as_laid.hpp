@@ -34,6 +34,7 @@ struct RunAsLaid {
   Bias bias;                         // what each unit adds, as learned so far
   Length bias_taken;                 // taken off over the next bay, in whole steps
   Correction next;                   // the next joints; CannotBe with no bays where the run is finished
+  std::optional<Correction> instead; // beside a saw cut: units laid again
   std::vector<std::string> lost;     // what the joints will not keep: "the bar at 8'-0 1/8\""
   std::optional<ClosingJoint> closing;  // one joint for the whole run, with the units as measured
 };
@@ -65,6 +66,7 @@ struct Layouts {
 /// What to do next in this run, in words: "next 3 joints 5/16\"", "cut the next unit 1/2\" shorter, then joints 3/8\"",
 /// "lift the last 2 units; joints 1/4\" from there", "no joints bring it back". Empty where the run is finished.
 [[nodiscard]] std::string next_text(const RunAsLaid& run, Tape tape);
+[[nodiscard]] std::string correction_text(const Correction& next, Tape tape);
 
 /// The chance that the closure of the run now being laid ends inside the joint tolerance: that its two joints can still
 /// take what the course is past or short. Seeded.

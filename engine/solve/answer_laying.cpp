@@ -93,6 +93,12 @@ void write_next(JsonOut& out, const RunAsLaid& run, Tape tape) {
     out.field("outside_working", run.next.outside_working);
     if (run.next.what == Correction::What::SawCut) write_length(out, "cut", run.next.cut, tape);
     if (run.next.what == Correction::What::LayAgain) out.field("again", run.next.again);
+    if (run.instead) {
+      out.object("instead", [&] {
+        out.field("text", correction_text(*run.instead, tape));
+        out.field("again", run.instead->again);
+      });
+    }
     out.list("loses", [&] {
       for (const std::string& lost : run.lost) out.text(lost);
     });

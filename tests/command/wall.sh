@@ -60,11 +60,12 @@ sys.exit(not (changes and all(not c["units"] for c in changes if max(c["courses"
 END
 
 fact "the log's mistakes are refused all at once, each with its place"
-log '[{"id":"1","units":{"together":3}},{"id":"1","found":{"on":"AB","what":"near-jamb","at":"1\""}},{"id":"3"}]' bad.json
+log '[{"id":"1","units":{"together":3}},{"id":"1","found":{"on":"AB","what":"near-jamb","at":"1\""}},{"id":"3"},{"id":"4","remark":{"on":"AB","course":1}}]' bad.json
 runs 3 look bad.json
 holds err "/laid/0/units/row"
 holds err "/laid/1/found/opening"
 holds err "/laid/2"
 holds err "/laid/1/id"
+holds err "/laid/3/remark"
 
 done_with_facts

@@ -39,17 +39,19 @@ class Held {
     const Correction& next = state.next;
     switch (next.what) {
       case Correction::What::SawCut: ++counted_.cuts; return;
-      case Correction::What::LayAgain: ++counted_.again; return;
+      case Correction::What::LayAgain: ++counted_.again; break;
       case Correction::What::CannotBe: ++counted_.none; return;
-      case Correction::What::Joints: break;
+      case Correction::What::Joints: ++counted_.joints; break;
     }
-    ++counted_.joints;
+    // Laid again from a unit that stands as if the one reading had come about evenly; nothing was learned before it.
+    const int from = state.laid - next.again;
+    const Length past_there = next.again == 0 ? past : Length::nanometres(past.in_nanometres() * from / state.laid);
     const Run& run = setout::runs_in(plan_.layout, course.wall, course.course)[index];
     const auto pieces = setout::pieces_of(plan_.layout, run);
     proof::Facts facts = facts_;
     std::vector<proof::HeadJoint>& joints = facts.walls[static_cast<std::size_t>(course.wall)].courses[static_cast<std::size_t>(course.course - 1)].joints;
-    Length place = state.laid == 0 ? run.start : setout::far_end(pieces[static_cast<std::size_t>(state.laid - 1)]).nearest_nanometre() + past;
-    std::size_t unit = static_cast<std::size_t>(state.laid);
+    Length place = from == 0 ? run.start : setout::far_end(pieces[static_cast<std::size_t>(from - 1)]).nearest_nanometre() + past_there;
+    std::size_t unit = static_cast<std::size_t>(from);
     if (unit == 0 && !has_joint(run.at_start)) place = place + pieces[unit++].length;
     for (const Length joint : next.joints) {
       EXPECT_GE(joint, plan_.laid->how.joints.least);
@@ -60,10 +62,10 @@ class Held {
       if (state.lost.empty()) hold_bars(course, run, pieces[unit], place);
       place = place + pieces[unit++].length;
     }
-    const Length target = unit == pieces.size() && has_joint(run.at_end) && static_cast<int>(next.joints.size()) == run.joints - (state.laid == 0 ? 0 : state.laid - 1 + (has_joint(run.at_start) ? 1 : 0))
+    const Length target = unit == pieces.size() && has_joint(run.at_end) && static_cast<int>(next.joints.size()) == run.joints - (from == 0 ? 0 : from - 1 + (has_joint(run.at_start) ? 1 : 0))
                               ? run.end : setout::far_end(pieces[unit - 1]).nearest_nanometre();
     // What the units are expected to add is taken off ahead. Rounding to the tape's step leaves less than half of one, the mark's own rounding another half.
-    const Length taken = corrected_ahead(state.bias, static_cast<int>(unit) - state.laid, plan_.laid->how.joints.step);
+    const Length taken = next.again > 0 ? Length() : corrected_ahead(state.bias, static_cast<int>(unit) - state.laid, plan_.laid->how.joints.step);
     EXPECT_LE(magnitude(place + taken - target), plan_.laid->how.joints.step) << course.course << " past " << past.in_nanometres();
     const proof::LapCount laps = proof::check_laps(plan_.building, facts);
     counted_.laps += !laps.violations.empty();

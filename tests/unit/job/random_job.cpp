@@ -37,7 +37,7 @@ class JobMaker {
       const auto kerf = perhaps_length();
       return SettingOut{perhaps_length(), kerf, kerf ? std::nullopt : perhaps<Length>([] { return Length::inches(3); }), perhaps_length(), perhaps_length(),
                         perhaps_length(), perhaps_length(), perhaps_length(),
-                        perhaps<std::string>([&] { return "0.00" + std::to_string(1 + dice_.below(9)) + " lb/ft"; }), force(), force(), perhaps_length()};
+                        perhaps<std::string>([&] { return "0.00" + std::to_string(1 + dice_.below(10)) + " lb/ft"; }), force(), force(), perhaps_length()};
     });
     job.ground = perhaps<Ground>([&] { return ground(); });
     job.readings = some<Reading>([&] { return reading(); });
@@ -231,7 +231,7 @@ class JobMaker {
     const auto any = [&] { return dice_.heads() ? length() : -length(); };
     const int number = 1 + static_cast<int>(dice_.below(12));
     LaidEntry entry{.id = name(), .when = label(), .by = label()};
-    switch (dice_.below(9)) {
+    switch (dice_.below(10)) {
       case 0: entry.mark = MarkReading{name(), number, length(), any(), std::nullopt}; break;
       case 1: entry.units = UnitSample{number, length(), {length()}}; break;
       case 2: entry.laid = CourseLaid{name(), number}; break;
@@ -240,9 +240,10 @@ class JobMaker {
       case 5: entry.gap = GapReading{name(), number, length(), length()}; break;
       case 6: entry.check = WallCheck{name(), number, pick<CheckKind>(6), perhaps_length(), any(), perhaps_length()}; break;
       case 7: entry.found = FoundPlace{name(), FoundWhat::NearJamb, name(), length()}; break;
+      case 8: entry.remark = Remark{name(), number}; break;
       default: entry.strike = name();
     }
-    if (dice_.heads()) entry.photos = {name(), name()};
+    if (entry.remark || dice_.heads()) entry.photos = {name(), name()};
     entry.note = lines();
     return entry;
   }
@@ -305,7 +306,8 @@ Job full_job() {
               {.id = "7", .gap = GapReading{"front", 1, 47 * inch, 16 * inch}},
               {.id = "8", .check = WallCheck{"front", 1, CheckKind::BedJoint, 96 * inch, inch, inch}},
               {.id = "9", .found = FoundPlace{"front", FoundWhat::FarJamb, "D1", 90 * inch}},
-              {.id = "10", .strike = "2"}};
+              {.id = "10", .strike = "2"},
+              {.id = "11", .remark = Remark{"front", 3}, .photos = {"cell.jpg"}}};
   return job;
 }
 

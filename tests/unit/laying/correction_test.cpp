@@ -98,18 +98,11 @@ TEST(Correction, ABayOfThreeTakesWhatItsWorkingRangeLeavesAndNoMore) {
   EXPECT_NE(corrected(far, kRules).what, Correction::What::Joints);
 }
 
-TEST(Correction, WherePastNoJointsHelpTheLeastCutDoesAndWhereShortUnitsComeUp) {
+TEST(Correction, WherePastNoJointsHelpTheLeastCutDoesAndWhereShortNothing) {
   const Correction cut = corrected(past_by(10, {3}), kRules);
   EXPECT_EQ(cut.what, Correction::What::SawCut);
   EXPECT_EQ(cut.cut, Length::sixteenths(4));  // 10 less the 6 of three joints
-  Wanted low = past_by(-10, {3});
-  low.laid = 5;
-  const Correction again = corrected(low, kRules);
-  EXPECT_EQ(again.what, Correction::What::LayAgain);
-  EXPECT_EQ(again.again, 2);  // 5 joints of 2/16 each
-  EXPECT_EQ(again.joints, std::vector<Length>(5, Length::sixteenths(8)));
-  low.laid = 1;
-  EXPECT_EQ(corrected(low, kRules).what, Correction::What::CannotBe);
+  EXPECT_EQ(corrected(past_by(-10, {3}), kRules).what, Correction::What::CannotBe);
 }
 
 TEST(Correction, ABarStaysInItsCellWhereAnyWidthsKeepItAndIsNamedWhereNone) {
@@ -135,9 +128,9 @@ TEST(Correction, ABarStaysInItsCellWhereAnyWidthsKeepItAndIsNamedWhereNone) {
 
 TEST(Correction, MillimetresGoByWholeMillimetres) {
   const JointRules rules = joint_rules(Tape::Millimetres, Length::millimetres(10));
-  const Correction found = corrected({Length::millimetres(5), {3, 3}, {}, false, Length::millimetres(390), 0}, rules);
+  const Correction found = corrected({Length::millimetres(5), {3, 3}, {}, false, Length::millimetres(390)}, rules);
   EXPECT_EQ(found.joints, (std::vector<Length>{Length::millimetres(8), Length::millimetres(8), Length::millimetres(9)}));
-  EXPECT_EQ(corrected({Length::millimetres(10), {3, 3}, {}, false, Length::millimetres(390), 0}, rules).bays, 2);
+  EXPECT_EQ(corrected({Length::millimetres(10), {3, 3}, {}, false, Length::millimetres(390)}, rules).bays, 2);
 }
 
 }  // namespace

@@ -66,6 +66,32 @@ TEST(AsLaid, ThreeSixteenthsPastIsThreeJointsOfFiveSixteenths) {
   EXPECT_EQ(next_text(run, Tape::Inches), "next 3 joints of 5/16\"");
 }
 
+// AB begins with a joint: three units to the first mark, three to the second, one to the jamb.
+TEST(AsLaid, ShortBeyondJointsTheFewestUnitsComeUpFromWhereTheCourseStoodThere) {
+  const Answer once = solved({mark("1", kFirst, -sixteenths(12))});
+  const Correction& next = once.laid->begun.front().runs.front().next;
+  ASSERT_EQ(next.what, Correction::What::LayAgain);
+  // Evenly gone wrong, unit 1 stands 4/16 short and unit 2 8/16. From unit 2 the joint of unit 3 would have to take all 8,
+  // the four to the second mark take 2/16 each.
+  EXPECT_EQ(next.again, 1);
+  EXPECT_EQ(next.joints, std::vector(4, sixteenths(8)));
+  // Known to have been on its mark at unit 3, the course is laid again from there at most, and what the other reading
+  // taught about the units does not count.
+  const Answer twice = solved({mark("1", kFirst, Length()), mark("2", kFirst + Length::inches(48), -sixteenths(12))});
+  const Correction& later = twice.laid->begun.front().runs.front().next;
+  ASSERT_EQ(later.what, Correction::What::LayAgain);
+  EXPECT_EQ(later.again, 2);
+  EXPECT_EQ(later.joints, std::vector(2, sixteenths(8)));
+}
+
+TEST(AsLaid, BesideASawCutStandsWhatLayingAgainWouldTake) {
+  const Answer answer = solved({mark("1", kFirst, sixteenths(8))});
+  const RunAsLaid& run = answer.laid->begun.front().runs.front();
+  EXPECT_EQ(run.next.what, Correction::What::SawCut);
+  ASSERT_TRUE(run.instead.has_value());
+  EXPECT_NE(next_text(run, Tape::Inches).find("; or lift the last "), std::string::npos);
+}
+
 TEST(AsLaid, TheSameReadAsARunningDistanceComesToTheSame) {
   LaidEntry entry = mark("1", kFirst, {});
   entry.mark->past.reset();

@@ -1264,6 +1264,13 @@ export interface CourseAtWall {
       readonly cut?: Length;
       readonly again?: number;
       /**
+       * beside a saw cut: units that come up and are laid again
+       */
+      readonly instead?: {
+        readonly text: string;
+        readonly again: number;
+      };
+      /**
        * bars and laps that these joints do not keep
        */
       readonly loses: string[];
