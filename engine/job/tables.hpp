@@ -249,6 +249,6 @@ using JobStructs = std::tuple<Job, Units, OwnSeries, CellSpan, Outline, Side, In
                               MasonrySize, DoorSize, OverheadSize, WindowSize, Lintel, ControlJoints,
                               PlacedControlJoint, Steel, Bars, DimensionedBar, SettingOut, Ground, Reading, TapeReading,
                               RodReading, TwoPegReading, DowelReading, EdgeReading, Laying, LaidEntry, MarkReading, UnitSample,
-                              CourseLaid, GaugeReading, UnitSetting, GapReading, WallCheck, FoundPlace>;
+                              CourseLaid, GaugeReading, UnitSetting, GapReading, WallCheck, FoundPlace, Remark>;
 
 }  // namespace stringcourse

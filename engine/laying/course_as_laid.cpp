@@ -200,10 +200,10 @@ class Replay {
   std::span<const setout::WallBar> standing_;  // all of the wall's, in order
   std::span<const Piece> pieces_;
   std::vector<Length> length_to_;  // of the first k pieces
-  const std::vector<std::size_t> to_read_;  // marks of the run, from its start
-  std::vector<Stand> stood_;  // at the start and at every mark that was read
   CourseAsLaid& course_;
   RunAsLaid& state_;
+  const std::vector<std::size_t> to_read_;  // marks of the run, from its start
+  std::vector<Stand> stood_;  // at the start and at every mark that was read
 };
 
 RunAsLaid run_of(const Layout& layout, const Building& building, const HowLaid& how, const Run& run) {

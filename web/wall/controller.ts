@@ -284,8 +284,9 @@ function nextUnit(entry: Entering): void {
 async function unitsLifted(): Promise<void> {
   const now = course.value?.course;
   const run = now?.runs[now.run];
-  if (now === undefined || run === undefined || run.next.what !== "lay-again") return;
-  const stay = run.laid - (run.next.again ?? 0);
+  const again = run?.next.again ?? run?.next.instead?.again;
+  if (now === undefined || run === undefined || again === undefined) return;
+  const stay = run.laid - again;
   const marks = now.marks.filter((mark) => mark.run === now.run).slice(stay);
   const entries = new Set(marks.flatMap((mark) => mark.entries ?? []));
   const strikes = laidOf(job.value).filter((one) => entries.has(one.index));

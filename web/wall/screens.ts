@@ -100,6 +100,12 @@ export function jointsText(joints: readonly string[]): string {
   return groups.map((group) => (group.count === 1 ? group.text : `${group.count} × ${group.text}`)).join(", ");
 }
 
+/// What is to be done; without the other way.
+function nextText(next: CourseAtWall["runs"][number]["next"]): string {
+  if (next.what === "joints") return jointsText(next.joints);
+  return next.instead === undefined ? next.text : next.text.replace(`; ${w.or(next.instead.text)}`, "");
+}
+
 function faceScreen(known: Known, face: Face): Screen {
   const course = known.course?.course;
   const mark = nextMark(course);
@@ -126,8 +132,12 @@ function faceScreen(known: Known, face: Face): Screen {
   const run = course.runs[course.run];
   if (face === "joints") {
     const next = run?.next;
-    const few = next?.what === "joints" ? jointsText(next.joints) : (next?.text ?? "");
-    const lines = [next?.outside_working === true ? w.outside : "", ...(next?.loses ?? []).map(w.loses)];
+    const few = next === undefined ? "" : nextText(next);
+    const lines = [
+      next?.outside_working === true ? w.outside : "",
+      next?.instead === undefined ? "" : w.or(next.instead.text),
+      ...(next?.loses ?? []).map(w.loses),
+    ];
     return {
       lead: `${name(known)} · ${w.nextJoints}`,
       number: few,
@@ -140,7 +150,9 @@ function faceScreen(known: Known, face: Face): Screen {
               { label: w.more, act: { do: "more", page: 0 } },
               { label: w.lifted, act: { do: "lifted" }, first: true },
             ]
-          : zones,
+          : next?.instead === undefined
+            ? zones
+            : [...zones.slice(0, 3), { label: w.lifted, act: { do: "lifted" } }],
     };
   }
   if (face === "bed") {

@@ -113,6 +113,7 @@ export const wall = {
   itIs: "Yes",
   doubtful: (why: string, likely: string): string => `${why}. Is it ${likely}`,
   doubtfulBare: (why: string): string => `${why}. Read again.`,
+  or: (text: string): string => `or ${text}`,
   loses: (what: string): string => `does not keep ${what}`,
   outside: "outside the working range",
   resolved: "The rest is solved anew. Look at what changed before you lay on.",

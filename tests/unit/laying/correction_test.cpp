@@ -68,7 +68,7 @@ TEST(EvenJoints, AreThoseOfLeastSquaresByBruteForceWithAndWithoutBars) {
 }
 
 Wanted past_by(int sixteenths, std::vector<int> bays) {
-  return {Length::sixteenths(sixteenths), std::move(bays), {}, false, Length::sixteenths(250), 0};
+  return {Length::sixteenths(sixteenths), std::move(bays), {}, false, Length::sixteenths(250)};
 }
 
 const JointRules kRules = joint_rules(Tape::Inches, Length::sixteenths(6));
