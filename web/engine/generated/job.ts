@@ -97,7 +97,7 @@ export type Reading1 = {
   [k: string]: unknown;
 };
 /**
- * One entry of the laid log: exactly one of mark, units, laid, gauge, set, gap, check, found, strike.
+ * One entry of the laid log: exactly one of mark, units, laid, gauge, set, gap, check, found, remark, strike.
  */
 export type LaidEntry = {
   /**
@@ -120,6 +120,7 @@ export type LaidEntry = {
   readonly gap?: GapReading;
   readonly check?: WallCheck;
   readonly found?: FoundPlace;
+  readonly remark?: Remark;
   /**
    * The id of an entry that no longer counts.
    */
@@ -1155,4 +1156,17 @@ export interface FoundPlace {
    * Its running distance from the wall's start, a length, actual.
    */
   readonly at: string;
+}
+/**
+ * What its note or photos tell of.
+ */
+export interface Remark {
+  /**
+   * The wall.
+   */
+  readonly on: string;
+  /**
+   * The course.
+   */
+  readonly course: number;
 }

@@ -63,7 +63,7 @@ test("every zone is 120 px each way with 19 px between, on every screen, and not
     }
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(360);
     const within = await page.locator(".at-wall").evaluate((view) => view.scrollHeight <= view.clientHeight + 1);
-    expect(within, await page.locator(".at-wall").innerText()).toBe(true);
+    expect(within, "something lies below the screen").toBe(true);
   };
   await check();
   await zone(page, "Short").tap();
@@ -144,6 +144,69 @@ test("a gap, a unit, the gauge rod and a check are judged on the spot", async ({
   await zone(page, "+1").tap();
   await zone(page, "Take it").tap();
   await expect(page.locator(".wall-number")).toContainText(`5/16"`);
+});
+
+async function toUnits(page: Page): Promise<void> {
+  await zone(page, "More").tap();
+  await zone(page, "Further").tap();
+  await zone(page, "Further").tap();
+  await zone(page, "Measure units").tap();
+}
+
+test("units that came up take their marks' readings with them, and the course is read anew", async ({ page }) => {
+  await openWall(page);
+  await zone(page, "Short").tap();
+  await zone(page, "+10").tap();
+  await zone(page, "+1").tap();
+  await expect(figure(page)).toHaveText(`3/4" short`);
+  await zone(page, "Take it").tap();
+  await expect(figure(page)).toHaveText(`lift the last unit and lay again with 4 joints of 1/2"`);
+  await zone(page, "Lifted: strike their marks").tap();
+  await expect(figure(page)).toHaveText(`4'-7 5/8"`);
+  // 1/2 past: a cut, or laying again.
+  await zone(page, "Past").tap();
+  await zone(page, "+5").tap();
+  await zone(page, "+1").tap();
+  await zone(page, "+1").tap();
+  await zone(page, "Take it").tap();
+  await expect(figure(page)).toHaveText(`cut the next unit 1/4" shorter, then 4 joints of 1/4"`);
+  await expect(page.locator(".at-wall")).toContainText("or lift the last unit");
+  const within = await page.locator(".at-wall").evaluate((view) => view.scrollHeight <= view.clientHeight + 1);
+  expect(within).toBe(true);
+});
+
+test("units are measured one by one, and steps count down as well as up", async ({ page }) => {
+  await openWall(page);
+  await toUnits(page);
+  await zone(page, "One by one").tap();
+  await expect(figure(page)).toHaveText(`15 5/8"`);
+  await zone(page, "Next unit").tap();
+  await zone(page, "+1").tap();
+  await expect(zone(page, "Enough")).toHaveCount(0);
+  await zone(page, "Next unit").tap();
+  await expect(page.locator(".wall-lead")).toContainText("unit 3");
+  await zone(page, "−1").tap();
+  await zone(page, "Enough").tap();
+  await expect(figure(page)).toContainText(`mean 15 5/8"`);
+  await zone(page, "Undo last").tap();
+  await toUnits(page);
+  await zone(page, "Ten dry in a row").tap();
+  await page.locator(".wall-turn").tap();
+  await zone(page, "−10").tap();
+  await expect(figure(page)).toHaveText(`155 5/8"`);
+  await page.locator(".wall-turn").tap();
+  await zone(page, "+5").tap();
+  await expect(figure(page)).toHaveText(`155 15/16"`);
+});
+
+test("a note and the names of photos go into the log", async ({ page }) => {
+  await openTable(page);
+  await page.getByLabel("note").fill("cell beside D1 cleaned out");
+  const chooser = page.waitForEvent("filechooser");
+  await page.getByRole("button", { name: "Photos" }).tap();
+  await (await chooser).setFiles([{ name: "cell.jpg", mimeType: "image/jpeg", buffer: Buffer.from([0]) }]);
+  await page.locator(".remark").getByRole("button", { name: "Enter" }).tap();
+  await expect(page.locator("#wall .log")).toContainText("cell beside D1 cleaned out, cell.jpg");
 });
 
 test("left hand, evening, and no voice: the view says what it cannot do", async ({ page }) => {

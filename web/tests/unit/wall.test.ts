@@ -60,7 +60,7 @@ describe("the log", () => {
     const kinds = ["mark", "gauge", "gap", "set", "check", "row", "jamb", "end"] as const;
     let document: Json = job;
     kinds.forEach((kind, index) => {
-      const pick = kind === "check" ? "plumb" : kind === "jamb" ? "near-jamb D1" : "";
+      const pick = kind === "check" ? "position" : kind === "jamb" ? "near-jamb D1" : kind === "row" ? "each" : "";
       const entry = begunEntry(kind, pick, kFirst, site);
       const done = { ...entry, signs: entry.signs.map((sign) => (sign === 0 ? -1 : sign)) };
       const answered = kind === "mark" || kind === "gauge" || kind === "set" ? done : entry;
@@ -137,6 +137,25 @@ describe("the screen", () => {
 
   it("says that the screen may sleep when it may", () => {
     expect(screenOf(known({ awake: false })).under.join()).toContain("Screen may sleep.");
+  });
+
+  it("reaches every jamb of a side with many openings", () => {
+    const jambs = ["W1", "W2", "D1", "W3"].flatMap((name) => [
+      { pick: `near-jamb ${name}`, name: `${name}, near` },
+      { pick: `far-jamb ${name}`, name: `${name}, far` },
+    ]);
+    const shown = new Set<string>();
+    for (let page = 0, seen = 0; seen < 4; ++seen) {
+      const entry = { ...begunEntry("jamb", "", 0, site), page };
+      const state = { ...known({}).state, place: { screen: "enter", entry } as const };
+      const { zones } = screenOf(known({ state, jambs }));
+      expect(zones.length).toBeLessThanOrEqual(6);
+      for (const zone of zones) {
+        if (zone.act.do === "pick") shown.add(zone.act.pick);
+        if (zone.act.do === "page") page = zone.act.page;
+      }
+    }
+    expect([...shown].sort()).toEqual(jambs.map((jamb) => jamb.pick).sort());
   });
 
   it("asks for nothing that is not there: every kind has its questions", () => {
