@@ -289,7 +289,8 @@ function enterScreen(known: Known, entry: Entering): Screen {
     lead: `${name(known)} · ${question?.title ?? ""}`,
     number: `${stepsText(value, known.tape)}${way === "" ? "" : ` ${way.toLowerCase()}`}`,
     under: [next, ...notes(known)].filter((text) => text !== ""),
-    ...(entry.pick === "each"
+    // What has a way is small; a plain length may have to go down a good deal.
+    ...(entry.pick === "each" || question?.ways !== undefined
       ? {}
       : { turn: { label: entry.down === true ? w.countUp : w.countDown, act: { do: "turn" } } as const }),
     zones: stepZones(entry),

@@ -187,7 +187,7 @@ test("units are measured one by one, and steps count down as well as up", async 
   await expect(page.locator(".wall-lead")).toContainText("unit 3");
   await zone(page, "−1").tap();
   await zone(page, "Enough").tap();
-  await expect(figure(page)).toContainText(`mean 15 5/8"`);
+  await expect(figure(page)).toContainText(`mean 1'-3 5/8"`);
   await zone(page, "Undo last").tap();
   await toUnits(page);
   await zone(page, "Ten dry in a row").tap();
