@@ -14,9 +14,15 @@ function change(part: Partial<typeof about.value>): void {
   about.value = { ...about.value, ...part };
 }
 
+/// The one that was chosen, if the building has it.
+function sideNow(): string {
+  const names = sides.value.map((one) => one.name);
+  return names.includes(about.value.side) ? about.value.side : (names[0] ?? "");
+}
+
 async function enterRemark(): Promise<void> {
-  const { side, course, note, photos } = about.value;
-  const on = side === "" ? (sides.value[0]?.name ?? "") : side;
+  const { course, note, photos } = about.value;
+  const on = sideNow();
   const body = {
     remark: { on, course },
     ...(note.trim() === "" ? {} : { note: note.trim() }),
@@ -28,7 +34,7 @@ async function enterRemark(): Promise<void> {
 }
 
 export function Remark() {
-  const { side, course, note, photos } = about.value;
+  const { course, note, photos } = about.value;
   const courses = (shown.value?.answer.courses ?? []).map((_, index) => index + 1);
   return (
     <form
@@ -39,10 +45,10 @@ export function Remark() {
       }}
     >
       <h3>{w.remark}</h3>
-      <div class="row">
+      <div class="row ends">
         <label class="field">
           <span>{w.side}</span>
-          <select value={side} onChange={(event) => change({ side: event.currentTarget.value })}>
+          <select value={sideNow()} onChange={(event) => change({ side: event.currentTarget.value })}>
             {sides.value.map((one) => (
               <option key={one.name} value={one.name}>
                 {one.name}

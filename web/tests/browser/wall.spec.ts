@@ -161,7 +161,7 @@ test("units that came up take their marks' readings with them, and the course is
   await expect(figure(page)).toHaveText(`3/4" short`);
   await zone(page, "Take it").tap();
   await expect(figure(page)).toHaveText(`lift the last unit and lay again with 4 joints of 1/2"`);
-  await zone(page, "Lifted: strike their marks").tap();
+  await zone(page, "Lifted: strike the mark").tap();
   await expect(figure(page)).toHaveText(`4'-7 5/8"`);
   // 1/2 past: a cut, or laying again.
   await zone(page, "Past").tap();
