@@ -1,0 +1,24 @@
+#pragma once
+// One run of a course replayed mark by mark: where it stands, what its units add, what its next joints must be.
+#include <cstddef>
+#include <span>
+#include <vector>
+
+#include "laying/course_as_laid.hpp"
+#include "setout/places.hpp"
+
+namespace stringcourse::laying {
+
+struct RunToReplay {
+  const Building& building;
+  const Layout& layout;
+  const HowLaid& how;
+  const Run& run;
+  std::span<const setout::WallBar> bars;  // all of the wall's, in order
+};
+
+/// Fills in the run's state from the marks that were read. `own`: which of the course's marks are this run's, in order;
+/// its state's `ahead` already lists those to be read.
+void replay(const RunToReplay& what, CourseAsLaid& course, std::size_t run, const std::vector<std::size_t>& own);
+
+}  // namespace stringcourse::laying
