@@ -120,6 +120,18 @@ bool said_to_be_laid(const Job& job, const Building& building, const std::vector
   return false;
 }
 
+/// Centres of a course's head joints, in order along its wall; none below the first course.
+std::vector<Length> head_joints(const Layout& layout, int wall, int course) {
+  std::vector<Length> centres;
+  for (const Run& run : setout::runs_in(layout, wall, course)) {
+    const auto pieces = setout::pieces_of(layout, run);
+    for (std::size_t k = 1; k < pieces.size(); ++k) {
+      centres.push_back((setout::far_end(pieces[k - 1]).nearest_nanometre() + pieces[k].start.nearest_nanometre()).half_down());
+    }
+  }
+  return centres;
+}
+
 }  // namespace
 
 CourseAsLaid course_as_laid(const Job& job, const Building& building, const Layouts& layouts, const HowLaid& how, const std::vector<bool>& counts,
@@ -137,10 +149,11 @@ CourseAsLaid course_as_laid(const Job& job, const Building& building, const Layo
     if (found.marks[m].run >= 0) own[static_cast<std::size_t>(found.marks[m].run)].push_back(m);
   }
   const auto bars = setout::bars_on_wall(building, layout, wall);
+  const auto below = head_joints(layout, wall, course - 1);
   for (std::size_t r = 0; r < runs.size(); ++r) {
     std::vector<std::size_t>& ahead = found.runs[r].ahead;
     std::ranges::copy_if(own[r], std::back_inserter(ahead), [&](std::size_t m) { return found.marks[m].to_read; });
-    replay({building, layout, how, runs[r], bars}, found, r, own[r]);
+    replay({building, layout, how, runs[r], bars, below}, found, r, own[r]);
   }
   for (std::size_t r = 0; r < found.runs.size() && found.run < 0; ++r) {
     if (!found.runs[r].finished) found.run = static_cast<int>(r);

@@ -31,7 +31,7 @@ struct Aimed {
 class Replay {
  public:
   Replay(const RunToReplay& what, const CourseAsLaid& course, RunAsLaid& state)
-      : building_(what.building), layout_(what.layout), how_(what.how), run_(what.run), standing_(what.bars), pieces_(setout::pieces_of(layout_, run_)), course_(course), state_(state), to_read_(state.ahead) {
+      : building_(what.building), layout_(what.layout), how_(what.how), run_(what.run), standing_(what.bars), below_(what.below), pieces_(setout::pieces_of(layout_, run_)), course_(course), state_(state), to_read_(state.ahead) {
     length_to_.push_back(Length());
     for (const Piece& piece : pieces_) length_to_.push_back(length_to_.back() + piece.length);
     state_.bias = unknown_bias();
@@ -159,30 +159,16 @@ class Replay {
     }
   }
 
-  /// Head joints of the course below, centres.
-  std::vector<Length> joints_below() const {
-    std::vector<Length> centres;
-    if (course_.course < 2) return centres;
-    for (const Run& run : setout::runs_in(layout_, run_.wall, course_.course - 1)) {
-      const auto pieces = setout::pieces_of(layout_, run);
-      for (std::size_t k = 1; k < pieces.size(); ++k) {
-        centres.push_back((setout::far_end(pieces[k - 1]).nearest_nanometre() + pieces[k].start.nearest_nanometre()).half_down());
-      }
-    }
-    return centres;
-  }
-
   /// Joints that, laid so, come nearer than a quarter unit to one of the course below.
   void name_short_laps(Aimed& aimed, const Stand& from) const {
-    if (course_.course < 2 || aimed.correction.joints.empty()) return;
-    const std::vector<Length> below = joints_below();  // in order along the wall
+    if (below_.empty()) return;
     const Length least = Length::nanometres((building_.series_of(building_.walls[static_cast<std::size_t>(run_.wall)]).full.in_nanometres() + 3) / 4);
     Length at = planned(from.units) + from.past;
     int unit = from.units;
     if (unit == 0 && !starts_with_joint()) at = at + pieces_[0].length, unit = 1;
     for (const Length joint : aimed.correction.joints) {
       const Length centre = at + joint.half_down();
-      for (const Length other : std::ranges::subrange(std::ranges::upper_bound(below, centre - least), std::ranges::lower_bound(below, centre + least))) {
+      for (const Length other : std::ranges::subrange(std::ranges::upper_bound(below_, centre - least), std::ranges::lower_bound(below_, centre + least))) {
         aimed.lost.push_back("the lap over the joint at " + both_forms(other, building_.tape) + " below");
       }
       at = at + joint;
@@ -195,6 +181,7 @@ class Replay {
   const HowLaid& how_;
   const Run& run_;
   std::span<const setout::WallBar> standing_;  // all of the wall's, in order
+  std::span<const Length> below_;
   std::span<const Piece> pieces_;
   std::vector<Length> length_to_;  // of the first k pieces
   const CourseAsLaid& course_;

@@ -15,6 +15,7 @@ struct RunToReplay {
   const HowLaid& how;
   const Run& run;
   std::span<const setout::WallBar> bars;  // all of the wall's, in order
+  std::span<const Length> below;          // centres of the head joints in the course below, in order
 };
 
 /// Fills in the run's state from the marks that were read. `own`: which of the course's marks are this run's, in order;
