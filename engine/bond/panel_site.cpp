@@ -1,3 +1,4 @@
+// Over 400 lines in one file: a panel is made of its building here in one pass, and every helper serves that pass alone.
 #include "bond/panel_site.hpp"
 
 #include <algorithm>

@@ -39,7 +39,7 @@ struct Correction {
   enum class What {
     Joints,     // the next joints as given
     SawCut,     // the next unit is cut by `cut`, its joints and the others as given
-    LayAgain,   // the last `again` units come up; joints from there as given (course_as_laid: it knows where the course stood)
+    LayAgain,   // the last `again` units come up; joints from there as given (only replay says so: it knows where the course stood)
     CannotBe,   // not even a cut
   } what = What::CannotBe;
   std::vector<Length> joints;  // in the order of laying
@@ -51,7 +51,8 @@ struct Correction {
   std::vector<int> bars_lost;  // of Wanted::bars: not even so in their cells
 };
 
-/// The fewest bays that can take it within the working range; then, if asked, within the tolerance; then the least cut. Bars are kept in their cells wherever any widths keep them: a bar that no widths keep
+/// The fewest bays that can take it within the working range; then, if asked, within the tolerance; then the least cut.
+/// Never LayAgain. Bars are kept in their cells wherever any widths keep them: a bar that no widths keep
 /// is named.
 [[nodiscard]] Correction corrected(const Wanted& wanted, const JointRules& rules);
 

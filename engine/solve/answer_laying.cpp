@@ -85,7 +85,7 @@ void write_mark(JsonOut& out, const Answer& answer, const WallMark& mark) {
 void write_next(JsonOut& out, const RunAsLaid& run, Tape tape) {
   out.object("next", [&] {
     out.field("what", what_name(run.next.what));
-    out.field("text", next_text(run, tape));
+    out.field("text", run.finished ? "" : correction_text(run.next, tape));
     out.list("joints", [&] {
       for (const Length joint : run.next.joints) out.text(tape_text(joint, tape));
     });

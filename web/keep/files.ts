@@ -42,31 +42,27 @@ export async function readFile(file: File): Promise<Kept<{ readonly text: string
   }
 }
 
-export function pickFile(): Promise<Kept<{ readonly text: string; readonly name: string }>> {
+/// The files that the user picks in a dialog; none: cancelled.
+function pickFiles(accept: string, multiple: boolean): Promise<readonly File[]> {
   const input = document.createElement("input");
   input.type = "file";
-  input.accept = ".json,application/json";
+  input.accept = accept;
+  input.multiple = multiple;
   return new Promise((resolve) => {
-    input.addEventListener("cancel", () => resolve(trouble("cancelled")));
-    input.addEventListener("change", () => {
-      const file = input.files?.[0];
-      resolve(file === undefined ? trouble("cancelled") : readFile(file));
-    });
+    input.addEventListener("cancel", () => resolve([]));
+    input.addEventListener("change", () => resolve([...(input.files ?? [])]));
     input.click();
   });
 }
 
+export async function pickFile(): Promise<Kept<{ readonly text: string; readonly name: string }>> {
+  const [file] = await pickFiles(".json,application/json", false);
+  return file === undefined ? trouble("cancelled") : readFile(file);
+}
+
 /// The names of files that the user picks; their contents are not read. None: cancelled.
-export function pickNames(accept: string): Promise<readonly string[]> {
-  const input = document.createElement("input");
-  input.type = "file";
-  input.accept = accept;
-  input.multiple = true;
-  return new Promise((resolve) => {
-    input.addEventListener("cancel", () => resolve([]));
-    input.addEventListener("change", () => resolve([...(input.files ?? [])].map((file) => file.name)));
-    input.click();
-  });
+export async function pickNames(accept: string): Promise<readonly string[]> {
+  return (await pickFiles(accept, true)).map((file) => file.name);
 }
 
 async function writeTo(handle: FileHandle, bytes: BlobPart): Promise<void> {

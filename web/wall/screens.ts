@@ -100,12 +100,6 @@ export function jointsText(joints: readonly string[]): string {
   return groups.map((group) => (group.count === 1 ? group.text : `${group.count} × ${group.text}`)).join(", ");
 }
 
-/// What is to be done; without the other way.
-function nextText(next: CourseAtWall["runs"][number]["next"]): string {
-  if (next.what === "joints") return jointsText(next.joints);
-  return next.instead === undefined ? next.text : next.text.replace(`; ${w.or(next.instead.text)}`, "");
-}
-
 function faceScreen(known: Known, face: Face): Screen {
   const course = known.course?.course;
   const mark = nextMark(course);
@@ -132,7 +126,7 @@ function faceScreen(known: Known, face: Face): Screen {
   const run = course.runs[course.run];
   if (face === "joints") {
     const next = run?.next;
-    const few = next === undefined ? "" : nextText(next);
+    const few = next?.what === "joints" ? jointsText(next.joints) : (next?.text ?? "");
     const lines = [
       next?.outside_working === true ? w.outside : "",
       next?.instead === undefined ? "" : w.or(next.instead.text),

@@ -37,7 +37,7 @@ class JobMaker {
       const auto kerf = perhaps_length();
       return SettingOut{perhaps_length(), kerf, kerf ? std::nullopt : perhaps<Length>([] { return Length::inches(3); }), perhaps_length(), perhaps_length(),
                         perhaps_length(), perhaps_length(), perhaps_length(),
-                        perhaps<std::string>([&] { return "0.00" + std::to_string(1 + dice_.below(10)) + " lb/ft"; }), force(), force(), perhaps_length()};
+                        perhaps<std::string>([&] { return "0.00" + std::to_string(1 + dice_.below(9)) + " lb/ft"; }), force(), force(), perhaps_length()};
     });
     job.ground = perhaps<Ground>([&] { return ground(); });
     job.readings = some<Reading>([&] { return reading(); });
