@@ -1,12 +1,14 @@
 #include "cli/files.hpp"
 
 #include <fcntl.h>
+#include <sys/stat.h>
 #include <unistd.h>
 
 #include <cerrno>
 #include <cstring>
 #include <utility>
 
+#include "cli/beside.hpp"
 #include "cli/signals.hpp"
 #include "job/read.hpp"
 
@@ -93,6 +95,20 @@ FileResult<void> NewFile::finish() {
   if (::close(std::exchange(descriptor_, -1)) != 0 && failure_ == 0) failure_ = errno;
   errno = failure_;
   if (failure_ != 0) return std::unexpected(error_of("cannot write", path_));
+  return {};
+}
+
+FileResult<void> write_whole_file(const std::string& path, std::string_view text) {
+  struct stat status;
+  if (::lstat(path.c_str(), &status) == 0) return errno = EEXIST, std::unexpected(error_of("cannot write", path));
+  auto hidden = Beside::file_for(path);
+  if (!hidden) return std::unexpected(hidden.error());
+  errno = write_all(hidden->descriptor(), text);
+  if (errno != 0 || ::fsync(hidden->descriptor()) != 0) return std::unexpected(error_of("cannot write", path));
+  const FolderLock lock(folder_of(path));
+  if (!move_to_free_name(hidden->path(), path)) return std::unexpected(error_of("cannot write", path));
+  hidden->moved();
+  sync_folder(folder_of(path));
   return {};
 }
 

@@ -49,6 +49,9 @@ class NewFile {
   int failure_ = 0;  // errno of the first failed write
 };
 
+/// Writes a file where nothing stands yet: whole and on the disk, or not there at all, wherever the run is stopped.
+[[nodiscard]] FileResult<void> write_whole_file(const std::string& path, std::string_view text);
+
 /// Writes all of `bytes` to stdout. False when the reader has gone or the disk is full.
 [[nodiscard]] bool write_stdout(std::string_view bytes);
 /// Says something on stderr.

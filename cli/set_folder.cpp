@@ -1,7 +1,6 @@
 #include "cli/set_folder.hpp"
 
 #include <fcntl.h>
-#include <stdlib.h>
 #include <sys/stat.h>
 #include <unistd.h>
 
@@ -65,6 +64,16 @@ bool is_plain_folder(const std::string& path) {
   return fs::symlink_status(path, code).type() == fs::file_type::directory;
 }
 
+// A set that was being taken away by a run that was killed: it lacks its marker, but holds nothing else than `plan` writes.
+bool is_torso(const std::string& folder) {
+  if (!is_plain_folder(folder) || stands(folder + "/" + std::string(kMarkerName))) return false;
+  std::error_code code;
+  for (fs::recursive_directory_iterator at(folder, code), end; !code && at != end; at.increment(code)) {
+    if (!is_name_in_set(at->path().lexically_relative(folder).string())) return false;
+  }
+  return !code;
+}
+
 FileResult<void> check_place(const std::string& place) {
   const std::string last = fs::path(place).filename().string();
   if (last.empty() || last == "." || last == "..") return std::unexpected(refusal(place, "name a folder of its own."));
@@ -76,41 +85,13 @@ FileResult<void> check_place(const std::string& place) {
 }
 
 FileResult<void> check_previous(const std::string& previous) {
-  if (!stands(previous)) return {};
+  if (!stands(previous) || is_torso(previous)) return {};
   const auto names = is_plain_folder(previous) ? listed_names(previous) : std::nullopt;
   if (!names) return std::unexpected(refusal(previous, "it was not made by 'plan'. Move it away."));
   const auto foreign = foreign_file(previous, *names);
   if (!foreign) return std::unexpected(foreign.error());
   if (!foreign->empty()) return std::unexpected(refusal(previous, *foreign + " in it was not written by 'plan'. Move it away."));
   return {};
-}
-
-void sync_folder(const std::string& path) {
-  const int descriptor = ::open(path.c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC);
-  if (descriptor < 0) return;
-  ::fsync(descriptor);
-  ::close(descriptor);
-}
-
-bool unsupported() { return errno == EINVAL || errno == ENOSYS; }
-
-// Moves a folder to a name that is free. File systems without that promise refuse only a folder that is not empty.
-bool move_to_free_name(const std::string& from, const std::string& to) {
-  if (::renameat2(AT_FDCWD, from.c_str(), AT_FDCWD, to.c_str(), RENAME_NOREPLACE) == 0) return true;
-  return unsupported() && ::rename(from.c_str(), to.c_str()) == 0;
-}
-
-// Two folders change names: in one step, or in three where the file system can't.
-bool change_places(const std::string& one, const std::string& other) {
-  if (::renameat2(AT_FDCWD, one.c_str(), AT_FDCWD, other.c_str(), RENAME_EXCHANGE) == 0) return true;
-  const std::string between = one + ".between";
-  return unsupported() && ::rename(other.c_str(), between.c_str()) == 0 && ::rename(one.c_str(), other.c_str()) == 0 &&
-         ::rename(between.c_str(), one.c_str()) == 0;
-}
-
-std::string parent_of(const std::string& place) {
-  const std::string parent = fs::path(place).parent_path().string();
-  return parent.empty() ? "." : parent;
 }
 
 std::string without_last_slashes(std::string place) {
@@ -120,44 +101,39 @@ std::string without_last_slashes(std::string place) {
 
 std::string previous_of(const std::string& place) { return place + ".previous"; }
 
-}  // namespace
-
-SetFolder::SetFolder(std::string place, std::string beside) : place_(std::move(place)), beside_(std::move(beside)) {}
-
-SetFolder::SetFolder(SetFolder&& other) noexcept
-    : place_(std::move(other.place_)),
-      beside_(std::exchange(other.beside_, std::string())),
-      names_(std::move(other.names_)),
-      drawings_made_(other.drawings_made_) {}
-
-SetFolder::~SetFolder() {
-  std::error_code code;
-  if (!beside_.empty()) fs::remove_all(beside_, code);
+FileResult<void> check_place_and_previous(const std::string& place) {
+  const auto checked = check_place(place);
+  return checked && stands(place) ? check_previous(previous_of(place)) : checked;
 }
+
+// Two folders change names in one step.
+bool change_names(const std::string& one, const std::string& other) {
+  return ::renameat2(AT_FDCWD, one.c_str(), AT_FDCWD, other.c_str(), RENAME_EXCHANGE) == 0;
+}
+bool exchanging_is_unknown() { return errno == EINVAL || errno == ENOSYS; }
+
+}  // namespace
 
 FileResult<void> SetFolder::check(const std::string& asked) {
   const std::string place = without_last_slashes(asked);
-  const auto checked = check_place(place);
-  return checked && stands(place) ? check_previous(previous_of(place)) : checked;
+  const FolderLock lock(folder_of(place));
+  return check_place_and_previous(place);
 }
 
 FileResult<SetFolder> SetFolder::begin(const std::string& asked) {
   const std::string place = without_last_slashes(asked);
   if (const auto checked = check(place); !checked) return std::unexpected(checked.error());
-  std::string beside = parent_of(place) + "/.stringcourse-writing-XXXXXX";
-  if (::mkdtemp(beside.data()) == nullptr) return std::unexpected(error_of("cannot make a folder for", place));
-  const mode_t mask = ::umask(0);
-  ::umask(mask);
-  ::chmod(beside.c_str(), 0777 & ~mask);
-  return SetFolder(place, beside);
+  auto beside = Beside::folder_for(place);
+  if (!beside) return std::unexpected(beside.error());
+  return SetFolder(place, *std::move(beside));
 }
 
 FileResult<NewFile> SetFolder::create(const std::string& name) {
   if (name.starts_with(kDrawings) && !std::exchange(drawings_made_, true)) {
-    const std::string folder = beside_ + "/" + std::string(kDrawings);
+    const std::string folder = beside_.path() + "/" + std::string(kDrawings);
     if (::mkdir(folder.c_str(), 0777) != 0) return std::unexpected(error_of("cannot make", folder));
   }
-  auto file = NewFile::create(beside_ + "/" + name);
+  auto file = NewFile::create(beside_.path() + "/" + name);
   if (file) names_.push_back(name);
   return file;
 }
@@ -172,40 +148,56 @@ FileResult<void> SetFolder::write_marker() {
 
 FileResult<void> SetFolder::finish() {
   if (const auto written = write_marker(); !written) return written;
-  sync_folder(beside_ + "/" + std::string(kDrawings));
-  sync_folder(beside_);
+  sync_folder(beside_.path() + "/" + std::string(kDrawings));
+  sync_folder(beside_.path());
+  const FolderLock lock(folder_of(place_));
   if (const auto moved = move_to_place(); !moved) return moved;
-  sync_folder(parent_of(place_));
+  sync_folder(folder_of(place_));
   return {};
 }
 
-// A new place is taken only while nothing stands there; an old set and the new one change places in one step.
+// A new place is taken only while nothing stands there.
 FileResult<void> SetFolder::move_to_place() {
-  if (const auto checked = check_place(place_); !checked) return checked;
-  if (!stands(place_)) {
-    if (!move_to_free_name(beside_, place_)) return std::unexpected(error_of("cannot write", place_));
-    beside_.clear();
-    return {};
-  }
-  if (const auto checked = check_previous(previous_of(place_)); !checked) return checked;
-  if (!change_places(beside_, place_)) return std::unexpected(error_of("cannot write", place_));
-  return keep_as_previous();
+  if (const auto checked = check_place_and_previous(place_); !checked) return checked;
+  if (stands(place_)) return change_with_old();
+  if (!move_to_free_name(beside_.path(), place_)) return std::unexpected(error_of("cannot write", place_));
+  beside_.moved();
+  return {};
 }
 
-// `beside_` now holds the old set. The one before it goes, the old one takes its name.
-FileResult<void> SetFolder::keep_as_previous() {
+// The new set goes to .previous first and changes names with the old one there: at every moment both are whole, and what
+// stays under the hidden name is the set before the old one.
+FileResult<void> SetFolder::change_with_old() {
   const std::string previous = previous_of(place_);
-  std::error_code code;
-  if (stands(previous)) {
-    if (const auto checked = check_previous(previous); !checked) return checked;
-    fs::remove_all(previous, code);
+  const bool had_previous = stands(previous);
+  if (had_previous ? change_names(beside_.path(), previous) : move_to_free_name(beside_.path(), previous)) {
+    if (change_names(previous, place_)) return {};
+    const int why = errno;
+    (void)(had_previous ? change_names(beside_.path(), previous) : ::rename(previous.c_str(), beside_.path().c_str()) == 0);
+    errno = why;
   }
-  if (!move_to_free_name(beside_, previous)) {
-    const FileError error = error_of("the new set is written, but the old one could not be kept as", previous);
-    beside_.clear();
-    return std::unexpected(error);
+  if (!exchanging_is_unknown()) return std::unexpected(error_of("cannot write", place_));
+  return change_by_plain_renames();
+}
+
+// Each name is free when something moves to it. A step that fails undoes the ones before it.
+FileResult<void> SetFolder::change_by_plain_renames() {
+  const std::string previous = previous_of(place_), hidden = beside_.path(), before = hidden + "-before";
+  const auto moved = [](const std::string& from, const std::string& to) { return ::rename(from.c_str(), to.c_str()) == 0; };
+  const auto failed = [&] { return std::unexpected(error_of("cannot write", place_)); };
+  const bool had_previous = stands(previous);
+  if (had_previous && !moved(previous, before)) return failed();
+  if (!moved(place_, previous)) {
+    const auto error = failed();
+    if (had_previous) (void)moved(before, previous);
+    return error;
   }
-  beside_.clear();
+  if (!moved(hidden, place_)) {
+    const auto error = failed();
+    (void)(moved(previous, place_) && had_previous && moved(before, previous));
+    return error;
+  }
+  if (!had_previous || !moved(before, hidden)) beside_.moved();
   return {};
 }
 

@@ -68,10 +68,7 @@ ExitCode file_trouble(const std::string& text) {
 }
 
 ExitCode write_new_file(const std::string& path, std::string_view text) {
-  auto file = NewFile::create(path);
-  if (!file) return file_trouble(file.error().text);
-  file->write(text);
-  if (const auto written = file->finish(); !written) return file_trouble(written.error().text);
+  if (const auto written = write_whole_file(path, text); !written) return file_trouble(written.error().text);
   say("written: " + printable(path) + "\n");
   return kDone;
 }
