@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "job/strikes.hpp"
 #include "job/words.hpp"
 #include "measure/notation.hpp"
 #include "measure/quoted.hpp"
@@ -147,16 +148,10 @@ std::optional<WallPlace> wall_place(const Building& building, const std::string&
 }
 
 std::vector<bool> entries_that_count(const Job& job, const Building& building) {
-  std::vector<bool> counts;
-  for (std::size_t k = 0; k < job.readings.size(); ++k) {
+  std::vector<bool> counts = entries_standing(job.readings);
+  for (std::size_t k = 0; k < counts.size(); ++k) {
     const Reading& entry = job.readings[k];
-    counts.push_back(!entry.strike && unknown_in(entry, building).empty());
-  }
-  // A log is a set: where a strike stands in it says nothing.
-  for (const Reading& strike : job.readings) {
-    for (std::size_t k = 0; strike.strike && k < job.readings.size(); ++k) {
-      if (job.readings[k].id == *strike.strike) counts[k] = false;
-    }
+    if (entry.strike || !unknown_in(entry, building).empty()) counts[k] = false;
   }
   return counts;
 }

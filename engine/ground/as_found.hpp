@@ -21,8 +21,8 @@ namespace stringcourse::ground {
 [[nodiscard]] Length tape_reading_error(const Job& job);
 [[nodiscard]] Length rod_reading_error(const Job& job);
 
-/// Which entries of the log still count: false where a later entry strikes one, for strikes themselves, and for entries
-/// that name what the building does not have.
+/// Which entries of the log still count: false where an entry that stands strikes one (job/strikes.hpp), for strikes
+/// themselves, and for entries that name what the building does not have.
 [[nodiscard]] std::vector<bool> entries_that_count(const Job& job, const Building& building);
 
 /// A place on a wall's own line, from its start, for "so far from that corner". None for a wall or corner unknown to it.

@@ -117,7 +117,7 @@ struct LaidEntry {
   std::optional<WallCheck> check;
   std::optional<FoundPlace> found;
   std::optional<Remark> remark;
-  std::optional<std::string> strike;  // id of an entry that no longer counts
+  std::optional<std::string> strike;  // id of an entry that no longer counts; of a strike: it is taken back
   std::vector<std::string> photos;    // names of files
   std::string note;
   friend bool operator==(const LaidEntry&, const LaidEntry&) = default;

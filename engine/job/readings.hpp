@@ -79,7 +79,7 @@ struct Reading {
   std::optional<TwoPegReading> two_peg;
   std::optional<DowelReading> dowel;
   std::optional<EdgeReading> edge;
-  std::optional<std::string> strike;  // id of an earlier entry that no longer counts
+  std::optional<std::string> strike;  // id of an entry that no longer counts; of a strike: it is taken back
   std::string note;
   friend bool operator==(const Reading&, const Reading&) = default;
 };

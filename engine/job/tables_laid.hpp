@@ -162,7 +162,7 @@ struct Table<LaidEntry> {
       field("check", &LaidEntry::check, Need::Optional, "A finished stretch or a joint checked."),
       field("found", &LaidEntry::found, Need::Optional, "A jamb or corner as found."),
       field("remark", &LaidEntry::remark, Need::Optional, "What its note or photos tell of."),
-      field("strike", &LaidEntry::strike, Need::Optional, "The id of an entry that no longer counts.", kNameText),
+      field("strike", &LaidEntry::strike, Need::Optional, "The id of an entry that no longer counts. If that is a strike, what it struck counts again.", kNameText),
       field("photos", &LaidEntry::photos, Need::Optional, "Names of photo files.", {.text = TextRule::Name, .most_entries = 100}),
       field("note", &LaidEntry::note, Need::Optional, "A note.", {.text = TextRule::Lines, .longest_text = 4'000}),
   };

@@ -141,7 +141,7 @@ struct Table<Reading> {
       field("two_peg", &Reading::two_peg, Need::Optional, "A two-peg test of the instrument."),
       field("dowel", &Reading::dowel, Need::Optional, "A dowel as found."),
       field("edge", &Reading::edge, Need::Optional, "An edge of what was poured."),
-      field("strike", &Reading::strike, Need::Optional, "The id of an earlier entry that no longer counts.", kNameText),
+      field("strike", &Reading::strike, Need::Optional, "The id of an entry that no longer counts. If that is a strike, what it struck counts again.", kNameText),
       field("note", &Reading::note, Need::Optional, "A note.", {.text = TextRule::Lines, .longest_text = 4'000}),
   };
 };

@@ -1,8 +1,8 @@
 #include "laying/log.hpp"
 
 #include <algorithm>
-#include <set>
 
+#include "job/strikes.hpp"
 #include "job/words.hpp"
 #include "measure/metres.hpp"
 
@@ -41,12 +41,10 @@ std::string unknown_opening(const FoundPlace& found, const Building& building) {
 }  // namespace
 
 std::vector<bool> entries_that_count(const Job& job) {
-  std::set<std::string_view> struck;
-  for (const LaidEntry& entry : job.laid) {
-    if (entry.strike) struck.insert(*entry.strike);
+  std::vector<bool> counts = entries_standing(job.laid);
+  for (std::size_t k = 0; k < counts.size(); ++k) {
+    if (job.laid[k].strike) counts[k] = false;
   }
-  std::vector<bool> counts;
-  for (const LaidEntry& entry : job.laid) counts.push_back(!entry.strike && !struck.contains(entry.id));
   return counts;
 }
 

@@ -14,8 +14,8 @@
 
 namespace stringcourse::laying {
 
-/// Whether each entry of the log counts: not itself a strike, not struck by any other entry (a log is a set: the order of
-/// its entries says nothing).
+/// Whether each entry of the log counts: not itself a strike, not struck by another entry that stands (job/strikes.hpp; a log
+/// is a set: the order of its entries says nothing).
 [[nodiscard]] std::vector<bool> entries_that_count(const Job& job);
 
 /// How this job's walls are laid: the job's own words, or what they stand for when absent.

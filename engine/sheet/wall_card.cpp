@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "job/strikes.hpp"
+
 namespace stringcourse::sheet {
 namespace {
 
@@ -84,7 +86,8 @@ void add_course(Table& table, const Context& context, const CourseAsLaid& course
 
 class Log {
  public:
-  Log(Table& table, const Context& context) : table_(table), context_(context), laid_(*context.job.laid), words_(context.words) {}
+  Log(Table& table, const Context& context)
+      : table_(table), context_(context), laid_(*context.job.laid), words_(context.words), standing_(entries_standing(*context.job.log)) {}
 
   void add(std::size_t index) {
     const LaidEntry& entry = (*context_.job.log)[index];
@@ -110,7 +113,7 @@ class Log {
 
   void row(std::size_t index, const std::string& what, const std::string& read, std::string says) {
     const LaidEntry& entry = (*context_.job.log)[index];
-    const bool struck = !laid_.counts[index] && !entry.strike;
+    const bool struck = !standing_[index];
     if (struck) says = std::string(words_.laid_struck);
     if (!entry.note.empty()) says += (says.empty() ? "" : "; ") + entry.note;
     if (!entry.photos.empty()) says += (says.empty() ? "" : "; ") + fill_in(words_.laid_photos, {joined(entry.photos, ", ")});
@@ -198,6 +201,7 @@ class Log {
   const Context& context_;
   const AsLaid& laid_;
   const Words& words_;
+  std::vector<bool> standing_;  // struck entries do not
 };
 
 }  // namespace

@@ -2,6 +2,7 @@
 #include <algorithm>
 #include <set>
 
+#include "job/strikes.hpp"
 #include "job/words.hpp"
 #include "measure/sorting.hpp"
 #include "walls/draft.hpp"
@@ -167,12 +168,12 @@ void add_dimensioned(Draft& draft, BarSet& bars, std::size_t index) {
   if (check_dimensioned(draft, bar, asked.place.at.length)) add_bar(draft, bars, bar);
 }
 
-/// The dowel of this id in the log, unless an entry strikes it.
-const DowelReading* dowel_read(const Job& job, std::string_view id) {
+/// The dowel of this id in the log, if it stands there (job/strikes.hpp).
+const DowelReading* dowel_read(const Job& job, const std::vector<bool>& stands, std::string_view id) {
   const DowelReading* found = nullptr;
-  for (const Reading& entry : job.readings) {
-    if (entry.strike && *entry.strike == id) return nullptr;
-    if (entry.dowel && entry.id == id) found = &*entry.dowel;
+  for (std::size_t k = 0; k < job.readings.size(); ++k) {
+    const Reading& entry = job.readings[k];
+    if (entry.dowel && entry.id == id && stands[k]) found = &*entry.dowel;
   }
   return found;
 }
@@ -197,9 +198,9 @@ bool is_corners_of_other(const Draft& draft, int wall, Position at) {
 }
 
 /// The bar that a kept dowel is: beside its jamb or joint it takes the place of the bar there, if it is that one.
-void add_kept(Draft& draft, std::size_t index) {
+void add_kept(Draft& draft, const std::vector<bool>& readings_standing, std::size_t index) {
   const std::string place = pointer("/steel/kept_dowels", index), &id = draft.job.steel.kept_dowels[index];
-  const DowelReading* dowel = dowel_read(draft.job, id);
+  const DowelReading* dowel = dowel_read(draft.job, readings_standing, id);
   const auto at = dowel ? place_of(draft, *dowel) : std::nullopt;
   const bool stands = at && opening_over(draft, at->first, at->second) < 0 && is_on_masonry(draft, at->first, at->second) &&
                       draft.building.series_of(wall_at(draft, at->first)).grouts;
@@ -231,7 +232,8 @@ void resolve_fixed_bars(Draft& draft) {
   if (asked.jambs) add_jambs(draft, bars);
   if (asked.control_joints) add_beside_joints(draft, bars);
   for (std::size_t i = 0; i < asked.dimensioned.size(); ++i) add_dimensioned(draft, bars, i);
-  for (std::size_t i = 0; i < draft.job.steel.kept_dowels.size(); ++i) add_kept(draft, i);
+  const std::vector<bool> standing = entries_standing(draft.job.readings);
+  for (std::size_t i = 0; i < draft.job.steel.kept_dowels.size(); ++i) add_kept(draft, standing, i);
   sort_stably(draft.building.fixed_bars, [](const FixedBar& a, const FixedBar& b) {
     return a.wall != b.wall ? a.wall < b.wall : a.centre < b.centre;
   });

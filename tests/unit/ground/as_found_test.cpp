@@ -94,6 +94,21 @@ TEST(AsFound, AStruckEntryNoLongerCountsAndStaysInTheJob) {
   EXPECT_EQ(site.job.readings.size(), 8u);
 }
 
+TEST(AsFound, AStrikeThatIsStruckStrikesNothing) {
+  Site site = kiln_house();
+  site.job.readings = tapings(site.building, {{0, 0}, {0, 0}, {0, 0}, {0, 0}});
+  const auto strike = [&](const std::string& id, const std::string& of) {
+    Reading entry;
+    entry.id = id, entry.strike = of;
+    site.job.readings.push_back(entry);
+    return entries_that_count(site.job, site.building);
+  };
+  EXPECT_FALSE(strike("s1", "t1")[1]);
+  EXPECT_TRUE(strike("s2", "s1")[1]);
+  EXPECT_FALSE(strike("s3", "s2")[1]);
+  EXPECT_FALSE(entries_that_count(site.job, site.building)[8]);  // a strike is never a reading
+}
+
 TEST(AsFound, SlipsOfUnitAreOfferedAndLeftOut) {
   Site site = kiln_house();
   site.job.readings = tapings(site.building, {{0, 0}, {0, 0}, {0, 0}, {0, 0}});

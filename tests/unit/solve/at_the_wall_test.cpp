@@ -133,6 +133,19 @@ TEST(AsLaid, ReadingsThatDisagreeAreBothShownAndTheLastIsUsedUntilOneIsStruck) {
   }
 }
 
+TEST(AsLaid, AStruckStrikeLetsItsReadingCountAgainWhereverItStands) {
+  const auto strike = [](const char* id, const char* of) {
+    LaidEntry entry;
+    entry.id = id, entry.strike = of;
+    return entry;
+  };
+  std::vector<LaidEntry> log{mark("1", kFirst, sixteenths(1)), mark("2", kFirst, sixteenths(5)), strike("3", "2"), strike("4", "3")};
+  for (int turn = 0; turn < 4; ++turn) {
+    EXPECT_TRUE(has(solved(log), "mark-read-twice"));
+    std::ranges::rotate(log, log.begin() + 1);
+  }
+}
+
 TEST(AsLaid, EntriesOfAnotherJobAreLeftOutAndSaid) {
   LaidEntry other = mark("1", kFirst, {});
   other.mark->on = "XY";

@@ -162,16 +162,17 @@ TEST(DowelsFound, AwayFromItsBarItLapsApartWithinAFifthOfTheLap) {
   EXPECT_GT(apart, 0);
 }
 
-/// The fixed bars of the kiln house with this reading of a dowel on AB kept.
-std::vector<FixedBar> with_kept(Length along, const std::vector<std::string>& kept, bool struck = false) {
+/// The fixed bars of the kiln house with this reading of a dowel on AB kept; struck by the first of so many strikes, each of
+/// which is struck by the next.
+std::vector<FixedBar> with_kept(Length along, const std::vector<std::string>& kept, int strikes = 0) {
   Site site = kiln_house();
   Reading reading;
   reading.id = "1";
   reading.dowel = DowelReading{"AB", {}, along, Length::sixteenths(61)};
   site.job.readings = {reading};
-  if (struck) {
+  for (int k = 1; k <= strikes; ++k) {
     Reading strike;
-    strike.id = "2", strike.strike = "1";
+    strike.id = std::to_string(k + 1), strike.strike = std::to_string(k);
     site.job.readings.push_back(strike);
   }
   site.job.steel.kept_dowels = kept;
@@ -200,7 +201,8 @@ TEST(KeptDowels, ABarStandsWhereTheDowelWasFoundAndTakesThePlaceOfOneWithinTwoIn
 
 TEST(KeptDowels, AStruckReadingAnUnknownOneAndOneInADoorKeepNothing) {
   const std::size_t before = with_kept(Length::inches(300), {}).size();
-  EXPECT_EQ(with_kept(Length::inches(300), {"1"}, true).size(), before);
+  EXPECT_EQ(with_kept(Length::inches(300), {"1"}, 1).size(), before);
+  EXPECT_EQ(with_kept(Length::inches(300), {"1"}, 2).size(), before + 1);  // the strike is struck
   EXPECT_EQ(with_kept(Length::inches(300), {"7"}).size(), before);
   const Site site = kiln_house();
   for (const ResolvedOpening& opening : site.building.openings) {

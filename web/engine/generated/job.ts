@@ -85,7 +85,7 @@ export type Reading = {
   readonly dowel?: DowelReading;
   readonly edge?: EdgeReading;
   /**
-   * The id of an earlier entry that no longer counts.
+   * The id of an entry that no longer counts. If that is a strike, what it struck counts again.
    */
   readonly strike?: string;
   /**
@@ -122,7 +122,7 @@ export type LaidEntry = {
   readonly found?: FoundPlace;
   readonly remark?: Remark;
   /**
-   * The id of an entry that no longer counts.
+   * The id of an entry that no longer counts. If that is a strike, what it struck counts again.
    */
   readonly strike?: string;
   /**
