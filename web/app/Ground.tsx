@@ -5,7 +5,7 @@ import { settingOutFields } from "../job/fields";
 import { valueAt } from "../job/pointer";
 import { type Listed, readingsOf } from "../job/readings";
 import { words } from "../words/words";
-import { keepDowels, strike } from "./actions";
+import { bringBack, keepDowels, strike } from "./actions";
 import type { Answer } from "./answer";
 import { FieldLine } from "./InHand";
 import { EntryForm } from "./ReadingForm";
@@ -49,7 +49,15 @@ function Log() {
           <span class="what">{`${words.ground.short[one.kind]} ${one.what}`}</span>
           <span class="value">{one.value}</span>
           <span class="small soft">{[outcomeOf(one), one.by].filter((text) => text !== "").join(" · ")}</span>
-          {one.struck || readOnly.value ? null : (
+          {readOnly.value ? null : one.struck ? (
+            <button
+              type="button"
+              aria-label={words.ground.countWhat(one.what, one.value)}
+              onClick={() => void bringBack("/readings", one.id, one.what)}
+            >
+              {words.ground.count}
+            </button>
+          ) : (
             <button
               type="button"
               aria-label={words.ground.strikeWhat(one.what, one.value)}

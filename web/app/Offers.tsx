@@ -2,7 +2,7 @@
 import { signal } from "@preact/signals";
 import { words } from "../words/words";
 import { takeOffer } from "./actions";
-import { offersNow, readOnly } from "./state";
+import { offersComing, offersNow, readOnly } from "./state";
 
 const kFirst = 4;
 const all = signal(false);
@@ -12,9 +12,9 @@ export function Offers() {
   const listed = offers === undefined ? [] : all.value ? offers : offers.slice(0, kFirst);
   const more = (offers?.length ?? 0) - kFirst;
   return (
-    <section class="block offers" aria-label={words.offers.label} aria-busy={offers === undefined}>
+    <section class="block offers" aria-label={words.offers.label} aria-busy={offersComing.value}>
       <h3>{words.offers.label}</h3>
-      {offers === undefined ? <p class="small soft">{words.offers.waiting}</p> : null}
+      {offersComing.value ? <p class="small soft">{words.offers.waiting}</p> : null}
       {offers?.length === 0 ? <p class="small">{words.offers.none}</p> : null}
       <ul>
         {listed.map((offer) => (

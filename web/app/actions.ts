@@ -2,14 +2,17 @@
 import { batch } from "@preact/signals";
 import type { Edit } from "../engine/contract";
 import { type Field, type NewOpening, withBars, withOpening, withTyped } from "../job/fields";
-import { begun, done, redoable, redone, undoable, undone } from "../job/history";
-import { type LaidBody, withLaid, withLogsOf } from "../job/laid";
+import { begun, type History, redoable, redone, undoable, undone } from "../job/history";
+import { type LaidBody, withLaid } from "../job/laid";
 import { type Entry, withReading } from "../job/readings";
-import { type Json, jobText, readJson, textAt, without, withValue } from "../job/pointer";
+import { jobText, readJson, textAt, without, withValue } from "../job/pointer";
+import { withCounting, withLogsOf } from "../job/strikes";
 import { words } from "../words/words";
 import type { Offer, Side } from "./answer";
+import { change, changed, clearTurns, inTurn, step, whyNot } from "./changing";
+import { engine } from "./engine_port";
 import { fieldName } from "./field_name";
-import { ask, forgetFieldTrouble, redraw, solveNow, trial } from "./solving";
+import { ask, forgetFieldTrouble, redraw, seekOffers, solveNow, solveShown, trial } from "./solving";
 import {
   course,
   fieldTrouble,
@@ -29,18 +32,10 @@ import {
   unknownPiece,
 } from "./state";
 
-/// Makes `text` the job. The engine has shown it already unless it was refused.
-function step(text: string, what: string): void {
-  batch(() => {
-    history.value = done(history.value, text, what);
-    isExample.value = false;
-    refusals.value = undefined;
-    forgetFieldTrouble();
-  });
-}
-
 /// A job takes the place of the one on the table.
 export function putOnTable(text: string, example: boolean): Promise<void> {
+  clearTurns();
+  engine().leave();
   batch(() => {
     history.value = begun(text);
     isExample.value = example;
@@ -61,65 +56,63 @@ export function putOnTable(text: string, example: boolean): Promise<void> {
   });
 }
 
-/// One step back. What was entered into a log since is not taken out: it is struck.
-export function undo(): void {
-  const what = undoable(history.value);
-  if (what === undefined || readOnly.value) return;
-  const later = job.value;
-  batch(() => {
-    const back = undone(history.value);
-    const earlier = readJson(back.now.text) ?? {};
-    const kept = withLogsOf(earlier, later, () => stamp(""));
-    const text = jobText(kept);
-    history.value =
-      text === jobText(earlier) ? back : { past: back.past, now: { text, what: back.now.what }, future: [] };
-    forgetFieldTrouble();
-    said.value = words.say.undone(what);
-  });
-  void solveNow();
+/// A state of the job with all that the logs hold by now: what counted in it counts again, and nothing else.
+function withLogsKept(wanted: string, left: string): string {
+  const plain = readJson(wanted) ?? {};
+  const kept = jobText(withLogsOf(plain, readJson(left) ?? {}, () => stamp("")));
+  return kept === jobText(plain) ? wanted : kept;
 }
 
-export function redo(): void {
-  const what = redoable(history.value);
-  if (what === undefined || readOnly.value) return;
+async function goTo(next: History, say: string): Promise<void> {
   batch(() => {
-    history.value = redone(history.value);
+    history.value = next;
     forgetFieldTrouble();
-    said.value = words.say.redone(what);
+    said.value = say;
   });
-  void solveNow();
+  if (await solveShown()) void seekOffers();
+}
+
+/// One step back, readings and strikes too. What was entered into a log since is not taken out: it is struck.
+export function undo(): Promise<void> {
+  return inTurn(async () => {
+    const what = undoable(history.value);
+    if (what === undefined || readOnly.value) return;
+    await goTo(undone(history.value, withLogsKept), words.say.undone(what));
+  }, undefined);
+}
+
+export function redo(): Promise<void> {
+  return inTurn(async () => {
+    const what = redoable(history.value);
+    if (what === undefined || readOnly.value) return;
+    await goTo(redone(history.value, withLogsKept), words.say.redone(what));
+  }, undefined);
+}
+
+async function settled(base: string, edit: Edit, what: string): Promise<void> {
+  if (history.value.now.text !== base) return void solveNow(); // the job is another by now: it is shown as it is
+  const outcome = await trial({ job: base, edits: [edit] });
+  if (history.value.now.text !== base) return;
+  if (outcome.kind === "shown" && outcome.job !== undefined) {
+    step(outcome.job, what);
+    if (outcome.beyond) void redraw();
+    return void seekOffers();
+  }
+  await solveShown();
+  // The job stands as it was and is drawn again; why the hand was not followed stays to be read.
+  if (outcome.kind === "refused" && history.value.now.text === base) refusals.value = outcome.refusals;
+  void seekOffers();
 }
 
 /// The end of a drag or of a run of keys: the engine's changed job becomes the job. Refused, the job stays as it was.
-export async function settle(base: string, edit: Edit, what: string): Promise<void> {
-  const outcome = await trial({ job: base, edits: [edit] });
-  if (history.value.now.text !== base) return;
-  if (outcome.kind === "shown" && outcome.job !== undefined) step(outcome.job, what);
-  await solveNow();
-  // The job stands as it was and is drawn again; why the hand was not followed stays to be read.
-  if (outcome.kind === "refused" && history.value.now.text === base) refusals.value = outcome.refusals;
+export function settle(base: string, edit: Edit, what: string): Promise<void> {
+  return inTurn(() => settled(base, edit, what), undefined);
 }
 
 export async function takeOffer(offer: Offer): Promise<void> {
   if (readOnly.value) return;
-  const base = history.value.now.text;
   const edit: Edit = { do: "accept", place: offer.place, by_nm: offer.change.nm };
-  await settle(base, edit, words.steps.offer(offer.text));
-}
-
-async function changeTo(changed: Json, what: string): Promise<boolean> {
-  const base = history.value.now.text;
-  const text = jobText(changed);
-  if (text === base) return true;
-  const outcome = await trial({ job: text });
-  if (history.value.now.text !== base) return false;
-  if (outcome.kind === "shown") {
-    step(text, what);
-    void solveNow();
-    return true;
-  }
-  if (outcome.kind === "refused") refusals.value = outcome.refusals;
-  return false;
+  await settle(history.value.now.text, edit, words.steps.offer(offer.text));
 }
 
 /// How long a typed text is, nominal, as the engine reads it: it is asked for a building of that length.
@@ -137,37 +130,39 @@ async function typedSide(field: Field, text: string): Promise<boolean> {
   if (stood === undefined || wanted === undefined) return false;
   const base = history.value.now.text;
   const edited = await ask({ job: base, edits: [{ do: "accept", place, by_nm: wanted - stood }] });
-  const changed = edited?.answer === undefined ? undefined : readJson(edited.job ?? "");
-  if (changed === undefined || history.value.now.text !== base) return false;
+  const taken = edited?.answer === undefined ? undefined : readJson(edited.job ?? "");
+  if (taken === undefined || history.value.now.text !== base) return false;
   const what = words.steps.typed(fieldName(field));
-  return (await changeTo(withValue(changed, field.pointer, text.trim()), what)) || changeTo(changed, what);
+  const asTyped = await changed(() => withValue(taken, field.pointer, text.trim()), what);
+  return asTyped.kind === "done" || (await changed(() => taken, what)).kind === "done";
+}
+
+async function typedNow(field: Field, text: string): Promise<void> {
+  const made = await changed((now) => withTyped(now, field, text), words.steps.typed(fieldName(field)));
+  if (made.kind !== "refused") return;
+  if (/^\/outline\/sides\/\d+\/length$/.test(field.pointer) && (await typedSide(field, text))) return;
+  trouble.value = undefined; // what the engine says of its own questions is not the user's
+  fieldTrouble.value = { pointer: field.pointer, typed: text, refusals: made.refusals };
 }
 
 /// A size typed: taken, or refused beside its field while the last good drawing stays.
 export async function typed(field: Field, text: string): Promise<void> {
-  if (readOnly.value) return;
-  const taken = await changeTo(withTyped(job.value, field, text), words.steps.typed(fieldName(field)));
-  const refused = refusals.value;
-  if (taken || refused === undefined) return;
-  if (/^\/outline\/sides\/\d+\/length$/.test(field.pointer) && (await typedSide(field, text))) return;
-  trouble.value = undefined; // what the engine says of its own questions is not the user's
-  batch(() => {
-    fieldTrouble.value = { pointer: field.pointer, typed: text, refusals: refused };
-    refusals.value = undefined;
-  });
+  if (!readOnly.value) await inTurn(() => typedNow(field, text), undefined);
 }
 
 export async function chooseSeries(id: string): Promise<void> {
-  if (!readOnly.value)
-    await changeTo(withValue(job.value, "/units/series", id), words.steps.typed(words.inHand.fields.series));
+  if (readOnly.value) return;
+  const made = await change(
+    (now) => withValue(now, "/units/series", id),
+    words.steps.typed(words.inHand.fields.series),
+  );
+  if (made.kind === "refused") refusals.value = made.refusals;
 }
 
 /// Bars as typed; hands back what was refused.
 export async function putBars(size: string, spacing: string): Promise<string | undefined> {
-  if (readOnly.value || (await changeTo(withBars(job.value, size, spacing), words.steps.bars))) return undefined;
-  const first = refusals.value?.refusals[0];
-  refusals.value = undefined;
-  return first === undefined ? "" : `${first.reason} ${first.remedy}`;
+  if (readOnly.value) return words.wall.readOnly;
+  return whyNot(await change((now) => withBars(now, size, spacing), words.steps.bars));
 }
 
 function stamp(by: string): { readonly id: string; readonly when: string; readonly by: string } {
@@ -180,11 +175,9 @@ function stamp(by: string): { readonly id: string; readonly when: string; readon
 
 /// A reading added to the log; hands back what was refused.
 export async function enter(entry: Entry, by: string, what: string): Promise<string | undefined> {
+  if (readOnly.value) return words.wall.readOnly;
   const label = entry.kind === "strike" ? words.steps.struck(what) : words.steps.reading(what);
-  if (readOnly.value || (await changeTo(withReading(job.value, entry, stamp(by)), label))) return undefined;
-  const first = refusals.value?.refusals[0];
-  refusals.value = undefined;
-  return first === undefined ? words.trouble.fault : `${first.reason} ${first.remedy}`;
+  return whyNot(await change((now) => withReading(now, entry, stamp(by)), label));
 }
 
 /// An entry of the laid log; its id, or what was refused.
@@ -199,27 +192,24 @@ export async function enterAllLaid(
   label: string,
 ): Promise<{ id?: string; refused?: string }> {
   if (readOnly.value) return { refused: words.wall.readOnly };
-  let next = job.value;
-  let id = "";
-  for (const body of bodies) {
-    const signs = stamp(by);
-    next = withLaid(next, body, signs);
-    id = signs.id;
-  }
-  if (await changeTo(next, label)) return { id };
-  const first = refusals.value?.refusals[0];
-  refusals.value = undefined;
-  return { refused: first === undefined ? words.trouble.fault : `${first.reason} ${first.remedy}` };
+  const entries = bodies.map((body) => ({ body, signs: stamp(by) }));
+  const made = await change((now) => entries.reduce((log, { body, signs }) => withLaid(log, body, signs), now), label);
+  const refused = whyNot(made);
+  return refused === undefined ? { id: entries.at(-1)?.signs.id ?? "" } : { refused };
+}
+
+async function merged(other: string): Promise<string | undefined> {
+  const outcome = await trial({ job: history.value.now.text, merge: other });
+  if (outcome.kind === "refused") return whyNot(outcome);
+  if (outcome.kind === "failed") return trouble.value?.kind === "message" ? trouble.value.text : words.trouble.fault;
+  if (outcome.job !== undefined) step(outcome.job, words.wall.merged);
+  void seekOffers();
+  return undefined;
 }
 
 /// The logs of another copy of this job come to this one's. Hands back what was refused.
 export async function mergeLog(other: string): Promise<string | undefined> {
-  const base = history.value.now.text;
-  const outcome = await trial({ job: base, merge: other });
-  if (outcome.kind !== "shown") return trouble.value?.kind === "message" ? trouble.value.text : words.trouble.fault;
-  if (outcome.job !== undefined && history.value.now.text === base) step(outcome.job, words.wall.merged);
-  await solveNow();
-  return undefined;
+  return inTurn(() => merged(other), undefined);
 }
 
 /// A reading that no longer counts: a later entry says so, and it stays to be seen.
@@ -227,13 +217,19 @@ export async function strike(id: string, what: string): Promise<void> {
   await enter({ kind: "strike", id }, "", what);
 }
 
+/// A struck entry of a log counts again: the strikes against it are struck.
+export async function bringBack(log: "/readings" | "/laid", id: string, what: string): Promise<void> {
+  if (readOnly.value) return;
+  await change((now) => withCounting(now, log, id, () => stamp("")), words.steps.counted(what));
+}
+
 /// The bars of these dowel readings stand where the dowels were found; none: as before.
 export async function keepDowels(ids: readonly string[]): Promise<void> {
   if (readOnly.value) return;
   const place = "/steel/kept_dowels";
   await (ids.length === 0
-    ? changeTo(without(job.value, place), words.steps.keptNone)
-    : changeTo(withValue(job.value, place, ids), words.steps.kept));
+    ? change((now) => without(now, place), words.steps.keptNone)
+    : change((now) => withValue(now, place, ids), words.steps.kept));
 }
 
 export async function putIn(side: Side, kind: NewOpening): Promise<void> {
@@ -242,17 +238,21 @@ export async function putIn(side: Side, kind: NewOpening): Promise<void> {
   const taken = openings.map((one) => ({ from: one.from.nm, to: one.to.nm }));
   const room = { name: side.name, start: side.start, long: side.actual.nm, taken };
   const made = withOpening(job.value, room, kind);
-  if (await changeTo(made.job, words.steps.added(made.name))) inHand.value = made.place;
+  const put = await change((now) => withOpening(now, room, kind).job, words.steps.added(made.name));
+  if (put.kind === "refused") refusals.value = put.refusals;
+  if (put.kind === "done") inHand.value = made.place;
 }
 
 export async function takeOut(place: string): Promise<void> {
   if (readOnly.value) return;
   const name = textAt(job.value, `${place}/name`);
-  if (await changeTo(without(job.value, place), words.steps.removed(name))) inHand.value = "";
+  const made = await change((now) => without(now, place), words.steps.removed(name));
+  if (made.kind === "refused") refusals.value = made.refusals;
+  if (made.kind === "done") inHand.value = "";
 }
 
 export async function rename(name: string): Promise<void> {
-  if (!readOnly.value) await changeTo(withValue(job.value, "/name", name), words.steps.renamed);
+  if (!readOnly.value) await change((now) => withValue(now, "/name", name), words.steps.renamed);
 }
 
 export interface Sizes {

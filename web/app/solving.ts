@@ -5,7 +5,6 @@ import { words } from "../words/words";
 import type { Answer, Refusals } from "./answer";
 import { engine } from "./engine_port";
 import {
-  busy,
   course,
   fieldTrouble,
   history,
@@ -16,6 +15,7 @@ import {
   shown,
   sideIndex,
   trouble,
+  unsought,
 } from "./state";
 
 /// No search in a frame of a drag: the engine lays each wall row by row.
@@ -57,6 +57,7 @@ function clampViews(answer: Answer): boolean {
 export async function ask(request: Omit<Request, "border">): Promise<Reply | undefined> {
   try {
     const solved = await engine().solve({ border: 1, ...request });
+    if (solved === "superseded") return undefined;
     if (solved.head.state !== "bad-request") return solved;
     trouble.value = { kind: "message", lead: words.trouble.badRequest, text: solved.head.message ?? "" };
   } catch {
@@ -71,47 +72,57 @@ function sayTallies(answer: Answer, before = ""): void {
 }
 
 /// Offers are looked for in a worker of their own; a hand that moves ends the search.
-async function findOffers(text: string): Promise<void> {
+export async function seekOffers(): Promise<void> {
+  const { text } = history.value.now;
+  if (offered.value?.job === text) return;
   try {
     const solved = await engine().solveAside({ border: 1, job: text, offers: true });
-    if (solved === "superseded" || solved.answer === undefined || history.value.now.text !== text) return;
-    offered.value = { job: text, offers: solved.answer.offers, freePlaces: solved.answer.free_places };
+    if (solved === "superseded" || history.value.now.text !== text) return;
+    if (solved.answer === undefined) unsought.value = text;
+    else offered.value = { job: text, offers: solved.answer.offers, freePlaces: solved.answer.free_places };
   } catch {
-    // No offers: the drawing and its tallies stand without them.
+    unsought.value = text; // the drawing and its tallies stand without offers
   }
 }
 
 /// What came of asking for a job: shown, or refused with the last good drawing left standing.
 export type Outcome =
-  | { readonly kind: "shown"; readonly job: string | undefined }
+  /// `beyond`: a drawing stood at a course or side that the building no longer has, and is to be asked for again.
+  | { readonly kind: "shown"; readonly job: string | undefined; readonly beyond: boolean }
   | { readonly kind: "refused"; readonly refusals: Refusals }
   | { readonly kind: "failed" };
 
+/// Shown only if the job that stood when it was asked still stands.
 async function solveAndShow(request: Omit<Request, "border">): Promise<Outcome> {
-  busy.value = true;
+  const base = history.value.now.text;
   const solved = await ask({ ...request, drawings: drawingNames() });
-  busy.value = false;
-  if (solved === undefined) return { kind: "failed" };
+  if (solved === undefined || history.value.now.text !== base) return { kind: "failed" };
   const { answer } = solved;
   if (answer === undefined) return { kind: "refused", refusals: solved.refusals ?? kNothingRefused };
+  let beyond = false;
   batch(() => {
     refusals.value = undefined;
     trouble.value = undefined;
     show(solved, answer, false);
+    beyond = clampViews(answer);
   });
-  return { kind: "shown", job: solved.job };
+  return { kind: "shown", job: solved.job, beyond };
 }
 
-/// Solves the job as it stands, shows it, then looks for offers.
-export async function solveNow(): Promise<void> {
+/// Solves the job as it stands and shows it. True if it is shown.
+export async function solveShown(): Promise<boolean> {
   const { text } = history.value.now;
   const outcome = await solveAndShow({ job: text });
-  if (history.value.now.text !== text) return;
+  if (history.value.now.text !== text) return false;
   if (outcome.kind === "refused") refusals.value = outcome.refusals;
-  if (outcome.kind !== "shown") return;
-  const answer = shown.value?.answer;
-  if (answer !== undefined && clampViews(answer)) await redraw();
-  if (offered.value?.job !== text) await findOffers(text);
+  if (outcome.kind !== "shown") return false;
+  if (outcome.beyond) await redraw();
+  return true;
+}
+
+/// The same, and then looks for offers.
+export async function solveNow(): Promise<void> {
+  if (await solveShown()) await seekOffers();
 }
 
 /// The same job, another course or side of it.
@@ -125,10 +136,7 @@ export async function redraw(): Promise<void> {
 /// Tries a changed job (as text, or as edits of one). Shown if the engine takes it, and its text is handed back.
 export async function trial(request: Pick<Request, "job" | "edits" | "begin" | "merge">): Promise<Outcome> {
   const outcome = await solveAndShow(request);
-  if (outcome.kind === "shown" && shown.value !== undefined) {
-    clampViews(shown.value.answer);
-    sayTallies(shown.value.answer);
-  }
+  if (outcome.kind === "shown" && shown.value !== undefined) sayTallies(shown.value.answer);
   return outcome;
 }
 

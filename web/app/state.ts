@@ -43,7 +43,8 @@ export const offered = signal<Offered | undefined>(undefined);
 export const refusals = signal<Refusals | undefined>(undefined);
 export const fieldTrouble = signal<FieldTrouble | undefined>(undefined);
 export const trouble = signal<Trouble | undefined>(undefined);
-export const busy = signal(false);
+/// The job that no offers were found for: the search failed.
+export const unsought = signal("");
 
 export const course = signal(1);
 export const sideIndex = signal(0);
@@ -69,3 +70,11 @@ export const offersNow = computed(() => {
     ? found.offers
     : undefined;
 });
+/// Offers are still to come: nothing says that there will be none.
+export const offersComing = computed(
+  () =>
+    offersNow.value === undefined &&
+    refusals.value === undefined &&
+    trouble.value === undefined &&
+    unsought.value !== history.value.now.text,
+);

@@ -2,6 +2,7 @@
 //
 //   const engine = EngineClient.inBrowser();
 //   const reply = await engine.solve({ border: 1, job: text, drawings: ["plan-course-1"] });
+//   if (reply !== "superseded") show(reply);
 //   const live = await engine.solve({ border: 1, job: text, edits: [...], budget: 2000 }, { latest: "drag" });
 //   if (live !== "superseded") show(live);
 //   const offered = await engine.solveAside({ border: 1, job: text, offers: true });   // never in the way of a drag
@@ -10,6 +11,8 @@
 // - one solve runs at a time; requests without `latest` run in the order they came;
 // - of the requests with one `latest` key only the newest waits; the older ones resolve as "superseded" at once;
 // - solveAside runs in a worker of its own; a newer solveAside, and abandonAside(), end it as "superseded";
+// - leave() ends all that was asked as "superseded"; an engine that is still at work a second later is ended, so that a
+//   job that takes for ever keeps no other one waiting;
 // - a trap of the engine or a killed worker rejects with EngineFault; the next request gets a fresh worker; nothing of
 //   the user's is in the worker.
 import type { Reply, Request } from "./contract";
@@ -30,16 +33,18 @@ export class EngineFault extends Error {
 }
 
 export interface EngineClientShape {
-  solve(request: Request): Promise<Reply>;
-  solve(request: Request, how: { readonly latest: string }): Promise<Reply | Superseded>;
+  solve(request: Request, how?: { readonly latest: string }): Promise<Reply | Superseded>;
   solveAside(request: Request): Promise<Reply | Superseded>;
   abandonAside(): void;
+  leave(): void;
   close(): void;
 }
 
 /// Longer than any job takes: a search has its budget. An engine that is silent for so long is ended.
 const kPatience = 120_000; // milliseconds
 const kPatienceAside = 600_000; // offers of a large building
+/// What is left is given so long to end by itself, before its worker is ended: a new one takes its time to start.
+const kGrace = 1_000; // milliseconds
 
 interface Asked {
   readonly request: Request;
@@ -76,6 +81,19 @@ class Line {
     if (running === undefined) return;
     this.stop();
     running.resolve("superseded");
+  }
+
+  /// Nobody waits any more for what runs and what waits.
+  leave(): void {
+    this.supersede(() => true);
+    const { running } = this;
+    if (running === undefined) return;
+    running.resolve("superseded");
+    clearTimeout(this.clock);
+    this.clock = setTimeout(() => {
+      this.stop();
+      this.next();
+    }, kGrace);
   }
 
   close(): void {
@@ -159,8 +177,6 @@ export class EngineClient implements EngineClientShape {
     return new EngineClient(browserHelper);
   }
 
-  solve(request: Request): Promise<Reply>;
-  solve(request: Request, how: { readonly latest: string }): Promise<Reply | Superseded>;
   solve(request: Request, how?: { readonly latest: string }): Promise<Reply | Superseded> {
     return new Promise((resolve, reject) => this.line.ask({ request, latest: how?.latest, resolve, reject }));
   }
@@ -171,6 +187,11 @@ export class EngineClient implements EngineClientShape {
   }
 
   abandonAside(): void {
+    this.aside.abandon();
+  }
+
+  leave(): void {
+    this.line.leave();
     this.aside.abandon();
   }
 

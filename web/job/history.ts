@@ -26,16 +26,22 @@ export function done(history: History, text: string, what: string): History {
   return { past, now: { text, what }, future: [] };
 }
 
-export function undone(history: History): History {
+/// What a state has to keep of the one that is left for it: its text is made anew from the two. Here: nothing.
+export type Keeping = (wanted: string, left: string) => string;
+const kKeepNothing: Keeping = (wanted) => wanted;
+
+export function undone(history: History, keeping = kKeepNothing): History {
   const before = history.past.at(-1);
   if (before === undefined) return history;
-  return { past: history.past.slice(0, -1), now: before, future: [history.now, ...history.future] };
+  const now = { text: keeping(before.text, history.now.text), what: before.what };
+  return { past: history.past.slice(0, -1), now, future: [history.now, ...history.future] };
 }
 
-export function redone(history: History): History {
+export function redone(history: History, keeping = kKeepNothing): History {
   const [next, ...future] = history.future;
   if (next === undefined) return history;
-  return { past: [...history.past, history.now], now: next, future };
+  const now = { text: keeping(next.text, history.now.text), what: next.what };
+  return { past: [...history.past, history.now], now, future };
 }
 
 /// What undo would take back, in words; undefined when there is nothing.

@@ -1,5 +1,6 @@
 // Entries of a job's log of readings: only ever added to. Pure; ids and times come from outside.
-import { isObject, type Json, textAt, valueAt, withValue } from "./pointer";
+import { isObject, type Json, textAt, valueAt } from "./pointer";
+import { entriesStanding, withEntry } from "./strikes";
 
 export interface Stamp {
   readonly id: string;
@@ -56,9 +57,7 @@ function bodyOf(entry: Entry): Json {
 export function withReading(job: Json, entry: Entry, stamp: Stamp): Json {
   const signs = { when: stamp.when, ...(stamp.by.trim() === "" ? {} : { by: stamp.by.trim() }) };
   const reading: Json = { id: stamp.id, ...signs, ...(bodyOf(entry) as { readonly [key: string]: Json }) };
-  return Array.isArray(valueAt(job, "/readings"))
-    ? withValue(job, "/readings/-", reading)
-    : withValue(job, "/readings", [reading]);
+  return withEntry(job, "/readings", reading);
 }
 
 /// One entry as it is listed.
@@ -74,7 +73,7 @@ export interface Listed {
   readonly by: string;
 }
 
-function listed(job: Json, index: number, struck: ReadonlySet<string>): Listed | undefined {
+function listed(job: Json, index: number, struck: boolean): Listed | undefined {
   const at = (field: string): string => textAt(job, `/readings/${index}/${field}`);
   const kind = (["tape", "rod", "two_peg", "dowel", "edge"] as const).find((one) =>
     isObject(valueAt(job, `/readings/${index}/${one}`)),
@@ -95,14 +94,13 @@ function listed(job: Json, index: number, struck: ReadonlySet<string>): Listed |
     dowel: at("dowel/off_face"),
     edge: at("edge/beyond"),
   };
-  const id = at("id");
   return {
     index,
-    id,
+    id: at("id"),
     kind,
     what: whats[kind],
     value: values[kind],
-    struck: struck.has(id),
+    struck,
     when: at("when"),
     by: at("by"),
   };
@@ -112,13 +110,9 @@ function listed(job: Json, index: number, struck: ReadonlySet<string>): Listed |
 export function readingsOf(job: Json): readonly Listed[] {
   const log = valueAt(job, "/readings");
   if (!Array.isArray(log)) return [];
-  const struck = new Set<string>();
-  log.forEach((_, index) => {
-    const id = textAt(job, `/readings/${index}/strike`);
-    if (id !== "") struck.add(id);
-  });
+  const stands = entriesStanding(job, "/readings");
   return log
-    .map((_, index) => listed(job, index, struck))
+    .map((_, index) => listed(job, index, stands[index] !== true))
     .filter((one) => one !== undefined)
     .reverse();
 }

@@ -1,6 +1,6 @@
 // The wall on the table: how far the work is, its log, the odds; and the way into the phone view.
 import { computed, signal } from "@preact/signals";
-import { enterLaid } from "../app/actions";
+import { bringBack, enterLaid } from "../app/actions";
 import { takeInLog } from "../app/keeping";
 import { engine } from "../app/engine_port";
 import { history, job, readOnly, shown } from "../app/state";
@@ -68,7 +68,15 @@ function Entry(props: { readonly one: LaidListed }) {
       <span class="what">{what}</span>
       <span class="value">{valuesOf(one)}</span>
       <span class="small soft">{[...said, one.more, one.when, one.by].filter((text) => text !== "").join(" · ")}</span>
-      {one.struck || readOnly.value ? null : (
+      {readOnly.value ? null : one.struck ? (
+        <button
+          type="button"
+          aria-label={w.countWhat(`${what} ${valuesOf(one)}`)}
+          onClick={() => void bringBack("/laid", one.id, what)}
+        >
+          {words.ground.count}
+        </button>
+      ) : (
         <button
           type="button"
           aria-label={w.strikeWhat(`${what} ${valuesOf(one)}`)}
@@ -90,7 +98,7 @@ async function playOdds(): Promise<void> {
   if (side === undefined || course === undefined || course === 0) return;
   try {
     const reply = await engine().solve({ border: 1, job: text, course: { side, course, odds: true } });
-    if (reply.course !== undefined) odds.value = { job: text, reply: reply.course };
+    if (reply !== "superseded" && reply.course !== undefined) odds.value = { job: text, reply: reply.course };
   } catch {
     odds.value = undefined;
   }

@@ -175,6 +175,7 @@ export const english = {
     laid: (what: string): string => `${what} entered`,
     unlaid: (what: string): string => `${what} struck`,
     struck: (what: string): string => `reading ${what} struck`,
+    counted: (what: string): string => `${what} counts again`,
   },
 
   wall,
@@ -256,6 +257,8 @@ export const english = {
     strike: "Strike",
     strikeWhat: (what: string, value: string): string => `Strike the reading ${what}, ${value}`,
     struck: "struck",
+    count: "Count again",
+    countWhat: (what: string, value: string): string => `Count the reading ${what}, ${value} again`,
     slip: (text: string): string => `left out: ${text} meant?`,
     blunder: "left out: does not fit the others",
     fits: (times: number): string => `off by ${Math.abs(times).toFixed(1)} of its doubt`,

@@ -11,6 +11,7 @@ export const wall = {
     `Days worked ${days}, units a day ${each}, days left ${left}.`,
   strike: "Strike",
   strikeWhat: (what: string): string => `Strike ${what}`,
+  countWhat: (what: string): string => `Count ${what} again`,
   struck: "struck",
   odds: "Odds",
   oddsLead: (side: string, units: number): string =>

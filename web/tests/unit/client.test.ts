@@ -1,7 +1,7 @@
 // The line to the engine: order, the newest drag, faults. Workers here are played by hand.
-import { expect, test } from "vitest";
-import { EngineClient, EngineFault } from "../../engine/client";
-import type { Request } from "../../engine/contract";
+import { expect, test, vi } from "vitest";
+import { EngineClient, EngineFault, type Superseded } from "../../engine/client";
+import type { Reply, Request } from "../../engine/contract";
 import type { Helper } from "../../engine/helper";
 import type { Question } from "../../engine/messages";
 
@@ -51,6 +51,9 @@ function begun(patience?: number): { client: EngineClient; workers: Played[]; la
   return { client, workers, last: () => workers.at(-1) as Played };
 }
 
+/// What a reply says of itself; "superseded" where there is none.
+const stateOf = (reply: Reply | Superseded): string => (reply === "superseded" ? reply : reply.head.state);
+
 const ask = (job: string): Request => ({ border: 1, job });
 
 test("requests run one at a time, in the order they came", async () => {
@@ -59,10 +62,10 @@ test("requests run one at a time, in the order they came", async () => {
   const second = client.solve(ask("b"));
   expect(last().names()).toEqual(["a"]);
   last().answer();
-  expect((await first).head.state).toBe("solved");
+  expect(stateOf(await first)).toBe("solved");
   expect(last().names()).toEqual(["a", "b"]);
   last().answer("refused");
-  expect((await second).head.state).toBe("refused");
+  expect(stateOf(await second)).toBe("refused");
 });
 
 test("of the drags that wait only the newest is asked; the others are superseded at once", async () => {
@@ -95,7 +98,7 @@ test("a trap rejects that request alone; the next one goes to a fresh worker", a
   await expect(struck).rejects.toMatchObject({ detail: "unreachable" });
   expect(workers.map((worker) => worker.ended)).toEqual([true, false]);
   last().answer();
-  expect((await after).head.state).toBe("solved");
+  expect(stateOf(await after)).toBe("solved");
 });
 
 test("a worker that the browser ended is a fault, also between two requests", async () => {
@@ -109,7 +112,7 @@ test("a worker that the browser ended is a fault, also between two requests", as
   last().onend?.("gone");
   const third = client.solve(ask("c"));
   last().answer();
-  expect((await third).head.state).toBe("solved");
+  expect(stateOf(await third)).toBe("solved");
   expect(workers.length).toBe(3);
 });
 
@@ -138,6 +141,38 @@ test("offers run in a worker of their own and are abandoned when newer ones are 
   expect(await drag).not.toBe("superseded");
   client.abandonAside();
   expect(await newer).toBe("superseded");
+});
+
+test("a job that is left keeps no other one waiting", async () => {
+  vi.useFakeTimers();
+  try {
+    const { client, workers, last } = begun();
+    const long = client.solve(ask("for ever"));
+    const behind = client.solve(ask("behind"));
+    client.leave();
+    expect(await long).toBe("superseded");
+    expect(await behind).toBe("superseded");
+    const next = client.solve(ask("next"));
+    expect(workers.map((worker) => worker.names())).toEqual([["for ever"]]);
+    vi.advanceTimersByTime(1_000);
+    expect(workers.map((worker) => worker.names())).toEqual([["for ever"], ["next"]]);
+    expect(workers[0]?.ended).toBe(true);
+    last().answer();
+    expect(stateOf(await next)).toBe("solved");
+  } finally {
+    vi.useRealTimers();
+  }
+});
+
+test("a job that is left and answers soon leaves its worker to the next one", async () => {
+  const { client, workers, last } = begun();
+  void client.solve(ask("short"));
+  client.leave();
+  const next = client.solve(ask("next"));
+  last().answer();
+  last().answer();
+  expect(stateOf(await next)).toBe("solved");
+  expect(workers.length).toBe(1);
 });
 
 test("a worker that cannot even be made is a fault", async () => {

@@ -24,8 +24,6 @@ export class HonestClient implements EngineClientShape {
     this.engine = engine;
   }
 
-  solve(request: Request): Promise<Reply>;
-  solve(request: Request, how: { readonly latest: string }): Promise<Reply | Superseded>;
   async solve(request: Request): Promise<Reply> {
     this.asked.push(request);
     // A reply never comes within the turn in which it was asked for.
@@ -42,5 +40,6 @@ export class HonestClient implements EngineClientShape {
   }
 
   abandonAside(): void {}
+  leave(): void {}
   close(): void {}
 }

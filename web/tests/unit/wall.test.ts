@@ -1,7 +1,8 @@
 // The view at the wall: lengths by thumb, what is logged, what stands on the screen, and a state that comes back.
 import { describe, expect, it } from "vitest";
-import { lastLaid, laidOf, withLaid, withLogsOf } from "../../job/laid";
+import { lastLaid, laidOf, withLaid } from "../../job/laid";
 import { type Json, jobText, readJson, textAt, valueAt } from "../../job/pointer";
+import { withLogsOf } from "../../job/strikes";
 import { spoken } from "../../wall/aloud";
 import { begunEntry, entryBody, questionsOf, type Site } from "../../wall/entries";
 import { stepsOf, stepsText } from "../../wall/lengths";
