@@ -104,7 +104,7 @@ ExitCode marks(const Command& command) {
   }
   if (courses.empty()) text = "All courses are laid.\n";
   for (const Finding& finding : answer->laid->findings) text += finding.text + "\n";
-  return write_stdout(text) ? kDone : file_trouble("cannot write to stdout");
+  return write_stdout(printable_lines(text)) ? kDone : file_trouble("cannot write to stdout");
 }
 
 }  // namespace stringcourse::cli

@@ -38,7 +38,7 @@ ExitCode merge(const Command& command) {
   if (!merged) {
     std::string places;
     for (const std::string& place : merged.error()) places += (places.empty() ? "" : ", ") + place;
-    say("These are not two logs of one job: they differ in " + places + ".\nTake one building into both (the log of each stays its own), then merge again.\n");
+    say(printable_lines("These are not two logs of one job: they differ in " + places + ".\nTake one building into both (the log of each stays its own), then merge again.\n"));
     return kRefused;
   }
   const std::string text = write_job(merged->job), path = command.value("--out").value_or("-");

@@ -2,11 +2,12 @@
 
 #include <unistd.h>
 
+#include <algorithm>
 #include <cstdlib>
 #include <ctime>
 
 #include "cli/files.hpp"
-#include "job/words.hpp"
+#include "measure/characters.hpp"
 
 namespace stringcourse::cli {
 
@@ -28,14 +29,6 @@ double seconds_now() {
   return static_cast<double>(now.tv_sec) + static_cast<double>(now.tv_nsec) * 1e-9;
 }
 
-// U+061C, U+200E..200F, U+202A..202E, U+2066..2069: characters that turn the direction of writing.
-bool turns_direction(std::string_view character) {
-  if (character.size() == 2) return character == "\u061C";
-  if (character.size() != 3 || character[0] != '\xE2') return false;
-  return (character >= "\u200E" && character <= "\u200F") || (character >= "\u202A" && character <= "\u202E") ||
-         (character >= "\u2066" && character <= "\u2069");
-}
-
 }  // namespace
 
 Emphasis stdout_emphasis() {
@@ -49,13 +42,15 @@ std::string heading(std::string_view text, Emphasis emphasis) {
   return "\033[1m" + std::string(text) + "\033[0m";
 }
 
-std::string printable(std::string_view text) {
+std::string printable(std::string_view text) { return with_unshown_spelled(text); }
+
+std::string printable_lines(std::string_view text) {
   std::string shown;
-  for (std::size_t at = 0; at < text.size();) {
-    const std::string_view character = character_at(text, at);
-    const bool hidden = is_control_character(text, at) || turns_direction(character);
-    shown += hidden ? "?" : character;
-    at += character.empty() ? 1 : character.size();
+  while (!text.empty()) {
+    const std::size_t end = std::min(text.find('\n'), text.size() - 1) + 1;
+    const std::string_view line = text.substr(0, end);
+    shown += line.ends_with('\n') ? printable(line.substr(0, end - 1)) + "\n" : printable(line);
+    text.remove_prefix(end);
   }
   return shown;
 }

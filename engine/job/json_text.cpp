@@ -1,6 +1,7 @@
 #include "job/json_text.hpp"
 
 #include "job/words.hpp"
+#include "measure/characters.hpp"
 
 namespace stringcourse {
 namespace {
@@ -19,27 +20,49 @@ char short_escape(char c) {
   }
 }
 
-void append_escaped(std::string& out, char c) {
+void append_code_unit(std::string& out, std::uint32_t unit) {
   constexpr std::string_view kDigits = "0123456789abcdef";
-  const auto byte = static_cast<unsigned char>(c);
-  if (const char letter = short_escape(c)) {
-    out += '\\';
-    out += letter;
-  } else if (byte < 0x20) {
-    out += "\\u00";
-    out += kDigits[byte >> 4];
-    out += kDigits[byte & 0xF];
-  } else {
-    out += c;
-  }
+  out += "\\u";
+  for (int shift = 12; shift >= 0; shift -= 4) out += kDigits[(unit >> shift) & 0xF];
+}
+
+/// A character beyond U+FFFF is two code units.
+void append_code(std::string& out, std::uint32_t point) {
+  if (point > 0xFFFF) append_code_unit(out, 0xD800 + ((point - 0x10000) >> 10));
+  append_code_unit(out, point > 0xFFFF ? 0xDC00 + ((point - 0x10000) & 0x3FF) : point);
+}
+
+/// Whether a character that must be escaped can begin with this byte; most texts hold none.
+bool may_need_escape(unsigned char byte) {
+  return byte < 0x20 || byte == '"' || byte == '\\' || byte == 0x7F || byte == 0xC2 || byte == 0xD8 || byte == 0xE1 ||
+         byte == 0xE2 || byte == 0xEF || byte == 0xF3;
 }
 
 }  // namespace
 
+void append_json_string(std::string& out, std::string_view text) {
+  out += '"';
+  for (std::size_t at = 0; at < text.size(); ++at) {
+    const char c = text[at];
+    if (!may_need_escape(static_cast<unsigned char>(c))) {
+      out += c;
+    } else if (const char letter = short_escape(c)) {
+      out.append(1, '\\').append(1, letter);
+    } else {
+      const std::string_view character = character_at(text, at);
+      const std::uint32_t point = code_point(character);
+      if (point != kBroken && is_unshown(point)) append_code(out, point);
+      else out += character;
+      at += character.size() - 1;
+    }
+  }
+  out += '"';
+}
+
 std::string json_string(std::string_view text) {
-  std::string out = "\"";
-  for (const char c : text) append_escaped(out, c);
-  return out + '"';
+  std::string out;
+  append_json_string(out, text);
+  return out;
 }
 
 void JsonText::key(std::string_view name) {

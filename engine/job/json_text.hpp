@@ -1,6 +1,7 @@
 #pragma once
 // Appending JSON text in one fixed form: two spaces of indent, every entry on its own line, "[]" and "{}" when empty,
-// the escapes of RFC 8259 that must be made and no others (the form of a browser's JSON.stringify(value, null, 2)).
+// the form of a browser's JSON.stringify(value, null, 2), but for characters that could hide or turn what stands round
+// them: those are escaped.
 #include <cstdint>
 #include <string>
 #include <string_view>
@@ -8,8 +9,11 @@
 
 namespace stringcourse {
 
-/// The text as a JSON string with its quotation marks. UTF-8 goes through byte for byte.
+/// The text as a JSON string with its quotation marks. UTF-8 goes through byte for byte, but characters that is_unshown
+/// as \u202e, so that a name cannot turn the document's own text round on a terminal or in an editor.
 [[nodiscard]] std::string json_string(std::string_view text);
+/// The same, appended.
+void append_json_string(std::string& out, std::string_view text);
 
 /// Builds one document. Calls must nest: in an object each value follows its key.
 class JsonText {

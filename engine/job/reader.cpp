@@ -16,7 +16,7 @@ std::size_t forbidden_character(std::string_view text, TextRule rule) {
   for (std::size_t offset = 0; offset < text.size(); offset += character_at(text, offset).size()) {
     const char c = text[offset];
     const bool line_mark = rule == TextRule::Lines && (c == '\n' || c == '\r' || c == '\t');
-    if (!line_mark && is_control_character(text, offset)) return offset;
+    if (!line_mark && is_control(code_point(character_at(text, offset)))) return offset;
   }
   return text.size();
 }

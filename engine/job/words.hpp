@@ -1,11 +1,14 @@
 #pragma once
-// Words for refusals: quoting what stands in a document safely, counting characters, guessing a mistyped name.
+// Words for refusals: numbers, pointers, guessing a mistyped name.
 #include <concepts>
 #include <charconv>
 #include <cstddef>
 #include <span>
 #include <string>
 #include <string_view>
+
+#include "measure/characters.hpp"
+#include "measure/quoted.hpp"
 
 namespace stringcourse {
 
@@ -16,22 +19,6 @@ template <std::integral Number>
   const auto end = std::to_chars(digits, digits + sizeof digits, number).ptr;
   return std::string(digits, end);
 }
-
-/// How many bytes from the start are valid UTF-8 (RFC 3629: no overlong forms, no surrogates, at most U+10FFFF).
-[[nodiscard]] std::size_t valid_utf8_prefix(std::string_view text);
-
-/// Characters (code points) in a UTF-8 text.
-[[nodiscard]] std::size_t count_characters(std::string_view text);
-
-/// The whole character that starts at or covers this byte of a UTF-8 text.
-[[nodiscard]] std::string_view character_at(std::string_view text, std::size_t offset);
-
-/// U+0000..001F, U+007F..009F. `offset` is where a character starts.
-[[nodiscard]] bool is_control_character(std::string_view text, std::size_t offset);
-
-/// The text between double angle marks, at most 40 characters of it; control, direction-changing and invisible characters are
-/// spelled as \u202E.
-[[nodiscard]] std::string quoted(std::string_view text);
 
 /// One reference token of a JSON pointer (RFC 6901): ~ becomes ~0, / becomes ~1. More than 80 characters are clipped.
 [[nodiscard]] std::string pointer_token(std::string_view key);

@@ -14,7 +14,6 @@ namespace stringcourse {
 namespace {
 
 using notation::Mark;
-using notation::quoted;
 using notation::Token;
 
 /// Longer than any sensible way to write a length; keeps hostile texts cheap.

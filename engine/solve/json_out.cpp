@@ -2,6 +2,8 @@
 
 #include <charconv>
 
+#include "job/json_text.hpp"
+
 namespace stringcourse {
 
 namespace {
@@ -43,14 +45,14 @@ void JsonOut::close(char bracket) {
 
 void JsonOut::name(std::string_view key) {
   before_value();
-  append_quoted(key);
+  append_json_string(buffer_, key);
   buffer_ += ':';
   comma_next_ = false;
 }
 
 void JsonOut::text(std::string_view value) {
   before_value();
-  append_quoted(value);
+  append_json_string(buffer_, value);
 }
 
 void JsonOut::number(std::int64_t value) {
@@ -68,21 +70,6 @@ void JsonOut::truth(bool value) {
 void JsonOut::raw(std::string_view json) {
   before_value();
   buffer_ += json;
-}
-
-void JsonOut::append_quoted(std::string_view value) {
-  constexpr char kHex[] = "0123456789abcdef";
-  buffer_ += '"';
-  for (const char c : value) {
-    if (c == '"' || c == '\\') buffer_ += '\\';
-    if (static_cast<unsigned char>(c) >= 0x20) {
-      buffer_ += c;
-    } else {
-      const auto code = static_cast<unsigned char>(c);
-      buffer_.append("\\u00").append(1, kHex[code >> 4]).append(1, kHex[code & 15]);
-    }
-  }
-  buffer_ += '"';
 }
 
 }  // namespace stringcourse

@@ -63,7 +63,6 @@ class JsonOut {
   void open(char bracket);
   void close(char bracket);
   void before_value();
-  void append_quoted(std::string_view value);
   void pass_on_when_full();
 
   ByteSink sink_;

@@ -43,9 +43,35 @@ with_name "$(printf 'red\033[31m')" >job.json
 runs 3 look job.json
 ! grep -q "$(printf '\033')" out err || fails "an escape character came through"
 
-fact "a name that turns the direction of writing is not passed on raw"
-with_name "$(printf 'abc\342\200\256def')" >job.json
-"$program" look job.json --no-offers >out 2>err
-! grep -q "$(printf '\342\200\256')" out err || fails "U+202E came through"
+fact "characters that hide or turn what stands round them are spelled, on the terminal and in documents, and are kept"
+for bytes in '\342\200\256' '\342\201\246' '\342\200\213' '\357\273\277' '\363\240\201\201' '\330\234'; do
+  raw=$(printf "$bytes")
+  with_name "abc${raw}def" >job.json
+  rm -rf work
+  runs 0 plan job.json --out work --no-offers
+  cat out err >told
+  runs 0 look job.json --json --no-offers
+  cp out answer.json
+  runs 0 marks job.json
+  cat out err >>told
+  "$program" merge job.json job.json >merged.json 2>>told || fails "merge does not end well"
+  "$python" - job.json >unknown.json <<'END'
+import json, sys
+job = json.load(open(sys.argv[1]))
+job[job["name"]] = job["name"]
+json.dump(job, sys.stdout, ensure_ascii=False)
+END
+  runs 3 look unknown.json --json
+  cat out err >>told
+  for file in told answer.json work/answer.json work/job.json merged.json; do
+    ! grep -qF "$raw" $file || fails "$bytes came through in $file"
+  done
+  grep -qF 'abc\u' told || fails "$bytes is not spelled"
+  "$python" - "abc${raw}def" answer.json work/job.json merged.json >out 2>err <<'END' || fails "$bytes is not kept"
+import json, sys
+answer, job, merged = (json.load(open(path)) for path in sys.argv[2:])
+assert answer["job"]["name"] == job["name"] == merged["name"] == sys.argv[1]
+END
+done
 
 done_with_facts

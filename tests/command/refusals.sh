@@ -44,9 +44,9 @@ END
 fact "unknown and missing fields and wrong types are told by name"
 changed_kiln 'job["foo"] = 1; del job["units"]; job["heights"]["courses"] = "many"'
 refused job.json
-holds err "There is no field «foo» here."
-holds err "The field «units» is missing."
-holds err "Here stands the text «many»; what belongs here is a whole number."
+holds err "There is no field “foo” here."
+holds err "The field “units” is missing."
+holds err "Here stands the text “many”; what belongs here is a whole number."
 
 fact "an outline that does not close says by how much, where to, and which side mends it"
 changed_kiln 'sides[0]["length"] = "28'"'"'-8\""'
@@ -102,8 +102,8 @@ holds err 'The yard stocks no whole unit ("full").'
 fact "lengths of 0 and of 100 km are refused"
 changed_kiln 'sides[0]["length"] = "0"; sides[2]["length"] = "100000 m"'
 refused job.json
-holds err "The length «0» is not above zero."
-holds err "«100000 m» is longer than 10 km"
+holds err "The length “0” is not above zero."
+holds err "“100000 m” is longer than 10 km"
 
 fact "the first hundred refusals are shown and the rest is counted"
 changed_kiln 'job["openings"] = [{"name": f"D{n}", "on": "AB", "place": {"from": "A", "at": "0"}, "masonry": {"width": "x", "height": "3 ft"}} for n in range(150)]'

@@ -27,8 +27,8 @@ TEST(Words, TheNearestNameIsOfferedOnlyWhenItIsNear) {
 }
 
 TEST(Words, QuotingShowsWhatCannotBeSeen) {
-  EXPECT_EQ(stringcourse::quoted("a\nb\u202Ec\u00E9"), "\u00ABa\\u000Ab\\u202Ec\u00E9\u00BB");
-  EXPECT_EQ(stringcourse::quoted(std::string(41, 'x')), "\u00AB" + std::string(40, 'x') + "...\u00BB");
+  EXPECT_EQ(stringcourse::quoted("a\nb\u202Ec\u00E9"), "\u201Ca\\u000Ab\\u202Ec\u00E9\u201D");
+  EXPECT_EQ(stringcourse::quoted(std::string(41, 'x')), "\u201C" + std::string(40, 'x') + "...\u201D");
 }
 
 TEST(Words, PointerTokensAreEscapedAsInRfc6901) {
