@@ -79,8 +79,9 @@ std::optional<Blocked> blocked_by_wall(const Draft& draft, int wall, Position fr
   const Wall& line = wall_at(draft, wall);
   if (before < least || after < least) {
     const bool at_start = before < least;
-    return Blocked{joined({"A control joint on ", line.name, " leaves ", say(draft, at_start ? before : after), " of wall at ",
-                           at_start ? line.start_name : line.end_name, ", less than the least piece ", say(draft, least), "."}),
+    const auto left = say_apart(draft, at_start ? before : after, least);
+    return Blocked{joined({"A control joint on ", line.name, " leaves ", left[0], " of wall at ",
+                           at_start ? line.start_name : line.end_name, ", less than the least piece ", left[1], "."}),
                    joined({"Move it at least ", say_at_least(draft, least - (at_start ? before : after)), " toward ",
                            at_start ? line.end_name : line.start_name, "."})};
   }
@@ -105,9 +106,10 @@ void find_near_opening(Draft& draft, int wall, Position from, const std::string&
     const Reach reach = lintel_reach(opening);
     const Length clear = to <= reach.from ? reach.from - to : from - reach.to;
     if (!opening.lintel && clear > Length() && clear < least) {
+      const auto left = say_apart(draft, clear, least);
       refuse(draft, "pier-short", joined({at, "/at"}),
-             joined({"Between the control joint and ", opening.name, " only ", say(draft, clear), " is left, less than the least piece ",
-                     say(draft, least), "."}),
+             joined({"Between the control joint and ", opening.name, " only ", left[0],
+                     " is left, less than the least piece ", left[1], "."}),
              joined({"Move it at least ", say_at_least(draft, least - clear), " away, or to the jamb."}));
     }
     if (!opening.lintel || clear >= half) continue;

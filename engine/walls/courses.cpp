@@ -85,7 +85,7 @@ void find_off_course(Draft& draft, Length asked, Length got, Length next) {
                     is_stocked(draft.building, Kind::HalfHigh) ? "" : " (half-high units are not in stock)"});
   }
   find(draft, "height-off-course", "/heights/height",
-       joined({"The height asked, ", say(draft, asked), ", is no whole number of courses: the wall stands ",
+       joined({"The height asked, ", say_asked(draft, asked), ", is no whole number of courses: the wall stands ",
                say(draft, got), ". Heights that fit: ", fits, "."}));
 }
 

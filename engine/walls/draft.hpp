@@ -1,5 +1,6 @@
 #pragma once
 // The building while it is being resolved. Each step of resolve() takes the draft, adds its part and its troubles.
+#include <array>
 #include <functional>
 #include <map>
 #include <optional>
@@ -9,6 +10,7 @@
 #include <vector>
 
 #include "job/job.hpp"
+#include "measure/quoted.hpp"
 #include "walls/building.hpp"
 #include "walls/words.hpp"
 
@@ -32,8 +34,12 @@ void refuse(Draft& draft, std::string code, std::string place, std::string reaso
 /// Adds a finding at the hold point Order, or where `point` says.
 void find(Draft& draft, std::string code, std::string place, std::string text, std::string rule = {},
           HoldPoint point = HoldPoint::Order);
-/// A length in the job's own tape.
+/// A length in the job's own tape, rounded to what it can mark; exact where that would make nothing of it.
 [[nodiscard]] std::string say(const Draft& draft, Length length);
+/// A length as the job states it: exact, whatever the tape can mark.
+[[nodiscard]] std::string say_asked(const Draft& draft, Length length);
+/// Two lengths that a sentence compares: where rounding would make them alike, exact.
+[[nodiscard]] std::array<std::string, 2> say_apart(const Draft& draft, Length one, Length other);
 /// A length rounded up to what the job's tape can mark (1/16 in, 1 mm): a move "at least" this long mends.
 [[nodiscard]] std::string say_at_least(const Draft& draft, Length length);
 
@@ -52,6 +58,8 @@ void find(Draft& draft, std::string code, std::string place, std::string text, s
 }
 /// The wall of this name, or a refusal at `place` (silent when that wall was itself refused).
 [[nodiscard]] std::optional<int> named_wall(Draft& draft, std::string_view name, const std::string& place);
+/// Refuses a name that no wall has, and names those that are there, `besides` (an index of the building's walls) left out.
+void refuse_unknown_wall(Draft& draft, std::string_view name, const std::string& place, int besides);
 /// Nominal height of courses first..last: their units and as many joints.
 [[nodiscard]] Length laid_height(const Building& building, int first, int last);
 

@@ -149,7 +149,7 @@ bool check_dimensioned(Draft& draft, const FixedBar& bar, Length at) {
   const std::string where =
       hole < 0 ? joined({"past the end of ", wall.name, " (", say(draft, wall.actual), " long)"})
                : joined({"in ", draft.building.openings[static_cast<std::size_t>(hole)].name});
-  refuse(draft, "bar-off-masonry", joined({bar.place, "/place/at"}), joined({"The bar at ", say(draft, at), " stands ", where, "."}),
+  refuse(draft, "bar-off-masonry", joined({bar.place, "/place/at"}), joined({"The bar at ", say_asked(draft, at), " stands ", where, "."}),
          "Move it into a cell of the wall.");
   return false;
 }

@@ -37,7 +37,7 @@ bool check_name(Draft& draft, std::size_t index) {
                                  [&](const InteriorWall& other) { return other.name == name; });
   if (!name.empty() && !twice && !draft.wall_by_name.contains(name)) return true;
   refuse(draft, "name-twice", pointer(kInner, index, "name"),
-         name.empty() ? std::string("An interior wall has no name.") : joined({"Two walls are called \"", name, "\"."}),
+         name.empty() ? std::string("An interior wall has no name.") : joined({"Two walls are called ", quoted(name), "."}),
          "Give it a name of its own.");
   return false;
 }
@@ -103,8 +103,13 @@ void set_start(Draft& draft, std::size_t index, int self, int off, const Stretch
 /// Starts one waiting wall if what it starts from is known. Returns its new progress.
 Progress try_start(Draft& draft, const Works& works, std::size_t index) {
   const int off = off_wall(draft, works, index), self = wall_of(works, index);
+  if (off < 0 && asked(draft, index).off == asked(draft, index).name) {
+    refuse(draft, "junction-loop", pointer(kInner, index, "off"),
+           joined({asked(draft, index).name, " is to start from itself."}), "Let it start from a side or another interior wall.");
+    return Progress::Refused;
+  }
   if (off < 0) {
-    (void)named_wall(draft, asked(draft, index).off, pointer(kInner, index, "off"));
+    refuse_unknown_wall(draft, asked(draft, index).off, pointer(kInner, index, "off"), self);
     return Progress::Refused;
   }
   const Progress base = progress_of(works, off);
@@ -144,7 +149,7 @@ void end_at_wall(Draft& draft, std::size_t index, int self, const Meeting& met) 
 Progress refuse_length(Draft& draft, std::size_t index, const Meeting& met, const StatedEnds& ends) {
   const std::string& name = asked(draft, index).name;
   refuse(draft, "interior-wall-length", pointer(kInner, index, "length"),
-         joined({name, " is stated ", say(draft, ends.to_wall), " between walls (actual), but the clear length to ",
+         joined({name, " is stated ", say_asked(draft, ends.to_wall), " between walls (actual), but the clear length to ",
                  wall_at(draft, met.wall).name, " is ", say(draft, met.clear), "."}),
          joined({"Leave the length out, or state ", say(draft, met.clear - draft.building.joint), " nominal; a free end stays ",
                  say(draft, draft.building.series.front().pitch()), " or more clear of the wall."}));

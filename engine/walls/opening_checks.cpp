@@ -31,11 +31,12 @@ bool check_end(Draft& draft, const ResolvedOpening& opening, const EndView& end)
   const Length least = draft.building.least_piece;
   if (end.room >= least || (end.room == Length() && end.wall_is_jamb)) return true;
   const bool leaves = end.room < Length();
+  const auto left = say_apart(draft, end.room, least);
   const std::string reason =
       leaves ? joined({opening.name, " reaches ", say(draft, -end.room), " too far toward ", end.name, ": no masonry is left of ",
                        wall_at(draft, opening.wall).name, " at that corner or end."})
-             : joined({"Between ", opening.name, " and the end of the wall at ", end.name, " only ", say(draft, end.room),
-                       " is left, less than the least piece ", say(draft, least), "."});
+             : joined({"Between ", opening.name, " and the end of the wall at ", end.name, " only ", left[0],
+                       " is left, less than the least piece ", left[1], "."});
   std::string remedy = move_toward(draft, opening, (leaves && end.wall_is_jamb ? Length() : least) - end.room, end.other_name);
   if (end.wall_is_jamb && !leaves) {
     remedy += joined({" Or ", say(draft, end.room), " toward ", end.name, ": then the other wall is its jamb."});
@@ -86,9 +87,10 @@ bool check_pier(Draft& draft, const ResolvedOpening& a, const ResolvedOpening& b
   const Length pier = b.from - a.to, least = draft.building.least_piece;
   if (pier >= least || pier == Length()) return true;
   const bool overlaps = pier < Length();
+  const auto left = say_apart(draft, pier, least);
   const std::string reason = overlaps ? joined({a.name, " and ", b.name, " overlap by ", say(draft, -pier), "."})
-                                      : joined({"The pier between ", a.name, " and ", b.name, " is ", say(draft, pier),
-                                                ", less than the least piece ", say(draft, least), "."});
+                                      : joined({"The pier between ", a.name, " and ", b.name, " is ", left[0],
+                                                ", less than the least piece ", left[1], "."});
   const Wall& wall = wall_at(draft, b.wall);
   const bool a_later = a.place.size() > b.place.size() || (a.place.size() == b.place.size() && a.place > b.place);
   refuse(draft, overlaps ? "openings-overlap" : "pier-short", joined({a_later ? a.place : b.place, "/place"}), reason,
@@ -155,9 +157,10 @@ void check_junction(Draft& draft, const Junction& junction, const ResolvedOpenin
 
 void find_short_room(Draft& draft, const ResolvedOpening& opening, Length room, Length needed, const std::string& toward) {
   if (room >= needed) return;
+  const auto sizes = say_apart(draft, room, needed);
   find(draft, "side-room", joined({opening.place, "/overhead/side_room"}),
-       joined({"Beside ", opening.name, " toward ", toward, " there is ", say(draft, room), " of wall; its door asks for ",
-               say(draft, needed), "."}));
+       joined({"Beside ", opening.name, " toward ", toward, " there is ", sizes[0], " of wall; its door asks for ", sizes[1],
+               "."}));
 }
 
 /// Room inside for the tracks of an overhead door: clear wall beside it, wall above it.
@@ -175,8 +178,9 @@ void check_door_room(Draft& draft, const ResolvedOpening& opening, const Overhea
   find_short_room(draft, opening, after - opening.to, side, wall.end_name);
   const Length above = draft.building.courses.back().top - opening.soffit;
   if (above >= head) return;
+  const auto sizes = say_apart(draft, above, head);
   find(draft, "head-room", joined({opening.place, "/overhead/head_room"}),
-       joined({"Above ", opening.name, " there is ", say(draft, above), " of wall; its door asks for ", say(draft, head),
+       joined({"Above ", opening.name, " there is ", sizes[0], " of wall; its door asks for ", sizes[1],
                " of head room."}));
 }
 

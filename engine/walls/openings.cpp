@@ -79,11 +79,11 @@ std::optional<Underside> on_sill(Draft& draft, std::size_t index) {
   }
   const Length top = course_at(draft.building, course).top;
   if (opening.sill && opening.sill->length >= course_at(draft.building, count).top) {
-    return refuse_level(draft, index, "sill", say(draft, opening.sill->length));
+    return refuse_level(draft, index, "sill", say_asked(draft, opening.sill->length));
   }
   if (opening.sill && top != opening.sill->length) {
     find(draft, "sill-off-course", pointer(kOpenings, index, "sill"),
-         joined({"The sill of ", opening_name(draft, index), " asked at ", say(draft, opening.sill->length),
+         joined({"The sill of ", opening_name(draft, index), " asked at ", say_asked(draft, opening.sill->length),
                  " falls on no course line: it stands on course ", count_text(course), " at ", say(draft, top), "."}));
   }
   return Underside{top, course + 1};
@@ -95,7 +95,7 @@ std::optional<Underside> on_floor(Draft& draft, std::size_t index) {
   for (const Course& course : building.courses) {
     if (course.top > floor) return Underside{floor, course.number};
   }
-  return refuse_level(draft, index, "floor", say(draft, floor));
+  return refuse_level(draft, index, "floor", say_asked(draft, floor));
 }
 
 /// The last course taken out: the lowest whose top + j is not under the head asked; the top course if none is.
@@ -116,7 +116,7 @@ void find_head_off_course(Draft& draft, std::size_t index, const ResolvedOpening
     fits = joined({say(draft, lower), " and ", fits});
   }
   find(draft, "head-off-course", pointer(kOpenings, index),
-       joined({"The head of ", opening.name, " asked ", say(draft, opening.asked_height),
+       joined({"The head of ", opening.name, " asked ", say_asked(draft, opening.asked_height),
                " above its underside falls on no course line. Heights that fit (actual): ", fits, ". The taller is taken: ",
                say(draft, opening.filler_head), " is to be packed."}));
 }
@@ -124,7 +124,7 @@ void find_head_off_course(Draft& draft, std::size_t index, const ResolvedOpening
 void find_short_bearing(Draft& draft, std::size_t index, const ResolvedOpening& opening) {
   if (opening.lintel->least_bearing >= kLeastLintelBearing) return;
   find(draft, "lintel-bearing", pointer(kOpenings, index, "lintel/bearing"),
-       joined({"The lintel of ", opening.name, " bears ", say(draft, opening.lintel->least_bearing), "; the least is ",
+       joined({"The lintel of ", opening.name, " bears ", say_asked(draft, opening.lintel->least_bearing), "; the least is ",
                say(draft, kLeastLintelBearing), "."}),
        cited("lintel-bearing"), HoldPoint::Lintels);
 }
@@ -135,7 +135,7 @@ bool check_lintel(Draft& draft, std::size_t index, const ResolvedOpening& openin
   if (lintel.courses >= 1 && lintel.courses <= above && lintel.least_bearing > Length()) return true;
   refuse(draft, "lintel-deep", pointer(kOpenings, index, "lintel"),
          joined({"The lintel of ", opening.name, " is ", count_text(lintel.courses), " courses deep and bears ",
-                 say(draft, lintel.least_bearing), "; ", count_text(above), " courses stand above the opening."}),
+                 say_asked(draft, lintel.least_bearing), "; ", count_text(above), " courses stand above the opening."}),
          joined({"State from 1 to ", count_text(above), " courses and a bearing above 0, or lower the head."}));
   return false;
 }
@@ -202,7 +202,7 @@ void check_names(Draft& draft) {
   for (std::size_t i = 0; i < draft.job.openings.size(); ++i) {
     if (names.insert(opening_name(draft, i)).second) continue;
     refuse(draft, "name-twice", pointer(kOpenings, i, "name"),
-           joined({"Two openings are called \"", opening_name(draft, i), "\"."}), "Give one of them a name of its own.");
+           joined({"Two openings are called ", quoted(opening_name(draft, i)), "."}), "Give one of them a name of its own.");
   }
 }
 

@@ -53,7 +53,7 @@ bool check_names(Draft& draft, const std::vector<Walk>& walk) {
     if (fresh) continue;
     sound = false;
     refuse(draft, "name-twice", pointer(kSides, side.source, "name"),
-           joined({"Two sides are called \"", side.name, "\"."}), "Give one of them a name of its own.");
+           joined({"Two sides are called ", quoted(side.name), "."}), "Give one of them a name of its own.");
   }
   return sound;
 }
@@ -66,8 +66,7 @@ bool check_chain(Draft& draft, const std::vector<Walk>& walk) {
     if (!starts.emplace(walk[i].from, i).second || (last && !draft.job.outline.closed && starts.contains(walk[i].to))) {
       sound = false;
       refuse(draft, "corner-twice", pointer(kSides, walk[i].source, "from"),
-             joined({"Two corners are called \"", walk[i].from, "\", or the open outline comes back to \"", walk[i].to,
-                     "\"."}),
+             joined({"Two corners are called ", quoted(walk[i].from), ", or the open outline comes back to ", quoted(walk[i].to), "."}),
              "Give each corner one name; say \"closed\" if the outline comes back to its first corner.");
     }
     if (last && !draft.job.outline.closed) break;
@@ -75,8 +74,7 @@ bool check_chain(Draft& draft, const std::vector<Walk>& walk) {
     if (walk[i].to == next.from) continue;
     sound = false;
     refuse(draft, "outline-chain", pointer(kSides, walk[i].source, "to"),
-           joined({"Side ", walk[i].name, " ends at \"", walk[i].to, "\" but side ", next.name, " starts at \"",
-                   next.from, "\"."}),
+           joined({"Side ", walk[i].name, " ends at ", quoted(walk[i].to), " but side ", next.name, " starts at ", quoted(next.from), "."}),
            joined({"Let ", walk[i].name, " end at ", next.from, " or ", next.name, " start at ", walk[i].to, "."}));
   }
   return sound;

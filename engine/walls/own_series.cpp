@@ -19,14 +19,14 @@ bool has_sizes(Draft& draft, const OwnSeries& own, const std::string& place) {
     if (own.*size.size > Length()) continue;
     sound = false;
     refuse(draft, "series-size", joined({place, "/", size.field}),
-           joined({"The ", size.field, " of ", own.id, " is ", say(draft, own.*size.size), "."}),
+           joined({"The ", size.field, " of ", own.id, " is ", say_asked(draft, own.*size.size), "."}),
            "Measure one unit and state a length above 0.");
   }
   if (own.joint < Length() || own.half >= own.full) {
     sound = false;
     refuse(draft, "series-size", place,
-           joined({"In ", own.id, " the half unit ", say(draft, own.half), " is not shorter than the whole one ",
-                   say(draft, own.full), ", or the joint ", say(draft, own.joint), " is below 0."}),
+           joined({"In ", own.id, " the half unit ", say_asked(draft, own.half), " is not shorter than the whole one ",
+                   say_asked(draft, own.full), ", or the joint ", say_asked(draft, own.joint), " is below 0."}),
            "Measure a whole and a half unit and state both.");
   }
   return sound;

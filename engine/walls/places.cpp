@@ -13,10 +13,10 @@ std::optional<MeasuredFrom> measured_from(Draft& draft, int wall, const Place& p
   if (ends.contains(place.from)) return MeasuredFrom::End;
   std::string known;
   for (const auto* names : {&starts, &ends}) {
-    for (const std::string& name : *names) known += (known.empty() ? "" : " or ") + joined({"\"", name, "\""});
+    for (const std::string& name : *names) known += (known.empty() ? "" : " or ") + quoted(name);
   }
   refuse(draft, "unknown-corner", joined({place_pointer, "/from"}),
-         joined({"\"", place.from, "\" is no end of ", wall_at(draft, wall).name, "."}),
+         joined({quoted(place.from), " is no end of ", wall_at(draft, wall).name, "."}),
          joined({"Measure from ", known, "."}));
   return std::nullopt;
 }

@@ -117,15 +117,15 @@ void check_spacing(Draft& draft, const Bars& bars) {
   const Length pitch = draft.building.series.front().pitch();
   if (*bars.spacing < pitch) {
     refuse(draft, "bar-spacing", "/steel/bars/spacing",
-           joined({"Bars at most ", say(draft, *bars.spacing), " apart stand nearer than the cells, ", say(draft, pitch), "."}),
+           joined({"Bars at most ", say_asked(draft, *bars.spacing), " apart stand nearer than the cells, ", say(draft, pitch), "."}),
            joined({"State ", say(draft, pitch), " or more."}));
     return;
   }
   if (bars.spacing->is_multiple_of(pitch)) return;
   const Length below = pitch * bars.spacing->whole_multiples(pitch);
   find(draft, "spacing-off-cells", "/steel/bars/spacing",
-       joined({"Bars ", say(draft, *bars.spacing), " apart fall on webs; ", say(draft, below), " and ", say(draft, below + pitch),
-               " land in cells. They are placed at most ", say(draft, *bars.spacing), " apart."}),
+       joined({"Bars ", say_asked(draft, *bars.spacing), " apart fall on webs; ", say(draft, below), " and ", say(draft, below + pitch),
+               " land in cells. They are placed at most ", say_asked(draft, *bars.spacing), " apart."}),
        {}, HoldPoint::Pour);
 }
 
@@ -150,7 +150,7 @@ bool check_cells(Draft& draft) {
 void resolve_bar_rules(Draft& draft, const Bars& bars) {
   const Bar* bar = find_bar(bars.size);
   if (!bar) {
-    refuse(draft, "bar-size", "/steel/bars/size", joined({"No bar is called \"", bars.size, "\"."}),
+    refuse(draft, "bar-size", "/steel/bars/size", joined({"No bar is called ", quoted(bars.size), "."}),
            joined({"Name one of ", bar_names(), "."}));
   }
   check_spacing(draft, bars);

@@ -23,7 +23,7 @@ std::optional<Series> series_named(Draft& draft, const std::string& id, const st
     if (own[i].id == id) return series_from_own(draft, own[i], pointer("/units/own_series", i));
   }
   if (const Series* found = find_series(id)) return *found;
-  refuse(draft, "unknown-series", place, joined({"No unit series is called \"", id, "\"."}),
+  refuse(draft, "unknown-series", place, joined({"No unit series is called ", quoted(id), "."}),
          joined({"Name one of ", known_series(draft), "."}));
   return std::nullopt;
 }
@@ -42,8 +42,8 @@ bool goes_with(Draft& draft, const Series& own, const Series& other, const std::
     if (own.*shared.size == other.*shared.size) continue;
     together = false;
     refuse(draft, "series-mixed", place,
-           joined({"The ", shared.what, " of ", other.id, " is ", say(draft, other.*shared.size), ", of ", own.id, " ",
-                   say(draft, own.*shared.size), "."}),
+           joined({"The ", shared.what, " of ", other.id, " is ", say_asked(draft, other.*shared.size), ", of ", own.id, " ",
+                   say_asked(draft, own.*shared.size), "."}),
            joined({"All walls of a building share course height, joint and unit length: choose a series that goes with ",
                    own.id, "; only the thickness may differ."}));
   }
@@ -76,7 +76,7 @@ void resolve_stock(Draft& draft) {
       add_kinds(building.stocked, {kind});
     } else {
       find(draft, "kind-not-made", pointer("/units/stocked", i),
-           joined({building.series.front().id, " is not made as \"", kind_name(kind), "\": left out of the stock."}));
+           joined({building.series.front().id, " is not made as ", kind_name(kind), ": left out of the stock."}));
     }
   }
   if (is_stocked(building, Kind::Full)) return;
@@ -106,15 +106,15 @@ void resolve_joints(Draft& draft) {
   building.joint_most = units.joint_most.value_or(own.joint + own.joint_tolerance);
   if (building.joint_least < Length() || building.joint_least > own.joint) {
     refuse(draft, "joint-range", "/units/joint_least",
-           joined({"The least joint ", say(draft, building.joint_least), " is not from 0 to the joint ",
-                   say(draft, own.joint), "."}),
-           joined({"State at most ", say(draft, own.joint), "."}));
+           joined({"The least joint ", say_asked(draft, building.joint_least), " is not from 0 to the joint ",
+                   say_asked(draft, own.joint), "."}),
+           joined({"State at most ", say_asked(draft, own.joint), "."}));
   }
   if (building.joint_most < own.joint) {
     refuse(draft, "joint-range", "/units/joint_most",
-           joined({"The greatest joint ", say(draft, building.joint_most), " is less than the joint ",
-                   say(draft, own.joint), "."}),
-           joined({"State at least ", say(draft, own.joint), "."}));
+           joined({"The greatest joint ", say_asked(draft, building.joint_most), " is less than the joint ",
+                   say_asked(draft, own.joint), "."}),
+           joined({"State at least ", say_asked(draft, own.joint), "."}));
   }
 }
 
@@ -144,7 +144,7 @@ std::vector<Length> stated_cuts(Draft& draft, const std::vector<Length>& asked) 
       continue;
     }
     refuse(draft, "cut-length", pointer("/units/cuts", i),
-           joined({"A cut of ", say(draft, asked[i]), " is not from the least piece ", say(draft, building.least_piece),
+           joined({"A cut of ", say_asked(draft, asked[i]), " is not from the least piece ", say_asked(draft, building.least_piece),
                    " to under the whole unit ", say(draft, full), "."}),
            "Change or leave out this length.");
   }
@@ -158,7 +158,7 @@ void resolve_cuts(Draft& draft) {
   building.least_piece = units.least_piece.value_or(own.least_piece);
   if (building.least_piece <= Length() || building.least_piece > own.half) {
     refuse(draft, "least-piece", "/units/least_piece",
-           joined({"The least piece ", say(draft, building.least_piece), " is not between 0 and the half unit ",
+           joined({"The least piece ", say_asked(draft, building.least_piece), " is not between 0 and the half unit ",
                    say(draft, own.half), "."}),
            joined({"State at most ", say(draft, own.half), "."}));
   }
