@@ -15,12 +15,18 @@ namespace {
 /// What one set of values makes of a panel: a case for each set of its lintels' bearings.
 struct Option {
   std::vector<std::vector<Bearings>> bearings;
+  std::vector<Key> lintels;  // what these bearings cost by themselves
   std::vector<PanelCase*> cases;
+
+  /// A case's value or bound, with its lintels'.
+  [[nodiscard]] Key with_lintels(std::size_t i, const Key& cost) const { return cost.is_impossible() ? cost : cost + lintels[i]; }
+  [[nodiscard]] Key value(std::size_t i, Order order) const { return with_lintels(i, cases[i]->value(order)); }
+  [[nodiscard]] Key bound(std::size_t i) const { return with_lintels(i, cases[i]->bound); }
 };
 
 /// A stopped panel weighs more than any layout, so that the fewest panels stop.
 constexpr std::uint64_t kStoppedWeight = std::uint64_t{1} << 48;
-constexpr std::size_t kMostBearingSets = 4096;
+constexpr std::size_t kMostBearingSets = 512;
 
 class Assembly {
  public:
@@ -67,7 +73,7 @@ class Assembly {
   [[nodiscard]] std::size_t best_of(const Option& option) const {
     std::size_t best = 0;
     for (std::size_t i = 1; i < option.cases.size(); ++i) {
-      if (option.cases[i]->value(order_) < option.cases[best]->value(order_)) best = i;
+      if (option.value(i, order_) < option.value(best, order_)) best = i;
     }
     return best;
   }
@@ -112,40 +118,75 @@ class Assembly {
     return again;
   }
 
-  [[nodiscard]] std::vector<std::vector<Bearings>> bearing_sets(const PanelSite& site) const {
+  /// How many bearings each of `lintels` may choose from, so that there are no more than kMostBearingSets together.
+  static std::size_t bearings_each(std::size_t lintels) {
+    std::size_t each = 1;
+    const auto sets = [&](std::size_t choices) {
+      std::size_t product = 1;
+      for (std::size_t i = 0; i < lintels && product <= kMostBearingSets; ++i) product *= choices;
+      return product;
+    };
+    while (each < kMostBearingSets && sets(each + 1) <= kMostBearingSets) ++each;
+    return each;
+  }
+
+  [[nodiscard]] std::vector<std::vector<Bearings>> bearing_sets(const PanelSite& site) {
     std::vector<std::vector<Bearings>> sets{{}};
+    const std::size_t each = bearings_each(site.one_piece.size());
     for (const std::int32_t opening : site.one_piece) {
+      std::vector<Bearings> choices = bearings_of(*building_, building_->openings[static_cast<std::size_t>(opening)]);
+      if (choices.size() > each) {
+        choices.resize(each);
+        bearings_left_out_ = true;
+      }
       std::vector<std::vector<Bearings>> longer;
       for (const auto& set : sets) {
-        for (const Bearings& bearings : bearings_of(*building_, building_->openings[static_cast<std::size_t>(opening)])) {
+        for (const Bearings& bearings : choices) {
           longer.push_back(set);
           longer.back().push_back(bearings);
         }
       }
-      if (longer.size() > kMostBearingSets) longer.resize(kMostBearingSets);
       sets = std::move(longer);
     }
     return sets;
   }
 
+  /// Half units that a lintel is longer than it must be (two each), and half units begun by which its ends differ (three
+  /// each: equal ends are worth a half unit more, not two), count below cuts and short pieces and above
+  /// what only shows: joints that shift, joints that are not j, and units (a longer lintel saves units, and is no better).
+  [[nodiscard]] Key cost_of_lintels(const PanelSite& site, const std::vector<Bearings>& set) const {
+    Charge charge;
+    for (std::size_t i = 0; i < set.size(); ++i) {
+      const ResolvedOpening& opening = building_->openings[static_cast<std::size_t>(site.one_piece[i])];
+      const Length pitch = building_->series_of(building_->walls[static_cast<std::size_t>(site.wall)]).pitch();
+      const Length more = set[i].start + set[i].end - opening.lintel->least_bearing * 2;
+      const Length apart = magnitude(set[i].start - set[i].end);
+      charge.lintels += 2 * static_cast<std::uint32_t>(more.whole_multiples(pitch)) - 3 * static_cast<std::uint32_t>((-apart).whole_multiples(pitch));
+    }
+    return key_of(charge, order_);
+  }
+
   void open_site(std::size_t s) {
     const PanelSite& site = sites_[s];
     const std::vector<std::vector<Bearings>> sets = bearing_sets(site);
+    std::vector<Key> lintels;
+    for (const auto& set : sets) lintels.push_back(cost_of_lintels(site, set));
     options_[s].assign(std::size_t{1} << site.bits.size(), Option{});
     for (std::uint32_t values = 0; values < options_[s].size(); ++values) {
       if (keeps_ && values != values_of(s, kept_)) continue;  // no choice
       Option& option = options_[s][values];
       option.bearings = sets;
+      option.lintels = lintels;
       for (const auto& set : sets) {
         option.cases.push_back(&memo_->case_of(panel_of(*building_, site, bits_, values, set, strictness_[s], printed_)));
       }
     }
   }
 
-  [[nodiscard]] Key value_of(const Option& option) const { return option.cases.empty() ? Key::impossible() : option.cases[best_of(option)]->value(order_); }
+  [[nodiscard]] Key value_of(const Option& option) const { return option.cases.empty() ? Key::impossible() : option.value(best_of(option), order_); }
   [[nodiscard]] Key bound_of(const Option& option) const {
     Key least = Key::impossible();
-    for (const PanelCase* each : option.cases) least = std::min(least, each->bound);
+    for (std::size_t i = 0; i < option.cases.size(); ++i) least = std::min(least, option.bound(i));
     return least;
   }
 
@@ -180,7 +221,7 @@ class Assembly {
       PlacedPanel placed{&sites_[s], panel_of(*building_, sites_[s], bits_, values_of(s, chosen), used.bearings[best], strictness_[s], printed_), nullptr};
       if (solved.answer) {
         placed.answer = &*solved.answer;
-        total = total + key_of(placed.answer->cost, order_);
+        total = total + used.with_lintels(best, key_of(placed.answer->cost, order_));
         layout.relaxed_piece |= strictness_[s] == Strictness::ShortestPieces;
         layout.relaxed_bearing |= strictness_[s] != Strictness::Full;
         for (std::size_t i = 0; i < sites_[s].one_piece.size(); ++i) {
@@ -210,7 +251,7 @@ class Assembly {
     const Assignment least = best_assignment(factors(&Assembly::bound_of), bits_.size());
     layout.least_possible = least.exact ? cost_of(least.cost, order_) : Cost{};
     if (memo_->is_quick() || keeps_) layout.least_possible = Cost{};  // what is known of other choices depends on what was asked before
-    layout.proven = layout.stopped.empty() && !memo_->is_quick() && !keeps_ && !relaxed_unproven_ && chosen.exact && least.exact && !(least.cost < total) && layout.cost.extra_bars == 0;
+    layout.proven = layout.stopped.empty() && !memo_->is_quick() && !keeps_ && !relaxed_unproven_ && !bearings_left_out_ && chosen.exact && least.exact && !(least.cost < total) && layout.cost.extra_bars == 0;
     std::set<Length> lengths;
     for (const Piece& piece : layout.pieces) {
       if (piece.cut != CutEnd::None) lengths.insert(piece.length);
@@ -226,7 +267,7 @@ class Assembly {
   Order order_ = Order::HalfBond;
   std::vector<Strictness> strictness_;
   const Layout* printed_ = nullptr;
-  bool relaxed_unproven_ = false, keeps_ = false;
+  bool relaxed_unproven_ = false, bearings_left_out_ = false, keeps_ = false;
   Assignment kept_;
   std::vector<std::vector<Option>> options_;  // by site, by values
 };

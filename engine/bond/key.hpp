@@ -34,19 +34,26 @@ struct Key {
 struct Charge {
   std::uint32_t short_laps = 0, cuts = 0, short_pieces = 0, shifted = 0;
   std::uint64_t deviation = 0, units = 0;
+  std::uint32_t lintels = 0;  // half units that one-piece lintels are longer than they must be, and unequal ends
   std::uint32_t changed = 0;  // pieces not as they were printed before: below all that makes a layout good, above its size
 };
+
+/// The second word holds three counts: 24 bits, 16 for lintels, and 24 for shifted joints: sixteen million of each.
+inline constexpr int kShiftedBits = 24, kAboveLintels = 40;
 
 [[nodiscard]] constexpr Key key_of(const Charge& charge, Order order) {
   const auto pair = [](std::uint32_t high, std::uint32_t low) {
     return (static_cast<std::uint64_t>(high) << 32) | low;
   };
+  const auto with_lintels = [&](std::uint32_t high) {
+    return static_cast<std::uint64_t>(high) << kAboveLintels | static_cast<std::uint64_t>(charge.lintels) << kShiftedBits | charge.shifted;
+  };
   switch (order) {
     case Order::HalfBond:
-      return Key{{pair(charge.short_laps, charge.cuts), pair(charge.short_pieces, charge.shifted),
+      return Key{{pair(charge.short_laps, charge.cuts), with_lintels(charge.short_pieces),
                   charge.deviation, pair(charge.changed, static_cast<std::uint32_t>(charge.units))}};
     case Order::QuarterBond:
-      return Key{{pair(charge.cuts, charge.short_pieces), pair(charge.short_laps, charge.shifted),
+      return Key{{pair(charge.cuts, charge.short_pieces), with_lintels(charge.short_laps),
                   charge.deviation, pair(charge.changed, static_cast<std::uint32_t>(charge.units))}};
     case Order::Weighted: break;
   }
@@ -63,10 +70,11 @@ struct Charge {
     return cost;
   }
   const bool laps_first = order == Order::HalfBond;
-  cost.short_laps = high(key.words[laps_first ? 0 : 1]);
+  const auto third = static_cast<std::int64_t>(key.words[1] >> kAboveLintels);
+  cost.short_laps = laps_first ? high(key.words[0]) : third;
   cost.cuts = laps_first ? low(key.words[0]) : high(key.words[0]);
-  cost.short_pieces = laps_first ? high(key.words[1]) : low(key.words[0]);
-  cost.shifted_joints = low(key.words[1]);
+  cost.short_pieces = laps_first ? third : low(key.words[0]);
+  cost.shifted_joints = static_cast<std::int64_t>(key.words[1] & ((std::uint64_t{1} << kShiftedBits) - 1));
   cost.joint_deviation = static_cast<std::int64_t>(key.words[2]);
   cost.units = low(key.words[3]);
   return cost;

@@ -361,22 +361,49 @@ std::vector<PanelSite> sites_of(const Building& building, const std::vector<Bit>
   return sites;
 }
 
+namespace {
+
+/// How far a place is from the last line of a grid before it, or on it.
+Length past_line(Length place, Length origin, Length pitch) {
+  const Length off = place - origin;
+  return off - pitch * off.whole_multiples(pitch);
+}
+
+/// The least bearing, not under `least`, at which a lintel's end stands where a unit of the half-unit grid would.
+Length aligned_bearing(Length jamb_from_grid, Length least, Length pitch) {
+  Length bearing = past_line(jamb_from_grid, Length(), pitch);
+  while (bearing < least) bearing += pitch;
+  return bearing;
+}
+
+/// Where a wall's half-unit grid begins, from its actual face: one joint in at a corner that turns into the building.
+Length grid_origin(const Building& building, const WallEnd& end) {
+  const bool turns_in = end.kind == EndKind::Corner && !at(building.corners, end.corner).convex;
+  return turns_in ? building.joint : Length();
+}
+
+}  // namespace
+
 std::vector<Bearings> bearings_of(const Building& building, const ResolvedOpening& opening) {
-  const Series& series = building.series_of(at(building.walls, opening.wall));
-  const Length least = opening.lintel->least_bearing, pitch = series.pitch();
-  const Length fixed = opening.width() + building.joint + least;
-  // The other end takes what completes a whole number of pitches less a joint, and not less than the least.
-  Length rest = pitch * -((-(fixed + least)).whole_multiples(pitch)) - fixed;
+  const Wall& wall = at(building.walls, opening.wall);
+  const Length pitch = building.series_of(wall).pitch(), least = opening.lintel->least_bearing;
+  const Length taken = opening.width() + building.joint;  // a lintel and its joint: this and its two bearings
+  const Length at_start = aligned_bearing(opening.from.distance_from_start() - grid_origin(building, wall.start), least, pitch);
+  const Length at_end = aligned_bearing(wall.actual - grid_origin(building, wall.end) - opening.to.distance_from_start(), least, pitch);
+  const Length shortest = pitch * -((-(taken + least * 2)).whole_multiples(pitch)) - taken;  // both bearings together
   std::vector<Bearings> all;
-  const auto add = [&](Length start, Length end) {
-    const bool known = std::ranges::any_of(all, [&](const Bearings& b) { return b.start == start && b.end == end; });
-    if (!known) all.push_back({start, end});
+  const auto add = [&](Length start, Length both) {
+    const bool known = std::ranges::any_of(all, [&](const Bearings& b) { return b.start == start && b.start + b.end == both; });
+    if (!known && start >= least && both - start >= least) all.push_back({start, both - start});
   };
-  for (const Length one : {least, least + pitch}) {
-    for (const Length other : {rest, rest + pitch}) {
-      add(one, other);
-      add(other, one);
+  for (const Length both : {shortest, shortest + pitch, shortest + pitch * 2}) {
+    add(both.half_down(), both);  // equal ends
+    for (const Length more : {Length(), pitch, pitch * 2}) {
+      add(at_start + more, both);
+      add(both - at_end - more, both);
     }
+    add(least, both);
+    add(both - least, both);
   }
   return all;
 }

@@ -39,8 +39,9 @@ enum class Strictness { Full, CelledCutsUnderBearings, ShortestPieces };
 [[nodiscard]] std::vector<Bit> bits_of(const Building& building);
 [[nodiscard]] std::vector<PanelSite> sites_of(const Building& building, const std::vector<Bit>& bits);
 
-/// The bearings that a one-piece lintel may have (rule 6): end by end the least or a half unit more, the whole length a
-/// whole number of half-unit pitches less a joint.
+/// The bearings that a one-piece lintel may have (rule 6), the whole length the least number of half-unit pitches less a
+/// joint, or one or two more: equal ends first, then an end where a unit of the half-unit grid would end, then the least
+/// at one end. A row beside the lintel closes best at one of these: anywhere else both sides of it want a cut.
 [[nodiscard]] std::vector<Bearings> bearings_of(const Building& building, const ResolvedOpening& opening);
 
 /// The bond problem of one site. `values` are the site's bits in order; `bearings` one for each of site.one_piece.

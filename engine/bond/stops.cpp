@@ -49,9 +49,20 @@ bool by_itself_fills(const Panel& panel, const PanelStop& stop) {
   return fills(panel, row, row.runs[static_cast<std::size_t>(stop.run)], 0);
 }
 
-}  // namespace
+/// A lintel of this stretch asked to bear a little more than a half unit, which then leaves too little for the unit beside
+/// it: what to ask for instead.
+std::string bearing_remedy(const Building& building, const PanelSite& site) {
+  const Series& series = building.series_of(building.walls[static_cast<std::size_t>(site.wall)]);
+  for (const std::int32_t index : site.one_piece) {
+    const ResolvedOpening& opening = building.openings[static_cast<std::size_t>(index)];
+    const Length over = opening.lintel->least_bearing - series.half;
+    if (over <= Length() || over > series.joint) continue;
+    return "ask for a bearing of " + tape_text(series.half, building.tape) + ", one half unit, at " + opening.name + "; or ";
+  }
+  return {};
+}
 
-Stopped stop_of(const Building& building, const PanelSite& site, const Panel& panel, const PanelStop& stop) {
+Stopped stop_by_rule(const Building& building, const PanelSite& site, const Panel& panel, const PanelStop& stop) {
   Stopped stopped;
   stopped.wall = site.wall;
   stopped.start = Length::nanometres(site.from);
@@ -91,6 +102,14 @@ Stopped stop_of(const Building& building, const PanelSite& site, const Panel& pa
                  tape_text(Length::nanometres(panel.joint_most), building.tape) + " fill " +
                  tape_text(stopped.end - stopped.start, building.tape);
   stopped.remedy = remedy_of(building, panel, row, run);
+  return stopped;
+}
+
+}  // namespace
+
+Stopped stop_of(const Building& building, const PanelSite& site, const Panel& panel, const PanelStop& stop) {
+  Stopped stopped = stop_by_rule(building, site, panel, stop);
+  stopped.remedy = bearing_remedy(building, site) + stopped.remedy;
   return stopped;
 }
 

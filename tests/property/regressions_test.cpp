@@ -49,6 +49,41 @@ TEST(Regression, AOnePieceLintelNeverTakesTheCornersPlace) {
   EXPECT_FALSE(answer.layout.stopped.front().remedy.empty());
 }
 
+// 3'-4" clear and a joint is 40 3/8 in; with 8 in asked at each end the shortest lintel is 63 5/8 in long. There is a place
+// for it, or for one of the next two lengths, where what stands beside it is whole units in half bond; so no cut, no short
+// lap, and ends that differ by no more than a half unit.
+TEST(Regression, AOnePieceLintelStandsWhereItsEndsMeetWholeUnits) {
+  for (const std::int64_t from : {32, 64, 96}) {
+    Job job = job_with(outline_of({{240}, {192}, {240}, {192}}), 12);
+    job.openings = {tests::plain_hole("D1", "AB", at("A", in(from)), in(40), in(80))};
+    job.openings.front().lintel = Lintel{LintelMake::OnePiece, 1, in(8)};
+    const Answer answer = answer_of(job);
+    EXPECT_EQ(faults_of(answer), "") << from;
+    ASSERT_TRUE(answer.layout.stopped.empty()) << from << ": " << answer.layout.stopped.front().rule;
+    EXPECT_TRUE(answer.layout.proven) << from;
+    EXPECT_EQ(answer.layout.cost.short_laps, 0) << from;
+    EXPECT_EQ(answer.layout.cost.cuts, 0) << from;
+    const PlacedLintel& lintel = answer.layout.lintels.front();
+    EXPECT_GE(std::min(lintel.start_bearing, lintel.end_bearing), in(8)) << from;
+    EXPECT_LE(magnitude(lintel.start_bearing - lintel.end_bearing), in(8)) << from;
+  }
+}
+
+// 16 in from the corner a bearing of 8 in leaves 7 5/8 in for a unit and its joint, which take 8; one of 7 5/8 in, 8 in
+// nominal, leaves them room: the remedy says so.
+TEST(Regression, ABearingALittleOverAHalfUnitIsToldAgainstTheHalfUnit) {
+  Job job = job_with(outline_of({{240}, {192}, {240}, {192}}), 12);
+  job.openings = {tests::plain_hole("D1", "AB", at("A", in(16)), in(40), in(80))};
+  job.openings.front().lintel = Lintel{LintelMake::OnePiece, 1, in(8)};
+  const Answer stopped = answer_of(job);
+  ASSERT_FALSE(stopped.layout.stopped.empty());
+  EXPECT_NE(stopped.layout.stopped.front().remedy.find("7 5/8\""), std::string::npos) << stopped.layout.stopped.front().remedy;
+  job.openings.front().lintel->bearing = in16(7, 10);
+  const Answer mended = answer_of(job);
+  EXPECT_EQ(faults_of(mended), "");
+  EXPECT_TRUE(mended.layout.stopped.empty());
+}
+
 TEST(Regression, AWallOfASeriesWithoutBondBeamUnitsRunsPlainThroughABeamCourse) {
   Job job = box();
   job.interior_walls = {tests::inner_wall("P", "AB", at("A", in(40)))};
