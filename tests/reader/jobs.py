@@ -1,0 +1,228 @@
+"""Small jobs by seed: rectangles, L's and open walls, both tapes, openings, bars, joints, readings and laid entries."""
+from random import Random
+
+# Series, the half unit with its joint, one course, the joint, and the tape: (id, pitch, course, joint) in inches or mm.
+INCHES = [('us-8', 8, 8, '3/8"'), ('us-8', 8, 8, '3/8"'), ('us-6', 8, 8, '3/8"'), ('us-12', 8, 8, '3/8"'),
+          ('us-10', 8, 8, '3/8"')]
+METRIC = [('au-190', 200, 200, '10 mm'), ('au-190', 200, 200, '10 mm'), ('uk-215', 225, 225, '10 mm'),
+          ('au-140', 200, 200, '10 mm')]
+BARS = {True: ['#4', '#5'], False: ['N12', 'H12']}
+
+
+class Maker:
+    def __init__(self, seed):
+        self.dice = Random(seed)
+        self.inches = self.dice.random() < 0.6
+        self.series, self.pitch, self.course, self.joint = self.dice.choice(INCHES if self.inches else METRIC)
+        self.job = {'stringcourse': 1, 'name': f'Shed {seed}', 'tape': 'inches' if self.inches else 'millimetres',
+                    'units': {'series': self.series}}
+
+    def length(self, halves, off=0):
+        """So many half units, and `off` steps of the tape more."""
+        if not self.inches:
+            return f'{halves * self.pitch + off} mm'
+        sixteenths = halves * self.pitch * 16 + off
+        inches, over = divmod(sixteenths, 16)
+        return f'{inches} {over}/16"' if over else f'{inches}"'
+
+    def small(self, least, most):
+        """A small length of the tape's steps."""
+        steps = self.dice.randint(least, most)
+        sign, steps = ('-' if steps < 0 else ''), abs(steps)
+        if not self.inches:
+            return f'{sign}{steps} mm'
+        return f'{sign}{steps}/16"' if steps % 16 else f'{sign}{steps // 16}"'
+
+    def one_in(self, n):
+        return self.dice.randrange(n) == 0
+
+    def make(self):
+        self.outline()
+        self.heights()
+        self.interior()
+        self.openings()
+        self.control_joints()
+        self.steel()
+        if self.one_in(3):
+            self.setting_out()
+        if self.one_in(2):
+            self.readings()
+        if self.one_in(2):
+            self.laid()
+        return self.job
+
+    def outline(self):
+        a, b = self.dice.randint(9, 20), self.dice.randint(8, 16)
+        off = self.dice.choice([0, 0, 0, 0, 5, 24]) if self.inches else self.dice.choice([0, 0, 0, 0, 30, 60])
+        shape = self.dice.choice(['rectangle', 'rectangle', 'L', 'open'])
+        if shape == 'rectangle':
+            legs = [(a, 'right'), (b, 'right'), (a, 'right'), (b, 'right')]
+        elif shape == 'L':
+            c, d = self.dice.randint(4, a - 4), self.dice.randint(4, b - 4) if b > 8 else 4
+            legs = [(a, 'right'), (b, 'right'), (c, 'right'), (d, 'left'), (a - c, 'right'), (b - d, 'right')]
+            off = 0
+        else:
+            legs = [(self.dice.randint(4, 9), 'right'), (a + 6, 'right'), (self.dice.randint(4, 9), None)]
+            off = 0
+        names = 'ABCDEFG'
+        sides = []
+        for at, (halves, turn) in enumerate(legs):
+            end = names[(at + 1) % len(legs)] if shape != 'open' else names[at + 1]
+            side = {'from': names[at], 'to': end, 'length': self.length(halves, off if at % 2 == 0 else 0)}
+            if turn:
+                side['turn'] = turn
+            sides.append(side)
+        self.legs, self.shape = [halves for halves, _ in legs], shape
+        self.names = [side['from'] + side['to'] for side in sides]
+        self.job['outline'] = {'closed': shape != 'open', 'sides': sides}
+        if shape == 'open':
+            self.job['outline']['building_on'] = 'right'
+
+    def heights(self):
+        self.courses = self.dice.randint(6, 13)
+        self.job['heights'] = {'courses': self.courses}
+
+    def interior(self):
+        self.job['interior_walls'] = []
+        if self.shape == 'rectangle' and self.legs[0] >= 13 and self.one_in(2):
+            wall = {'name': 'inner', 'off': 'AB',
+                    'place': {'from': 'A', 'at': self.length(self.dice.randint(5, self.legs[0] - 6))},
+                    'start_junction': self.dice.choice(['tied', 'tied', 'control-joint']), 'end_junction': 'tied'}
+            self.job['interior_walls'].append(wall)
+
+    def openings(self):
+        self.job['openings'] = []
+        number = 0
+        for name, leg in zip(self.names, self.legs):
+            if leg < 9 or self.one_in(3) or (self.job['interior_walls'] and name in ('AB', 'CD')):
+                continue
+            number += 1
+            wide = self.dice.choice([3, 4, 4, 5])
+            at = self.dice.randint(3, max(3, leg - wide - 3))
+            opening = {'name': f'{"D" if number % 2 else "W"}{number}', 'on': name, 'place': {'from': name[0],
+                                                                                              'at': self.length(at)}}
+            if number % 2:
+                self.door(opening, wide)
+            else:
+                high = self.dice.randint(2, max(2, self.courses - 4))
+                opening['masonry'] = {'width': self.length(wide), 'height': self.high(min(high, 4))}
+                opening['sill_course'] = max(1, self.courses - 2 - min(high, 4))
+            if self.one_in(4):
+                opening['lintel'] = {'make': self.dice.choice(['one-piece', 'built-up']), 'courses': 1}
+            self.job['openings'].append(opening)
+
+    def high(self, courses):
+        return f'{courses * self.course}"' if self.inches else f'{courses * self.course} mm'
+
+    def door(self, opening, wide):
+        if self.courses >= 12 and self.one_in(2):
+            leaf = (f'{wide * 8 - 4}"', '84"') if self.inches else (f'{wide * self.pitch - 90} mm', '2040 mm')
+            frame = ('2"', '4"', '3/16"') if self.inches else ('35 mm', '35 mm', '10 mm')
+            opening['door'] = {'leaf_width': leaf[0], 'leaf_height': leaf[1], 'frame_jamb': frame[0],
+                               'frame_head': frame[1], 'shim': frame[2]}
+        else:
+            opening['masonry'] = {'width': self.length(wide), 'height': self.high(self.courses - 2)}
+
+    def control_joints(self):
+        if self.shape == 'open' and self.one_in(2):
+            self.job['control_joints'] = {'placed': [{'on': 'BC',
+                                                      'place': {'from': 'B',
+                                                                'at': self.length(self.dice.randrange(6, 10, 2))}}]}
+        elif self.one_in(5):
+            self.job['control_joints'] = {'rule': 'us' if self.inches else 'uk'}
+
+    def steel(self):
+        steel = {}
+        if self.one_in(4):
+            steel['wire_every'] = 2
+        if self.one_in(2):
+            steel['bond_beams'] = [self.courses]
+        if self.dice.random() < 0.75:
+            steel['bars'] = {'size': self.dice.choice(BARS[self.inches]), 'corners': True, 'jambs': not self.one_in(4),
+                             'spacing': self.length(self.dice.choice([4, 6, 8]))}
+            if self.one_in(3):
+                steel['pour_tops'] = [self.courses // 2, self.courses]
+        if steel:
+            self.job['steel'] = steel
+
+    def setting_out(self):
+        inches = self.inches
+        card = {'backsight': '51 3/8"' if inches else '1310 mm', 'boards_over': '20"' if inches else '500 mm',
+                'line_weight': '0.001 lb/ft' if inches else '1.5 g/m', 'line_pull': '20 lb' if inches else '90 N'}
+        if self.one_in(2):
+            card.update({'footing_outside': '4"' if inches else '100 mm', 'footing_inside': '5 1/2"' if inches
+                         else '120 mm'})
+        if self.one_in(2):
+            card['datum_over'] = '12"' if inches else '-150 mm'
+        self.job['setting_out'] = card
+
+    def readings(self):
+        """Tapings of every side and both diagonals of a rectangle, heights of the corners, edges and dowels."""
+        readings = []
+
+        def add(sort, row):
+            readings.append({'id': f'r{len(readings) + 1}', 'by': 'QA', sort: row})
+
+        unit = 6 if self.inches else 10  # a side is shorter than its nominal length by one joint
+        if self.shape == 'rectangle':
+            sides = self.job['outline']['sides']
+            spans = [(side['from'], side['to'], self.steps(side['length']) - unit) for side in sides]
+            across = (spans[0][2] ** 2 + spans[1][2] ** 2) ** 0.5
+            for a, b, steps in spans + [('A', 'C', round(across)), ('B', 'D', round(across))]:
+                add('tape', {'from': a, 'to': b, 'length': self.text(steps + self.dice.randint(-3, 3))})
+            if self.one_in(2):
+                base = 1600 if self.inches else 1300
+                add('rod', {'setup': '1', 'station': 'datum', 'rod': self.text(base)})
+                drop = 130 if self.inches else 200
+                for corner in 'ABCD':
+                    add('rod', {'setup': '1', 'station': corner,
+                                'rod': self.text(base + drop + self.dice.randint(-3, 3))})
+        if self.job.get('steel', {}).get('bars') and self.one_in(2):
+            for side in self.names[:2]:
+                add('dowel', {'on': side, 'at': self.length(self.dice.randint(3, 6), self.dice.randint(-12, 12)),
+                              'off_face': '3 7/8"' if self.inches else '97 mm'})
+        if self.one_in(3) and self.shape != 'open':
+            for side, leg in zip(self.names, self.legs):
+                for at in (1, leg - 1):
+                    add('edge', {'on': side, 'at': self.length(at), 'beyond': self.small(20, 60)})
+        if readings:
+            self.job['readings'] = readings
+
+    def steps(self, text):
+        if not self.inches:
+            return int(text.split(' ')[0])
+        whole, _, over = text.strip('"').partition(' ')
+        return int(whole) * 16 + (int(over.split('/')[0]) if over else 0)
+
+    def text(self, steps):
+        if not self.inches:
+            return f'{steps} mm'
+        return f'{steps // 16} {steps % 16}/16"' if steps % 16 else f'{steps // 16}"'
+
+    def laid(self):
+        """Entries of the log at the first side's first course."""
+        side, entries = self.names[0], []
+
+        def add(sort, row):
+            entries.append({'id': f'e{len(entries) + 1}', 'when': f'2026-04-0{len(entries) + 1} 09:00', 'by': 'QA',
+                            sort: row})
+
+        if self.one_in(2):
+            row = {'together': 10, 'row': '156 7/16"' if self.inches else ('3908 mm' if self.pitch == 200
+                                                                           else '4406 mm')}
+            add('units', row)
+        add('gap', {'on': side, 'course': 1, 'at': self.length(3, -6 if self.inches else -10),
+                    'measured': self.length(2, 4)})
+        add('set', {'on': side, 'course': 1, 'near_outer': self.small(0, 2), 'near_inner': '0"' if self.inches
+                    else '0 mm',
+                    'far_outer': self.small(1, 3), 'far_inner': self.small(0, 2), 'bed': self.small(7, 9)})
+        add('laid', {'on': side, 'course': 1})
+        add('gauge', {'on': side, 'course': 1, 'high': self.small(-3, 3)})
+        add('check', {'on': side, 'course': 1, 'what': 'plumb', 'over': '4 ft' if self.inches else '1200 mm',
+                      'off': self.small(0, 3),
+                      'may_be_wrong': '1/32"' if self.inches else '1 mm'})
+        self.job['laid'] = entries
+
+
+def job(seed):
+    return Maker(seed).make()

@@ -1,0 +1,283 @@
+"""Every phrase of the sheets that the reader matches, in one place: change the words here when they change there.
+
+{at}     one length                      {at=}  both forms of one length: 7'-4" = 88"
+{unit#}  a whole number                  {name~} any words
+A list of templates: any of them.
+"""
+import re
+
+# ---- titles: sort of sheet, and what its title names -----------------------------------------------------------------
+TITLES = {
+    'summary': 'Summary',
+    'sides': 'Sizes, outer face to outer face',
+    'notes': 'Findings and standards',
+    'card': 'Setting-out card',
+    'dowels': 'Dowel list',
+    'form': 'Form board: side {side~}',
+    'template': 'Dowel template',
+    'pegs': 'Pegs as found',
+    'readings': 'Readings and what they come to',
+    'bed': 'First course as found: side {side~}',
+    'plan': 'Course {course#}: plan',
+    'strip': ['Course {course#}: side {side~}', 'Course {course#}: wall {side~}'],
+    'elevation': 'Elevation {side~}',
+    'openings': 'Opening schedule',
+    'saw': 'Saw list',
+    'rod': 'Gauge rod',
+    'leads': 'Corner leads',
+    'changes': 'Changed since it was printed',
+    'marks': 'Marks at the wall',
+    'log': 'The laid log',
+}
+PART = '{title~} ({part#} of {parts#})'
+
+# ---- heads of tables: the words over each column ---------------------------------------------------------------------
+HEADS = {
+    'card': ['What', 'Wanted', 'Read'],
+    'dowels': ['Dowel', 'Centre, from the corner', 'In from face', 'Cell in course 1', 'Cell in course 2'],
+    'readings': ['What', 'Read', 'Planned, or doubt', 'What it comes to'],
+    'openings': ['Opening', 'Masonry opening', 'Near and far jamb', 'Heights from datum', 'Asked', 'Lintel, note'],
+    'saw': ['Mark', 'Length', 'Pieces', 'Cut from', 'Offcut', 'Where they go: side-course-number'],
+    'rod': ['Height from datum', 'Course', 'What'],
+    'leads': ['Corner', 'Along', 'Course 1', 'Course 2', 'Course 3', 'Course 4', 'Course 5'],
+    'changes': ['Where', 'Units'],
+    'marks': ['Mark', 'What it is', 'Past or short', 'Next joints'],
+    'log': ['When, who', 'What', 'Read', 'What it comes to'],
+    'sides': ['Side', 'Nominal', 'Actual', 'Units'],
+    'units': ['Units', 'Count', 'Buy'],
+}
+
+# ---- where numbers are measured from ---------------------------------------------------------------------------------
+FROM_CORNER = 'All marks from the outer face at corner {corner~}, one hook of the tape.'
+FROM_WALL = 'All marks from the face of {wall~}, one hook of the tape.'
+
+# ---- summary ---------------------------------------------------------------------------------------------------------
+SUMMARY_HEIGHT = 'Datum to top'
+SUMMARY_COUNTS = {
+    'Units laid': ('cost', 'units'),
+    'Saw cuts': ('cost', 'cuts'),
+    'Cut lengths': ('proof', 'cut_lengths'),
+    'Short laps': ('cost', 'short_laps'),
+    'Pieces under a half': ('cost', 'short_pieces'),
+    'Shifted head joints': ('cost', 'shifted_joints'),
+}
+SUMMARY_COURSES = ['{courses#}', '{courses#} (half-high: {high~})']
+SUMMARY_COURSES_LABEL = 'Courses'
+SUMMARY_BARS_LABEL = 'Upright bars'
+SUMMARY_BARS = '{count#} of {size~}, {total} in all, laps not counted'
+SUMMARY_LINTELS_LABEL = 'Lintels'
+SUMMARY_LINTEL = '{count#} of {length}'
+SUMMARY_CUT = 'cut {length} from {kind~}'
+SUMMARY_KERF = 'saw kerf ({kerf})'
+SIDE_DIMENSION = '{side~} {length=}'
+
+# ---- dowels ----------------------------------------------------------------------------------------------------------
+DOWEL_HEADING = ['{side~}: All marks from the outer face at corner {corner~}, one hook of the tape.']
+DOWEL_HEADING_WALL = ['{side~}: All marks from the face of {wall~}, one hook of the tape.']
+DOWEL_AT = '{at=}'
+DOWEL_OFF = '{off}'
+DOWEL_OFF_FACE = 'outer'   # the face that "In from face" means
+DOWEL_CELL = 'unit {unit#}, cell {cell#}'
+DOWEL_OTHER = "in the other side's corner unit"
+TEMPLATE_PLACE = '{dowel~}: {at=} from {corner~}'
+TEMPLATE_LIST = '{list~}: their places stand in the dowel list.'
+TEMPLATE_EDGE = 'Outer face line: edge of the form'
+TEMPLATE_LINE = 'Line {in} in from the outer face'
+
+# ---- setting out -----------------------------------------------------------------------------------------------------
+CARD_TAPES = 'Tape, outer corner to outer corner'
+CARD_PAIR = '{a~} - {b~}'
+CARD_SQUARES = 'Square check: along one side, along the other, across'
+CARD_LEGS = '{a}, {b}, {c}'
+CARD_SLIP = '{slip} wrong across puts the far end {out} out'
+CARD_BOARDS = "Boards of side {side~}, {beyond} beyond {start~} and beyond {end~}: kerfs from the board's outer end"
+CARD_KERFS = {'footing, outer edge': 'footing_outside', 'outer face': 'outer', 'dowel line': 'middle',
+              'inner face': 'inner', 'footing, inner edge': 'footing_inside'}
+CARD_ROD = 'Rod readings, with {backsight} on the datum mark'
+CARD_ROD_OVER = '{height} over the top of course 1'
+CARD_ROD_UNDER = '{height} under the top of course 1'
+CARD_ROD_DOWN = 'rod upside down {reading}'
+CARD_ROD_PLACES = {'floor at {opening~}': 'underside', 'sill of {opening~}': 'underside',
+                   'head of {opening~}': 'soffit',
+                   'bearing': 'bearing', 'top of course 1': 'datum', 'tops of boards': 'boards', 'top of wall': 'top'}
+CARD_LINE = 'The line, pulled with {pull~}; sag between supports at most {most}'
+CARD_SAG = ['sags {sag} unsupported', 'sags under {under} unsupported']
+CARD_TRIGS = 'trigs: {count#}, every {part}'
+CARD_NO_TRIG = 'no trig'
+CARD_PULL = ['{pull~} would do without', '{pull~} would do without: too much for the line']
+CARD_OFF_LINE = 'Units stand off the line by {inches} ({mm})'
+
+# ---- courses ---------------------------------------------------------------------------------------------------------
+STRIP_BAR = 'bar'
+STRIP_JAMB = 'jamb {opening~}'
+STRIP_JOINT = 'joint edge'
+STRIP_FACE = 'face of {wall~}'
+STRIP_NUMBER = ['{number#}', '{number#} {letter~}']
+STRIP_SIZE = '{wide} x {high}'
+STRIP_BUTTS = 'butts {side~}'
+STRIP_THROUGH = 'runs through'
+STRIP_MEETS = 'meets {side~}'
+STRIP_FREE = 'free end'
+STRIP_CUT = '{mark~} = {length}'
+PLAN_ORDER = 'Start at corner {corner~}. Lay the corners in this order: {order~}.'
+PLAN_LEAD = 'Lead at {corner~}: {lead~}.'
+LETTERS = {
+    'half': 'H', 'corner-set': 'A', 'open-end': 'O', 'open-both': 'O', 'bond-beam': 'B', 'bond-beam-half': 'B',
+    'lintel': 'L', 'lintel-half': 'L', 'sash': 'S', 'sash-half': 'S', 'cleanout': 'K', 'cleanout-half': 'K',
+    'half-high': 'F', 'half-high-half': 'F', 'solid': 'M', 'full': '', 'corner': '',
+}
+CUT_LETTER = 'C'
+KINDS = {
+    'full': 'full', 'half': 'half', 'corner': 'corner', 'corner set': 'corner-set', 'open end': 'open-end',
+    'open both ends': 'open-both', 'bond beam': 'bond-beam', 'bond beam half': 'bond-beam-half', 'lintel': 'lintel',
+    'lintel half': 'lintel-half', 'sash': 'sash', 'sash half': 'sash-half', 'cleanout': 'cleanout',
+    'cleanout half': 'cleanout-half', 'half-high': 'half-high', 'half-high half': 'half-high-half', 'solid': 'solid',
+}
+
+# ---- elevations ------------------------------------------------------------------------------------------------------
+ELEVATION_FROM = 'start corner {corner~} at the right'
+ELEVATION_FROM_INSIDE = 'Seen with its start ({wall~}) at the right'
+ELEVATION_SIZE = '{wide} x {high}'
+ELEVATION_HEAD = 'head {at}'
+ELEVATION_SILL = ['sill {at}', 'floor {at}']
+ELEVATION_BEARING = 'bearing {right} right, {left} left'
+ELEVATION_BUILT = 'lintel of units'
+ELEVATION_ONE = 'lintel {length}, one piece'
+ELEVATION_JOINT = 'CJ'
+
+# ---- lists -----------------------------------------------------------------------------------------------------------
+OPENING_NAME = '{name~} {use~}, {side~}'
+OPENING_USES = {'door': 'door', 'overhead door': 'overhead', 'window': 'window', 'opening': 'plain'}
+OPENING_SIZE = 'wide {wide=} high {high=}'
+OPENING_JAMBS = 'from {corner~}: {from=} {to=}'
+OPENING_HEIGHTS = ['floor {underside=} head {soffit=}', 'sill {underside=} head {soffit=}']
+OPENING_ASKED = '{wide} x {high}'
+OPENING_PACK_SIDE = '{side} each side'
+OPENING_PACK_HEAD = '{head} at the head'
+SAW_FROM = '{kind~} {length}'
+SAW_MARK = 'C{mark#}'
+SAW_PLACE = '{piece~}({end~})'
+SAW_KERF = 'Saw kerf counted: {kerf}.'
+SAW_PAIR = '{first}: {units#} pair with {second}'
+ROD_EVENTS = {'top of course': 'course-top', 'wire': 'wire', 'bond beam': 'bond-beam', 'pour stop': 'pour-stop',
+              'top of wall': 'top'}
+ROD_OPENINGS = {'floor {names~}': 'floor', 'sill {names~}': 'sill', 'head {names~}': 'head',
+                'lintel course {names~}': 'lintel-course'}
+LEAD_SIDES = '{arriving~} + {leaving~}'
+LEAD_COUNT = '{arriving#} + {leaving#}'
+
+# ---- at the wall -----------------------------------------------------------------------------------------------------
+MARK_HEADING = ['{side~}, course {course#}: tape hooked on {corner~}; with the units as measured: joints of {joint}',
+                '{side~}, course {course#}: tape hooked on {corner~}']
+MARK_WHAT = {'near jamb of {opening~}': 'near-jamb', 'far jamb of {opening~}': 'far-jamb',
+             'control joint, near edge': 'joint-near-edge', 'control joint, far edge': 'joint-far-edge',
+             'centre of a bar': 'bar-centre'}
+MARK_UNIT = ['end of unit {unit#}, at {face~}; closes the stretch', 'end of unit {unit#}; closes the stretch',
+             'end of unit {unit#}, at {face~}', 'end of unit {unit#}']
+MARK_CLOSES = '; closes the stretch'
+MARK_PAST = '{past} past'
+MARK_SHORT = '{past} short'
+MARK_ON = 'on it'
+
+# ---- as found --------------------------------------------------------------------------------------------------------
+FOUND_TAPINGS = 'Tapings, outer corner to outer corner'
+FOUND_MOVES = 'Pegs: how far to move each'
+FOUND_HEIGHTS = 'Heights over {datum~}'
+FOUND_BED = 'First bed joint, {least} to {most} allowed: {verdict~}'
+FOUND_DOWELS = 'Dowels as found'
+FOUND_FIT = 'Where the building sits on the slab'
+FOUND_CORRECTED = ['corrected by {by}, {times~} times its doubt',
+                   'corrected by under {under}, {times~} times its doubt']
+FOUND_SLIP = '{slip~}? Then {meant=}. Left out.'
+FOUND_DOUBT = '± {doubt}'
+FOUND_ELLIPSE = 'ellipse {longer} by {shorter}'
+FOUND_PLACE = '{side~} {at}'
+FOUND_LOOP = 'loop'
+FOUND_INSTRUMENT = '{over} up over {sight}'
+FOUND_DOOR = '{opening~}: floor to soffit'
+FOUND_DOOR_TALL = '{least=} to {most=}'
+FOUND_DOOR_PLANNED = '{planned=} ± {doubt}'
+FOUND_TOP = 'top of bed {top}'
+FOUND_MARGIN = 'margin {margin}'
+FOUND_ROD = 'the rod on course 1, from set-up {setup~}, must read'
+FOUND_OFF = '{off} off its place, {in} in from the face'
+FOUND_SHIFT = ['{east} east', '{east} west']
+FOUND_SHIFT_NORTH = ['{north} north', '{north} south']
+FOUND_SHIFT_ROW = 'shift it'
+FOUND_TURN = 'turn it: over the length of {side~}'
+FOUND_ROOM = 'least room of faces and dowels'
+PEG_LINE = '{pair~} {read}'
+BED_JAMBS = 'jambs at {from} and {to}'
+BED_HEAD = 'head on course {course#}'
+BED_NAME = '{opening~} {wide} x {high}'
+BED_LIMITS = "Dashed: the bed's limits, {least} and {most} under the units."
+BED_CHALK = 'Chalk the outer face of {side~}, and a second line {offset} inside it that mortar does not bury.'
+BED_EDGES = 'The outer face is, from {corner~}: {edges~}.'
+BED_EDGE = "{in} in from the slab's edge at {at}"
+
+# ---- the log ---------------------------------------------------------------------------------------------------------
+LOG_MARK = '{course~} at {at=}'
+LOG_GAP = 'gap in {course~} at {at=}'
+LOG_ROW = '{units#} units dry {row=}'
+LOG_MEAN = 'mean {mean} (of {units#} units)'
+LOG_BED = 'bed {bed}'
+LOG_HIGH = '{high} high'
+LOG_LOW = '{high} low'
+LOG_BEDS = 'beds of courses {courses~}: {beds~}'
+LOG_TAP = 'tap {corner~} down {down}'
+LOG_LIMITS = '{verdict~}: {least} to {most}, doubt {doubt}; {rule~}'
+LOG_JOINTS = 'joints of {joint}'
+LOG_LINE = ['move it {gap} in from the line', 'move it {gap} out to the line']
+
+LENGTH = (r"""-?(?:\d+'-(?:\d+\ \d+/\d+|\d+/\d+|\d+)"|\d+\ \d+/\d+"|\d+/\d+"|\d+"|\d+\.\d+\ mm|\d+\ mm"""
+          r"""|(?:\d+\ \d+/\d+|\d+/\d+|\d+)\ (?:in|ft)(?![a-z]))""")
+FIELD = re.compile(r'\{(\w+)([=#~]?)\}')
+
+
+def pattern_of(template):
+    """The regular expression of one template; groups are its fields, a second form's is name__2."""
+    out, at = '', 0
+    for field in FIELD.finditer(template):
+        out += re.escape(template[at:field.start()])
+        name, sort = field[1], field[2]
+        if sort == '#':
+            out += rf'(?P<{name}>\d+)'
+        elif sort == '~':
+            out += rf'(?P<{name}>.+?)'
+        else:
+            out += rf'(?P<{name}>{LENGTH})'
+            if sort == '=':
+                out += rf'(?: = (?P<{name}__2>{LENGTH}))?'
+        at = field.end()
+    return re.compile(out + re.escape(template[at:]))
+
+
+COMPILED = {}
+
+
+def patterns(templates):
+    key = templates if isinstance(templates, str) else tuple(templates)
+    if key not in COMPILED:
+        COMPILED[key] = [pattern_of(one) for one in ([key] if isinstance(key, str) else key)]
+    return COMPILED[key]
+
+
+def whole(templates, text):
+    """The first template that is all of the text, or None."""
+    for pattern in patterns(templates):
+        found = pattern.fullmatch(text)
+        if found:
+            return found
+    return None
+
+
+def part(templates, text):
+    for pattern in patterns(templates):
+        found = pattern.search(text)
+        if found:
+            return found
+    return None
+
+
+def parts(templates, text):
+    return [found for pattern in patterns(templates) for found in pattern.finditer(text)]

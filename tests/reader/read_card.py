@@ -1,0 +1,196 @@
+"""The setting-out card: tapes, squares, boards, rod readings, the line, each from the plan and the job alone."""
+from fractions import Fraction
+
+import phrases
+from lengths import FOOT, INCH, MM
+from sheets import read_table, take_paragraphs
+from world import nm
+
+# ---- setting-out card ------------------------------------------------------------------------------------------------
+
+def card(sheet):
+    part, side = None, None
+    for page in sheet.pages:
+        for row in read_table(sheet, page, phrases.HEADS['card'], has_boxes=True):
+            if row.heading:
+                part, side = card_heading(sheet, row.cells[0], part, side)
+                continue
+            if part in CARD_ROWS:
+                CARD_ROWS[part](sheet, row, side)
+        take_paragraphs(sheet, page)
+    for passage in sheet.passages:
+        found = phrases.part(phrases.CARD_OFF_LINE, passage.text)
+        if found:  # common practice, both units: 1/16 in and 2 mm
+            sheet.length(passage, found, 'inches', INCH // 16, 'off the line')
+            sheet.length(passage, found, 'mm', 2 * MM, 'off the line')
+
+
+def card_heading(sheet, passage, part, side):
+    world, asked = sheet.world, sheet.world.job['setting_out']
+    text = passage.text
+    if text == phrases.CARD_TAPES:
+        return 'tapes', None
+    if text == phrases.CARD_SQUARES:
+        return 'squares', None
+    found = phrases.whole(phrases.CARD_BOARDS, text)
+    if found:
+        side = world.sides[found['side']]
+        beyond = world.length(asked['boards_off']) if 'boards_off' in asked else (4 * FOOT if world.inches
+                                                                                  else 1200 * MM)
+        sheet.length(passage, found, 'beyond', beyond, 'boards')
+        sheet.same((found['start'], found['end']), (side.start, side.end), 'boards beyond', passage)
+        return 'boards', side
+    found = phrases.whole(phrases.CARD_ROD, text)
+    if found:
+        sheet.length(passage, found, 'backsight', world.length(asked['backsight']), 'backsight')
+        return 'rod', None
+    found = phrases.whole(phrases.CARD_LINE, text)
+    if found:
+        sheet.length(passage, found, 'most', most_sag(world), 'greatest sag', INCH // 64 if world.inches else MM)
+        return 'lines', None
+    sheet.wrong('heading of the card', text, 'a known one', passage)
+    return None, None
+
+
+def tape_row(sheet, row, _):
+    found = phrases.whole(phrases.CARD_PAIR, row.text(0))
+    world = sheet.world
+    if found is None or found['a'] not in world.corners or found['b'] not in world.corners:
+        return sheet.wrong('tape', row.text(0), 'two corners', row.cells[0])
+    a, b = world.corners[found['a']]['point'], world.corners[found['b']]['point']
+    square = (a[0] - b[0]) ** 2 + (a[1] - b[1]) ** 2
+    match = phrases.part('{at=}', row.text(1))
+    check_root(sheet, row.cells[1], match, square, f'tape {row.text(0)}')
+
+
+def check_root(sheet, passage, match, square, what):
+    """A printed length against the root of a square: squares are compared, no root is taken."""
+    step = sheet.world.step
+    for one in passage.lengths:
+        passage.claimed.add(one.start)
+        low, high = one.value - Fraction(step, 2), one.value + Fraction(step, 2)
+        if not low * low <= square <= (high + 1) * (high + 1):
+            sheet.wrong(what, one.text, f'root of {float(square / 1e12):.3f} mm2', passage)
+
+
+def square_row(sheet, row, _):
+    """Legs along both sides in 3, 4 and 5 times whole feet (100 mm), within the sides; what a slip across costs."""
+    world = sheet.world
+    match = phrases.part(phrases.CARD_LEGS, row.text(1))
+    corner = world.corners.get(row.text(0))
+    if match is None or corner is None:
+        return sheet.wrong('square check', f'{row.text(0)} {row.text(1)}', phrases.CARD_LEGS, row.cells[0])
+    passage = row.cells[1]
+    legs = [sheet.value(passage, match, field) for field in ('a', 'b', 'c')]
+    sheet.claim_all(passage)
+    unit = FOOT if world.inches else 100 * MM
+    times = legs[2] / (5 * unit)
+    sheet.same((times.denominator, sorted(legs[:2])), (1, [3 * times * unit, 4 * times * unit]),
+               f'square at {row.text(0)}', passage)
+    along, across = world.sides[corner['leaving']].actual, world.sides[corner['arriving']].actual
+    if legs[0] > along or legs[1] > across:
+        sheet.wrong(f'square at {row.text(0)}', passage.text, 'legs within the sides', passage)
+    room = sheet.world.job['setting_out'].get('room')
+    most = world.length(room) if room else max(along, across)
+    more = (times + 1) * unit
+    reach = sorted((min(along, most), min(across, most)))
+    if reach[0] >= 3 * more and reach[1] >= 4 * more:
+        sheet.wrong(f'square at {row.text(0)}', passage.text, 'the largest that fits', passage)
+    slip = phrases.part(phrases.CARD_SLIP, passage.text)
+    if slip:
+        # The corner turns by c dc / (a b); the far end of the longer side goes out by its length times that.
+        sheet.claim_all(passage)
+        sheet.length(passage, slip, 'slip', world.step, 'slip')
+        sheet.length(passage, slip, 'out', max(along, across) * legs[2] * world.step / (legs[0] * legs[1]),
+                     'what a slip costs')
+    else:
+        sheet.wrong('what a slip costs', row.text(1), phrases.CARD_SLIP, passage)
+
+
+def board_row(sheet, row, side):
+    world, asked = sheet.world, sheet.world.job['setting_out']
+    start = world.length(asked['first_kerf']) if 'first_kerf' in asked else (2 * FOOT if world.inches else 600 * MM)
+    what = phrases.CARD_KERFS.get(row.text(0))
+    exact = {'footing_outside': start - world.length(asked.get('footing_outside', '0"')), 'outer': start,
+             'middle': start + side.thick // 2, 'inner': start + side.thick,
+             'footing_inside': start + side.thick + world.length(asked.get('footing_inside', '0"'))}.get(what)
+    match = phrases.whole('{at=}', row.text(1))
+    if match is None or exact is None:
+        return sheet.wrong('kerf', f'{row.text(0)} {row.text(1)}', list(phrases.CARD_KERFS), row.cells[0])
+    sheet.length(row.cells[1], match, 'at', exact, f'{side.name}: kerf of the {row.text(0)}')
+
+
+def rod_height(world, text):
+    bearing = nm(world.courses[1]['top']) - nm(world.courses[1]['unit_height']) - world.joint
+    for template, what in phrases.CARD_ROD_PLACES.items():
+        found = phrases.whole(template, text)
+        if found is None:
+            continue
+        if 'opening' in found.re.groupindex:
+            return nm(world.openings[found['opening']][what]) if found['opening'] in world.openings else None
+        return {'bearing': bearing, 'datum': 0, 'top': nm(world.answer['courses'][-1]['top']),
+                'boards': bearing + world.length(world.job['setting_out'].get('boards_over', '0"'))}[what]
+    return None
+
+
+def rod_row(sheet, row, _):
+    world, asked = sheet.world, sheet.world.job['setting_out']
+    height = rod_height(world, row.text(0))
+    if height is None:
+        return sheet.wrong('rod reading', row.text(0), list(phrases.CARD_ROD_PLACES), row.cells[0])
+    reading = world.length(asked['backsight']) + world.length(asked.get('datum_over', '0"')) - height
+    passage = row.cells[1]
+    template = phrases.CARD_ROD_DOWN if reading < 0 else '{reading=}'
+    match = phrases.part(template, passage.text)
+    over = phrases.part(phrases.CARD_ROD_UNDER if height < 0 else phrases.CARD_ROD_OVER, passage.text)
+    if match is None or over is None:
+        return sheet.wrong(f'rod reading of {row.text(0)}', passage.text, sheet.book.text(reading), passage)
+    sheet.length(passage, match, 'reading', abs(reading), f'rod reading of {row.text(0)}')
+    sheet.length(passage, over, 'height', abs(height), f'height of {row.text(0)}')
+
+
+FORCES = {'lb': Fraction('4.4482216152605'), 'N': Fraction(1), 'kg': Fraction('9.80665')}
+WEIGHTS = {'lb/ft': Fraction('4.4482216152605') / Fraction('0.3048'), 'g/m': Fraction('0.00980665'), 'N/m': Fraction(1)}
+
+
+def force(text, units):
+    number, unit = text.rsplit(' ', 1)
+    return Fraction(number) * units[unit]
+
+
+def most_sag(world):
+    asked = world.job['setting_out'].get('line_sag')
+    return world.length(asked) if asked else (INCH // 32 if world.inches else MM)
+
+
+def line_row(sheet, row, _):
+    """The sag of a light line is w L^2 / 8 T: unsupported, and between trigs at equal distances."""
+    world, asked = sheet.world, sheet.world.job['setting_out']
+    side = world.sides.get(row.text(0))
+    if side is None:
+        return sheet.wrong('line', row.text(0), list(world.sides), row.cells[0])
+    weight, pull = force(asked.get('line_weight', '0.001 lb/ft'), WEIGHTS), force(asked.get('line_pull', '20 lb'),
+                                                                                  FORCES)
+    metre, passage = 1000 * MM, row.cells[1]
+    span = Fraction(side.actual, metre)
+    sag = weight * span * span / (8 * pull) * metre
+    found = phrases.part(phrases.CARD_SAG, passage.text)
+    if found and 'sag' in found.re.groupindex:
+        sheet.length(passage, found, 'sag', sag, f'sag of {side.name}')
+    elif found and sag < Fraction(world.step, 2):
+        sheet.length(passage, found, 'under', world.step, f'sag of {side.name}')
+    else:
+        sheet.wrong(f'sag of {side.name}', passage.text, sheet.book.text(sag), passage)
+    parts = 1
+    while sag / (parts * parts) > most_sag(world):
+        parts += 1
+    trigs = phrases.part(phrases.CARD_TRIGS, passage.text)
+    if parts > 1:
+        sheet.same(trigs and int(trigs['count']), parts - 1, f'trigs of {side.name}', passage)
+        if trigs:
+            sheet.length(passage, trigs, 'part', Fraction(side.actual, parts), f'trigs of {side.name}')
+    else:
+        sheet.same(trigs is None, True, f'trigs of {side.name}', passage)
+
+
+CARD_ROWS = {'tapes': tape_row, 'squares': square_row, 'boards': board_row, 'rod': rod_row, 'lines': line_row}

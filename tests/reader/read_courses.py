@@ -1,0 +1,325 @@
+"""Plans and strips: every mark, unit, opening and letter at its place."""
+import re
+
+import phrases
+from lengths import agrees
+from places import reference_in, shift_of
+from read_lists import check_lead, cut_marks
+from read_summary import read_side_dimensions
+from read_pour import SLACK, check_label, label_pairs, points, scale_of
+from sheets import take_paragraphs
+from world import nm
+
+WIDE = 1.2  # points: what is centred by the width of its letters
+NEAR = (-0.04, 0, 0.04)  # points: what may be rounded to either tenth
+
+
+def prepare(world):
+    """Marks of cuts by what they mark."""
+    if not hasattr(world, 'marks'):
+        world.marks = cut_marks(world)
+    return world.marks
+
+
+def letter(world, piece):
+    if piece.cut == 'none':
+        return phrases.LETTERS[piece.kind]
+    key = (world.sides[piece.side].series['id'], piece.kind, piece.length)
+    return next((mark for mark, one in prepare(world).items() if one == key), phrases.CUT_LETTER)
+
+
+def check_legend(sheet):
+    """"C2 = 12 5/8"" in the notes."""
+    marks = prepare(sheet.world)
+    for passage in sheet.passages:
+        for found in re.finditer(rf'(C\d+) = ({phrases.LENGTH})', passage.text):
+            one = sheet.printed(passage, found.start(2))
+            if found[1] not in marks or one is None:
+                sheet.wrong('legend of cuts', found[0], sorted(marks), passage)
+                continue
+            passage.claimed.add(one.start)
+            if not agrees(one.value, marks[found[1]][2], sheet.world.step):
+                sheet.wrong(f'legend of cuts, {found[1]}', one.text, sheet.book.text(marks[found[1]][2]), passage)
+
+
+# ---- plan ------------------------------------------------------------------------------------------------------------
+
+def plan(sheet):
+    world, page = sheet.world, sheet.pages[0]
+    read_side_dimensions(sheet, page)
+    take_paragraphs(sheet, page)
+    check_legend(sheet)
+    leads = {}
+    for passage in sheet.passages:
+        found = phrases.whole(phrases.PLAN_LEAD, passage.text)
+        if found:
+            leads[found['corner']] = (passage, found['lead'])
+        order = phrases.whole(phrases.PLAN_ORDER, passage.text)
+        if order:
+            first = next(iter(world.sides.values())).start
+            sheet.same(order['corner'], first, 'start corner', passage)
+    if sheet.fields['course'] != '1' or sheet.title.startswith('drawing'):
+        return
+    both = {name for name, row in world.corners.items() if 'arriving' in row and 'leaving' in row}
+    sheet.same(sorted(leads), sorted(both), 'leads told')
+    for name, (passage, text) in leads.items():
+        if name in both:
+            counts = [tuple(int(n) for n in one.split('+')) for one in text.split(', ')]
+            check_lead(sheet, LeadLine(passage, name), world.corners[name], counts)
+
+
+class LeadLine:
+    """A lead told in words, as a row of the table of leads."""
+
+    def __init__(self, passage, name):
+        self.cells, self.name = [passage] * 7, name
+
+    def text(self, column):
+        return self.name if column == 0 else self.cells[0].text
+
+
+# ---- strips ----------------------------------------------------------------------------------------------------------
+
+class Strip:
+    """One page of a strip: its band of units, and where the side's zero comes on paper."""
+
+    def __init__(self, sheet, page, side):
+        self.page, self.scale = page, scale_of(page)
+        self.high = points(side.thick, self.scale)
+        # A corner set's unit may be thinner than the wall: its box is as deep as its short leg.
+        deep = [self.high, points(min(side.thick, nm(side.series['half'])), self.scale)]
+        self.boxes = [box for box in sheet.shapes(page).boxes if box.fill is not None and not box.dashed
+                      and any(abs(box.bottom - box.top - high) < SLACK for high in deep)]
+        face = max((box.bottom for box in self.boxes), default=None)
+        self.top, self.bottom = (face - self.high, face) if self.boxes else (None, None)
+        self.zero, self.labels_above, self.labels_below = None, [], []
+
+    def place(self, along):
+        return self.zero - points(along, self.scale)
+
+
+def strip(sheet):
+    world, course = sheet.world, int(sheet.fields['course'])
+    side = world.sides.get(sheet.fields['side'])
+    if side is None:
+        return sheet.wrong('side', sheet.fields['side'], list(world.sides))
+    pages = [Strip(sheet, page, side) for page in sheet.pages]
+    for one in pages:
+        split_labels(sheet, one)
+        take_units(sheet, one, side, course)
+        take_paragraphs(sheet, one.page)
+    check_legend(sheet)
+    notes = [passage for passage in sheet.passages if reference_in(passage.text)]
+    sheet.same(len(notes), len(pages), 'every part says what its marks are measured from')
+    shifts = [shift_of(sheet, side, reference_in(one.text), one) for one in notes] or [0]
+    sheet.same(len(set(shifts)), 1, 'every part measures from one place')
+    shift = shifts[0]
+    ends = world.block_ends(side.name, course)
+    above = [passage for one in pages for passage in reversed(one.labels_above)]
+    sheet.same(len(above), len(ends), 'marks of block ends')
+    for passage, (end, piece) in zip(above, ends):
+        check_label(sheet, passage, end + shift, f'end of {piece.name}')
+    low_marks(sheet, pages, side, course, shift)
+    for one in pages:
+        check_feet(sheet, one, ends, world.low_marks(side.name, course))
+        check_drawn(sheet, one, side, course)
+    check_numbers(sheet, pages, side, course)
+
+
+def split_labels(sheet, one):
+    turned = [text for text in sheet.texts(one.page) if text.turned]
+    large = [text.high for text in turned if text.lengths()]
+    if not large or one.top is None:
+        return
+    first = next(at for at, text in enumerate(turned) if text.lengths() and text.high > max(large) - 0.1)
+    for passage in label_pairs(sheet, one.page, turned[first:]):
+        (one.labels_above if passage.texts[0].bottom < one.top else one.labels_below).append(passage)
+
+
+def low_marks(sheet, pages, side, course, shift):
+    """Labels under the strip: jambs, joints, bars and faces of walls that meet, each with its own word."""
+    expected = sheet.world.low_marks(side.name, course)
+    found = [passage for one in pages for passage in reversed(one.labels_below)]
+    sheet.same(len(found), len(expected), 'marks under the strip')
+    # Two marks on one place may be drawn in either order.
+    left = list(expected)
+    for passage in found:
+        words = passage.texts[-1].text if not passage.texts[-1].lengths() else ''
+        what = low_word(words)
+        value = passage.lengths[0].value if passage.lengths else None
+        near = [mark for mark in left if (mark[1], mark[2]) == what and value is not None
+                and agrees(value, mark[0] + shift, sheet.world.step)]
+        if near:
+            check_label(sheet, passage, near[0][0] + shift, words)
+            left.remove(near[0])
+        else:
+            sheet.claim_all(passage)
+            sheet.wrong('mark under the strip', passage.text, [f'{mark[1]} {mark[2]} {sheet.book.text(mark[0])}'
+                                                               for mark in left], passage)
+    for mark in left:
+        sheet.wrong('mark under the strip', 'missing', f'{mark[1]} {mark[2]} {sheet.book.text(mark[0])}')
+
+
+def low_word(words):
+    if words == phrases.STRIP_BAR:
+        return 'bar', ''
+    if words == phrases.STRIP_JOINT:
+        return 'joint', ''
+    jamb = phrases.whole(phrases.STRIP_JAMB, words)
+    if jamb:
+        return 'jamb', jamb['opening']
+    face = phrases.whole(phrases.STRIP_FACE, words)
+    return ('face', face['wall']) if face else ('', words)
+
+
+def leaders(sheet, one, level, down):
+    """Feet of the leaders that start at the strip's edge, in the order drawn."""
+    feet = []
+    for line in sheet.shapes(one.page).lines:
+        first = line.points[0]
+        if len(line.points) == 4 and abs(first[1] - level) < SLACK and (line.points[1][1] > level) == down \
+                and abs(line.points[1][0] - first[0]) < 0.01:
+            feet.append(first[0])
+    return feet
+
+
+def check_feet(sheet, one, ends, low):
+    """Every leader starts where its own number stands on the side's line: all give one zero on paper."""
+    zeros = []
+    for labels, level, down, places in ((one.labels_above, one.top, False, [end for end, _ in ends]),
+                                        (one.labels_below, one.bottom, True, [mark[0] for mark in low])):
+        if level is None:
+            continue
+        feet = leaders(sheet, one, level, down)
+        if not sheet.same(len(feet), len(labels), 'leaders'):
+            continue
+        for foot, passage in zip(feet, labels):
+            if not passage.lengths:
+                continue
+            value = passage.lengths[0].value
+            near = min(places, key=lambda place: abs(place - value), default=None)
+            if near is not None:
+                zeros.append((foot + points(near, one.scale), passage))
+    if not zeros:
+        return
+    zeros.sort(key=lambda zero: zero[0])
+    one.zero = zeros[len(zeros) // 2][0]
+    for zero, passage in zeros:
+        if abs(zero - one.zero) > SLACK * 2:
+            sheet.wrong('foot of a leader', passage.text, f'{zero - one.zero:.2f} pt away', passage)
+
+
+def check_drawn(sheet, one, side, course):
+    """Each whole unit of the part has its box, each bar its dot and the cell round it."""
+    if one.zero is None or not one.boxes:
+        return
+    world = sheet.world
+    left, right = min(box.left for box in one.boxes), max(box.right for box in one.boxes)
+    boxes = {(round(box.left, 1), round(box.right, 1)): box for box in one.boxes}
+
+    def drawn(low, high):
+        return any((round(one.place(high) + a, 1), round(one.place(low) + b, 1)) in boxes for a in NEAR for b in NEAR)
+
+    for piece in world.pieces[side.name, course]:
+        if one.place(piece.end) > left - SLACK and one.place(piece.start) < right + SLACK and not drawn(piece.start,
+                                                                                                        piece.end):
+            sheet.wrong(f'box of {piece.name}', 'not drawn',
+                        f'{one.place(piece.end):.2f}..{one.place(piece.start):.2f} pt')
+    dots = [dot for dot in sheet.shapes(one.page).dots if one.top < dot[1] < one.bottom]
+    for centre, first, last, _ in world.bars_on(side.name):
+        x = one.place(centre)
+        if first <= course <= last and left < x < right:
+            if not any(abs(dot[0] - x) < SLACK for dot in dots):
+                sheet.wrong('dot of a bar', 'not drawn', sheet.book.text(centre))
+            cell = world.cell_at(side.name, course, centre)
+            if cell and not any(abs(box.left - one.place(cell[2][1])) < 2 * SLACK
+                                and abs(box.right - one.place(cell[2][0])) < 2 * SLACK
+                                for box in sheet.shapes(one.page).boxes):
+                sheet.wrong('cell of a bar', 'not drawn', f'unit {cell[0]}, cell {cell[1]}')
+
+
+def take_units(sheet, one, side, course):
+    """Numbers over the units, sizes in openings, lengths in cuts; what the strip's ends are."""
+    world = sheet.world
+    one.numbers = []
+    texts = sheet.texts(one.page)
+    last = None
+    for text in texts:
+        found = phrases.whole(phrases.STRIP_NUMBER[::-1], text.text)
+        if one.top is not None and found and text.bottom < one.top + 8 and text.top > one.top - 40:
+            one.numbers.append((text, int(found['number']), found.groupdict().get('letter') or ''))
+            sheet.take([text])
+        elif phrases.whole(phrases.STRIP_SIZE, text.text) and last in world.openings:
+            passage, row = sheet.take([text]), world.openings[last]
+            found = phrases.whole(phrases.STRIP_SIZE, text.text)
+            sheet.length(passage, found, 'wide', nm(row['to']) - nm(row['from']), f'{last}: width')
+            sheet.length(passage, found, 'high', nm(row['soffit']) - nm(row['underside']), f'{last}: height')
+        elif one.top is not None and one.top < text.y < one.bottom and phrases.whole('{at}', text.text):
+            one.cuts = getattr(one, 'cuts', []) + [sheet.take([text])]
+        last = text.text
+    check_ends(sheet, one, side, course)
+
+
+ENDS = {'through-corner': phrases.STRIP_THROUGH, 'butt-corner': phrases.STRIP_BUTTS,
+        'tied-junction': phrases.STRIP_MEETS,
+        'lapped-butt': phrases.STRIP_MEETS, 'free-end': phrases.STRIP_FREE}
+
+
+def check_ends(sheet, one, side, course):
+    world = sheet.world
+    runs = world.runs[side.name, course]
+    if not runs:
+        return
+    words = [text.text for text in one.page.texts]
+    first, last = one.page is sheet.pages[0], one.page is sheet.pages[-1]
+    wanted = []
+    for shown, kind, name in ((first, runs[0]['at_start'], side.start), (last, runs[-1]['at_end'], side.end)):
+        if not shown:
+            continue
+        other = world.corner_other(side.name, name) or name
+        template = ENDS.get(kind)
+        if template:
+            wanted.append(re.sub(r'\{side~\}', other, template))
+        wanted.append(name)
+    for word in wanted:
+        if word not in words and not any(text.startswith(word[:3]) and text.endswith('…') for text in words):
+            sheet.wrong('end of the strip', 'missing', word)
+
+
+def check_numbers(sheet, pages, side, course):
+    """Each unit's number once, over its own middle, with the letter of what it is."""
+    world = sheet.world
+    pieces = {piece.number: piece for piece in world.pieces[side.name, course]}
+    seen = []
+    for one in pages:
+        for text, number, mark in one.numbers:
+            piece = pieces.get(number)
+            if piece is None:
+                sheet.wrong('number of a unit', text.text, sorted(pieces))
+                continue
+            seen.append(number)
+            if one.zero is not None:
+                middle = (one.place(piece.start) + one.place(piece.end)) / 2
+                whole_shown = any(abs(box.left - one.place(piece.end)) < SLACK
+                                  and abs(box.right - one.place(piece.start)) < SLACK for box in one.boxes)
+                if whole_shown and abs(text.x - middle) > WIDE:
+                    sheet.wrong(f'number {text.text}', f'{text.x:.1f} pt', f'{middle:.1f} pt: middle of {piece.name}')
+            wanted = letter(world, piece)
+            if mark != wanted and not (mark == '' and piece.length < nm(side.series['full'])):
+                sheet.wrong(f'letter of {piece.name}', mark, wanted)
+        for passage in getattr(one, 'cuts', []):
+            check_cut_length(sheet, one, passage, pieces.values())
+    narrow = [number for number, piece in pieces.items() if number not in seen
+              and piece.length > nm(side.series['half']) // 2]
+    sheet.same(narrow, [], 'units without a number')
+    sheet.same(len(seen), len(set(seen)), 'numbers of units, each once')
+
+
+def check_cut_length(sheet, one, passage, pieces):
+    over = [piece for piece in pieces if one.zero is not None
+            and one.place(piece.end) < passage.texts[0].x < one.place(piece.start)]
+    if len(over) != 1 or over[0].cut == 'none':
+        return sheet.wrong('length of a cut', passage.text, 'over a cut unit', passage)
+    check_label(sheet, passage, over[0].length, f'cut length of {over[0].name}')
+
+
