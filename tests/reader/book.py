@@ -128,13 +128,14 @@ def load(folder):
 
 
 def tally(sheets):
-    """Covered and all printed lengths by sort of sheet."""
-    covered, whole = Counter(), Counter()
+    """By sort of sheet: lengths compared, those of them compared as words only, all printed ones."""
+    covered, told, whole = Counter(), Counter(), Counter()
     for sheet in sheets:
         for passage in sheet.passages:
             whole[sheet.sort] += len(passage.lengths)
             covered[sheet.sort] += len(passage.claimed)
-    return covered, whole
+            told[sheet.sort] += len(passage.told)
+    return covered, told, whole
 
 
 def uncovered(sheets):

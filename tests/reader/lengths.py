@@ -33,6 +33,8 @@ class Printed:
 
 def plain(text):
     """Vulgar fractions, primes and fraction slashes as their plain characters."""
+    if text.isascii():
+        return text
     for sign, digits in VULGAR.items():
         text = re.sub(rf'(?<=\d){sign}', ' ' + digits, text).replace(sign, digits)
     return text.replace('⁄', '/').replace('′', "'").replace('″', '"').replace('−', '-').replace('\u00a0', ' ')

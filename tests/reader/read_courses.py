@@ -11,7 +11,6 @@ from sheets import take_paragraphs
 from world import nm
 
 WIDE = 1.2  # points: what is centred by the width of its letters
-NEAR = (-0.04, 0, 0.04)  # points: what may be rounded to either tenth
 
 
 def prepare(world):
@@ -19,6 +18,11 @@ def prepare(world):
     if not hasattr(world, 'marks'):
         world.marks = cut_marks(world)
     return world.marks
+
+
+def near(place):
+    """Tenths of a point that a place within 0.02 of this one rounds to."""
+    return {round(place * 10 - 0.3), round(place * 10 + 0.3)}
 
 
 def letter(world, piece):
@@ -215,10 +219,10 @@ def check_drawn(sheet, one, side, course):
         return
     world = sheet.world
     left, right = min(box.left for box in one.boxes), max(box.right for box in one.boxes)
-    boxes = {(round(box.left, 1), round(box.right, 1)): box for box in one.boxes}
+    boxes = {(a, b) for box in one.boxes for a in near(box.left) for b in near(box.right)}
 
     def drawn(low, high):
-        return any((round(one.place(high) + a, 1), round(one.place(low) + b, 1)) in boxes for a in NEAR for b in NEAR)
+        return (round(one.place(high) * 10), round(one.place(low) * 10)) in boxes
 
     for piece in world.pieces[side.name, course]:
         if one.place(piece.end) > left - SLACK and one.place(piece.start) < right + SLACK and not drawn(piece.start,

@@ -1,8 +1,9 @@
 """Elevations: every unit and letter in its place, heights of courses, words in the openings, running dimensions."""
 import re
+from collections import Counter
 
 import phrases
-from read_courses import NEAR, WIDE, check_legend, letter, prepare
+from read_courses import WIDE, check_legend, letter, near, prepare
 from read_pour import SLACK, check_label, points, scale_of
 from read_summary import one_piece_length
 from sheets import take_paragraphs
@@ -44,28 +45,30 @@ class Elevation:
         heights = {round(points(nm(row['unit_height']), self.scale), 1) for row in world.courses.values()}
         self.boxes = [box for box in sheet.shapes(page).boxes if box.fill is not None and box.stroked
                       and any(abs(box.bottom - box.top - high) < SLACK * 2 for high in heights)]
-        keys = {(round(box.left, 1), round(box.right, 1), round(box.bottom, 1)) for box in self.boxes}
+        keys = {(left, right, bottom) for box in self.boxes for left in near(box.left) for right in near(box.right)
+                for bottom in near(box.bottom)}
         first = world.courses[1]
         self.foot = nm(first['top']) - nm(first['unit_height'])
         pieces = [piece for (name, _), row in world.pieces.items() if name == side.name for piece in row]
         if not self.boxes or not pieces:
             return
         low = max(box.bottom for box in self.boxes)
-        best = (0, None)
-        for box in [box for box in self.boxes if box.bottom > low - 0.1][:80]:
-            for piece in world.pieces[side.name, 1]:
-                if abs(points(piece.length, self.scale) - (box.right - box.left)) < SLACK:
-                    zero = box.right + points(piece.start, self.scale)
-                    count = sum(self.has(keys, zero, low, one) for one in world.pieces[side.name, 1])
-                    best = max(best, (count, zero), key=lambda pair: pair[0])
-        self.zero, self.ground, self.keys = best[1], low, keys
-        if self.zero is None:
+        votes = Counter()
+        for box in self.boxes:
+            if box.bottom > low - 0.1:
+                for piece in world.pieces[side.name, 1]:
+                    if abs(points(piece.length, self.scale) - (box.right - box.left)) < SLACK:
+                        votes[round(box.right + points(piece.start, self.scale), 2)] += 1
+        if not votes:
             return sheet.wrong('elevation', 'no units drawn', side.name)
+        self.ground = low
+        self.zero = max((zero for zero, _ in votes.most_common(8)),
+                        key=lambda zero: sum(self.has(keys, zero, self.y(self.under(world, one)), one) for one in pieces))
         left, right = min(box.left for box in self.boxes), max(box.right for box in self.boxes)
         for piece in pieces:
             x0, x1 = self.x(piece.end), self.x(piece.start)
-            if x0 > left - SLACK and x1 < right + SLACK and not self.has(keys, self.zero,
-                                                                         self.y(self.under(world, piece)), piece):
+            shown = x0 > left - SLACK and x1 < right + SLACK
+            if shown and not self.has(keys, self.zero, self.y(self.under(world, piece)), piece):
                 sheet.wrong(f'box of {piece.name}', 'not drawn', f'{x0:.2f}..{x1:.2f} pt')
 
     def under(self, world, piece):
@@ -80,8 +83,7 @@ class Elevation:
 
     def has(self, keys, zero, bottom, piece):
         left, right = zero - points(piece.end, self.scale), zero - points(piece.start, self.scale)
-        return any((round(left + a, 1), round(right + b, 1), round(bottom + c, 1)) in keys
-                   for a in NEAR for b in NEAR for c in NEAR)
+        return (round(left * 10), round(right * 10), round(bottom * 10)) in keys
 
 
 def check_heights(sheet, page, view):

@@ -248,7 +248,7 @@ def bed_row(sheet, row, state):
     choice = next((one for one in bed['choices'] if one['text'] == row.text(0)), None)
     if choice is None:
         return sheet.wrong('choice of a bed', row.text(0), [one['text'] for one in bed['choices']], row.cells[0])
-    sheet.claim_all(row.cells[0])
+    sheet.tell(row.cells[0])
     cell(sheet, row, 1, phrases.FOUND_TOP, {'top': nm(choice['top'])}, 'top of the bed')
     cell(sheet, row, 2, phrases.FOUND_MARGIN, {'margin': nm(choice['margin'])}, 'margin of the bed')
 
@@ -271,7 +271,7 @@ def dowel_row(sheet, row, state):
     cell(sheet, row, 2, phrases.FOUND_OFF, {'off': off, 'in': nm(one['off_face'])}, f'found dowel {name}')
     if row.cells[3]:
         sheet.same(row.text(3), one['text'], f'found dowel {name}', row.cells[3])
-        sheet.claim_all(row.cells[3])
+        sheet.tell(row.cells[3])
 
 
 def fit_row(sheet, row, state):

@@ -26,11 +26,11 @@ def notes(sheet):
                 row = wanted.get(words_of(passage.text))
                 if row is not None:
                     found.append(words_of(passage.text))
-                    sheet.claim_all(passage)
+                    sheet.tell(passage)
                 elif any(words_of(passage.text) == words_of(one['rule']) for one in expected):
-                    sheet.claim_all(passage)
+                    sheet.tell(passage)
                 elif words_of(passage.text) == words_of(world.job.get('notes', '\0')):
-                    sheet.claim_all(passage)
+                    sheet.tell(passage)
                 else:
                     sheet.book.published.check(sheet, passage)
                     check_series(sheet, passage)
@@ -41,7 +41,7 @@ def check_series(sheet, passage):
     """"8 in block, 7 5/8 x 7 5/8 x 15 5/8 in": nominal thickness and length; and the source of the series."""
     for row in sheet.world.series.values():
         if passage.text.startswith(row['source']):
-            sheet.claim_all(passage)
+            sheet.tell(passage)
         if passage.text == row['title'] and len(passage.lengths) == 2:
             nominal = nm(row['thickness']) + (nm(row['joint']) if passage.lengths[0].form == 'in' else 0)
             sheet.same([one.value for one in passage.lengths], [nominal, nm(row['full'])], 'title of the series',
@@ -140,7 +140,7 @@ def opening_lintel(sheet, passage, opening):
     if one:
         sheet.length(passage, one, 'length', one_piece_length(sheet.world, name), f'{name}: lintel')
     if opening.get('note'):
-        sheet.claim_all(passage)
+        sheet.tell(passage)
 
 
 # ---- saw list --------------------------------------------------------------------------------------------------------

@@ -1,18 +1,16 @@
 """What is set before the pour: dowel list, form boards, dowel templates."""
-from fractions import Fraction
-
 import phrases
 from lengths import INCH, agrees
 from places import reference_in, shift_of
 from sheets import read_table, take_paragraphs
 from world import nm
 
-POINT = Fraction(INCH, 72)   # of paper
+POINT = INCH / 72  # of paper, nanometres
 SLACK = 0.06                 # points: paper places are whole micrometres, printed to 0.001 pt
 
 
 def points(length, scale=1):
-    return float(length / (POINT * scale))
+    return float(length) / (POINT * scale)
 
 
 # ---- dowel list ------------------------------------------------------------------------------------------------------

@@ -105,7 +105,7 @@ def mark_row(sheet, row, course, left, shift):
             options.append(run['next']['text'] + '; or ' + (run['next'].get('instead')
                                                             or run['instead'])['text'] + lost)
         if sheet.same(row.text(3) in options, True, f'{name}: next joints', row.cells[3]):
-            sheet.claim_all(row.cells[3])
+            sheet.tell(row.cells[3])
             check_next(sheet, row.cells[3], run, near, course)
 
 
@@ -166,7 +166,7 @@ def changes(sheet):
                                 row.cells[0])
             if change['units'] and row.cells[1]:
                 sheet.same(row.text(1), '; '.join(change['units']), 'units that change', row.cells[1])
-                sheet.claim_all(row.cells[1])
+                sheet.tell(row.cells[1])
         take_paragraphs(sheet, page)
     sheet.same(sorted(seen), sorted(wanted), 'changes listed')
 
@@ -209,7 +209,7 @@ def log_row(sheet, row, index, entry, struck):
         at = row.text(3).find(' '.join(note.split()))
         if at < 0:
             sheet.wrong('note of an entry', row.text(3), note, row.cells[3])
-        row.cells[3].claimed.update(one.start for one in row.cells[3].lengths if one.start >= at)
+        sheet.tell(row.cells[3], max(at, 0))
     if struck:
         sheet.same(row.text(3).startswith('struck'), True, f'{entry["id"]} is struck', row.cells[0])
 
@@ -239,7 +239,7 @@ def log_mark(sheet, row, index, entry, laying, struck):
                     texts.add(run['next']['text'] + '; or ' + (run['next'].get('instead') or run.get('instead')
                                                                or {'text': ''})['text'])
         told = max((text for text in texts if text and row.text(3).startswith(text)), key=len, default='')
-        row.cells[3].claimed.update(one.start for one in row.cells[3].lengths if one.end <= len(told))
+        sheet.tell(row.cells[3], 0, len(told))
 
 
 def log_units(sheet, row, index, entry, laying, struck):
@@ -334,8 +334,7 @@ def log_check(sheet, row, index, entry, laying, struck):
     rule = row.text(3).find(' '.join(one['rule'].split()))
     if rule < 0:
         return sheet.wrong('rule of a check', row.text(3), one['rule'], row.cells[3])
-    row.cells[3].claimed.update(length.start for length in row.cells[3].lengths
-                                if rule <= length.start < rule + len(one['rule']))
+    sheet.tell(row.cells[3], rule, rule + len(one['rule']))
 
 
 def log_found(sheet, row, index, entry, laying, struck):

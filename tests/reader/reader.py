@@ -7,6 +7,7 @@ sys.path.insert(0, str(Path(__file__).parent))
 
 from book import Book, load, tally, uncovered
 from drawings import read_drawings
+from read_answer import read_answer
 
 
 def main(folders):
@@ -15,9 +16,9 @@ def main(folders):
         answer, papers = load(folder)
         for paper in papers:
             book = Book(paper, answer)
-            sheets = book.read() + read_drawings(Path(folder), book)
-            covered, whole = tally(sheets)
-            print(f'{folder} {paper.name}: {sum(covered.values())} of {sum(whole.values())} lengths')
+            sheets = book.read() + read_drawings(Path(folder), book) + [read_answer(book)]
+            covered, told, whole = tally(sheets)
+            print(f'{folder} {paper.name}: {sum(covered.values())} of {sum(whole.values())} lengths, {sum(told.values())} as words')
             for sort in whole:
                 if whole[sort]:
                     print(f'   {sort:10} {covered[sort]:5} of {whole[sort]:5}')

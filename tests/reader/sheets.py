@@ -9,14 +9,14 @@ SIXTEENTH = INCH // 16
 
 class Passage:
     """Words that belong together, from one text or several in order."""
-    __slots__ = ('text', 'texts', 'lengths', 'claimed', 'page')
+    __slots__ = ('text', 'texts', 'lengths', 'claimed', 'told', 'page')
 
     def __init__(self, texts):
         self.texts = texts
         self.text = ' '.join(text.text for text in texts)
         self.page = texts[0].page if texts else None
         self.lengths = lengths_in(self.text)
-        self.claimed = set()
+        self.claimed, self.told = set(), set()
 
     @property
     def left(self):
@@ -102,6 +102,12 @@ class Sheet:
 
     def claim_all(self, passage):
         passage.claimed.update(one.start for one in passage.lengths)
+
+    def tell(self, passage, low=0, high=10 ** 9):
+        """Lengths of words that are the answer's or the job's own: compared as words, derived from nothing."""
+        told = {one.start for one in passage.lengths if low <= one.start < high}
+        passage.claimed |= told
+        passage.told |= told
 
     # ---- reading ---------------------------------------------------------------------------------------------------
 

@@ -25,18 +25,15 @@ def nm(found):
 
 
 class Piece:
-    __slots__ = ('name', 'side', 'course', 'number', 'kind', 'length', 'start', 'cut', 'run')
+    __slots__ = ('name', 'side', 'course', 'number', 'kind', 'length', 'start', 'end', 'cut', 'run')
 
     def __init__(self, side, course, run, row):
         self.name, self.kind, self.length = row[0], row[1], row[2]
-        self.start = row[3] + Fraction(row[4], row[5])
+        self.start = row[3] + Fraction(row[4], row[5]) if row[4] else row[3]
+        self.end = self.start + self.length
         self.cut = row[6]
         self.side, self.course, self.run = side, course, run
         self.number = int(self.name.rsplit('-', 1)[1])
-
-    @property
-    def end(self):
-        return self.start + self.length
 
 
 class Side:
