@@ -226,3 +226,40 @@ class Maker:
 
 def job(seed):
     return Maker(seed).make()
+
+
+def with_marks(job, answer, seed):
+    """The job and readings at marks that its answer has: ends past or short, and on some a jamb found off its place."""
+    dice, tape = Random(seed * 7 + 1), job['tape']
+    step, unit = (25_400_000 // 16, '/16"') if tape == 'inches' else (1_000_000, ' mm')
+    courses = [course for course in answer['laying']['at_hand'] if course['side'] == answer['sides'][0]['name']]
+    if not courses:
+        return None
+    # One in five measures units that no joints make up for.
+    full = answer['series'][0]['full']['nm'] // step - (12 if dice.randrange(5) == 0 else 0)
+    singles = [written(full + dice.randint(-1, 1)) if tape == 'inches' else f'{full + dice.randint(-1, 1)} mm'
+               for _ in range(4)]
+    entries = [{'id': 'm0', 'by': 'QA', 'units': {'singles': singles}}]
+    course = courses[0]
+    marks = [mark for mark in course['marks'] if mark['kind'] == 'block-end' and mark['to_read']]
+    for mark in marks[:dice.randint(1, 3)]:
+        entry = {'on': course['side'], 'course': course['course'], 'at': mark['at']['text']}
+        off = dice.randint(-3, 4)
+        if dice.randrange(2):
+            entry['past'] = f'{off}{unit}' if off % 16 or tape != 'inches' else '0"'
+        else:
+            steps = mark['at']['nm'] // step + off
+            entry['read'] = f'{steps}{unit}' if tape != 'inches' else written(steps)
+        entries.append({'id': f'm{len(entries)}', 'by': 'QA', 'when': f'2026-04-1{len(entries)} 10:00', 'mark': entry})
+    jambs = [mark for mark in course['marks'] if mark['kind'] == 'near-jamb']
+    if jambs and dice.randrange(3) == 0:
+        steps = jambs[0]['at']['nm'] // step - dice.randint(1, 4)
+        found = {'on': course['side'], 'what': 'near-jamb', 'opening': jambs[0]['opening'],
+                 'at': f'{steps} mm' if tape != 'inches' else written(steps)}
+        entries.append({'id': 'f1', 'by': 'QA', 'found': found})
+    return {**job, 'laid': entries}
+
+
+def written(sixteenths):
+    whole, over = divmod(sixteenths, 16)
+    return f'{whole} {over}/16"' if over else f'{whole}"'

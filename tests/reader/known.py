@@ -14,6 +14,8 @@ KNOWN = [
      'words in a low or narrow opening of an elevation end half way: "bearing 190 mm right,"'),
     (r'seed \d+', r'Dowel template', r'.*: depth', r'.*',
      'a template cut at a line inside the face tells the depth from the face beside a line drawn from that line'),
+    (r'seed \d+', r'Marks at the wall', r'.*: next joints', r'.*',
+     'where no joints make up for the units the sheet says only what is lost: "; loses the bar at 1907 mm"'),
 ]
 
 

@@ -103,7 +103,8 @@ def check_page_marks(sheet):
                 low[rounded(place, world.step), what, name] += 1
         for mark in course['marks']:
             place = nm(mark['at'])
-            told = [one.value for one in lengths_in(mark['at']['both'])] + [one.value for one in lengths_in(mark['at']['text'])]
+            told = [one.value for one in lengths_in(mark['at']['both'])] + [one.value
+                                                                            for one in lengths_in(mark['at']['text'])]
             sheet.same(set(told), {place}, f'{course["name"]}: words of a mark')
             if mark['kind'] == 'block-end':
                 piece = world.by_name.get(f'{side}-{number}-{mark["unit"]}')

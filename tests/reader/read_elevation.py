@@ -63,7 +63,8 @@ class Elevation:
             return sheet.wrong('elevation', 'no units drawn', side.name)
         self.ground = low
         self.zero = max((zero for zero, _ in votes.most_common(8)),
-                        key=lambda zero: sum(self.has(keys, zero, self.y(self.under(world, one)), one) for one in pieces))
+                        key=lambda zero: sum(self.has(keys, zero, self.y(self.under(world, one)), one)
+                                             for one in pieces))
         left, right = min(box.left for box in self.boxes), max(box.right for box in self.boxes)
         for piece in pieces:
             x0, x1 = self.x(piece.end), self.x(piece.start)

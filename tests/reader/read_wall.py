@@ -104,18 +104,29 @@ def mark_row(sheet, row, course, left, shift):
         if 'instead' in run['next'] or 'instead' in run:
             options.append(run['next']['text'] + '; or ' + (run['next'].get('instead')
                                                             or run['instead'])['text'] + lost)
-        if sheet.same(row.text(3) in options, True, f'{name}: next joints', row.cells[3]):
+        if row.text(3) not in options:
+            sheet.wrong(f'{name}: next joints', row.text(3), options, row.cells[3])
+        else:
             sheet.tell(row.cells[3])
-            check_next(sheet, row.cells[3], run, near, course)
+            check_next(sheet, row.cells[3], run, course)
 
 
-def check_next(sheet, passage, run, mark, course):
-    """Joints of a correction stay within the tolerance of a head joint."""
-    limits = sheet.world.answer['laying']['joints']
-    for text in run['next']['joints']:
-        joint = sheet.world.length(text)
-        if not nm(limits['least']) - sheet.world.step <= joint <= nm(limits['most']) + sheet.world.step:
-            sheet.wrong(f'{course["name"]}: next joints', text, 'within the tolerance of a head joint', passage)
+def check_next(sheet, passage, run, course):
+    """Joints of a correction: within the tolerance of a head joint, and together they bring the course back to the next
+    mark: narrower than planned by what it is past and by what the units still to come are longer."""
+    laying, joints = sheet.world.answer['laying'], [sheet.world.length(text) for text in run['next']['joints']]
+    least, most = nm(laying['joints']['least']) - sheet.world.step, nm(laying['joints']['most']) + sheet.world.step
+    if not all(least <= joint <= most for joint in joints):
+        sheet.wrong(f'{course["name"]}: next joints', passage.text, 'within the tolerance of a head joint', passage)
+    taken = nm(run['each_unit_adds']['taken_off_ahead'])
+    if run['next']['what'] != 'joints' or run['laid'] == 0 or run['next']['bays'] != 1 or taken:
+        return
+    longer = laying['batch']['longer_nm'] if 'batch' in laying else 0
+    off = sum(joints) - len(joints) * nm(laying['joints']['planned']) + nm(run['past']) + len(joints) * longer
+    # The sum is rounded to the tape's steps, once for each bay.
+    if abs(off) > sheet.world.step:
+        sheet.wrong(f'{course["name"]}: next joints', passage.text,
+                    f'back at the next mark, not {off / 1e6:.2f} mm off', passage)
 
 
 def what_of(text, mark):

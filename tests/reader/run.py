@@ -5,6 +5,7 @@ usage: run.py examples|random|self-test STRINGCOURSE ROOT
 """
 import json
 import os
+import shutil
 import subprocess
 import sys
 import tempfile
@@ -66,9 +67,25 @@ def random_job(program, seed):
         code, talk = plan(program, path, Path(work) / 'set', ('letter', 'a4')[seed % 2])
         if code == 3:
             return None
+        if code == 0 and seed % 3 == 0:
+            code, talk = with_readings(program, path, Path(work) / 'set', seed) or (code, talk)
         if code != 0:
             return [(f'seed {seed}', 'plan', [('plan', 0, 'exit code', code, talk)], NOTHING, [])]
         return read_set(f'seed {seed}', Path(work) / 'set')
+
+
+def with_readings(program, path, out, seed):
+    """Plans the job anew with readings at marks of its answer; None where there are none, or where they are refused."""
+    job = jobs.with_marks(json.loads(path.read_text()), json.loads((out / 'answer.json').read_text()), seed)
+    if job is None:
+        return None
+    path.write_text(json.dumps(job))
+    code, talk = plan(program, path, out.with_name('read'), ('letter', 'a4')[seed % 2])
+    if code != 0:
+        return None if code == 3 else (code, talk)
+    shutil.rmtree(out)
+    out.with_name('read').rename(out)
+    return code, talk
 
 
 def report(results):
@@ -91,7 +108,8 @@ def report(results):
           f'{sum(told.values())} of them only as words that the answer or the job says too')
     for sort in sorted(whole):
         if whole[sort]:
-            print(f'  {sort:10} {covered[sort]:6} of {whole[sort]:6}' + (f', {told[sort]} as words' if told[sort] else ''))
+            print(f'  {sort:10} {covered[sort]:6} of {whole[sort]:6}' + (f', {told[sort]} as words' if told[sort]
+                                                                         else ''))
     for (sort, text), count in left.most_common(60):
         print(f'  not compared, {sort}: {count} x {text}')
     share = (sum(covered.values()) - sum(told.values())) / max(1, sum(whole.values()))
