@@ -7,6 +7,7 @@
 #include "job/words.hpp"
 #include "measure/notation.hpp"
 #include "supply/counts.hpp"
+#include "supply/lintels.hpp"
 
 namespace stringcourse::cli {
 
@@ -76,7 +77,7 @@ std::string lintel_text(const Page& page, const supply::LintelCount& lintel) {
 
 void add_units(Page& page) {
   const Building& building = page.answer.building;
-  page.title("Units, without an allowance for breakage");
+  page.title("Units");
   Table table({Left, Right, Right, Left});
   table.add({"", "laid whole", "to buy", ""});
   for (const supply::Purchase& unit : supply::units_to_buy(building, page.answer.layout)) {
@@ -84,12 +85,47 @@ void add_units(Page& page) {
                number_text(unit.to_buy()), unit.for_saw > 0 ? number_text(unit.for_saw) + " of them for the saw" : ""});
   }
   for (const supply::PartCount& part : supply::corner_set_parts(building, page.answer.layout)) {
-    table.add({printable(part.part), "", number_text(part.count), "of the corner sets"});
+    table.add({printable(part.part), number_text(part.count), number_text(part.to_buy()), "of the corner sets"});
   }
   for (const supply::LintelCount& lintel : supply::one_piece_lintels(building, page.answer.layout)) {
     table.add({lintel_text(page, lintel), "", number_text(lintel.count), "in one piece"});
   }
   page.table(table);
+  page.line("to buy: laid, for the saw, and " + number_text(building.breakage.percent) +
+            " in 100 for breakage, each kind rounded up" +
+            (building.breakage.stated ? "" : " (assumed; \"breakage\" in the job's units says otherwise)"));
+}
+
+std::string_view soffit_words(supply::Soffit soffit) {
+  switch (soffit) {
+    case supply::Soffit::OnePiece: return "one piece";
+    case supply::Soffit::Floor: return "lintel units";
+    case supply::Soffit::Form: return "bond-beam units, open underneath: form the soffit";
+    case supply::Soffit::Nothing: break;
+  }
+  return "nothing in the yard spans it";
+}
+
+std::string end_text(const Page& page, const supply::LintelEnd& end, const std::string& toward) {
+  return page.length(end.bearing) + " toward " + printable(toward);
+}
+
+void add_lintels(Page& page) {
+  const Building& building = page.answer.building;
+  const auto lintels = supply::lintels_as_laid(building, page.answer.layout);
+  if (lintels.empty()) return;
+  page.title("Lintels");
+  for (const supply::LintelAsLaid& lintel : lintels | std::views::take(kShownSides)) {
+    const ResolvedOpening& opening = building.openings[static_cast<std::size_t>(lintel.opening)];
+    const Wall& wall = building.walls[static_cast<std::size_t>(opening.wall)];
+    std::string text = printable(opening.name) + ": " + std::string(soffit_words(lintel.soffit)) + "; bears " +
+                       end_text(page, lintel.start, wall.start_name) + ", " +
+                       end_text(page, lintel.end, wall.end_name) + " (asked " +
+                       page.length(opening.lintel->least_bearing) + ")";
+    if (!lintel.bars.empty())
+      text += "; bars pass it at " + number_text(lintel.bars.size()) + (lintel.bars.size() == 1 ? " place" : " places");
+    page.line(text);
+  }
 }
 
 void add_cuts(Page& page) {
@@ -189,6 +225,7 @@ std::string summary_text(const Answer& answer, Emphasis emphasis) {
   add_courses(page);
   if (answer.layout.stopped.empty()) {
     add_units(page);
+    add_lintels(page);
     add_cuts(page);
     add_bars(page);
     add_proof(page);

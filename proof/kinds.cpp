@@ -19,6 +19,7 @@ struct Case {
   bool at_through_corner;
   bool over_lintel;    // stands over an opening, or on a bearing, of a lintel built of units
   bool near_lintel;    // ... or within one unit of it
+  bool lowest;         // ... in the lowest course of such a lintel
 };
 
 /// Whether the yard has the half or whole unit of this pair that the piece is, or is cut from.
@@ -43,7 +44,10 @@ std::string of_course(const Case& c) {
   }
   if (is_beam_kind(kind) && !c.course.bond_beam && !c.near_lintel) return "a bond-beam unit in a course without a beam";
   if (is_lintel_kind(kind) && !c.near_lintel) return "a lintel unit away from any lintel";
-  if (c.at_through_corner || c.course.half_high || is_beam_kind(kind) || is_lintel_kind(kind)) return "";
+  if (c.at_through_corner || c.course.half_high || is_lintel_kind(kind)) return "";
+  if (c.lowest && has_matching(c, Kind::Lintel, Kind::LintelHalf))
+    return "the lowest course over an opening wants units closed underneath";
+  if (is_beam_kind(kind)) return "";
   const bool beam_there = has_matching(c, Kind::BondBeam, Kind::BondBeamHalf);
   if (c.course.bond_beam && beam_there) return "a bond-beam course wants bond-beam units";
   if (c.over_lintel && (beam_there || has_matching(c, Kind::Lintel, Kind::LintelHalf))) return "over the opening stand lintel or bond-beam units";
@@ -58,12 +62,17 @@ std::string of_corner(const Case& c) {
   return "";
 }
 
-/// The stretch that a lintel of units covers in its wall: the opening and its least bearings, widened by `more`.
-bool over_lintel(const Building& b, const Run& run, const Piece& piece, Length more) {
+constexpr int kAllCourses = 200;
+
+/// The stretch that a lintel of units covers in its wall: the opening and its least bearings, widened by `more`; in as
+/// many of its courses, from the lowest up.
+bool over_lintel(const Building& b, const Run& run, const Piece& piece, Length more, int most_courses) {
   const ExactPosition& start = piece.start;
   for (const ResolvedOpening& o : b.openings) {
     if (o.wall != run.wall || !o.lintel || o.lintel->make != LintelMake::BuiltUp) continue;
-    if (run.course < o.lintel->first_course || run.course >= o.lintel->first_course + o.lintel->courses) continue;
+    if (run.course < o.lintel->first_course ||
+        run.course >= o.lintel->first_course + std::min(o.lintel->courses, most_courses))
+      continue;
     const Length from = o.from.distance_from_start() - o.lintel->least_bearing - more;
     const Length to = o.to.distance_from_start() + o.lintel->least_bearing + more;
     const ExactPosition before{(from - piece.length).in_nanometres(), 1};  // a piece that starts here ends at `from`
@@ -91,8 +100,10 @@ Violations check_run(const Building& b, const RunFacts& facts) {
     const Piece& piece = *facts.pieces[i];
     const bool corner = (i == 0 && run.at_start == RunEnd::ThroughCorner) ||
                         (i + 1 == facts.pieces.size() && run.at_end == RunEnd::ThroughCorner);
-    found = joined(std::move(found), check_piece({b, series, course, run, piece, corner, over_lintel(b, run, piece, Length()),
-                                                  over_lintel(b, run, piece, series.full_pitch())}));
+    found = joined(std::move(found), check_piece({b, series, course, run, piece, corner,
+                                                  over_lintel(b, run, piece, Length(), kAllCourses),
+                                                  over_lintel(b, run, piece, series.full_pitch(), kAllCourses),
+                                                  over_lintel(b, run, piece, Length(), 1)}));
   }
   return found;
 }

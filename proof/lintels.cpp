@@ -14,7 +14,7 @@ bool is_one_piece(const ResolvedOpening& o) { return o.lintel && o.lintel->make 
 
 std::string name_of_lintel(const Building& b, const ResolvedOpening& o) { return name_of(b, o.wall) + " lintel over " + o.name; }
 
-Violations check_bearings(const Building& b, const ResolvedOpening& o, const PlacedLintel& placed) {
+Violations check_one_piece(const Building& b, const ResolvedOpening& o, const PlacedLintel& placed) {
   Violations found;
   const std::string where = name_of_lintel(b, o);
   const Series& series = b.series_of(at(b.walls, o.wall));
@@ -22,12 +22,48 @@ Violations check_bearings(const Building& b, const ResolvedOpening& o, const Pla
   const Length start = placed.start_bearing, end = placed.end_bearing;
   if (start < least || end < least)
     found.push_back(violation(kLintels, where, "bears " + in_millimetres(std::min(start, end)) + ", less than " + in_millimetres(least)));
-  if (!is_one_piece(o)) return found;
   if (o.width() + least * 2 + series.joint + pitch * 3 <= o.width() + start + end + series.joint)
     found.push_back(violation(kLintels, where, "it is three half units longer than the least length, or more"));
   if (!(o.width() + start + end + series.joint).is_multiple_of(pitch))
     found.push_back(violation(kLintels, where, "its length is not a whole number of half units less a joint"));
   return found;
+}
+
+/// A unit's size tolerance: so much less counts as what is asked.
+constexpr Length kWithin = Length::sixteenths(2);
+
+/// What a lintel of units bears: to the end of the piece in which the bearing asked is reached, or of its run.
+struct Borne {
+  Length start, end;
+};
+Borne borne_by(const RunFacts& run, const ResolvedOpening& o) {
+  const Length from = o.from.distance_from_start(), to = o.to.distance_from_start(),
+               least = o.lintel->least_bearing - kWithin;
+  Length first, last;
+  for (std::size_t k = 0; k < run.pieces.size(); ++k) {
+    const ExactPosition& start = run.pieces[k]->start;
+    const ExactPosition ends{start.numerator + run.pieces[k]->length.in_nanometres() * start.denominator,
+                             start.denominator};
+    if (k == 0 || start <= ExactPosition{(from - least).in_nanometres(), 1}) first = start.nearest_nanometre();
+    last = ends.nearest_nanometre();
+    if (ends >= ExactPosition{(to + least).in_nanometres(), 1}) break;
+  }
+  return {std::max(from - first, Length()), std::max(last - to, Length())};
+}
+
+/// A lintel of units is as long as its pieces of the lowest course; shorter than asked only where their run ends.
+Violations check_built_up(const Building& b, const Facts& facts, const ResolvedOpening& o, const PlacedLintel& placed) {
+  const std::string where = name_of_lintel(b, o);
+  const auto& runs = at(at(facts.walls, o.wall).courses, o.lintel->first_course - 1).runs;
+  const auto over = std::ranges::find_if(runs, [&](const RunFacts& f) {
+    return f.run->start < o.to.distance_from_start() && f.run->end > o.from.distance_from_start();
+  });
+  if (over == runs.end()) return {violation(kLintels, where, "no run crosses its opening")};
+  const Borne borne = borne_by(*over, o);
+  if (borne.start == placed.start_bearing && borne.end == placed.end_bearing) return {};
+  return {violation(kLintels, where,
+                    "bears " + in_millimetres(borne.start) + " and " + in_millimetres(borne.end) + ", not " +
+                        in_millimetres(placed.start_bearing) + " and " + in_millimetres(placed.end_bearing))};
 }
 
 bool overlaps(const Piece& piece, Length from, Length to) {
@@ -46,7 +82,7 @@ Violations check_uncut(const Building& b, const Layout& layout, const RunFacts& 
 }
 
 /// A lintel of units is laid in bond with what it bears on, round the corner and over the next opening too: only the
-/// pieces of its own wall are looked at.
+/// pieces of its own wall are looked at, as far as the bearing that is asked.
 Violations check_under_units(const Building& b, const Layout& layout, const Facts& facts, const ResolvedOpening& o, Length from, Length to) {
   const int below = o.lintel->first_course - 1;
   Violations found;
@@ -75,16 +111,23 @@ Violations check_lintel(const Building& b, const Layout& layout, const Facts& fa
   const int below = o.lintel->first_course - 1;
   if (below < 1 || below > static_cast<int>(b.courses.size())) return {violation(kLintels, name_of_lintel(b, o), "no course bears it")};
   const Length from = o.from.distance_from_start(), to = o.to.distance_from_start();
-  Violations found = check_bearings(b, o, placed);
+  if (!is_one_piece(o)) {
+    if (!placeable) return {};
+    const Length least = o.lintel->least_bearing;
+    Violations found = check_built_up(b, facts, o, placed);
+    found = joined(std::move(found), check_under_units(b, layout, facts, o, from - least, from));
+    return joined(std::move(found), check_under_units(b, layout, facts, o, to, to + least));
+  }
+  Violations found = check_one_piece(b, o, placed);
   if (!placeable) return found;
-  const auto under = is_one_piece(o) ? check_under : check_under_units;
-  found = joined(std::move(found), under(b, layout, facts, o, from - placed.start_bearing, from));
-  return joined(std::move(found), under(b, layout, facts, o, to, to + placed.end_bearing));
+  found = joined(std::move(found), check_under(b, layout, facts, o, from - placed.start_bearing, from));
+  return joined(std::move(found), check_under(b, layout, facts, o, to, to + placed.end_bearing));
 }
 
-/// The stretch that the lintel of an opening takes up, bearings and all.
+/// The stretch that a control joint keeps clear of: a one-piece lintel as placed; of one built of units what is asked,
+/// as a unit of it that goes on to the joint ends there.
 CellSpan lintel_stretch(const Layout& layout, const ResolvedOpening& o, int index) {
-  const PlacedLintel* placed = placed_lintel(layout, index);
+  const PlacedLintel* placed = is_one_piece(o) ? placed_lintel(layout, index) : nullptr;
   const Length start = placed ? placed->start_bearing : o.lintel->least_bearing;
   const Length end = placed ? placed->end_bearing : o.lintel->least_bearing;
   return {o.from.distance_from_start() - start, o.to.distance_from_start() + end};

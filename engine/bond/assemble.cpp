@@ -4,6 +4,7 @@
 #include <set>
 
 #include "bond/elimination.hpp"
+#include "bond/lintel_units.hpp"
 #include "bond/panel_site.hpp"
 #include "bond/place.hpp"
 #include "bond/stops.hpp"
@@ -232,18 +233,24 @@ class Assembly {
       }
       panels.push_back(std::move(placed));
     }
-    for (const ResolvedOpening& opening : building_->openings) {
-      if (!opening.lintel || opening.lintel->make != LintelMake::BuiltUp) continue;
-      layout.lintels.push_back(PlacedLintel{static_cast<std::int32_t>(&opening - building_->openings.data()),
-                                            opening.lintel->least_bearing, opening.lintel->least_bearing});
-    }
-    sort_stably(layout.lintels, {}, &PlacedLintel::opening);
     place_pieces(*building_, panels, layout);
+    place_built_lintels(layout);
     layout.cost = cost_of(total, order_);
     layout.cost.extra_bars = place_bars(*building_, layout);
     name_bar_units(*building_, layout);
     prove(layout, chosen, total);
     return layout;
+  }
+
+  /// Lintels built of units, as their pieces lie.
+  void place_built_lintels(Layout& layout) const {
+    for (std::size_t o = 0; o < building_->openings.size(); ++o) {
+      const ResolvedOpening& opening = building_->openings[o];
+      if (!opening.lintel || opening.lintel->make != LintelMake::BuiltUp) continue;
+      const std::optional<Bearings> laid = bearings_as_laid(layout, opening);
+      if (laid) layout.lintels.push_back(PlacedLintel{static_cast<std::int32_t>(o), laid->start, laid->end});
+    }
+    sort_stably(layout.lintels, {}, &PlacedLintel::opening);
   }
 
   /// Proven: no assignment's bound is less than what was found, and no more bars than the spacing alone needs.

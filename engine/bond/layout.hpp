@@ -54,7 +54,9 @@ struct Run {
   std::uint32_t first_piece = 0, piece_count = 0;  // into Layout::pieces
 };
 
-/// One for every opening with a lintel, of either make. A lintel built of units bears the least that is asked.
+/// One for every opening with a lintel, of either make, in a panel that has a layout. What it bears as laid, from the
+/// jamb to its end: of a lintel built of units, to the far end of the last unit that is part of it
+/// (bond/lintel_units.hpp).
 struct PlacedLintel {
   std::int32_t opening = 0;
   Length start_bearing, end_bearing;  // towards the wall's start, towards its end

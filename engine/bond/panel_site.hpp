@@ -17,7 +17,7 @@ struct Bit {
   std::int32_t index = 0;
 };
 
-/// Bearings of a one-piece lintel: towards the wall's start and towards its end.
+/// Bearings of a lintel: towards the wall's start and towards its end.
 struct Bearings {
   Length start, end;
 };

@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "bond/lintel_units.hpp"
+
 namespace stringcourse::bond {
 namespace {
 
@@ -29,24 +31,27 @@ struct Stock {
 /// The openings of one panel: only they can have a lintel over its pieces.
 using Openings = std::vector<std::int32_t>;
 
-/// Over an opening, or on a bearing, of a lintel built of units.
-bool over_built_lintel(const Building& building, const Openings& openings, const Run& run, Length from, Length to) {
-  return std::ranges::any_of(openings, [&](std::int32_t index) {
-    const ResolvedOpening& opening = at(building.openings, index);
-    if (!opening.lintel || opening.lintel->make != LintelMake::BuiltUp) return false;
-    const ResolvedLintel& lintel = *opening.lintel;
-    if (run.course < lintel.first_course || run.course >= lintel.first_course + lintel.courses) return false;
-    return from < opening.to.distance_from_start() + lintel.least_bearing &&
-           to > opening.from.distance_from_start() - lintel.least_bearing;
-  });
-}
-
 struct Standing {
   const Openings* openings;
   const Run* run;
   const Piece* piece;
   bool first, last;
 };
+
+/// What a piece is in a lintel built of units. The lowest course spans, and is closed underneath where the yard has
+/// such units; the courses over it are open, so that the grout of all of them is one.
+enum class LintelPart { None, Upper, Lowest };
+
+LintelPart lintel_part(const Building& building, const Standing& here) {
+  LintelPart part = LintelPart::None;
+  for (const std::int32_t index : *here.openings) {
+    const ResolvedOpening& opening = at(building.openings, index);
+    if (!in_lintel(opening, *here.run, *here.piece)) continue;
+    if (here.run->course == opening.lintel->first_course) return LintelPart::Lowest;
+    part = LintelPart::Upper;
+  }
+  return part;
+}
 
 Kind kind_of(const Building& building, const Standing& here) {
   const Series& series = building.series_of(at(building.walls, here.run->wall));
@@ -56,17 +61,17 @@ Kind kind_of(const Building& building, const Standing& here) {
   const Kind plain = is_half ? Kind::Half : Kind::Full;
   const bool through = (here.first && here.run->at_start == RunEnd::ThroughCorner) || (here.last && here.run->at_end == RunEnd::ThroughCorner);
   if (course.half_high) return stock.of_pair(Kind::HalfHigh, Kind::HalfHighHalf, is_half, plain);
-  const Kind beam = is_half ? Kind::BondBeamHalf : Kind::BondBeam;
+  const Kind beam = is_half ? Kind::BondBeamHalf : Kind::BondBeam, trough = is_half ? Kind::LintelHalf : Kind::Lintel;
+  const LintelPart part = lintel_part(building, here);
+  const bool at_corner = through && !is_half;
+  if (part == LintelPart::Lowest && !at_corner && stock.has(trough)) return trough;
   if (course.bond_beam && stock.has(beam)) return beam;
-  if (through && !is_half) {
+  if (at_corner) {
     if (series.corner_set && building.corner_sets_stocked) return Kind::CornerSet;
+    if (part != LintelPart::None && stock.has(beam)) return beam;  // the lintel's bars and grout end in it
     return stock.has(Kind::Corner) ? Kind::Corner : plain;
   }
-  const Length from = here.piece->start.nearest_nanometre();
-  if (over_built_lintel(building, *here.openings, *here.run, from, from + here.piece->length)) {
-    return stock.of_pair(Kind::Lintel, Kind::LintelHalf, is_half,
-                   stock.of_pair(Kind::BondBeam, Kind::BondBeamHalf, is_half, plain));
-  }
+  if (part != LintelPart::None) return stock.has(beam) ? beam : stock.has(trough) ? trough : plain;
   const bool beside_joint = (here.first && here.run->at_start == RunEnd::ControlJoint) || (here.last && here.run->at_end == RunEnd::ControlJoint);
   if (beside_joint) return stock.of_pair(Kind::Sash, Kind::SashHalf, is_half, plain);
   return plain;

@@ -73,8 +73,22 @@ std::vector<Rule> grout_rules() {
        {"TMS 602 art. 3.4 (edition not stated)", Knowledge::SecondHand}},
       {"lintel-bearing", "A lintel bears at least 4 in at each end; your drawings may ask for more",
        {"MSJC-08 sec. 2.3.3.3", Knowledge::Seen}},
-      {"shores", "A lintel of block units stays shored until the engineer, or a test of its grout, lets the shores go",
-       {"no number of days is claimed; unverified: check your code", Knowledge::Memory}},
+      {"lintel-floor",
+       "Lintel units have a floor: where a bar passes it is broken out as wide as the cell below; bond-beam units are "
+       "counted on as open underneath, and are holed too where they are not",
+       {"common practice", Knowledge::CommonPractice}},
+      {"lintel-soffit",
+       "Bond-beam units over an opening are open underneath: a form closes their soffit before grout goes in, and is "
+       "shored like the lintel",
+       {"common practice", Knowledge::CommonPractice}},
+      {"lintel-spans",
+       "What spans an opening takes bars along it: lintel units, or bond-beam units where the yard stocks no lintel "
+       "units; a plain unit carries nothing there",
+       {"common practice", Knowledge::CommonPractice}},
+      {"shores",
+       "A lintel of block units stays on its shores until your engineer, or your drawings, let them go; no number of "
+       "days is claimed here",
+       {"common practice", Knowledge::CommonPractice}},
   };
 }
 
@@ -100,9 +114,19 @@ std::vector<Rule> cautions() {
   };
 }
 
+/// What is bought.
+std::vector<Rule> order_rules() {
+  return {
+      {"breakage",
+       "Where the job says nothing, 5 units in 100 more are ordered than are laid and sawn, each kind rounded up; 5 to "
+       "12 in 100 are named in the trade",
+       {"common practice; your yard may know better", Knowledge::CommonPractice}},
+  };
+}
+
 std::vector<Rule> all_rules() {
   std::vector<Rule> all;
-  for (const auto group : {bond_rules, control_joint_rules, grout_rules, cautions}) {
+  for (const auto group : {bond_rules, control_joint_rules, grout_rules, order_rules, cautions}) {
     for (Rule& rule : group()) all.push_back(std::move(rule));
   }
   return all;

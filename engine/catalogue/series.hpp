@@ -22,6 +22,15 @@ inline constexpr int kKindCount = 17;
 /// "half-high-half", "solid".
 [[nodiscard]] std::string_view kind_name(Kind kind);
 [[nodiscard]] std::optional<Kind> kind_from_name(std::string_view name);
+/// A trough with a floor: it spans an opening without a form, and a bar or grout passes only where its floor is broken
+/// out. Lintel units are made so. SOURCE common practice, rule "lintel-floor".
+[[nodiscard]] constexpr bool is_closed_underneath(Kind kind) {
+  return kind == Kind::Lintel || kind == Kind::LintelHalf;
+}
+/// A unit that takes bars along the wall, and so may span an opening once it is filled.
+[[nodiscard]] constexpr bool takes_bars_along(Kind kind) {
+  return is_closed_underneath(kind) || kind == Kind::BondBeam || kind == Kind::BondBeamHalf;
+}
 
 /// A clear interval between two webs, along the face, from the unit's left end.
 struct CellSpan {

@@ -51,6 +51,7 @@ struct Units {
   std::optional<Length> least_piece;
   std::optional<std::vector<Length>> cuts;   // the saw's list of lengths (actual); absent: quarter and three quarters
   std::optional<BondWish> bond;              // absent: half
+  std::optional<int> breakage;               // units ordered beyond those laid and sawn, in hundredths; absent: 5
   friend bool operator==(const Units&, const Units&) = default;
 };
 

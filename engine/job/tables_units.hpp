@@ -81,6 +81,9 @@ struct Table<Units> {
             "Lengths that the saw cuts, actual; absent: a quarter and three quarters of a unit.",
             {.most_entries = 100, .order = ListOrder::Distinct}),
       field("bond", &Units::bond, Need::Optional, "Bond wished for; absent: half."),
+      field("breakage", &Units::breakage, Need::Optional,
+            "Units to order for breakage, in hundredths of what is laid and sawn; absent: 5.",
+            {.least = 0, .most = 50}),
   };
 };
 

@@ -6,6 +6,7 @@
 #include "setout/marks.hpp"
 #include "setout/places.hpp"
 #include "sheet/elevation_view.hpp"
+#include "sheet/lintel_lists.hpp"
 
 namespace stringcourse::sheet {
 namespace {
@@ -24,42 +25,39 @@ Elevation elevation_of(const Context& context, int wall, const Part& part, Scale
   return elevation;
 }
 
-const PlacedLintel* lintel_over(const Layout& layout, std::size_t opening) {
-  for (const PlacedLintel& lintel : layout.lintels) {
-    if (lintel.opening == static_cast<std::int32_t>(opening)) return &lintel;
-  }
-  return nullptr;
-}
+using Lintels = std::vector<supply::LintelAsLaid>;
 
 // What is said inside an opening, from the head down: what there is no room for stands in the schedule.
-std::vector<std::string> opening_lines(const Context& context, std::size_t index) {
+std::vector<std::string> opening_lines(const Context& context, const Lintels& lintels, std::size_t index) {
   const ResolvedOpening& opening = context.building.openings[index];
   const Words& words = context.words;
   std::vector<std::string> lines{fill_in(words.opening_size, {height_text(context, opening.width()), height_text(context, opening.height())})};
   lines.push_back(fill_in(words.head, {height_text(context, opening.soffit)}));
   const bool floor = opening.first_course <= 1 && opening.use != OpeningUse::Window;
   lines.push_back(fill_in(floor ? words.floor : words.sill, {height_text(context, opening.underside)}));
-  const PlacedLintel* placed = lintel_over(context.layout, index);
-  if (!placed || !opening.lintel) return lines;
+  const supply::LintelAsLaid* placed = lintel_over(lintels, index);
+  if (placed == nullptr) return lines;
   // A one-piece lintel carries its own length.
-  if (opening.lintel->make == LintelMake::BuiltUp) lines.push_back(std::string(words.lintel_built_up));
-  lines.push_back(fill_in(words.lintel_bearing, {height_text(context, placed->start_bearing), height_text(context, placed->end_bearing)}));
+  if (placed->soffit != supply::Soffit::OnePiece) lines.push_back(span_text(context, *placed));
+  lines.push_back(bearing_text(context, *placed));
   return lines;
 }
 
-void write_opening(Pad& pad, const Context& context, const Area& box, std::size_t index) {
+void write_opening(Pad& pad, const Context& context, const Lintels& lintels, const Area& box, std::size_t index) {
   const Lettering name{kLargeText, Weight::Bold, Anchor::Middle, Ink::Black, 0};
   const Micrometres room = box.width() - 3'000;
   Micrometres y = box.top - 2'500 - kLargeText;
   if (y < box.bottom + 1'000) return;
   pad.write({box.centre().x, y}, clipped(context.building.openings[index].name, room, name), name);
   y -= 1'500;
-  for (const std::string& line : opening_lines(context, index)) {
+  for (const std::string& line : opening_lines(context, lintels, index)) {
     Lettering lettering{kText, Weight::Regular, Anchor::Middle, Ink::Black, 0};
     if (!fits(line, room, lettering)) lettering.height = kSmallText;
-    for (const std::string& piece : wrapped(line, room, lettering)) {
-      y -= lettering.height * 8 / 5;
-      if (y < box.bottom + 1'000) return;
+    const std::vector<std::string> pieces = wrapped(line, room, lettering);
+    const Micrometres high = lettering.height * 8 / 5;
+    if (y - high * static_cast<Micrometres>(pieces.size()) < box.bottom + 1'000) return;  // never half of a line
+    for (const std::string& piece : pieces) {
+      y -= high;
       pad.write({box.centre().x, y}, piece, lettering);
     }
   }
@@ -67,6 +65,7 @@ void write_opening(Pad& pad, const Context& context, const Area& box, std::size_
 
 void draw_openings(Pad& pad, const Elevation& elevation) {
   const Building& building = elevation.context.building;
+  const Lintels lintels = supply::lintels_as_laid(building, elevation.context.layout);
   for (std::size_t index = 0; index < building.openings.size(); ++index) {
     const ResolvedOpening& opening = building.openings[index];
     if (opening.wall != elevation.wall) continue;
@@ -74,7 +73,7 @@ void draw_openings(Pad& pad, const Elevation& elevation) {
     const Area box = elevation.box(opening.from.distance_from_start(), opening.to.distance_from_start(), low, opening.soffit);
     if (box.empty()) continue;
     pad.box(box, {Pen::Thick}, Fill::White);
-    write_opening(pad, elevation.context, box, index);
+    write_opening(pad, elevation.context, lintels, box, index);
   }
 }
 
@@ -183,22 +182,35 @@ void write_corner_names(Pad& pad, const Elevation& elevation) {
   if (elevation.part.last()) pad.write({elevation.frame.left - 2'500, y}, clipped(wall.end_name, 25'000, end), end);
 }
 
+constexpr Micrometres kNotePitch = 4'400;
+constexpr std::size_t kNoteLines = 3;  // under the dimensions
+
 void write_notes(Pad& pad, const Elevation& elevation) {
   const Context& context = elevation.context;
   const Wall& wall = context.wall(elevation.wall);
-  std::string text = fill_in(wall.interior ? context.words.seen_from_inside : context.words.seen_from, {wall.start_name});
+  std::string text = fill_in(wall.interior ? context.words.seen_from_inside : context.words.seen_from,
+                             {clipped(wall.start_name, 40'000, {kSmallText})});
   text += " " + std::string(context.words.datum_note);
   const auto& courses = context.building.courses;
   if (std::any_of(courses.begin(), courses.end(), [](const Course& course) { return course.wire; })) text += " " + std::string(context.words.wire_mark_note);
   if (!setout::bars_on_wall(context.building, context.layout, elevation.wall).empty()) text += " " + std::string(context.words.elevation_note);
   if (!context.building.pour_tops.empty()) text += " " + std::string(context.words.pour_mark_note);
-  text += " " + joined(legend_of(context, {elevation.wall, 0}), "; ");
+  const auto floors = supply::floors_to_break_out(context.building, context.layout);
+  if (std::ranges::contains(floors, elevation.wall, &supply::BarThrough::wall))
+    text += " " + std::string(context.words.floor_mark_note);
+  std::vector<std::string> legend = legend_of(context, {elevation.wall, 0});
   const Lettering lettering{kSmallText};
-  Micrometres y = elevation.room.bottom + 5'000;
-  for (const std::string& line : wrapped(text, elevation.room.width(), lettering)) {
-    if (y < elevation.room.bottom) break;
+  std::vector<std::string> lines;
+  // Lengths of cuts come last, and stand in the saw list too: what there is no room for is left to it.
+  while (true) {
+    lines = wrapped(text + " " + joined(legend, "; "), elevation.room.width(), lettering);
+    if (lines.size() <= kNoteLines || legend.empty() || legend.back().find(" = ") == std::string::npos) break;
+    legend.pop_back();
+  }
+  Micrometres y = elevation.room.bottom + 2 * kNotePitch + 600;
+  for (const std::string& line : lines) {
     pad.write({elevation.room.left, y}, line, lettering);
-    y -= 4'400;
+    y -= kNotePitch;
   }
 }
 

@@ -28,6 +28,6 @@ struct ElevationPlan {
 /// Paper that the courses of the whole height take, and what letters and dimensions take besides.
 [[nodiscard]] Length height_of_courses(const Building& building);
 inline constexpr Micrometres kElevationLeft = 32'000, kElevationRight = 14'000;
-inline constexpr Micrometres kElevationAbove = 5'500, kElevationBelow = 29'000;
+inline constexpr Micrometres kElevationAbove = 5'500, kElevationBelow = 33'400;
 
 }  // namespace stringcourse::sheet

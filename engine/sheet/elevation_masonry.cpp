@@ -4,6 +4,7 @@
 #include "measure/sorting.hpp"
 #include "setout/places.hpp"
 #include "sheet/elevation_view.hpp"
+#include "supply/lintels.hpp"
 
 namespace stringcourse::sheet {
 namespace {
@@ -146,6 +147,18 @@ void draw_bars(Pad& pad, const Elevation& elevation) {
   }
 }
 
+// Where a bar passes the floor of a lintel unit: a black triangle at the unit's foot, its point up along the bar.
+void draw_floor_marks(Pad& pad, const Elevation& elevation) {
+  const Building& building = elevation.context.building;
+  constexpr Micrometres kHalf = 900, kHigh = 1'600;
+  for (const supply::BarThrough& bar : supply::floors_to_break_out(building, elevation.context.layout)) {
+    if (bar.wall != elevation.wall || !elevation.part.holds(bar.centre)) continue;
+    const Micrometres x = elevation.view.at(bar.centre);
+    const Micrometres y = elevation.level(building.courses[static_cast<std::size_t>(bar.course - 1)].underside());
+    pad.area({{x - kHalf, y}, {x + kHalf, y}, {x, y + kHigh}}, {Pen::Thin}, Fill::Black);
+  }
+}
+
 void draw_beams(Pad& pad, const Elevation& elevation) {
   for (const Course& course : elevation.context.building.courses) {
     if (!course.bond_beam) continue;
@@ -160,6 +173,7 @@ void draw_masonry(Pad& pad, const Elevation& elevation) {
   draw_units(pad, elevation);
   draw_beams(pad, elevation);
   draw_bars(pad, elevation);
+  draw_floor_marks(pad, elevation);
   write_exceptions(pad, elevation);
   for (const PlacedLintel& lintel : elevation.context.layout.lintels) draw_one_piece_lintel(pad, elevation, lintel);
 }

@@ -8,6 +8,7 @@
 #include "setout/marks.hpp"
 #include "setout/places.hpp"
 #include "setout/saw_list.hpp"
+#include "sheet/lintel_lists.hpp"
 #include "supply/counts.hpp"
 
 namespace stringcourse::sheet {
@@ -32,21 +33,6 @@ std::string use_text(const Words& words, OpeningUse use) {
     case OpeningUse::Plain: return std::string(words.use_plain);
   }
   return {};
-}
-
-std::string lintel_text(const Context& context, std::size_t index) {
-  const ResolvedOpening& opening = context.building.openings[index];
-  if (!opening.lintel) return std::string(context.words.none);
-  for (const PlacedLintel& placed : context.layout.lintels) {
-    if (placed.opening != static_cast<std::int32_t>(index)) continue;
-    const Length whole = opening.width() + placed.start_bearing + placed.end_bearing;
-    const std::string make = opening.lintel->make == LintelMake::BuiltUp
-                                 ? std::string(context.words.lintel_built_up)
-                                 : fill_in(context.words.lintel_one_piece, {height_text(context, whole)});
-    return make + ", " + fill_in(context.words.lintel_bearing,
-                                 {height_text(context, placed.start_bearing), height_text(context, placed.end_bearing)});
-  }
-  return std::string(context.words.lintel);
 }
 
 // Marks of one event at one height: the event once, then whose it is.
@@ -140,7 +126,8 @@ std::string packed_text(const Context& context, const ResolvedOpening& opening) 
   return parts.empty() ? std::string() : "\n" + std::string(context.words.packed) + " " + joined(parts, ", ");
 }
 
-void add_opening(Table& table, const Context& context, std::size_t index) {
+void add_opening(Table& table, const Context& context, const std::vector<supply::LintelAsLaid>& lintels,
+                 std::size_t index) {
   const Words& words = context.words;
   const Tape tape = context.tape();
   const ResolvedOpening& opening = context.building.openings[index];
@@ -148,12 +135,14 @@ void add_opening(Table& table, const Context& context, std::size_t index) {
   const bool floor = opening.first_course <= 1 && opening.use != OpeningUse::Window;
   const std::string size = fill_in(words.wide, {both_forms(opening.width(), tape)}) + "\n" +
                            fill_in(words.high, {both_forms(opening.height(), tape)});
-  const std::string jambs = fill_in(words.from_named, {wall.start_name}) + "\n" + both_forms(opening.from.distance_from_start(), tape) +
-                            "\n" + both_forms(opening.to.distance_from_start(), tape);
+  const std::string jambs = fill_in(wall.interior ? words.from_named_wall : words.from_named, {wall.start_name}) +
+                            "\n" + both_forms(opening.from.distance_from_start(), tape) + "\n" +
+                            both_forms(opening.to.distance_from_start(), tape);
   const std::string heights = fill_in(floor ? words.floor : words.sill, {both_forms(opening.underside, tape)}) + "\n" +
                               fill_in(words.head, {both_forms(opening.soffit, tape)});
   const std::string asked = opening.asked_width > Length() ? size_text(context, opening.asked_width, opening.asked_height) : "";
-  std::string lintel = lintel_text(context, index);
+  const supply::LintelAsLaid* placed = lintel_over(lintels, index);
+  std::string lintel = placed != nullptr ? lintel_text(context, *placed) : std::string(words.none);
   if (!opening.note.empty()) lintel += "\n" + opening.note;
   table.add_row({opening.name + "\n" + use_text(words, opening.use) + ", " + wall.name, size, jambs, heights,
                  asked + packed_text(context, opening), lintel});
@@ -164,10 +153,12 @@ void add_opening(Table& table, const Context& context, std::size_t index) {
 Table opening_schedule(const Context& context) {
   const Words& words = context.words;
   Table table = new_table(context.page.drawing.width(), words.title_openings,
-                          {column(words.opening, 12), column(words.masonry_opening, 19), column(words.from_corner, 17),
-                           column(words.underside, 19), column(words.asked, 15), column(words.lintel, 18)},
+                          {column(words.opening, 11), column(words.masonry_opening, 18), column(words.from_corner, 16),
+                           column(words.underside, 18), column(words.asked, 14), column(words.lintel, 23)},
                           kText);
-  for (std::size_t index = 0; index < context.building.openings.size(); ++index) add_opening(table, context, index);
+  const auto lintels = supply::lintels_as_laid(context.building, context.layout);
+  for (std::size_t index = 0; index < context.building.openings.size(); ++index)
+    add_opening(table, context, lintels, index);
   return table;
 }
 

@@ -5,6 +5,7 @@
 #include "sheet/context.hpp"
 #include "sheet/elevation.hpp"
 #include "sheet/found.hpp"
+#include "sheet/lintel_lists.hpp"
 #include "sheet/lists.hpp"
 #include "sheet/plan.hpp"
 #include "sheet/strip.hpp"
@@ -15,7 +16,7 @@
 namespace stringcourse::sheet {
 namespace {
 
-enum class Sort { Summary, Sides, Notes, SettingOut, Dowels, FormBoard, Template, FoundPlan, Found, BedProfile, CoursePlan, Strip, Elevation, Openings, Saw, GaugeRod, Leads, Marks, Laid, Changes };
+enum class Sort { Summary, Sides, Notes, SettingOut, Dowels, FormBoard, Template, FoundPlan, Found, BedProfile, CoursePlan, Strip, Elevation, Openings, LintelBars, Saw, GaugeRod, Leads, Marks, Laid, Changes };
 
 // One sheet before it is drawn: light enough to list a school's hundreds.
 struct Entry {
@@ -29,7 +30,7 @@ struct Entry {
 
 // The lists are laid out once; their sheets show parts of them.
 struct Lists {
-  Table sides, notes, setting_out, dowels, found, openings, saw, rod, leads, marks, laid, changes;
+  Table sides, notes, setting_out, dowels, found, openings, lintel_bars, saw, rod, leads, marks, laid, changes;
   std::string saw_note;
   const Table* of(Sort sort) const {
     switch (sort) {
@@ -39,6 +40,7 @@ struct Lists {
       case Sort::Dowels: return &dowels;
       case Sort::SettingOut: return &setting_out;
       case Sort::Openings: return &openings;
+      case Sort::LintelBars: return &lintel_bars;
       case Sort::Saw: return &saw;
       case Sort::GaugeRod: return &rod;
       case Sort::Leads: return &leads;
@@ -186,22 +188,29 @@ void number_names(std::vector<Entry>& entries) {
 }
 
 Lists lists_of(const Context& context) {
-  return {side_sizes_table(context, context.page.drawing.width(), kText), notes_table(context), setting_out_table(context), dowel_table(context), found_table(context), opening_schedule(context), saw_table(context), gauge_rod_table(context),
+  return {side_sizes_table(context, context.page.drawing.width(), kText), notes_table(context), setting_out_table(context), dowel_table(context), found_table(context), opening_schedule(context), lintel_bar_table(context), saw_table(context), gauge_rod_table(context),
           lead_table(context), marks_table(context), laid_table(context), changes_table(context), saw_note(context)};
 }
 
 constexpr Micrometres kBetweenTables = 9'000;
 
-// Few corners' leads stand on the gauge rod's sheet.
-bool leads_fit_under_rod(const Context& context, const Lists& lists) {
-  const Micrometres taken = table_height(lists.rod, lists.rod.lines.size()) + kBetweenTables + table_height(lists.leads, lists.leads.lines.size());
+// A short table stands under the one before it: few corners' leads under the gauge rod, few bars under the openings.
+bool fits_under(const Context& context, const Table& above, const Table& below) {
+  const Micrometres upper = table_height(above, above.lines.size()), lower = table_height(below, below.lines.size());
+  const Micrometres taken = upper + kBetweenTables + lower;
   return taken <= context.page.drawing.height() - kTableHead - kTableFoot;
+}
+bool leads_fit_under_rod(const Context& context, const Lists& lists) {
+  return fits_under(context, lists.rod, lists.leads);
+}
+bool bars_fit_under_openings(const Context& context, const Lists& lists) {
+  return fits_under(context, lists.openings, lists.lintel_bars);
 }
 
 std::vector<Entry> list_sheets(const Context& context, const Lists& lists) {
   std::vector<Entry> entries{{.sort = Sort::Summary, .name = "summary", .title = std::string(context.words.title_summary),
                               .scale = scale_of_summary(context)}};
-  if (context.building.walls.size() > kSidesOnSummary) list_table(entries, context, lists.sides, Sort::Sides, "sides");
+  if (!summary_holds_sides(context)) list_table(entries, context, lists.sides, Sort::Sides, "sides");
   list_table(entries, context, lists.notes, Sort::Notes, "notes");
   list_table(entries, context, lists.setting_out, Sort::SettingOut, "setting-out");
   list_table(entries, context, lists.dowels, Sort::Dowels, "dowels");
@@ -211,6 +220,9 @@ std::vector<Entry> list_sheets(const Context& context, const Lists& lists) {
   list_course(entries, context, 2);
   list_elevations(entries, context);
   list_table(entries, context, lists.openings, Sort::Openings, "openings");
+  if (!bars_fit_under_openings(context, lists)) {
+    list_table(entries, context, lists.lintel_bars, Sort::LintelBars, "lintel-bars");
+  }
   list_table(entries, context, lists.saw, Sort::Saw, "saw-list");
   list_table(entries, context, lists.rod, Sort::GaugeRod, "gauge-rod");
   if (!leads_fit_under_rod(context, lists)) list_table(entries, context, lists.leads, Sort::Leads, "leads");
@@ -249,6 +261,7 @@ std::string note_of(const Context& context, const Lists& lists, Sort sort) {
   if (sort == Sort::Marks) return std::string(context.words.marks_note);
   if (sort == Sort::Leads) return std::string(context.words.lead_note);
   if (sort == Sort::Openings) return std::string(context.words.schedule_note);
+  if (sort == Sort::LintelBars) return std::string(context.words.lintel_bar_note);
   return {};
 }
 
@@ -269,6 +282,7 @@ Group draw_entry(const Context& context, const Lists& lists, const Entry& entry)
     case Sort::SettingOut:
     case Sort::Dowels:
     case Sort::Openings:
+    case Sort::LintelBars:
     case Sort::Saw:
     case Sort::GaugeRod:
     case Sort::Leads:
@@ -276,10 +290,14 @@ Group draw_entry(const Context& context, const Lists& lists, const Entry& entry)
     case Sort::Laid:
     case Sort::Changes: break;
   }
+  const bool with_bars =
+      entry.sort == Sort::Openings && bars_fit_under_openings(context, lists) && !lists.lintel_bars.lines.empty();
   const bool with_leads = entry.sort == Sort::GaugeRod && leads_fit_under_rod(context, lists) && !lists.leads.lines.empty();
   std::string note = note_of(context, lists, entry.sort);
   if (with_leads) note += " " + std::string(context.words.lead_note);
-  return draw_list(context, *lists.of(entry.sort), entry, note, with_leads ? &lists.leads : nullptr);
+  if (with_bars) note += " " + std::string(context.words.lintel_bar_note);
+  const Table* under = with_leads ? &lists.leads : with_bars ? &lists.lintel_bars : nullptr;
+  return draw_list(context, *lists.of(entry.sort), entry, note, under);
 }
 
 // Each sort of sheet carries the caution that belongs to its work; the catalogue's words first, our own without.
@@ -297,7 +315,8 @@ std::string caution_of(const Words& words, Sort sort) {
     case Sort::Changes:
     case Sort::Strip:
     case Sort::CoursePlan: return chosen("wet-cement", words.caution_general);
-    case Sort::Openings: return chosen("shores", words.caution_lintel);
+    case Sort::Openings:
+    case Sort::LintelBars: return chosen("shores", words.caution_lintel);
     case Sort::FormBoard:
     case Sort::Template:
     case Sort::Dowels: return std::string(words.caution_dowels);

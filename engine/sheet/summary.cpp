@@ -4,10 +4,10 @@
 
 #include "setout/laying_order.hpp"
 #include "setout/places.hpp"
-#include "setout/saw_list.hpp"
 #include "sheet/lists.hpp"
 #include "sheet/plan.hpp"
 #include "supply/counts.hpp"
+#include "supply/lintels.hpp"
 
 namespace stringcourse::sheet {
 namespace {
@@ -48,19 +48,34 @@ void add_courses(Table& table, const Context& context) {
   table.add_row({std::string(words.height_to_top), both_forms(building.courses.back().top, context.tape())});
 }
 
+void add_lintels_of_units(Table& table, const Context& context) {
+  const Words& words = context.words;
+  const auto lintels = supply::lintels_as_laid(context.building, context.layout);
+  const auto of_units =
+      std::ranges::count_if(lintels, [](const auto& lintel) { return lintel.soffit != supply::Soffit::OnePiece; });
+  const std::size_t floors = supply::floors_to_break_out(context.building, context.layout).size();
+  if (of_units == 0) return;
+  const auto pattern = floors > 0 ? words.lintel_tally_floors : words.lintel_tally;
+  table.add_row(
+      {std::string(words.lintels), fill_in(pattern, {text_of(of_units), text_of(static_cast<std::int64_t>(floors))})});
+}
+
 void add_tallies(Table& table, const Context& context) {
   const Words& words = context.words;
   const Cost& cost = context.layout.cost;
   table.add_row({std::string(words.units_laid), text_of(static_cast<std::int64_t>(context.layout.pieces.size()))});
-  table.add_row({std::string(words.saw_cuts), text_of(cost.cuts)});
-  table.add_row({std::string(words.cut_lengths), text_of(context.layout.cut_lengths)});
+  table.add_row({std::string(words.saw_cuts),
+                 cost.cuts == 0
+                     ? text_of(0)
+                     : fill_in(words.cut_lengths, {text_of(cost.cuts), text_of(context.layout.cut_lengths)})});
   table.add_row({std::string(words.short_laps), text_of(cost.short_laps)});
-  table.add_row({std::string(words.short_pieces), text_of(cost.short_pieces)});
-  table.add_row({std::string(words.shifted_joints), text_of(cost.shifted_joints)});
+  if (cost.short_pieces > 0) table.add_row({std::string(words.short_pieces), text_of(cost.short_pieces)});
+  if (cost.shifted_joints > 0) table.add_row({std::string(words.shifted_joints), text_of(cost.shifted_joints)});
   const supply::BarCount bars = supply::count_bars(context.building, context.layout);
   table.add_row({std::string(words.bars),
                  bars.bars == 0 ? std::string(words.bars_none)
                                 : fill_in(words.bar_length, {text_of(bars.bars), bars.size, tape_text(bars.total, context.tape())})});
+  add_lintels_of_units(table, context);
   for (const supply::LintelCount& lintel : supply::one_piece_lintels(context.building, context.layout)) {
     table.add_row({std::string(words.lintels),
                    fill_in(words.lintel_entry, {text_of(lintel.count), tape_text(lintel.length, context.tape())})});
@@ -100,14 +115,15 @@ Table unit_table(const Context& context, const Area& box, Micrometres height) {
     table.add_row({series_prefix(context, purchase.series) + std::string(words.kinds[static_cast<std::size_t>(purchase.kind)]),
                    text_of(purchase.whole), text_of(purchase.to_buy())});
   }
+  for (const supply::PartCount& part : supply::corner_set_parts(context.building, context.layout)) {
+    table.add_row({part.part, text_of(part.count), text_of(part.to_buy())});
+  }
+  // Cuts come last: what there is no room for stands in the saw list.
   const supply::Counts counts = supply::count_units(context.building, context.layout);
   for (const supply::CutCount& cut : counts.cuts) {
     table.add_row({fill_in(words.cut_entry, {tape_text(cut.length, context.tape()),
                                              std::string(words.kinds[static_cast<std::size_t>(cut.from)])}),
                    text_of(cut.pieces), ""});
-  }
-  for (const supply::PartCount& part : supply::corner_set_parts(context.building, context.layout)) {
-    table.add_row({part.part, "", text_of(part.count)});
   }
   return table;
 }
@@ -125,10 +141,15 @@ class Stack {
     if (shown < table.lines.size()) write(more_, Weight::Regular);
     box_.top -= 3'000;
   }
+  [[nodiscard]] bool has_room(const Table& table) const {
+    return table.lines.size() <= lines_that_fit(table, box_.height() - table.pitch());
+  }
   void write(const std::string& text, Weight weight, Ink ink = Ink::Black) {
     const Lettering lettering{kSmallText, weight, Anchor::Start, ink, 0};
-    for (const std::string& line : wrapped(text, box_.width() - 2'000, lettering)) {
-      if (box_.height() < line_pitch(kSmallText)) return;
+    const std::vector<std::string> lines = wrapped(text, box_.width() - 2'000, lettering);
+    if (box_.height() < line_pitch(kSmallText) * static_cast<Micrometres>(lines.size()))
+      return;  // never half of a sentence
+    for (const std::string& line : lines) {
       box_.top -= line_pitch(kSmallText);
       pad_.write({box_.left + 1'000, box_.top}, line, lettering);
     }
@@ -194,14 +215,19 @@ void write_second_course_notes(Stack& stack, const Context& context) {
   if (!context.layout.bars.empty()) stack.write(std::string(words.bar_note), Weight::Regular);
 }
 
+struct SummaryTables {
+  Table tallies, units, sides;
+};
+
 // The tables of the summary, in letters as large as the room allows.
-std::vector<Table> summary_tables(const Context& context, const Area& box) {
-  std::vector<Table> tables;
+SummaryTables summary_tables(const Context& context, const Area& box) {
+  SummaryTables tables;
   for (const Micrometres height : {kText, kSmallText}) {
-    tables = {tally_table(context, box, height), unit_table(context, box, height)};
-    if (context.building.walls.size() <= kSidesOnSummary) tables.push_back(side_sizes_table(context, box.width(), height));
-    Micrometres taken = context.layout.cost.cuts > 0 ? 27'000 : 16'000;  // sentences and gaps between
-    for (const Table& table : tables) taken += table_height(table, table.lines.size()) + 3'000;
+    tables = {tally_table(context, box, height), unit_table(context, box, height),
+              side_sizes_table(context, box.width(), height)};
+    Micrometres taken = 20'000;  // sentences and gaps between
+    for (const Table* table : {&tables.tallies, &tables.units, &tables.sides})
+      taken += table_height(*table, table->lines.size()) + 3'000;
     if (taken <= box.height()) break;
   }
   return tables;
@@ -222,6 +248,14 @@ void write_troubles(Stack& stack, const Context& context) {
   }
 }
 
+// What "buy" adds to what is laid.
+std::string buy_text(const Context& context) {
+  const Words& words = context.words;
+  const Breakage& breakage = context.building.breakage;
+  if (breakage.percent == 0) return std::string(words.buy_no_breakage);
+  return fill_in(breakage.stated ? words.buy_breakage_stated : words.buy_breakage_assumed, {text_of(breakage.percent)});
+}
+
 constexpr int kSummaryShare = 54, kPlanShare = 74;
 
 }  // namespace
@@ -230,22 +264,35 @@ Scale scale_of_summary(const Context& context) {
   return scale_of_plan(context.building, left_of(context, kSummaryShare));
 }
 
+namespace {
+
+// What stands beside the plan. False: the sides' sizes found no room and are left to a list behind.
+bool write_summary(Pad& pad, const Context& context) {
+  const Area box = right_of(context, kSummaryShare);
+  const SummaryTables tables = summary_tables(context, box);
+  Stack stack(pad, box, std::string(context.words.more_follow));
+  stack.hang(tables.tallies);
+  stack.write(proof_text(context), Weight::Bold);
+  write_troubles(stack, context);
+  stack.hang(tables.units);
+  stack.write(buy_text(context), Weight::Regular);
+  const bool sides = stack.has_room(tables.sides);
+  if (sides) stack.hang(tables.sides);
+  stack.write(std::string(context.words.standards_behind), Weight::Regular);
+  return sides;
+}
+
+}  // namespace
+
+bool summary_holds_sides(const Context& context) {
+  Pad scratch(Role::Figure);
+  return write_summary(scratch, context);
+}
+
 Group draw_summary(const Context& context) {
   Pad pad(Role::Figure, std::string(context.words.title_summary));
   pad.add(draw_plan(context, 1, PlanDetail::Walls, left_of(context, kSummaryShare), scale_of_summary(context)));
-  const Area box = right_of(context, kSummaryShare);
-  const std::vector<Table> tables = summary_tables(context, box);
-  Stack stack(pad, box, std::string(context.words.more_follow));
-  stack.hang(tables.front());
-  stack.write(proof_text(context), Weight::Bold);
-  write_troubles(stack, context);
-  stack.hang(tables[1]);
-  if (context.layout.cost.cuts > 0) {
-    const Length kerf = setout::saw_kerf(context.tape());
-    stack.write(fill_in(context.words.buy_rule, {tape_text(kerf, context.tape())}), Weight::Regular);
-  }
-  for (std::size_t index = 2; index < tables.size(); ++index) stack.hang(tables[index]);
-  stack.write(std::string(context.words.standards_behind), Weight::Regular);
+  write_summary(pad, context);
   return std::move(pad).take();
 }
 

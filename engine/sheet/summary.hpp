@@ -7,8 +7,8 @@ namespace stringcourse::sheet {
 /// Scale of the key plan.
 [[nodiscard]] Scale scale_of_summary(const Context& context);
 [[nodiscard]] Group draw_summary(const Context& context);
-/// More walls than this have their sizes on a sheet of their own.
-inline constexpr std::size_t kSidesOnSummary = 8;
+/// Whether the sides' sizes stand on it; else they have a sheet of their own.
+[[nodiscard]] bool summary_holds_sides(const Context& context);
 
 /// Whole-building plan of one course with its notes beside it.
 [[nodiscard]] Scale scale_of_course_plan(const Context& context);

@@ -17,14 +17,19 @@ struct Words {
   // Summary
   std::string_view courses, half_high_courses, height_to_top, units_laid, saw_cuts, cut_lengths, short_laps,
       short_pieces, shifted_joints, bars, bars_none, lintels, proof_whole, proof_gap, side, nominal, actual, count,
-      to_buy, buy_rule, tallies, sizes, units, findings, no_findings, standards, how_known, notes, hold_point,
+      to_buy, buy_breakage_stated, buy_breakage_assumed, buy_no_breakage, tallies, sizes, units, findings, no_findings, standards, how_known, notes, hold_point,
       relaxed_piece, relaxed_bearing, stopped_run, bar_length, lintel_entry, cut_entry, more_follow, findings_behind, standards_behind;
   // Plan
   std::string_view start_corner, order_of_corners, runs_through, butts, free_end, meets, butter, both_ends, jamb, bar,
       joint_edge, block_end_rule, measured_from, measured_from_wall, bed_note, cleanout_note, wire_note, closure_note,
       leads_note, second_note, whole_plan_note, bar_note, opening_size, mortar_note, leads_explained, arrow_note, face_of;
+  // Lintels
+  std::string_view lintel_bearing, lintel_bears, lintel_bearing_asked, lintel_one_piece, lintel_floor, lintel_form,
+      lintel_units, lintel_units_form, lintel_nothing, lintel_tally, lintel_tally_floors, title_lintel_bars,
+      lintel_bar_where, lintel_bar_cell, lintel_bar_at, lintel_bar_do, lintel_break_out, lintel_cored, lintel_bar_note,
+      floor_mark_note;
   // Elevation
-  std::string_view seen_from, seen_from_inside, lintel_bearing, lintel_one_piece, lintel_built_up, control_joint,
+  std::string_view seen_from, seen_from_inside, control_joint,
       course, height, sill, head, floor, pour_stop, wire, datum_note, elevation_note, wire_mark_note, pour_mark_note;
   // Legend of exceptions
   std::string_view legend_half, legend_cut, legend_bond_beam, legend_lintel, legend_sash, legend_open_end,
@@ -33,7 +38,7 @@ struct Words {
   std::string_view opening, masonry_opening, from_corner, underside, asked, lintel, note, none,
       cut_key, piece_length, cut_from, offcut, pieces, places, saw_rule, factory_start, factory_end, pairs_with, rod_event,
       rod_top, rod_lintel, rod_bond_beam, rod_course, rod_note, use_door, use_overhead, use_window, use_plain,
-      lead_units_heading, lead_course, lead_note, corner, schedule_note, wide, high, from_named, packed, packed_each_side, packed_head;
+      lead_units_heading, lead_course, lead_note, corner, schedule_note, wide, high, from_named, from_named_wall, packed, packed_each_side, packed_head;
   // The ground as found
   std::string_view title_setting_out, card_what, card_wanted, card_says, card_read, card_tapes, card_side, card_diagonal, card_squares,
       card_slip, card_boards, card_line, card_sag, card_supports, card_no_support, card_pull_without, card_too_much, card_note,

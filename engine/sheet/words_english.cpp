@@ -33,7 +33,7 @@ const Words kEnglish{
     .height_to_top = "Datum to top",
     .units_laid = "Units laid",
     .saw_cuts = "Saw cuts",
-    .cut_lengths = "Cut lengths",
+    .cut_lengths = "{0}, of different lengths: {1}",
     .short_laps = "Short laps",
     .short_pieces = "Pieces under a half",
     .shifted_joints = "Shifted head joints",
@@ -47,8 +47,9 @@ const Words kEnglish{
     .actual = "Actual",
     .count = "Count",
     .to_buy = "Buy",
-    .buy_rule = "A unit yields two cuts only if both keep a factory end and their lengths and one saw kerf ({0}) fit into "
-                "it. Nothing is added for breakage.",
+    .buy_breakage_stated = "Buy: {0} in 100 more for breakage, each kind rounded up, as the job says.",
+    .buy_breakage_assumed = "Buy: {0} in 100 more for breakage, each kind rounded up (assumed).",
+    .buy_no_breakage = "Buy: nothing is added for breakage, as the job says.",
     .tallies = "Tallies",
     .sizes = "Sizes, outer face to outer face",
     .units = "Units",
@@ -98,11 +99,31 @@ const Words kEnglish{
     .arrow_note = "Arrow to the corner: runs through. Arrow stopped short: butts.",
     .face_of = "face of {0}",
 
+    .lintel_bearing = "bears {0} toward {1}, {2} toward {3}; asked {4}",
+    .lintel_bears = "bears {0} toward {1}",
+    .lintel_bearing_asked = "asked: {0} each end",
+    .lintel_one_piece = "lintel {0}, one piece",
+    .lintel_floor = "lintel units, on shores",
+    .lintel_units = "{0}, on shores",
+    .lintel_units_form = "{0}, open underneath: form and shore the soffit",
+    .lintel_form = "bond-beam units: form and shore the soffit",
+    .lintel_nothing = "NOTHING SPANS IT: see the findings",
+    .lintel_tally = "{0} of units",
+    .lintel_tally_floors = "{0} of units; {1} floors to break out for bars",
+    .title_lintel_bars = "Bars that pass a lintel",
+    .lintel_bar_where = "Unit",
+    .lintel_bar_cell = "Over cell",
+    .lintel_bar_at = "Bar's centre, from the corner",
+    .lintel_bar_do = "Before it is laid",
+    .lintel_break_out = "break out its floor",
+    .lintel_cored = "core it, or stop the bar",
+    .lintel_bar_note = "Lintel units have a floor. Where a bar comes up, break the floor out as wide as the cell below, "
+                       "so that bar and grout pass. A lintel in one piece comes cored at these places, or the bars stop "
+                       "below it: as your drawings say.",
+    .floor_mark_note = "Black triangle: break the unit's floor out for the bar.",
+
     .seen_from = "Seen from outside: start corner {0} at the right.",
     .seen_from_inside = "Seen with its start ({0}) at the right.",
-    .lintel_bearing = "bearing {0} right, {1} left",
-    .lintel_one_piece = "lintel {0}, one piece",
-    .lintel_built_up = "lintel of units",
     .control_joint = "CJ",
     .course = "Course",
     .height = "Height from datum",
@@ -142,7 +163,8 @@ const Words kEnglish{
     .pieces = "Pieces",
     .places = "Where they go: side-course-number, and the end that keeps the factory face",
     .saw_rule = "(s) factory face towards the start corner, (e) towards the end. A cut end always meets a joint. "
-                "Saw kerf counted: {0}. {1}",
+                "A unit yields two cuts only if both keep a factory end and their lengths and one saw kerf ({0}) fit "
+                "into it. {1}",
     .factory_start = "s",
     .factory_end = "e",
     .pairs_with = "{0}: {1} pair with {2}",
@@ -166,7 +188,8 @@ const Words kEnglish{
                      "frame and buck ask for stands beside them. Heights from the datum: top of course 1 = 0.",
     .wide = "wide {0}",
     .high = "high {0}",
-    .from_named = "from {0}:",
+    .from_named = "from outer face at {0}:",
+    .from_named_wall = "from the face of {0}:",
     .packed = "to pack:",
     .packed_each_side = "{0} each side",
     .packed_head = "{0} at the head",
@@ -357,7 +380,8 @@ const Words kEnglish{
     .caution_general = "Unbraced walls fall in wind: brace every wall until grout and roof hold it. Bar sizes, laps, "
                        "footings and bracing come from your drawings, the local code or an engineer.",
     .caution_saw = "Sawing block throws silica dust: cut wet, wear a respirator, eye and ear protection.",
-    .caution_lintel = "Nobody under a lintel until it bears and its shores stand. Strip no shore before the strip date.",
+    .caution_lintel = "Nobody under a lintel until it bears and its shores stand. Leave every shore until your "
+                      "engineer, or your drawings, let it go.",
     .caution_dowels = "Upright bars run people through: cap or bend over every one at once. Size, spacing and lap come from your drawings, the local code or a licensed engineer.",
 };
 

@@ -1,6 +1,8 @@
 #include "setout/places.hpp"
 #include "solve/answer_parts.hpp"
 #include "solve/answer_words.hpp"
+#include "steel/dowels.hpp"
+#include "supply/lintels.hpp"
 
 namespace stringcourse::answer_parts {
 
@@ -45,13 +47,38 @@ void write_run(JsonOut& out, const Building& building, const Layout& layout, con
   });
 }
 
-void write_lintel(JsonOut& out, const Building& building, const PlacedLintel& lintel) {
+void write_bar_through(JsonOut& out, const Building& building, const Layout& layout, const supply::BarThrough& bar) {
+  out.object([&] {
+    out.field("course", bar.course);
+    if (bar.unit > 0) out.field("unit", bar.unit);
+    write_length(out, "centre", bar.centre, building.tape);
+    const auto cell = steel::cell_at(building, layout, bar.wall, bar.course, bar.centre);
+    if (cell) out.field("cell", cell->cell);
+  });
+}
+
+// What is asked and what is laid: bearings, what spans, and the bars that have to pass it.
+void write_lintel(JsonOut& out, const Building& building, const Layout& layout, const supply::LintelAsLaid& lintel) {
   const ResolvedOpening& opening = building.openings[static_cast<std::size_t>(lintel.opening)];
   out.object([&] {
     out.field("opening", opening.name);
     out.field("side", wall_name(building, opening.wall));
-    write_length(out, "start_bearing", lintel.start_bearing, building.tape);
-    write_length(out, "end_bearing", lintel.end_bearing, building.tape);
+    write_length(out, "asked_bearing", opening.lintel->least_bearing, building.tape);
+    write_length(out, "start_bearing", lintel.start.bearing, building.tape);
+    write_length(out, "end_bearing", lintel.end.bearing, building.tape);
+    out.field("soffit", soffit_name(lintel.soffit));
+    out.list("units", [&] {
+      for (const supply::UnitCount& unit : lintel.units) {
+        out.object([&] {
+          out.field("kind", kind_name(unit.kind));
+          out.field("whole", unit.whole);
+          out.field("cut_pieces", unit.pieces);
+        });
+      }
+    });
+    out.list("bars_through", [&] {
+      for (const supply::BarThrough& bar : lintel.bars) write_bar_through(out, building, layout, bar);
+    });
   });
 }
 
@@ -72,7 +99,8 @@ void write_bar(JsonOut& out, const Building& building, const PlacedBar& bar) {
 void write_layout(JsonOut& out, const Building& building, const Layout& layout, Placed placed) {
   const bool filled = placed == Placed::Write;
   out.list("lintels", [&] {
-    for (const PlacedLintel& lintel : layout.lintels) write_lintel(out, building, lintel);
+    for (const supply::LintelAsLaid& lintel : supply::lintels_as_laid(building, layout))
+      write_lintel(out, building, layout, lintel);
   });
   out.list("bars", [&] {
     for (const PlacedBar& bar : layout.bars) if (filled) write_bar(out, building, bar);

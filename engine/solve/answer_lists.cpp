@@ -30,6 +30,7 @@ void write_units(JsonOut& out, const Building& building, const Layout& layout, c
         out.field("kind", kind_name(purchase.kind));
         out.field("whole", purchase.whole);
         out.field("for_saw", purchase.for_saw);
+        out.field("spare", purchase.spare);
         out.field("total", purchase.to_buy());
       });
     }
@@ -43,6 +44,8 @@ void write_other_counts(JsonOut& out, const Building& building, const Layout& la
         out.field("series", series_id(building, part.series));
         out.field("part", part.part);
         out.field("count", part.count);
+        out.field("spare", part.spare);
+        out.field("total", part.to_buy());
       });
     }
   });
@@ -67,6 +70,10 @@ void write_counts(JsonOut& out, const Building& building, const Layout& layout) 
   const supply::Counts counts = supply::count_units(building, layout);
   out.object("counts", [&] {
     out.field("pieces", counts.pieces);
+    out.object("breakage", [&] {
+      out.field("percent", building.breakage.percent);
+      out.field("stated", building.breakage.stated);
+    });
     write_units(out, building, layout, counts);
     write_other_counts(out, building, layout);
   });

@@ -22,6 +22,7 @@ constexpr std::string_view kOpeningUses[] = {"door", "overhead", "window", "plai
 constexpr std::string_view kHeadings[] = {"west", "north", "east", "south"};
 constexpr std::string_view kRodEvents[] = {"floor", "sill", "course-top", "wire", "head",
                                            "lintel-course", "bond-beam", "pour-stop", "top"};
+constexpr std::string_view kSoffits[] = {"one-piece", "floor", "form", "nothing-spans"};
 constexpr std::string_view kOffers[] = {"move-opening", "change-side"};
 
 }  // namespace
@@ -32,6 +33,7 @@ std::string_view bar_reason_name(BarReason reason) { return word(kBarReasons, re
 std::string_view opening_use_name(OpeningUse use) { return word(kOpeningUses, use); }
 std::string_view heading_name(Heading heading) { return word(kHeadings, heading); }
 std::string_view rod_event_name(setout::RodEvent event) { return word(kRodEvents, event); }
+std::string_view soffit_name(supply::Soffit soffit) { return word(kSoffits, soffit); }
 std::string_view offer_name(Offer::What what) { return word(kOffers, what); }
 
 }  // namespace stringcourse

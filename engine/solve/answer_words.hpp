@@ -5,6 +5,7 @@
 #include "bond/layout.hpp"
 #include "setout/gauge_rod.hpp"
 #include "solve/solve.hpp"
+#include "supply/lintels.hpp"
 
 namespace stringcourse {
 
@@ -21,6 +22,8 @@ namespace stringcourse {
 [[nodiscard]] std::string_view heading_name(Heading heading);
 /// "floor", "sill", "course-top", "wire", "head", "lintel-course", "bond-beam", "pour-stop", "top".
 [[nodiscard]] std::string_view rod_event_name(setout::RodEvent event);
+/// "one-piece", "floor", "form", "nothing-spans".
+[[nodiscard]] std::string_view soffit_name(supply::Soffit soffit);
 /// "move-opening", "change-side".
 [[nodiscard]] std::string_view offer_name(Offer::What what);
 

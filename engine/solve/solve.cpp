@@ -7,6 +7,7 @@
 #include "ground/tape_doubt.hpp"
 #include "job/words.hpp"
 #include "measure/sorting.hpp"
+#include "solve/lintel_findings.hpp"
 #include "solve/offers.hpp"
 #include "walls/resolve.hpp"
 
@@ -149,6 +150,7 @@ std::expected<Answer, Refusals> solve(const Job& job, const Wishes& wishes, bond
   answer.findings = answer.building.findings;
   std::ranges::copy(found_here, std::back_inserter(answer.findings));
   std::ranges::copy(findings_of(answer.building, answer.layout), std::back_inserter(answer.findings));
+  std::ranges::copy(lintel_findings(answer.building, answer.layout), std::back_inserter(answer.findings));
   answer.found = ground::as_found(job, answer.building, answer.layout);
   std::ranges::copy(answer.found.findings, std::back_inserter(answer.findings));
   answer.boards = setout::boards_of(job, answer.building);

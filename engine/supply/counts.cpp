@@ -68,7 +68,7 @@ PartCount& part_entry(std::vector<PartCount>& parts, int series, const std::stri
     return entry.series == series && entry.part == part;
   });
   if (at != parts.end()) return *at;
-  return parts.emplace_back(PartCount{series, part, 0});
+  return parts.emplace_back(PartCount{series, part});
 }
 
 }  // namespace
@@ -85,7 +85,9 @@ std::vector<Purchase> units_to_buy(const Building& building, const Layout& layou
   const setout::SawList saw = setout::saw_list(building, layout);
   std::vector<Purchase> purchases;
   for (const UnitCount& unit : count_units(building, layout).units) {
-    purchases.push_back({unit.series, unit.kind, unit.whole, saw.units(unit.series, unit.kind)});
+    const std::int64_t for_saw = saw.units(unit.series, unit.kind);
+    purchases.push_back(
+        {unit.series, unit.kind, unit.whole, for_saw, spare_units(unit.whole + for_saw, building.breakage.percent)});
   }
   return purchases;
 }
@@ -97,6 +99,7 @@ std::vector<PartCount> corner_set_parts(const Building& building, const Layout& 
     if (unit.kind != Kind::CornerSet || !set) continue;
     for (const std::string& part : set->parts) part_entry(parts, unit.series, part).count += unit.whole;
   }
+  for (PartCount& part : parts) part.spare = spare_units(part.count, building.breakage.percent);
   return parts;
 }
 

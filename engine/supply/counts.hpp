@@ -39,14 +39,20 @@ struct Counts {
 /// Counts of one wall: the pieces that stand on its line.
 [[nodiscard]] Counts count_units_of_wall(const Building& building, const Layout& layout, int wall);
 
-/// Units to buy, before any allowance for breakage. A unit yields two cuts only if both keep a factory end and their
-/// lengths and one saw kerf fit into it; anything else is cut from a unit of its own.
+/// `percent` hundredths of `count`, rounded up: whole units are bought.
+[[nodiscard]] constexpr std::int64_t spare_units(std::int64_t count, int percent) {
+  return (count * percent + 99) / 100;
+}
+
+/// Units to buy. A unit yields two cuts only if both keep a factory end and their lengths and one saw kerf fit into it;
+/// anything else is cut from a unit of its own.
 struct Purchase {
   std::int32_t series = 0;
   Kind kind = Kind::Full;
   std::int64_t whole = 0;     // laid as they come
   std::int64_t for_saw = 0;   // go to the saw
-  std::int64_t to_buy() const { return whole + for_saw; }
+  std::int64_t spare = 0;     // for breakage, by Building::breakage
+  std::int64_t to_buy() const { return whole + for_saw + spare; }
 };
 [[nodiscard]] std::vector<Purchase> units_to_buy(const Building& building, const Layout& layout);
 
@@ -54,7 +60,9 @@ struct Purchase {
 struct PartCount {
   std::int32_t series = 0;
   std::string part;
-  std::int64_t count = 0;
+  std::int64_t count = 0;  // laid
+  std::int64_t spare = 0;  // for breakage
+  std::int64_t to_buy() const { return count + spare; }
   friend bool operator==(const PartCount&, const PartCount&) = default;
 };
 [[nodiscard]] std::vector<PartCount> corner_set_parts(const Building& building, const Layout& layout);

@@ -141,6 +141,12 @@ struct BarRules {
   std::optional<Length> spacing;   // greatest, centre to centre
 };
 
+/// Units ordered beyond those laid and sawn, each kind rounded up. SOURCE of the 5: rule "breakage".
+struct Breakage {
+  int percent = 5;
+  bool stated = false;  // by the job
+};
+
 /// Everything that rules and sheets need, nothing that the solver decides.
 struct Building {
   Tape tape = Tape::Inches;
@@ -151,6 +157,7 @@ struct Building {
   std::vector<Length> cuts;       // the saw's list, actual lengths, longest first
   BondWish bond = BondWish::Half;
   bool corner_sets_stocked = true;
+  Breakage breakage;
   std::vector<Course> courses;    // courses[k] is course k + 1
   std::vector<Corner> corners;
   std::vector<Wall> walls;        // sides in order, then interior walls

@@ -213,6 +213,7 @@ void resolve_units(Draft& draft) {
   draft.building.series.push_back(std::move(*own));
   draft.series_stand = true;
   draft.building.bond = draft.job.units.bond.value_or(BondWish::Half);
+  if (draft.job.units.breakage) draft.building.breakage = {*draft.job.units.breakage, true};
   add_wall_series(draft);
   resolve_stock(draft);
   resolve_corner_sets(draft);

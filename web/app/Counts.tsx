@@ -32,6 +32,7 @@ export function Counts() {
           )}
         </tbody>
       </table>
+      <p class="soft">{words.tallies.breakage(answer.counts.breakage.percent, answer.counts.breakage.stated)}</p>
     </section>
   );
 }

@@ -131,13 +131,18 @@ export const english = {
     notProven: (laps: number, cuts: number): string =>
       `Not proven least: another layout might have down to ${many(laps, "short lap", "short laps")} and ${many(cuts, "saw cut", "saw cuts")}.`,
     looking: "A first draft while your hand moves; the full search follows.",
-    byKind: "Units to buy, without breakage",
+    byKind: "Units to buy",
+    breakage: (percent: number, stated: boolean): string =>
+      percent === 0
+        ? "Nothing is added for breakage."
+        : `With ${percent} in 100 more for breakage, each kind rounded up${stated ? "" : " (assumed)"}.`,
     kind: "Kind",
     whole: "Laid whole",
     buy: "To buy",
     stopped: "No lawful row here:",
     sawCaution: "Sawing block throws silica dust: cut wet, wear a respirator, eye and ear protection.",
-    lintelCaution: "Nobody under a lintel until it bears and its shores stand. Strip no shore before the strip date.",
+    lintelCaution:
+      "Nobody under a lintel until it bears and its shores stand. Leave every shore until your engineer, or your drawings, let it go.",
   },
 
   offers: {

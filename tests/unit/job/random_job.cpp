@@ -129,6 +129,7 @@ class JobMaker {
       return cuts;
     });
     units.bond = perhaps<BondWish>([&] { return pick<BondWish>(2); });
+    units.breakage = perhaps<int>([&] { return static_cast<int>(dice_.below(51)); });
     return units;
   }
 
@@ -275,7 +276,7 @@ Job full_job() {
           .tape = Tape::Millimetres};
   job.units = {.series = "mine", .own_series = {full_own_series()}, .stocked = {{Kind::Full, Kind::Half, Kind::Solid}},
                .joint_least = Length::sixteenths(4), .joint_most = Length::sixteenths(8), .least_piece = 4 * inch,
-               .cuts = {{4 * inch, 12 * inch}}, .bond = BondWish::Quarter};
+               .cuts = {{4 * inch, 12 * inch}}, .bond = BondWish::Quarter, .breakage = 8};
   job.outline = {false, Hand::Left, {{"front", "A", "B", feet(28), Turn::Left, "us-8"}}};
   job.interior_walls = {{"I1", "front", place, feet(9), JunctionKind::Lapped, JunctionKind::ControlJoint, "us-4"}};
   job.heights = {12, std::nullopt, HalfHighPlace::UnderHead, {3, 7}};

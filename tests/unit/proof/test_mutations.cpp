@@ -208,6 +208,31 @@ TEST(Fault, ShortBearingBreaksLintels) {
   plan.building.openings[0].lintel->least_bearing = in(8);
   EXPECT_EQ(broken(plan), "6 lintels");
 }
+// As laid it bears 7 5/8 at either end (32 to 63 5/8 over 39 5/8 to 56): nothing else may be claimed.
+TEST(Fault, AnotherBearingThanTheUnitsHaveBreaksLintels) {
+  Plan plan = built_up_wall();
+  plan.layout.lintels[0].end_bearing = in(8);
+  EXPECT_EQ(broken(plan), "6 lintels");
+}
+// 8 in asked: the unit that ends at 7 5/8 does not reach it, so the next one belongs to the lintel too (48 + 15 5/8).
+TEST(Fault, ALintelOfUnitsShorterThanAskedBreaksLintels) {
+  Plan plan = built_up_wall();
+  plan.job.openings[0].lintel->bearing = in(8);
+  plan.building.openings[0].lintel->least_bearing = in(8);
+  EXPECT_EQ(broken(plan), "6 lintels");
+  piece_of(plan, 0, 3, 0, 1).kind = piece_of(plan, 0, 3, 0, 4).kind = Kind::Lintel;
+  plan.layout.lintels[0] = {0, in(23, 5), in(23, 5)};
+  EXPECT_EQ(broken(plan), "");
+}
+TEST(Fault, UnitsWithoutAFloorOverAnOpeningBreakKindsWhereLintelUnitsAreStocked) {
+  Plan plan = built_up_wall();
+  for (Kind kind : {Kind::BondBeam, Kind::BondBeamHalf}) {
+    plan.job.units.stocked->push_back(kind);
+    plan.building.stocked.push_back(kind);
+  }
+  piece_of(plan, 0, 3, 0, 2).kind = Kind::BondBeam;
+  EXPECT_EQ(broken(plan), "kinds");
+}
 TEST(Fault, LintelOffTheHalfUnitsBreaksLintels) {
   Plan plan = garden_wall();
   plan.layout.lintels[0].end_bearing += Length::sixteenths(1);

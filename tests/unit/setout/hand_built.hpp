@@ -1,6 +1,7 @@
 #pragma once
 // A rectangle laid by hand: whole units on the half-unit grid, corners swapped course by course, a door if asked for.
 // No solver: the plan of a 24'-0" x 16'-0" building closes with full units alone (corner law of the bond model).
+#include <algorithm>
 #include <string>
 #include <vector>
 
@@ -99,6 +100,7 @@ class HandBuilt {
     if (!plan_.door) return;
     layout.bars.push_back({0, pitches(kDoorFrom) - building.joint - inset, BarReason::Jamb, -1, 0, 1, plan_.courses});
     layout.bars.push_back({0, pitches(kDoorTo) + inset, BarReason::Jamb, -1, 0, 1, plan_.courses});
+    std::ranges::stable_sort(layout.bars, {}, &PlacedBar::wall);  // as the engine lists them
   }
 
   // AB and CD run through in odd courses, BC and DA in even ones.

@@ -57,8 +57,22 @@ TEST(Purchases, AddTheUnitsThatGoToTheSaw) {
   for (const Purchase& purchase : units_to_buy(house.building, house.layout)) {
     if (purchase.kind != Kind::Full) continue;
     EXPECT_EQ(purchase.for_saw, 24);
-    EXPECT_EQ(purchase.to_buy(), purchase.whole + 24);
+    EXPECT_EQ(purchase.to_buy() - purchase.spare, purchase.whole + 24);
   }
+}
+
+// 480 units and 5 in 100 of them: 24. 4 lintel units: a fifth of one is one. None where the job says none.
+TEST(Purchases, AddUnitsForBreakageRoundedUpForEachKind) {
+  EXPECT_EQ(spare_units(480, 5), 24);
+  EXPECT_EQ(spare_units(481, 5), 25);
+  EXPECT_EQ(spare_units(4, 5), 1);
+  EXPECT_EQ(spare_units(0, 5), 0);
+  EXPECT_EQ(spare_units(480, 0), 0);
+  HandBuilt house{Plan{.long_halves = 30, .short_halves = 12}};
+  ASSERT_FALSE(house.building.breakage.stated);
+  EXPECT_EQ(units_to_buy(house.building, house.layout).front().to_buy(), 480 + 24);
+  house.building.breakage = {0, true};
+  EXPECT_EQ(units_to_buy(house.building, house.layout).front().to_buy(), 480);
 }
 
 TEST(CornerSets, ListTheirParts) {
@@ -67,7 +81,7 @@ TEST(CornerSets, ListTheirParts) {
                                                   {"8 in unit", "4 in filler"}};
   house.layout.pieces[0].kind = Kind::CornerSet;
   house.layout.pieces[5].kind = Kind::CornerSet;
-  const std::vector<PartCount> expected{{0, "8 in unit", 2}, {0, "4 in filler", 2}};
+  const std::vector<PartCount> expected{{0, "8 in unit", 2, 1}, {0, "4 in filler", 2, 1}};  // 2 and a spare one
   EXPECT_EQ(corner_set_parts(house.building, house.layout), expected);
 }
 

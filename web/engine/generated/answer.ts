@@ -502,6 +502,19 @@ export interface StringcourseAnswer {
      * all pieces laid
      */
     readonly pieces: number;
+    /**
+     * Units ordered for breakage.
+     */
+    readonly breakage: {
+      /**
+       * hundredths of what is laid and sawn, each kind rounded up
+       */
+      readonly percent: number;
+      /**
+       * by the job; else assumed
+       */
+      readonly stated: boolean;
+    };
     readonly units: {
       readonly series: string;
       readonly kind: Kind;
@@ -509,19 +522,22 @@ export interface StringcourseAnswer {
       readonly cut_pieces: number;
     }[];
     /**
-     * Without an allowance for breakage.
+     * Laid whole, for the saw and spare for breakage; total is their sum.
      */
     readonly to_buy: {
       readonly series: string;
       readonly kind: Kind;
       readonly whole: number;
       readonly for_saw: number;
+      readonly spare: number;
       readonly total: number;
     }[];
     readonly corner_set_parts: {
       readonly series: string;
       readonly part: string;
       readonly count: number;
+      readonly spare: number;
+      readonly total: number;
     }[];
     readonly one_piece_lintels: {
       readonly length: Length;
@@ -578,8 +594,36 @@ export interface StringcourseAnswer {
   readonly lintels: {
     readonly opening: string;
     readonly side: string;
-    readonly start_bearing: Length;
-    readonly end_bearing: Length;
+    readonly asked_bearing: Length16;
+    readonly start_bearing: Length17;
+    readonly end_bearing: Length18;
+    /**
+     * What closes the underside: the lintel itself, the floor of lintel units, a form under open units; or nothing there carries.
+     */
+    readonly soffit: "one-piece" | "floor" | "form" | "nothing-spans";
+    /**
+     * Built of units: all its courses, by kind.
+     */
+    readonly units: {
+      readonly kind: Kind;
+      readonly whole: number;
+      readonly cut_pieces: number;
+    }[];
+    /**
+     * Bars that pass a unit with a floor, which is broken out there, or a lintel in one piece.
+     */
+    readonly bars_through: {
+      readonly course: number;
+      /**
+       * number along its side in its course; absent: the lintel is one piece
+       */
+      readonly unit?: number;
+      readonly centre: Length;
+      /**
+       * from the unit's end nearer to the side's start
+       */
+      readonly cell?: number;
+    }[];
   }[];
   readonly bars: {
     readonly side: string;
@@ -1188,6 +1232,45 @@ export interface Length14 {
  * without laps, dowels and hooks
  */
 export interface Length15 {
+  /**
+   * exact, in the job's tape
+   */
+  readonly text: string;
+  /**
+   * the same, whole nanometres
+   */
+  readonly nm: number;
+}
+/**
+ * least at each end, by the job or a half unit
+ */
+export interface Length16 {
+  /**
+   * exact, in the job's tape
+   */
+  readonly text: string;
+  /**
+   * the same, whole nanometres
+   */
+  readonly nm: number;
+}
+/**
+ * as laid, from the jamb towards the wall's start
+ */
+export interface Length17 {
+  /**
+   * exact, in the job's tape
+   */
+  readonly text: string;
+  /**
+   * the same, whole nanometres
+   */
+  readonly nm: number;
+}
+/**
+ * as laid, from the jamb towards the wall's end
+ */
+export interface Length18 {
   /**
    * exact, in the job's tape
    */

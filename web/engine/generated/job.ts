@@ -288,6 +288,10 @@ export interface Units {
    * Bond wished for; absent: half.
    */
   readonly bond?: "half" | "quarter";
+  /**
+   * Units to order for breakage, in hundredths of what is laid and sawn; absent: 5.
+   */
+  readonly breakage?: number;
 }
 /**
  * A series of units of your own, as measured on one unit. All lengths are actual.
