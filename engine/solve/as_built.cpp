@@ -99,6 +99,32 @@ std::expected<Job, std::string> with_found(const Job& job, const Building& build
   return changed;
 }
 
+/// What leaf, frame and buck ask for is still what was planned: the hole as found is to be packed to it, or is too small.
+void keep_asked_sizes(Building& building, const Building& planned) {
+  for (std::size_t k = 0; k < building.openings.size() && k < planned.openings.size(); ++k) {
+    ResolvedOpening& opening = building.openings[k];
+    opening.use = planned.openings[k].use;
+    opening.asked_width = planned.openings[k].asked_width;
+    opening.asked_height = planned.openings[k].asked_height;
+    opening.filler_each_side = (opening.width() - opening.asked_width).half_down();
+    opening.filler_head = opening.height() - opening.asked_height;
+  }
+}
+
+/// Openings that what goes into them no longer fits.
+void find_too_narrow(const Building& building, std::vector<Finding>& findings) {
+  for (const ResolvedOpening& opening : building.openings) {
+    const Length lacks = opening.asked_width - opening.width();
+    if (lacks <= Length()) continue;
+    const std::string lack = tape_text(lacks, building.tape);
+    findings.push_back({"opening-too-narrow", opening.place,
+                        opening.name + " as found is " + tape_text(opening.width(), building.tape) + " wide, " + lack +
+                            " less than what goes into it asks for. Take the " + lack +
+                            " off its packing, set a jamb anew, or order to the hole.",
+                        std::string(kRule), HoldPoint::FirstCourse});
+  }
+}
+
 /// Spaced bars have their dowels: they stand where they were printed.
 void keep_bars(Job& job, const Building& planned, const Layout& printed) {
   if (!job.steel.bars) return;
@@ -209,12 +235,15 @@ Resolved solve_from_here(const Job& job, const Building& planned, const Layout& 
       continue;
     }
     found.job = *std::move(changed), found.building = *std::move(building), any = true;
+    keep_asked_sizes(found.building, planned);
   }
   if (!any) return resolved;
   // Bars where they stand, courses as they are laid; then without the one, then without the other.
   Job with_bars = found.job;
   keep_bars(with_bars, planned, printed);
   auto barred = resolve(with_bars);
+  if (barred) keep_asked_sizes(*barred, planned);
+  find_too_narrow(found.building, resolved.findings);
   const std::vector<int> laid = laid_courses(job, planned);
   for (const bool keeps_bars : {true, false}) {
     if (keeps_bars && !barred) continue;
