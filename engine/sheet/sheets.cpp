@@ -192,7 +192,7 @@ Lists lists_of(const Context& context) {
           lead_table(context), marks_table(context), laid_table(context), changes_table(context), saw_note(context)};
 }
 
-constexpr Micrometres kBetweenTables = 9'000;
+constexpr Micrometres kBetweenTables = 12'000;  // with the lower one's name
 
 // A short table stands under the one before it: few corners' leads under the gauge rod, few bars under the openings.
 bool fits_under(const Context& context, const Table& above, const Table& below) {
@@ -240,6 +240,7 @@ Group draw_list(const Context& context, const Table& table, const Entry& entry, 
   pad.add(draw_table(table, {room.left, room.top - kTableHead}, entry.first_line, entry.last_line));
   if (under) {
     const Micrometres top = room.top - kTableHead - table_height(table, entry.last_line - entry.first_line) - kBetweenTables;
+    pad.write({room.left + 1'000, top + 2'000}, under->name, {kText, Weight::Bold});
     pad.add(draw_table(*under, {room.left, top}, 0, under->lines.size()));
   }
   const Lettering lettering{kSmallText};
