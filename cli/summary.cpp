@@ -92,7 +92,7 @@ void add_units(Page& page) {
   }
   page.table(table);
   page.line("to buy: laid, for the saw, and " + number_text(building.breakage.percent) +
-            " in 100 for breakage, each kind rounded up" +
+            " % for breakage, each kind rounded up" +
             (building.breakage.stated ? "" : " (assumed; \"breakage\" in the job's units says otherwise)"));
 }
 

@@ -118,8 +118,8 @@ std::vector<Rule> cautions() {
 std::vector<Rule> order_rules() {
   return {
       {"breakage",
-       "Where the job says nothing, 5 units in 100 more are ordered than are laid and sawn, each kind rounded up; 5 to "
-       "12 in 100 are named in the trade",
+       "Where the job says nothing, 5 % more units are ordered than are laid and sawn, each kind rounded up; 5 to 12 % "
+       "are named in the trade",
        {"common practice; your yard may know better", Knowledge::CommonPractice}},
   };
 }

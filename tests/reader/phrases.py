@@ -22,6 +22,7 @@ TITLES = {
     'strip': ['Course {course#}: side {side~}', 'Course {course#}: wall {side~}'],
     'elevation': 'Elevation {side~}',
     'openings': 'Opening schedule',
+    'lintel-bars': 'Bars that pass a lintel',
     'saw': 'Saw list',
     'rod': 'Gauge rod',
     'leads': 'Corner leads',
@@ -37,6 +38,7 @@ HEADS = {
     'dowels': ['Dowel', 'Centre, from the corner', 'In from face', 'Cell in course 1', 'Cell in course 2'],
     'readings': ['What', 'Read', 'Planned, or doubt', 'What it comes to'],
     'openings': ['Opening', 'Masonry opening', 'Near and far jamb', 'Heights from datum', 'Asked', 'Lintel, note'],
+    'lintel-bars': ['Opening', 'Unit', 'Over cell', "Bar's centre, from the corner", 'Before it is laid'],
     'saw': ['Mark', 'Length', 'Pieces', 'Cut from', 'Offcut', 'Where they go: side-course-number'],
     'rod': ['Height from datum', 'Course', 'What'],
     'leads': ['Corner', 'Along', 'Course 1', 'Course 2', 'Course 3', 'Course 4', 'Course 5'],
@@ -55,8 +57,6 @@ FROM_WALL = 'All marks from the face of {wall~}, one hook of the tape.'
 SUMMARY_HEIGHT = 'Datum to top'
 SUMMARY_COUNTS = {
     'Units laid': ('cost', 'units'),
-    'Saw cuts': ('cost', 'cuts'),
-    'Cut lengths': ('proof', 'cut_lengths'),
     'Short laps': ('cost', 'short_laps'),
     'Pieces under a half': ('cost', 'short_pieces'),
     'Shifted head joints': ('cost', 'shifted_joints'),
@@ -67,8 +67,13 @@ SUMMARY_BARS_LABEL = 'Upright bars'
 SUMMARY_BARS = '{count#} of {size~}, {total} in all, laps not counted'
 SUMMARY_LINTELS_LABEL = 'Lintels'
 SUMMARY_LINTEL = '{count#} of {length}'
+SUMMARY_LINTELS_OF_UNITS = ['{count#} of units; {floors#} floors to break out for bars', '{count#} of units']
+SUMMARY_CUTS_LABEL = 'Saw cuts'
+SUMMARY_CUTS = ['{cuts#}, of different lengths: {lengths#}', '{cuts#}']
+SUMMARY_BREAKAGE = ['Buy: {percent#} % more for breakage, each kind rounded up (assumed).',
+                    'Buy: {percent#} % more for breakage, each kind rounded up, as the job says.',
+                    'Buy: nothing is added for breakage, as the job says.']
 SUMMARY_CUT = 'cut {length} from {kind~}'
-SUMMARY_KERF = 'saw kerf ({kerf})'
 SIDE_DIMENSION = '{side~} {length=}'
 
 # ---- dowels ----------------------------------------------------------------------------------------------------------
@@ -140,8 +145,7 @@ ELEVATION_FROM_INSIDE = 'Seen with its start ({wall~}) at the right'
 ELEVATION_SIZE = '{wide} x {high}'
 ELEVATION_HEAD = 'head {at}'
 ELEVATION_SILL = ['sill {at}', 'floor {at}']
-ELEVATION_BEARING = 'bearing {right} right, {left} left'
-ELEVATION_BUILT = 'lintel of units'
+ELEVATION_BEARING = 'bears {start} toward {start_name~}, {end} toward {end_name~}; asked {asked}'
 ELEVATION_ONE = 'lintel {length}, one piece'
 ELEVATION_JOINT = 'CJ'
 
@@ -149,7 +153,8 @@ ELEVATION_JOINT = 'CJ'
 OPENING_NAME = '{name~} {use~}, {side~}'
 OPENING_USES = {'door': 'door', 'overhead door': 'overhead', 'window': 'window', 'opening': 'plain'}
 OPENING_SIZE = 'wide {wide=} high {high=}'
-OPENING_JAMBS = 'from {corner~}: {from=} {to=}'
+OPENING_JAMBS = ['from outer face at {corner~}: {from=} {to=}', 'from the face of {wall~}: {from=} {to=}']
+OPENING_BEARING = 'bears {start} toward {start_name~} bears {end} toward {end_name~} asked: {asked} each end'
 OPENING_HEIGHTS = ['floor {underside=} head {soffit=}', 'sill {underside=} head {soffit=}']
 OPENING_ASKED = '{wide} x {high}'
 OPENING_PACK_SIDE = '{side} each side'
@@ -157,7 +162,9 @@ OPENING_PACK_HEAD = '{head} at the head'
 SAW_FROM = '{kind~} {length}'
 SAW_MARK = 'C{mark#}'
 SAW_PLACE = '{piece~}({end~})'
-SAW_KERF = 'Saw kerf counted: {kerf}.'
+LINTEL_BREAK_OUT = 'break out its floor'
+LINTEL_CORED = 'core it, or stop the bar'
+SAW_KERF = 'one saw kerf ({kerf})'
 SAW_PAIR = '{first}: {units#} pair with {second}'
 ROD_EVENTS = {'top of course': 'course-top', 'wire': 'wire', 'bond beam': 'bond-beam', 'pour stop': 'pour-stop',
               'top of wall': 'top'}

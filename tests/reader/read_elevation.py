@@ -4,6 +4,7 @@ from collections import Counter
 
 import phrases
 from read_courses import WIDE, check_legend, letter, near, prepare
+from read_lintels import check_bearing
 from read_pour import SLACK, check_label, points, scale_of
 from read_summary import one_piece_length
 from sheets import take_paragraphs
@@ -153,11 +154,10 @@ def opening_words(sheet, passage, row):
                              f'{name}: {template if isinstance(template, str) else field}')
     bearing = phrases.part(phrases.ELEVATION_BEARING, passage.text)
     placed = next((one for one in sheet.world.answer['lintels'] if one['opening'] == name), None)
-    if len([one for one in passage.lengths if one.start not in passage.claimed]) > (2 if bearing else 0):
+    if len([one for one in passage.lengths if one.start not in passage.claimed]) > (3 if bearing else 0):
         sheet.wrong(f'{name}: words cut off', rest, 'whole words', passage)
     if bearing and placed:
-        sheet.length(passage, bearing, 'right', nm(placed['start_bearing']), f'{name}: bearing at the right')
-        sheet.length(passage, bearing, 'left', nm(placed['end_bearing']), f'{name}: bearing at the left')
+        check_bearing(sheet, passage, bearing, row)
     elif bearing:
         sheet.wrong(f'{name}: bearing', rest, 'no lintel', passage)
 

@@ -1,5 +1,7 @@
 """Findings, schedules and lists: sizes, jambs, heights, cut lengths, the rod, the leads."""
 import phrases
+from places import shift_of
+from read_lintels import check_bars, check_bearing, read_bars
 from sheets import read_table, take_paragraphs
 from lengths import agrees
 from read_summary import one_piece_length
@@ -67,12 +69,15 @@ def note_rows(sheet, page):
 # ---- opening schedule ------------------------------------------------------------------------------------------------
 
 def openings(sheet):
-    world, seen = sheet.world, []
+    world, seen, bars = sheet.world, [], []
     for page in sheet.pages:
         for row in read_table(sheet, page, phrases.HEADS['openings']):
             seen.append(opening_row(sheet, row))
+        bars += read_bars(sheet, page)
         take_paragraphs(sheet, page)
     sheet.same(seen, list(world.openings), 'openings listed')
+    if not any(sort == 'lintel-bars' for sort, *_ in sheet.book.sheets):  # a short list stands under the schedule
+        check_bars(sheet, bars)
 
 
 def opening_row(sheet, row):
@@ -98,8 +103,11 @@ def opening_row(sheet, row):
 
     soffit, underside = nm(opening['soffit']), nm(opening['underside'])
     lengths(1, phrases.OPENING_SIZE, {'wide': nm(opening['to']) - nm(opening['from']), 'high': soffit - underside})
-    jambs = lengths(2, phrases.OPENING_JAMBS, {'from': nm(opening['from']), 'to': nm(opening['to'])})
-    sheet.same(jambs and jambs['corner'], side.start, f'{name}: jambs from', row.cells[2])
+    jambs = phrases.whole(phrases.OPENING_JAMBS, row.text(2))
+    named = jambs and jambs.groupdict()
+    reference = named and (('corner', named['corner']) if named.get('corner') else ('face', named['wall']))
+    shift = shift_of(sheet, side, reference, row.cells[2])
+    lengths(2, phrases.OPENING_JAMBS, {'from': nm(opening['from']) + shift, 'to': nm(opening['to']) + shift})
     lengths(3, phrases.OPENING_HEIGHTS, {'underside': underside, 'soffit': soffit})
     opening_asked(sheet, row, opening)
     opening_lintel(sheet, row.cells[5], opening)
@@ -130,12 +138,10 @@ def opening_lintel(sheet, passage, opening):
     placed = next((row for row in sheet.world.answer['lintels'] if row['opening'] == name), None)
     if placed is None or passage is None:
         return
-    found = phrases.part(phrases.ELEVATION_BEARING, passage.text)
+    found = phrases.part(phrases.OPENING_BEARING, passage.text)
     if found is None:
-        return sheet.wrong(f'{name}: bearing', passage.text, phrases.ELEVATION_BEARING, passage)
-    # Seen from outside the side's start is at the right.
-    sheet.length(passage, found, 'right', nm(placed['start_bearing']), f'{name}: bearing at the right')
-    sheet.length(passage, found, 'left', nm(placed['end_bearing']), f'{name}: bearing at the left')
+        return sheet.wrong(f'{name}: bearing', passage.text, phrases.OPENING_BEARING, passage)
+    check_bearing(sheet, passage, found, opening)
     one = phrases.part(phrases.ELEVATION_ONE, passage.text)
     if one:
         sheet.length(passage, one, 'length', one_piece_length(sheet.world, name), f'{name}: lintel')

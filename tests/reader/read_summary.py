@@ -3,6 +3,7 @@ from collections import Counter
 
 import phrases
 from lengths import agrees
+from read_lintels import floors
 from sheets import read_table, take_paragraphs
 from world import nm
 
@@ -29,10 +30,12 @@ def summary(sheet):
     check_sides(sheet)
     read_side_dimensions(sheet, page, summary_left(page))
     take_paragraphs(sheet, page)
-    for passage in sheet.passages:
-        kerf = phrases.part(phrases.SUMMARY_KERF, passage.text)
-        if kerf:
-            sheet.length(passage, kerf, 'kerf', nm(sheet.world.answer['saw_list']['kerf']), 'kerf')
+    breakage, found = sheet.find(phrases.SUMMARY_BREAKAGE)
+    percent = sheet.world.job['units'].get('breakage')
+    template = 1 if percent else 0 if percent is None else 2
+    sheet.same(found and found.re.pattern, phrases.patterns(phrases.SUMMARY_BREAKAGE)[template].pattern, 'breakage')
+    if found and template < 2:
+        sheet.same(int(found['percent']), 5 if percent is None else percent, 'breakage', breakage)
 
 
 def summary_row(sheet, page, row):
@@ -43,9 +46,14 @@ def summary_row(sheet, page, row):
         sheet.same(row[1].text, str(answer[group][name]), label, passage)
         if label == 'Units laid':
             sheet.same(row[1].text, str(sum(len(p) for p in sheet.world.pieces.values())), 'units placed', passage)
-        if label == 'Saw cuts':
-            cuts = sum(piece.cut != 'none' for pieces in sheet.world.pieces.values() for piece in pieces)
-            sheet.same(row[1].text, str(cuts), 'cuts placed', passage)
+    elif label == phrases.SUMMARY_CUTS_LABEL and len(row) == 2:
+        passage = sheet.take(row)
+        match = phrases.whole(phrases.SUMMARY_CUTS, row[1].text)
+        cuts = [piece.length for pieces in sheet.world.pieces.values() for piece in pieces if piece.cut != 'none']
+        sheet.same(match and int(match['cuts']), len(cuts), 'cuts placed', passage)
+        sheet.same(answer['cost']['cuts'], len(cuts), 'cuts of the answer', passage)
+        if match and cuts:
+            sheet.same(int(match.groupdict().get('lengths') or 0), len(set(cuts)), 'lengths of cuts', passage)
     elif label == phrases.SUMMARY_HEIGHT and len(row) == 2:
         passage = sheet.take([row[1]])
         match = phrases.whole('{at=}', passage.text)
@@ -71,6 +79,12 @@ def summary_row(sheet, page, row):
                      'length of bars')
     elif label == phrases.SUMMARY_LINTELS_LABEL and len(row) == 2:
         passage = sheet.take(row)
+        units = phrases.whole(phrases.SUMMARY_LINTELS_OF_UNITS, row[1].text)
+        if units:
+            built = [row for row in answer['openings'] if row.get('lintel', {}).get('make') == 'built-up']
+            broken = len(floors(sheet.world))
+            sheet.same(int(units['count']), len(built), 'lintels of units', passage)
+            return sheet.same(int(units.groupdict().get('floors') or 0), broken, 'floors to break out', passage)
         match = phrases.part(phrases.SUMMARY_LINTEL, passage.text)
         lintels = Counter(one_piece_length(sheet.world, name) for name in sheet.world.openings
                           if one_piece_length(sheet.world, name) is not None)
@@ -105,9 +119,14 @@ def check_units(sheet):
             else:
                 cuts[series, piece.kind, piece.length] += 1
     buy = {(row['series'] if several else '', row['kind']): row['total'] for row in world.answer['counts']['to_buy']}
-    parts = Counter()
+    percent = world.job['units'].get('breakage', 5)
+    for row in world.answer['counts']['to_buy']:
+        laid = whole[row['series'] if several else '', row['kind']] + row['for_saw']
+        sheet.same(row['total'], laid - -laid * percent // 100, f'{row["kind"]} to buy, with {percent} % for breakage')
+    parts, bought = Counter(), Counter()
     for row in world.answer['counts']['corner_set_parts']:
         parts[row['part']] += row['count']
+        bought[row['part']] += row['count'] - -row['count'] * percent // 100
     head = next((text for text in page.texts if text.text == phrases.HEADS['units'][1]), None)
     if head is None:
         return
@@ -127,7 +146,7 @@ def check_units(sheet):
             seen.add((series, kind))
         elif phrases.whole(phrases.SUMMARY_CUT, name) or name in parts:
             passage = sheet.take(row)
-            check_cut_or_part(sheet, passage, row, name, cuts, parts)
+            check_cut_or_part(sheet, passage, row, name, cuts, (parts, bought))
     full = any(phrases.KINDS.get(text.text) for text in page.texts)
     missing = [kind for kind in whole if kind not in seen]
     if missing and full and not any('lists behind' in text.text for text in page.texts):
@@ -139,10 +158,10 @@ def check_cut_or_part(sheet, passage, row, name, cuts, parts):
     match = phrases.whole(phrases.SUMMARY_CUT, name)
     if match is None:
         sheet.claim_all(passage)
-        sheet.same(int(row[-1].text), parts[name], f'count of {name}', passage)
+        sheet.same([int(text.text) for text in row[1:]], [part[name] for part in parts], f'count of {name}', passage)
         if len(world.series) == 1:  # every placed corner set has each of its parts once
             sets = sum(piece.kind == 'corner-set' for pieces in world.pieces.values() for piece in pieces)
-            sheet.same(int(row[-1].text) % max(sets, 1), 0, f'{name} for each of {sets} corner sets', passage)
+            sheet.same(int(row[1].text) % max(sets, 1), 0, f'{name} for each of {sets} corner sets', passage)
         return
     kind = match['kind']
     for series in world.series:

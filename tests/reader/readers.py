@@ -4,6 +4,7 @@ import read_card
 import read_courses
 import read_elevation
 import read_found
+import read_lintels
 import read_lists
 import read_pour
 import read_summary
@@ -24,6 +25,7 @@ READERS = {
     'strip': read_courses.strip,
     'elevation': read_elevation.elevation,
     'openings': read_lists.openings,
+    'lintel-bars': read_lintels.lintel_bars,
     'saw': read_lists.saw,
     'rod': read_lists.rod,
     'leads': read_lists.leads,

@@ -135,7 +135,7 @@ export const english = {
     breakage: (percent: number, stated: boolean): string =>
       percent === 0
         ? "Nothing is added for breakage."
-        : `With ${percent} in 100 more for breakage, each kind rounded up${stated ? "" : " (assumed)"}.`,
+        : `With ${percent} % more for breakage, each kind rounded up${stated ? "" : " (assumed)"}.`,
     kind: "Kind",
     whole: "Laid whole",
     buy: "To buy",
