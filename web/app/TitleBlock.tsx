@@ -25,8 +25,14 @@ function sizesOf(answer: Answer): string {
 function Proof(props: { readonly answer: Answer; readonly draft: boolean }) {
   const { proof } = props.answer;
   if (props.draft) return <p class="proof soft">{words.tallies.looking}</p>;
-  if (proof.proven) return <p class="proof">{words.tallies.proven}</p>;
-  return <p class="proof">{words.tallies.notProven(proof.least_possible.short_laps, proof.least_possible.cuts)}</p>;
+  const least = proof.least_possible;
+  // What may still be saved is counted in more than these two; of these two nothing may.
+  const none = least.short_laps === props.answer.cost.short_laps && least.cuts === props.answer.cost.cuts;
+  return (
+    <p class="proof">
+      {proof.proven || none ? words.tallies.proven : words.tallies.notProven(least.short_laps, least.cuts)}
+    </p>
+  );
 }
 
 function Stops(props: { readonly answer: Answer }) {

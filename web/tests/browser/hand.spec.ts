@@ -21,7 +21,7 @@ test("an opening is dragged: tallies and drawings move with the hand, one undo b
 
 test("a free hand does not snap, and off the module there are saw cuts", async ({ page }) => {
   await openTable(page);
-  await page.getByLabel("Free hand: no snapping").check();
+  await page.getByLabel("No snapping: any size, whatever it cuts").check();
   await drag(page, grip(page, "/openings/0"), -5, 0);
   await page.mouse.up();
   await expect.poll(() => told(page, "/openings/0")).not.toContain("9'-3 5/8\"");

@@ -12,6 +12,7 @@ import {
   settle,
   strike,
   takeOffer,
+  takeOut,
   typed,
   undo,
 } from "../../app/actions";
@@ -297,4 +298,16 @@ test("a reading of the page that only looks on is refused, not swallowed", async
   readOnly.value = true;
   expect(await enter({ kind: "tape", from: "A", to: "B", length: "28'" }, "", "A – B")).not.toBe(undefined);
   expect(await putBars("#4", `48"`)).not.toBe(undefined);
+});
+
+test("an opening taken out with one tap too many is the only one that goes; a door put in so is one door", async () => {
+  const before = shown.value?.answer.openings.map((one) => one.name);
+  await Promise.all([takeOut("/openings/0"), takeOut("/openings/0")]);
+  await still();
+  expect(shown.value?.answer.openings.map((one) => one.name)).toEqual(before?.slice(1));
+  const side = shown.value?.answer.sides.find((one) => one.name === "DA");
+  if (side === undefined) throw new Error("no side DA");
+  await Promise.all([putIn(side, "door"), putIn(side, "door")]);
+  await still();
+  expect(shown.value?.answer.openings.length).toBe(before?.length);
 });
