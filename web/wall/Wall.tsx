@@ -11,7 +11,7 @@ import { words } from "../words/words";
 import { openWall } from "./controller";
 import { Remark } from "./Remark";
 import { kindWords } from "./entries";
-import { outcomeLines } from "./screens";
+import { outcomeLines } from "./outcomes";
 import { putState, wallState } from "./state";
 
 const w = words.wall;

@@ -1,47 +1,21 @@
 // The view at the wall at work: what each touch does, and what is asked of the engine.
 import { computed, signal } from "@preact/signals";
 import { bringBack, enterAllLaid, enterLaid } from "../app/actions";
-import { engine } from "../app/engine_port";
-import { history, job, readOnly, shown, sides } from "../app/state";
-import type { CourseReply } from "../engine/contract";
+import { job, readOnly, shown, sides } from "../app/state";
 import { lastLaid, lastStruck, laidOf, type LaidListed } from "../job/laid";
 import { words } from "../words/words";
 import { sayAloud } from "./aloud";
 import { awake, keepAwake, letSleep } from "./awake";
 import { begunEntry, entryBody, kindWords, type Question, questionsOf, type Site } from "./entries";
-import { stepNm, stepsOf, type Tape } from "./lengths";
+import { course, entryNow, failed, look, said, tape, waiting } from "./hearing";
+import { stepsOf } from "./lengths";
 import { closingGap, nextMark, placeText } from "./places";
 import { type Act, type Known, needsPick, type Screen, screenOf } from "./screens";
 import { type Entering, type EntryKind, type Face, putState, wallState } from "./state";
 
-/// What the engine said last, and of what: nothing is shown, let alone logged, by what it said of anything else.
-interface Heard {
-  readonly job: string;
-  readonly side: string;
-  readonly course: number;
-  /// A reading was tried that is not in the log.
-  readonly tried: boolean;
-  readonly reply: CourseReply | undefined;
-}
-const heard = signal<Heard | undefined>(undefined);
-const failed = signal(false);
 /// Entries on their way into the log: until they are there, no other one is begun.
 const entering = signal(0);
-const said = signal("");
 
-/// Of the course in hand as the log stands. An entry in the making goes on with what was heard of the step before.
-const fresh = computed<Heard | undefined>(() => {
-  const { side, course: number, place } = wallState.value;
-  const last = heard.value;
-  if (last === undefined || last.job !== history.value.now.text) return undefined;
-  if (last.side !== side || last.course !== number) return undefined;
-  return last.tried && place.screen !== "enter" && place.screen !== "question" ? undefined : last;
-});
-const course = computed(() => fresh.value?.reply);
-
-const tape = computed<Tape>(() =>
-  (job.value as { tape?: unknown }).tape === "millimetres" ? "millimetres" : "inches",
-);
 const answer = computed(() => shown.value?.answer);
 const openings = computed(
   () => answer.value?.openings.filter((opening) => opening.side === wallState.value.side) ?? [],
@@ -52,11 +26,6 @@ const jambs = computed(() =>
     { pick: `far-jamb ${opening.name}`, name: `${opening.name}, ${words.wall.far}` },
   ]),
 );
-
-function entryNow(): Entering | undefined {
-  const { place } = wallState.value;
-  return place.screen === "enter" || place.screen === "question" ? place.entry : undefined;
-}
 
 const kNowhere = { nm: 0, text: "" } as const;
 
@@ -85,9 +54,6 @@ function questionsFor(entry: Entering): readonly Question[] {
   return questionsOf(entry.kind, entry.pick, siteOf(entry.kind, entry.pick, entry.mark), entry.values.length);
 }
 
-/// The course in hand is still asked for.
-const waiting = computed(() => fresh.value === undefined && !failed.value);
-
 const known = computed<Known>(() => {
   const entry = entryNow();
   return {
@@ -108,30 +74,6 @@ const known = computed<Known>(() => {
 });
 
 export const screen = computed<Screen>(() => screenOf(known.value));
-
-/// Asks for the course in hand; while past or short is stepped, with that reading tried. The newest question wins.
-export async function look(): Promise<void> {
-  const { side, course: number, place } = wallState.value;
-  const text = history.value.now.text;
-  if (side === "" || number < 1 || text === "") return;
-  const entry = place.screen === "enter" || place.screen === "question" ? place.entry : undefined;
-  const tried =
-    entry?.kind === "mark" && (entry.signs[0] ?? 0) !== 0
-      ? { at_nm: entry.mark, past_nm: (entry.values[0] ?? 0) * (entry.signs[0] ?? 1) * stepNm(tape.value) }
-      : undefined;
-  failed.value = false;
-  try {
-    const reply = await engine().solve(
-      { border: 1, job: text, course: { side, course: number, ...(tried === undefined ? {} : { trial: tried }) } },
-      { latest: "wall" },
-    );
-    if (reply === "superseded") return;
-    heard.value = { job: text, side, course: number, tried: tried !== undefined, reply: reply.course };
-  } catch {
-    failed.value = true;
-    said.value = words.trouble.fault;
-  }
-}
 
 /// A side and a course that the building has: each side's next one.
 export function settleState(): void {
@@ -424,4 +366,4 @@ export function act(what: Act): void {
   (kActs[what.do] as (what: Act) => void)(what);
 }
 
-export { keepAwake, letSleep };
+export { keepAwake, letSleep, look };
