@@ -81,6 +81,12 @@ void write_course(JsonOut& out, const Course& course, Tape tape) {
   });
 }
 
+/// From the underside of the first bed joint to the top of the last course's units: what the job's height asks for.
+Length height_as_built(const Building& building) {
+  const Course& first = building.courses.front();
+  return building.courses.back().top - first.top + first.unit_height + building.joint;
+}
+
 void write_opening(JsonOut& out, const Building& building, const ResolvedOpening& opening) {
   const Tape tape = building.tape;
   out.object([&] {
@@ -156,6 +162,7 @@ void write_building(JsonOut& out, const Building& building, const Layout& layout
   out.list("courses", [&] {
     for (const Course& course : building.courses) write_course(out, course, building.tape);
   });
+  write_length(out, "height", height_as_built(building), building.tape);
   out.list("openings", [&] {
     for (const ResolvedOpening& opening : building.openings) write_opening(out, building, opening);
   });

@@ -39,6 +39,14 @@ export const english = {
     metricHeight: "2400 mm",
   },
 
+  which: {
+    ask: (numbers: string, units: readonly string[]): string => `${numbers}: ${units.join(" or ")}?`,
+    feet: "feet",
+    inches: "inches",
+    metres: "metres",
+    millimetres: "millimetres",
+  },
+
   series: {
     "us-4": "4 in block",
     "us-6": "6 in block",
@@ -296,6 +304,8 @@ export const english = {
     side: (name: string): string => `Side ${name}`,
     opening: (name: string): string => `Opening ${name}`,
     actual: (text: string): string => `laid ${text}`,
+    built: (text: string): string => `built ${text}`,
+    hole: (asked: string, built: string): string => `hole asked ${asked}, built ${built}`,
     set: "Set",
     done: "Done",
     notTaken: "Not taken; the drawing shows the last size that worked.",

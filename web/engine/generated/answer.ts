@@ -117,6 +117,7 @@ export interface StringcourseAnswer {
     readonly unit_height: Length;
     readonly top: Length4;
   }[];
+  readonly height: Length5;
   readonly openings: {
     readonly name: string;
     readonly use: "door" | "overhead" | "window" | "plain";
@@ -125,8 +126,8 @@ export interface StringcourseAnswer {
     readonly to: Length;
     readonly width: Length;
     readonly height: Length;
-    readonly underside: Length5;
-    readonly soffit: Length6;
+    readonly underside: Length6;
+    readonly soffit: Length7;
     /**
      * course number, from 1 at the bearing
      */
@@ -137,7 +138,7 @@ export interface StringcourseAnswer {
     readonly last_course: number;
     readonly asked_width: Length;
     readonly asked_height: Length;
-    readonly filler_each_side: Length7;
+    readonly filler_each_side: Length8;
     readonly filler_head: Length;
     readonly lintel?: {
       readonly make: "one-piece" | "built-up";
@@ -201,7 +202,7 @@ export interface StringcourseAnswer {
     readonly place: string;
     readonly name: string;
     readonly text: string;
-    readonly change: Length8;
+    readonly change: Length9;
     readonly cuts_saved: number;
     readonly short_laps_saved: number;
     readonly bars_saved: number;
@@ -251,12 +252,12 @@ export interface StringcourseAnswer {
          */
         readonly to: string;
         readonly read: Length;
-        readonly expected: Length9;
+        readonly expected: Length10;
         /**
          * blunder, slip: left out
          */
         readonly use: "adjusted" | "blunder" | "slip" | "read";
-        readonly meant?: Length10;
+        readonly meant?: Length11;
         readonly against_first?: FoundLength;
         readonly agrees_with_first?: boolean;
         readonly correction?: FoundLength1;
@@ -326,7 +327,7 @@ export interface StringcourseAnswer {
       readonly stations: {
         readonly name: string;
         readonly side?: string;
-        readonly at?: Length11;
+        readonly at?: Length12;
         readonly surface: "bearing" | "floor" | "other";
         readonly height: FoundLength4;
         readonly doubt: FoundLength5;
@@ -422,7 +423,7 @@ export interface StringcourseAnswer {
        * of the list of dowels that it is taken for; 0: none
        */
       readonly number: number;
-      readonly at: Length12;
+      readonly at: Length13;
       readonly off_face: Length;
       readonly off_place: FoundLength12;
       readonly room: FoundLength13;
@@ -474,8 +475,8 @@ export interface StringcourseAnswer {
   readonly dowels: {
     readonly side: string;
     readonly number: number;
-    readonly at: Length13;
-    readonly off_face: Length14;
+    readonly at: Length14;
+    readonly off_face: Length15;
     readonly first_course?: {
       /**
        * number along the side
@@ -550,7 +551,7 @@ export interface StringcourseAnswer {
     readonly bars: {
       readonly size: string;
       readonly count: number;
-      readonly total: Length15;
+      readonly total: Length16;
     };
   };
   readonly saw_list: {
@@ -854,7 +855,7 @@ export interface Length4 {
   readonly nm: number;
 }
 /**
- * floor or sill
+ * of the walls as built, from the underside of the first bed joint to the top of the last course's units
  */
 export interface Length5 {
   /**
@@ -867,7 +868,7 @@ export interface Length5 {
   readonly nm: number;
 }
 /**
- * underside of the lintel
+ * floor or sill
  */
 export interface Length6 {
   /**
@@ -880,7 +881,7 @@ export interface Length6 {
   readonly nm: number;
 }
 /**
- * left to be packed at each jamb
+ * underside of the lintel
  */
 export interface Length7 {
   /**
@@ -893,9 +894,22 @@ export interface Length7 {
   readonly nm: number;
 }
 /**
- * openings: towards the end of the side is positive; sides: longer is positive
+ * left to be packed at each jamb
  */
 export interface Length8 {
+  /**
+   * exact, in the job's tape
+   */
+  readonly text: string;
+  /**
+   * the same, whole nanometres
+   */
+  readonly nm: number;
+}
+/**
+ * openings: towards the end of the side is positive; sides: longer is positive
+ */
+export interface Length9 {
   /**
    * exact, in the job's tape
    */
@@ -932,7 +946,7 @@ export interface Cost {
 /**
  * by the plan
  */
-export interface Length9 {
+export interface Length10 {
   /**
    * exact, in the job's tape
    */
@@ -945,7 +959,7 @@ export interface Length9 {
 /**
  * slip: what was probably meant
  */
-export interface Length10 {
+export interface Length11 {
   /**
    * exact, in the job's tape
    */
@@ -1010,7 +1024,7 @@ export interface FoundLength3 {
 /**
  * from the side's start
  */
-export interface Length11 {
+export interface Length12 {
   /**
    * exact, in the job's tape
    */
@@ -1127,7 +1141,7 @@ export interface FoundLength11 {
 /**
  * from the side's start
  */
-export interface Length12 {
+export interface Length13 {
   /**
    * exact, in the job's tape
    */
@@ -1205,7 +1219,7 @@ export interface FoundLength16 {
 /**
  * centre, from the outer face at the side's start
  */
-export interface Length13 {
+export interface Length14 {
   /**
    * exact, in the job's tape
    */
@@ -1218,7 +1232,7 @@ export interface Length13 {
 /**
  * centre, in from the outer face
  */
-export interface Length14 {
+export interface Length15 {
   /**
    * exact, in the job's tape
    */
@@ -1231,7 +1245,7 @@ export interface Length14 {
 /**
  * without laps, dowels and hooks
  */
-export interface Length15 {
+export interface Length16 {
   /**
    * exact, in the job's tape
    */
