@@ -28,9 +28,13 @@ import {
   said,
   shown,
   sideIndex,
+  tried,
   trouble,
   unknownPiece,
 } from "./state";
+
+/// So long another job's drawing may stand: milliseconds.
+const kOtherDrawing = 1_000;
 
 /// A job takes the place of the one on the table.
 export function putOnTable(text: string, example: boolean): Promise<void> {
@@ -50,9 +54,17 @@ export function putOnTable(text: string, example: boolean): Promise<void> {
     sideIndex.value = 0;
     forgetFieldTrouble();
   });
-  return solveNow().then(() => {
+  // Another job's drawing stays for a moment, so that nothing flickers; no longer, for it is not this one's.
+  const clock = setTimeout(() => {
+    if (history.value.now.text === text) shown.value = undefined;
+  }, kOtherDrawing);
+  return solveShown().then((drawn) => {
+    clearTimeout(clock);
+    if (history.value.now.text !== text) return undefined;
     // The drawing that stands is another job's.
-    if (refusals.value !== undefined && history.value.now.text === text) shown.value = undefined;
+    if (!drawn) shown.value = undefined;
+    tried.value = text;
+    return drawn ? seekOffers() : undefined;
   });
 }
 

@@ -4,7 +4,7 @@ import { type Keep, type OpenJob, openKeep, pickFile, readFile, saveBytes, type 
 import { readJson, textAt } from "../job/pointer";
 import { words } from "../words/words";
 import { kOpening, mergeLog, putOnTable } from "./actions";
-import { history, isExample, readOnly, said, trouble } from "./state";
+import { history, isExample, readOnly, said, tried, trouble } from "./state";
 
 export const keep = signal<Keep | undefined>(undefined);
 export const openJob = signal<OpenJob | undefined>(undefined);
@@ -38,6 +38,33 @@ function leaveHint(): void {
   } catch {
     // The example then waits for the store, as always.
   }
+}
+
+/// A job that was being opened when the page stopped for good, and was left alone for that.
+export const notOpened = signal<{ readonly id: string; readonly name: string } | undefined>(undefined);
+
+/// The job that is being opened, kept until the page has outlived it. A page that is left in the usual way clears it.
+const kBeingOpened = "stringcourse-being-opened";
+function noteOpening(id: string | undefined): void {
+  try {
+    if (id === undefined) localStorage.removeItem(kBeingOpened);
+    else localStorage.setItem(kBeingOpened, id);
+  } catch {
+    // Without a store nothing is opened by itself either.
+  }
+}
+function neverOpened(): string | undefined {
+  try {
+    return localStorage.getItem(kBeingOpened) ?? undefined;
+  } catch {
+    return undefined;
+  }
+}
+
+/// What the list calls this job: its own name, else that of its file.
+export function jobName(): string {
+  const own = textAt(readJson(history.value.now.text) ?? {}, "/name");
+  return own !== "" ? own : (openJob.value?.head.value.name ?? "") || words.untitled;
 }
 
 function say(kept: KeepTrouble): void {
@@ -100,12 +127,14 @@ async function leave(): Promise<void> {
   stop = undefined;
   const open = openJob.value;
   openJob.value = undefined;
+  notOpened.value = undefined;
   keepTrouble.value = undefined;
   readOnly.value = false;
   await open?.close();
 }
 
 async function lay(open: OpenJob): Promise<void> {
+  noteOpening(open.id);
   follow(open);
   await putOnTable(open.text.value, false);
 }
@@ -152,10 +181,8 @@ export async function takeInLog(): Promise<void> {
   else say(picked.trouble);
 }
 
-function fileName(): string {
-  const name = textAt(readJson(history.value.now.text) ?? {}, "/name")
-    .replaceAll(/[^\p{L}\p{N} _-]+/gu, " ")
-    .trim();
+function fileName(called = textAt(readJson(history.value.now.text) ?? {}, "/name")): string {
+  const name = called.replaceAll(/[^\p{L}\p{N} _-]+/gu, " ").trim();
   return `${name === "" ? "job" : name}.json`;
 }
 
@@ -169,6 +196,17 @@ export async function toFile(): Promise<void> {
     : await saveBytes(history.value.now.text, fileName(), "application/json");
   if (!done.ok) return say(done.trouble);
   said.value = words.state.filed(done.value.name);
+}
+
+/// The file of a job that is not open.
+export async function saveKept(id: string): Promise<void> {
+  const text = await keep.value?.read(id);
+  if (text === undefined) return;
+  if (!text.ok) return say(text.trouble);
+  const name = keep.value?.jobs.value.find((head) => head.id === id)?.name;
+  const done = await saveBytes(text.value, fileName(name), "application/json");
+  if (!done.ok) say(done.trouble);
+  else said.value = words.state.filed(done.value.name);
 }
 
 export async function removeJob(id: string, name: string): Promise<void> {
@@ -208,6 +246,10 @@ export async function startKeeping(example: string): Promise<void> {
   kOpening.begun = beginKept;
   if (!hint()) void putOnTable(example, true);
   queue = openStore();
+  addEventListener("pagehide", () => noteOpening(undefined));
+  effect(() => {
+    if (tried.value !== "" && tried.value === history.value.now.text) noteOpening(undefined);
+  });
   effect(() => {
     const { text } = history.value.now;
     if (text !== "" && !isExample.value) untracked(() => keepText(text));
@@ -215,9 +257,12 @@ export async function startKeeping(example: string): Promise<void> {
   await queue;
   const store = keep.value;
   const last = await store?.lastOpened();
-  const known = store?.jobs.value.some((head) => head.id === last && !head.newer) === true;
+  const head = store?.jobs.value.find((one) => one.id === last && !one.newer);
   if (!isExample.value) return;
-  if (last !== undefined && known) await openKept(last);
+  const stopped = head !== undefined && neverOpened() === head.id;
+  noteOpening(undefined);
+  if (stopped) notOpened.value = { id: head.id, name: head.name };
+  if (head !== undefined && !stopped) await openKept(head.id);
   else if (history.value.now.text === "") await putOnTable(example, true);
 }
 

@@ -453,6 +453,11 @@ export const english = {
     copyOf: (name: string): string => `${name} (copy)`,
     opened: "open now",
     none: "No job of your own yet. The first change keeps one here.",
+    working: (name: string): string => `${name} is being worked out ...`,
+    others: "The other jobs",
+    notOpened: (name: string): string =>
+      `${name} was not opened: the page stopped while it was being opened last time. It is kept as it is.`,
+    openAll: "Open it all the same",
     changed: (when: string): string => `changed ${when}`,
   },
 
@@ -480,6 +485,7 @@ export const english = {
     label: "Stopped",
     refused: "This cannot be built:",
     fault: "The program made a mistake of its own. Your job is untouched; the last drawing stands.",
+    faultOf: (name: string): string => `The program made a mistake of its own with ${name}. The job is untouched.`,
     again: "Try again",
     badRequest: "The engine did not understand the page:",
     notAJob: "This file is not a job:",
