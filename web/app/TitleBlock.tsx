@@ -94,7 +94,7 @@ export function TitleBlock() {
       <h2 class="name">{name === "" ? words.untitled : name}</h2>
       <p class="small">{sizesOf(answer)}</p>
       <p class="small soft">{answer.series.map((series) => series.title).join("; ")}</p>
-      <button type="button" class="small" style={{ marginLeft: "-12px" }} onClick={() => takeInHand("")}>
+      <button type="button" class="small outset" onClick={() => takeInHand("")}>
         {words.inHand.building}
       </button>
       <dl class="tallies" data-draft={now.draft}>

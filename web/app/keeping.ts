@@ -4,6 +4,7 @@ import { type Keep, type OpenJob, openKeep, pickFile, readFile, saveBytes, type 
 import { readJson, textAt } from "../job/pointer";
 import { words } from "../words/words";
 import { kOpening, mergeLog, putOnTable } from "./actions";
+import { engine } from "./engine_port";
 import { history, isExample, readOnly, said, tried, trouble } from "./state";
 
 export const keep = signal<Keep | undefined>(undefined);
@@ -139,12 +140,15 @@ async function lay(open: OpenJob): Promise<void> {
   await putOnTable(open.text.value, false);
 }
 
+/// The job on the table is left only once the other one is there.
 export async function openKept(id: string): Promise<void> {
-  await leave();
+  if (openJob.value?.id === id) return;
   const opened = await keep.value?.open(id);
   if (opened === undefined) return;
-  if (opened.ok) await lay(opened.value);
-  else {
+  if (opened.ok) {
+    await leave();
+    await lay(opened.value);
+  } else {
     say(opened.trouble);
     if (history.value.now.text === "") await openExample();
   }
@@ -156,10 +160,25 @@ export async function openExample(): Promise<void> {
 }
 
 async function takeIn(text: string, name: string): Promise<void> {
-  await leave();
   const taken = await keep.value?.takeIn(text, name);
-  if (taken?.ok) await lay(taken.value);
+  if (taken?.ok) {
+    await leave();
+    await lay(taken.value);
+  } else if (taken?.trouble.kind === "not-a-job")
+    trouble.value = { kind: "message", lead: words.trouble.notAJob, text: await whyNoJob(text) };
   else if (taken !== undefined) say(taken.trouble);
+  if (taken?.ok === false && history.value.now.text === "") await openExample();
+}
+
+/// Why a text is no job, with the line and column where it goes wrong: the engine's words.
+async function whyNoJob(text: string): Promise<string> {
+  try {
+    const solved = await engine().solve({ border: 1, job: text });
+    const first = solved === "superseded" ? undefined : solved.refusals?.refusals[0];
+    return first === undefined ? "" : `${first.reason} ${first.remedy}`;
+  } catch {
+    return "";
+  }
 }
 
 export async function openFile(): Promise<void> {
@@ -177,8 +196,10 @@ export async function dropFile(file: File): Promise<void> {
 /// Another phone's copy of this job, from a file: its logs are taken in.
 export async function takeInLog(): Promise<void> {
   const picked = await pickFile();
-  if (picked.ok) await mergeLog(picked.value.text);
-  else say(picked.trouble);
+  if (!picked.ok) return say(picked.trouble);
+  const refused = await mergeLog(picked.value.text);
+  if (refused !== undefined && refused !== "")
+    trouble.value = { kind: "message", lead: words.wall.notMerged, text: refused };
 }
 
 function fileName(called = textAt(readJson(history.value.now.text) ?? {}, "/name")): string {
@@ -203,7 +224,8 @@ export async function saveKept(id: string): Promise<void> {
   const text = await keep.value?.read(id);
   if (text === undefined) return;
   if (!text.ok) return say(text.trouble);
-  const name = keep.value?.jobs.value.find((head) => head.id === id)?.name;
+  const heads = [...(keep.value?.jobs.value ?? []), ...(keep.value?.trash.value ?? [])];
+  const name = heads.find((head) => head.id === id)?.name;
   const done = await saveBytes(text.value, fileName(name), "application/json");
   if (!done.ok) say(done.trouble);
   else said.value = words.state.filed(done.value.name);
@@ -218,10 +240,20 @@ export async function removeJob(id: string, name: string): Promise<void> {
 
 export async function bringBack(): Promise<void> {
   const { value } = removed;
-  removed.value = undefined;
-  if (value === undefined) return;
-  const back = await keep.value?.restore(value.id);
+  if (value !== undefined) await restoreJob(value.id);
+}
+
+export async function restoreJob(id: string): Promise<void> {
+  const back = await keep.value?.restore(id);
+  if (removed.value?.id === id) removed.value = undefined;
   if (back !== undefined && !back.ok) say(back.trouble);
+}
+
+/// Ends a job in the trash.
+export async function destroyJob(id: string): Promise<void> {
+  const done = await keep.value?.destroy(id);
+  if (removed.value?.id === id) removed.value = undefined;
+  if (done !== undefined && !done.ok) say(done.trouble);
 }
 
 export async function duplicateJob(id: string, name: string): Promise<void> {

@@ -30,6 +30,7 @@ export const wall = {
   photosHint: "Only their names are kept.",
   enterRemark: "Enter",
   mergeFile: "Take in another phone's log",
+  notMerged: "That phone's log was not taken in:",
   merged: "another phone's log taken in",
   changes: "Changed since it was printed",
 

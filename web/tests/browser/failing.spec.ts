@@ -12,7 +12,8 @@ async function frailEngine(page: Page, how: "trap" | "hang"): Promise<void> {
       override postMessage(message: unknown): void {
         const asked = JSON.stringify(message).includes("Crowded");
         if (!asked) super.postMessage(message);
-        else if (way === "trap") queueMicrotask(() => this.onerror?.(new ErrorEvent("error", { message: "bad_alloc" })));
+        else if (way === "trap")
+          queueMicrotask(() => this.onerror?.(new ErrorEvent("error", { message: "bad_alloc" })));
       }
     } as typeof Worker;
   }, how);

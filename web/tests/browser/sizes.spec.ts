@@ -3,7 +3,8 @@ import { expect, type Page, test } from "@playwright/test";
 import { grip, openTable, settled, tally } from "./table";
 
 async function type(page: Page, sizes: Readonly<Record<string, string>>): Promise<void> {
-  for (const [name, text] of Object.entries(sizes)) await page.locator(".begin").getByLabel(name, { exact: true }).fill(text);
+  for (const [name, text] of Object.entries(sizes))
+    await page.locator(".begin").getByLabel(name, { exact: true }).fill(text);
 }
 
 test("24, 20 and 8 are asked about once, and become the building that was meant", async ({ page }) => {
