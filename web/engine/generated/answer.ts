@@ -135,6 +135,14 @@ export interface StringcourseAnswer {
      * course number, from 1 at the bearing
      */
     readonly last_course: number;
+    /**
+     * only where a jamb was found elsewhere: where the jambs were planned, and still stand in courses 1 to laid_courses, which were laid before
+     */
+    readonly planned?: {
+      readonly laid_courses: number;
+      readonly from: Length;
+      readonly to: Length;
+    };
     readonly asked_width: Length;
     readonly asked_height: Length;
     readonly filler_each_side: Length7;
@@ -469,13 +477,28 @@ export interface StringcourseAnswer {
     };
   };
   /**
-   * Where dowels must stand before the pour. A cell is missing where the other side's corner unit stands.
+   * Only once the logs speak of concrete: dowels stay where they were poured, in the order of the list of dowels; where each was found and where its bar comes down in this layout.
+   */
+  readonly poured?: {
+    readonly dowels: {
+      readonly side: string;
+      readonly number: number;
+      readonly found_at?: Length13;
+      readonly bar_at?: Length14;
+    }[];
+    readonly bars_without_dowel: {
+      readonly side: string;
+      readonly at: Length;
+    }[];
+  };
+  /**
+   * Where dowels must stand before the pour; once the logs speak of concrete, where they were poured to. A cell is missing where the other side's corner unit stands.
    */
   readonly dowels: {
     readonly side: string;
     readonly number: number;
-    readonly at: Length13;
-    readonly off_face: Length14;
+    readonly at: Length15;
+    readonly off_face: Length16;
     readonly first_course?: {
       /**
        * number along the side
@@ -550,7 +573,7 @@ export interface StringcourseAnswer {
     readonly bars: {
       readonly size: string;
       readonly count: number;
-      readonly total: Length15;
+      readonly total: Length17;
     };
   };
   readonly saw_list: {
@@ -594,9 +617,9 @@ export interface StringcourseAnswer {
   readonly lintels: {
     readonly opening: string;
     readonly side: string;
-    readonly asked_bearing: Length16;
-    readonly start_bearing: Length17;
-    readonly end_bearing: Length18;
+    readonly asked_bearing: Length18;
+    readonly start_bearing: Length19;
+    readonly end_bearing: Length20;
     /**
      * What closes the underside: the lintel itself, the floor of lintel units, a form under open units; or nothing there carries.
      */
@@ -1203,7 +1226,7 @@ export interface FoundLength16 {
   readonly nm: number;
 }
 /**
- * centre, from the outer face at the side's start
+ * as last read, from the side's start; missing: not read
  */
 export interface Length13 {
   /**
@@ -1216,7 +1239,7 @@ export interface Length13 {
   readonly nm: number;
 }
 /**
- * centre, in from the outer face
+ * of the nearest bar within 2 in; missing: no bar comes down to it
  */
 export interface Length14 {
   /**
@@ -1229,7 +1252,7 @@ export interface Length14 {
   readonly nm: number;
 }
 /**
- * without laps, dowels and hooks
+ * centre, from the outer face at the side's start
  */
 export interface Length15 {
   /**
@@ -1242,7 +1265,7 @@ export interface Length15 {
   readonly nm: number;
 }
 /**
- * least at each end, by the job or a half unit
+ * centre, in from the outer face
  */
 export interface Length16 {
   /**
@@ -1255,7 +1278,7 @@ export interface Length16 {
   readonly nm: number;
 }
 /**
- * as laid, from the jamb towards the wall's start
+ * without laps, dowels and hooks
  */
 export interface Length17 {
   /**
@@ -1268,9 +1291,35 @@ export interface Length17 {
   readonly nm: number;
 }
 /**
- * as laid, from the jamb towards the wall's end
+ * least at each end, by the job or a half unit
  */
 export interface Length18 {
+  /**
+   * exact, in the job's tape
+   */
+  readonly text: string;
+  /**
+   * the same, whole nanometres
+   */
+  readonly nm: number;
+}
+/**
+ * as laid, from the jamb towards the wall's start
+ */
+export interface Length19 {
+  /**
+   * exact, in the job's tape
+   */
+  readonly text: string;
+  /**
+   * the same, whole nanometres
+   */
+  readonly nm: number;
+}
+/**
+ * as laid, from the jamb towards the wall's end
+ */
+export interface Length20 {
   /**
    * exact, in the job's tape
    */
