@@ -119,7 +119,9 @@ void draw_paint(Pad& pad, const Profile& profile) {
   const Words& words = context.words;
   const Micrometres y = profile.line - kGround - 9'000;
   for (const ResolvedOpening& opening : context.building.openings) {
-    const Length from = std::max(opening.from.distance_from_start(), profile.part.from), to = std::min(opening.to.distance_from_start(), profile.part.to);
+    const Position near = opening.from_in(1), far = opening.to_in(1);
+    const Length from = std::max(near.distance_from_start(), profile.part.from);
+    const Length to = std::min(far.distance_from_start(), profile.part.to);
     if (opening.wall != profile.wall || from >= to) continue;
     const Micrometres left = profile.view.at(to), right = profile.view.at(from), middle = left + (right - left) / 2;
     pad.line({left, y}, {right, y}, {Pen::Medium}).line({left, y - 1'500}, {left, y + 1'500}, {Pen::Medium}).line({right, y - 1'500}, {right, y + 1'500}, {Pen::Medium});
@@ -127,10 +129,11 @@ void draw_paint(Pad& pad, const Profile& profile) {
     const auto at = [&](Position place) { return tape_text(rounded_to(place.distance_from_start(), step), context.tape()); };
     const Lettering name{kText, Weight::Bold, Anchor::Middle, Ink::Black, 0}, small{kSmallText, Weight::Regular, Anchor::Middle, Ink::Black, 0};
     const Micrometres wide = std::max(right - left, Micrometres{44'000});
-    const std::string size = fill_in(words.opening_size, {height_text(context, opening.width()), height_text(context, opening.height())});
+    const std::string size = fill_in(words.opening_size,
+                                     {height_text(context, far - near), height_text(context, opening.height())});
     const Micrometres x = std::clamp(middle, profile.left + wide / 2, std::max(profile.left + wide / 2, profile.right - wide / 2));
     pad.write({x, y + 2'300}, clipped(opening.name + "  " + size, wide, name), name);
-    pad.write({x, y - 5'000}, clipped(fill_in(words.paint_jambs, {at(opening.from), at(opening.to)}), wide, small), small);
+    pad.write({x, y - 5'000}, clipped(fill_in(words.paint_jambs, {at(near), at(far)}), wide, small), small);
     pad.write({x, y - 9'000}, clipped(fill_in(words.paint_head, {number_text(opening.last_course)}), wide, small), small);
   }
 }

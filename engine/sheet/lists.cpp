@@ -9,6 +9,7 @@
 #include "setout/places.hpp"
 #include "setout/saw_list.hpp"
 #include "sheet/lintel_lists.hpp"
+#include "sheet/poured.hpp"
 #include "supply/counts.hpp"
 
 namespace stringcourse::sheet {
@@ -223,6 +224,7 @@ Table dowel_table(const Context& context) {
                            column(fill_in(words.dowel_cell, {"1"}), 21), column(fill_in(words.dowel_cell, {"2"}), 21)}, kText);
   table.pencil_boxes = true;
   if (context.job.dowels == nullptr) return table;
+  add_poured_heading(table, context);
   const auto cell_text = [&](const std::optional<steel::InCell>& cell) {
     return cell ? fill_in(words.dowel_unit, {number_text(cell->unit), number_text(cell->cell)}) : std::string(words.dowel_other_wall);
   };
@@ -233,6 +235,7 @@ Table dowel_table(const Context& context) {
     table.add_row({"", context.wall(wall).name + " " + number_text(dowel.number), both_forms(rounded_to(dowel.along, tape_step(context.tape())), context.tape()),
                    height_text(context, dowel.off_face), cell_text(dowel.first), cell_text(dowel.second)});
   }
+  add_poured_since(table, context);
   return table;
 }
 

@@ -147,7 +147,8 @@ void draw_opening_names(Pad& pad, const Context& context, const PlanView& view, 
     if (course < opening.first_course || course > opening.last_course) continue;
     const Wall& wall = context.wall(opening.wall);
     const Length thick = context.building.series_of(wall).thickness;
-    const Area box = view.box(wall, opening.from.distance_from_start(), opening.to.distance_from_start(), Length(), thick);
+    const Length from = opening.from_in(course).distance_from_start(), to = opening.to_in(course).distance_from_start();
+    const Area box = view.box(wall, from, to, Length(), thick);
     const Way in = right_of(way_of(wall.heading));
     Lettering lettering{kSmallText, Weight::Bold, Anchor::Middle, Ink::Black, upright(wall) ? 1 : 0};
     const Micrometres away = in.x + in.y > 0 ? 1'200 : -1'200;

@@ -187,9 +187,29 @@ void number_names(std::vector<Entry>& entries) {
   }
 }
 
+// What stands in the concrete is drawn as it was poured, whatever is laid otherwise since.
+Context as_poured(const Context& context) {
+  if (context.job.poured_building == nullptr) return context;
+  return {
+      *context.job.poured_building, *context.job.poured_layout, context.job, context.words, context.page, context.cuts};
+}
+
 Lists lists_of(const Context& context) {
-  return {side_sizes_table(context, context.page.drawing.width(), kText), notes_table(context), setting_out_table(context), dowel_table(context), found_table(context), opening_schedule(context), lintel_bar_table(context), saw_table(context), gauge_rod_table(context),
-          lead_table(context), marks_table(context), laid_table(context), changes_table(context), saw_note(context)};
+  const Context pour = as_poured(context);
+  return {side_sizes_table(context, context.page.drawing.width(), kText),
+          notes_table(context),
+          setting_out_table(pour),
+          dowel_table(pour),
+          found_table(context),
+          opening_schedule(context),
+          lintel_bar_table(context),
+          saw_table(context),
+          gauge_rod_table(context),
+          lead_table(context),
+          marks_table(context),
+          laid_table(context),
+          changes_table(context),
+          saw_note(context)};
 }
 
 constexpr Micrometres kBetweenTables = 12'000;  // with the lower one's name
@@ -214,7 +234,7 @@ std::vector<Entry> list_sheets(const Context& context, const Lists& lists) {
   list_table(entries, context, lists.notes, Sort::Notes, "notes");
   list_table(entries, context, lists.setting_out, Sort::SettingOut, "setting-out");
   list_table(entries, context, lists.dowels, Sort::Dowels, "dowels");
-  list_forms(entries, context);
+  list_forms(entries, as_poured(context));
   list_found(entries, context, lists.found);
   list_course(entries, context, 1);
   list_course(entries, context, 2);
@@ -270,8 +290,11 @@ Group draw_entry(const Context& context, const Lists& lists, const Entry& entry)
   switch (entry.sort) {
     case Sort::Summary: return draw_summary(context);
     case Sort::CoursePlan: return draw_course_plan(context, entry.course);
-    case Sort::FormBoard: return draw_form_board(context, entry.wall);
-    case Sort::Template: return draw_dowel_template(context, dowel_templates(context)[entry.first_line]);
+    case Sort::FormBoard: return draw_form_board(as_poured(context), entry.wall);
+    case Sort::Template: {
+      const Context pour = as_poured(context);
+      return draw_dowel_template(pour, dowel_templates(pour)[entry.first_line]);
+    }
     case Sort::FoundPlan: return draw_found_plan(context, context.page.drawing, *entry.scale);
     case Sort::BedProfile: return draw_bed_profile(context, entry.wall, entry.part, *entry.scale);
     case Sort::Strip: return draw_strip(context, entry.wall, entry.course, entry.part, *entry.scale);

@@ -17,6 +17,7 @@
 #include "sheet/words.hpp"
 #include "steel/dowel_search.hpp"
 #include "steel/dowels.hpp"
+#include "steel/poured.hpp"
 #include "steel/slab.hpp"
 #include "walls/building.hpp"
 
@@ -40,6 +41,10 @@ struct SheetWords {
   std::vector<std::pair<std::string, std::vector<std::string>>> changes;  // since it was printed: a line each, and its units
   const std::vector<std::uint32_t>* changed_pieces = nullptr;  // into the layout's pieces, rising
   const ground::AsFound* found = nullptr;  // what readings say; none: no sheets of it
+  const Building* poured_building =
+      nullptr;  // what the sheets of the pour are drawn of, where the rest is otherwise by now
+  const Layout* poured_layout = nullptr;
+  const steel::DowelsNow* dowels_now = nullptr;  // once the concrete is poured; none: dowels are still to be set
 };
 
 /// Name and title of one sheet: "01-summary", "Summary". Names are unique, rising and made of a-z, A-Z, 0-9 and "-".

@@ -149,10 +149,11 @@ void draw_bars(Pad& pad, const Strip& strip) {
 void draw_openings(Pad& pad, const Strip& strip) {
   for (const ResolvedOpening& opening : strip.context.building.openings) {
     if (opening.wall != strip.wall || strip.course < opening.first_course || strip.course > opening.last_course) continue;
-    const Area box = strip.box(opening.from.distance_from_start(), opening.to.distance_from_start());
+    const Position from = opening.from_in(strip.course), to = opening.to_in(strip.course);
+    const Area box = strip.box(from.distance_from_start(), to.distance_from_start());
     if (box.empty()) continue;
     pad.box(box, {Pen::Thin, Dash::Dashed, Ink::Black});
-    const std::string size = fill_in(strip.context.words.opening_size, {height_text(strip.context, opening.width()),
+    const std::string size = fill_in(strip.context.words.opening_size, {height_text(strip.context, to - from),
                                                                         height_text(strip.context, opening.height())});
     const Lettering name{box.height() >= 9'000 ? kText : kSmallText, Weight::Bold, Anchor::Middle, Ink::Black, 0};
     const Micrometres room = box.width() - 2'000;

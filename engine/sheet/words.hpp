@@ -50,6 +50,7 @@ struct Words {
       found_tapings, found_moves, found_levels, found_loop, found_closes, found_does_not_close, found_bed, found_bed_top,
       found_margin, found_mortar, found_rod, found_held, found_ellipse, found_ellipse_note, found_leave, found_within_doubt, found_slip, found_blunder, found_correction,
       found_tape_again, found_under, found_profile_note, found_profile_note_inches, found_profile_limits, paint_jambs, paint_head, paint_note, chalk_lines, chalk_edges, chalk_edge;
+  std::string_view poured_heading, poured_since, poured_found, poured_bar, poured_no_bar, poured_no_dowel, poured_off;
   // At the wall
   std::string_view title_marks, mark, mark_is, mark_found, mark_next, mark_course, mark_unit, mark_end_unit, mark_near_jamb,
       mark_far_jamb, mark_near_edge, mark_far_edge, mark_bar, mark_closes, mark_past, mark_short, mark_on, mark_doubtful,

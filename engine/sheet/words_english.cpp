@@ -304,6 +304,14 @@ const Words kEnglish{
     .chalk_edges = "The outer face is, from {0}: {1}.",
     .chalk_edge = "{0} in from the slab's edge at {1}",
 
+    .poured_heading = "As poured: these dowels stand in the concrete and stay where they are",
+    .poured_since = "What differs since the pour",
+    .poured_found = "found at {0}",
+    .poured_bar = "its bar is at {0}",
+    .poured_no_bar = "no bar comes down to it",
+    .poured_no_dowel = "a bar without a dowel",
+    .poured_off = "{0} toward {1}",
+
     .title_marks = "Marks at the wall",
     .mark = "Mark",
     .mark_is = "What it is",

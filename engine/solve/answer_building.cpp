@@ -101,6 +101,13 @@ void write_opening(JsonOut& out, const Building& building, const ResolvedOpening
     write_length(out, "soffit", opening.soffit, tape);
     out.field("first_course", opening.first_course);
     out.field("last_course", opening.last_course);
+    if (opening.laid_from < opening.laid_to) {
+      out.object("planned", [&] {
+        out.field("laid_courses", opening.laid_courses);
+        write_length(out, "from", opening.laid_from.distance_from_start(), tape);
+        write_length(out, "to", opening.laid_to.distance_from_start(), tape);
+      });
+    }
     write_length(out, "asked_width", opening.asked_width, tape);
     write_length(out, "asked_height", opening.asked_height, tape);
     write_length(out, "filler_each_side", opening.filler_each_side, tape);

@@ -281,6 +281,35 @@ void write_cell(JsonOut& out, std::string_view key, const std::optional<steel::I
   });
 }
 
+/// One poured dowel, against the layout as it is now.
+void write_dowel_now(JsonOut& out, const Answer& answer, const steel::DowelNow& now) {
+  const Tape tape = answer.building.tape;
+  const steel::Dowel& dowel = answer.dowels[now.dowel];
+  out.object([&] {
+    out.field("side", wall_name(answer.building, dowel.wall));
+    out.field("number", dowel.number);
+    if (now.found) write_length(out, "found_at", *now.found, tape);
+    if (now.bar) write_length(out, "bar_at", *now.bar, tape);
+  });
+}
+
+void write_poured(JsonOut& out, const Answer& answer) {
+  if (!answer.dowels_now) return;
+  out.object("poured", [&] {
+    out.list("dowels", [&] {
+      for (const steel::DowelNow& now : answer.dowels_now->dowels) write_dowel_now(out, answer, now);
+    });
+    out.list("bars_without_dowel", [&] {
+      for (const steel::Dowel& bar : answer.dowels_now->without) {
+        out.object([&] {
+          out.field("side", wall_name(answer.building, bar.wall));
+          write_length(out, "at", bar.along, answer.building.tape);
+        });
+      }
+    });
+  });
+}
+
 }  // namespace
 
 void write_ground(JsonOut& out, const Answer& answer) {
@@ -298,6 +327,7 @@ void write_ground(JsonOut& out, const Answer& answer) {
 
 void write_dowels(JsonOut& out, const Answer& answer, Placed placed) {
   const Building& building = answer.building;
+  if (placed != Placed::Omit) write_poured(out, answer);
   out.list("dowels", [&] {
     for (const steel::Dowel& dowel : answer.dowels) {
       if (placed == Placed::Omit) return;

@@ -16,6 +16,7 @@
 #include "setout/rod_heights.hpp"
 #include "steel/dowel_search.hpp"
 #include "solve/as_built.hpp"
+#include "solve/poured.hpp"
 #include "steel/dowels.hpp"
 #include "steel/slab.hpp"
 #include "walls/building.hpp"
@@ -50,7 +51,10 @@ struct Answer {
   ground::AsFound found;           // what the job's readings say
   std::vector<setout::SideBoards> boards;
   std::vector<setout::RodReadingWanted> rod_readings;
-  std::vector<steel::Dowel> dowels;
+  bool poured = false;             // the logs say that the concrete is there: what belongs to the pour stays as poured
+  std::optional<AsPoured> kept_from;  // as poured, where dowels are kept that were found elsewhere
+  std::vector<steel::Dowel> dowels;   // to be set; or, once poured, as they were poured
+  std::optional<steel::DowelsNow> dowels_now;  // once poured: where their bars come down now
   std::vector<steel::FoundDowel> found_dowels;
   steel::DowelSearch dowel_search;  // layouts that save dowels; only where wished for
   steel::SlabRoom slab;
@@ -62,6 +66,17 @@ struct Answer {
 
 /// The answer's layout, and the one printed before something was found otherwise. Lives as long as the answer.
 [[nodiscard]] inline laying::Layouts layouts_of(const Answer& answer) { return {answer.layout, answer.as_built ? &answer.as_built->printed : nullptr}; }
+
+/// What the sheets of the pour are drawn of: as planned before anything was found or kept. Lives as long as the answer.
+struct PourOf {
+  const Building& building;
+  const Layout& layout;
+};
+[[nodiscard]] inline PourOf pour_of(const Answer& answer) {
+  if (answer.kept_from) return {answer.kept_from->building, answer.kept_from->layout};
+  if (answer.as_built) return {answer.as_built->planned, answer.as_built->printed};
+  return {answer.building, answer.layout};
+}
 
 struct Wishes {
   bool offers = false;

@@ -79,6 +79,13 @@ SIDE_DIMENSION = '{side~} {length=}'
 # ---- dowels ----------------------------------------------------------------------------------------------------------
 DOWEL_HEADING = ['{side~}: All marks from the outer face at corner {corner~}, one hook of the tape.']
 DOWEL_HEADING_WALL = ['{side~}: All marks from the face of {wall~}, one hook of the tape.']
+DOWELS_POURED = 'As poured: these dowels stand in the concrete and stay where they are'
+DOWELS_SINCE = 'What differs since the pour'
+DOWEL_FOUND = 'found at {at=}'
+DOWEL_BAR = 'its bar is at {at=}'
+DOWEL_NO_BAR = 'no bar comes down to it'
+BAR_NO_DOWEL = 'a bar without a dowel'
+DOWEL_BAR_OFF = '{off} toward {corner~}'
 DOWEL_AT = '{at=}'
 DOWEL_OFF = '{off}'
 DOWEL_OFF_FACE = 'outer'   # the face that "In from face" means

@@ -127,7 +127,8 @@ def bed_openings(sheet, page, side):
             sheet.wrong(f'{name}: size to paint', passage.text, phrases.BED_NAME, passage)
             continue
         middle = (before.left + text.right) / 2
-        sheet.length(passage, found, 'wide', nm(row['to']) - nm(row['from']), f'{name}: width')
+        near, far = (sheet.world.jamb(row, edge, 1) for edge in ('from', 'to'))
+        sheet.length(passage, found, 'wide', far - near, f'{name}: width')
         sheet.length(passage, found, 'high', nm(row['soffit']) - nm(row['underside']), f'{name}: height')
         for more in texts:
             if abs(more.x - middle) > 1.5 or not 0 < more.top - text.top < 40 or id(more) in sheet.taken:
@@ -136,8 +137,8 @@ def bed_openings(sheet, page, side):
             head = phrases.whole(phrases.BED_HEAD, more.text)
             if jambs:
                 passage = sheet.take([more])
-                sheet.length(passage, jambs, 'from', nm(row['from']), f'{name}: near jamb')
-                sheet.length(passage, jambs, 'to', nm(row['to']), f'{name}: far jamb')
+                sheet.length(passage, jambs, 'from', near, f'{name}: near jamb')
+                sheet.length(passage, jambs, 'to', far, f'{name}: far jamb')
             elif head:
                 sheet.same(int(head['course']), row['last_course'], f'{name}: head on course')
 

@@ -256,7 +256,8 @@ def take_units(sheet, one, side, course):
         elif phrases.whole(phrases.STRIP_SIZE, text.text) and last in world.openings:
             passage, row = sheet.take([text]), world.openings[last]
             found = phrases.whole(phrases.STRIP_SIZE, text.text)
-            sheet.length(passage, found, 'wide', nm(row['to']) - nm(row['from']), f'{last}: width')
+            wide = world.jamb(row, 'to', course) - world.jamb(row, 'from', course)
+            sheet.length(passage, found, 'wide', wide, f'{last}: width')
             sheet.length(passage, found, 'high', nm(row['soffit']) - nm(row['underside']), f'{last}: height')
         elif one.top is not None and one.top < text.y < one.bottom and phrases.whole('{at}', text.text):
             one.cuts = getattr(one, 'cuts', []) + [sheet.take([text])]

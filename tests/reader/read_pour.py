@@ -17,9 +17,16 @@ def points(length, scale=1):
 
 def dowels(sheet):
     world, expected = sheet.world, sheet.world.dowels()
-    seen, shift = [], 0
+    seen, shift, since = [], 0, False
     for page in sheet.pages:
         for row in read_table(sheet, page, phrases.HEADS['dowels'], has_boxes=True):
+            if row.heading and row.text(0) in (phrases.DOWELS_POURED, phrases.DOWELS_SINCE):
+                sheet.same('poured' in world.answer, True, 'told as poured', row.cells[0])
+                since = row.text(0) == phrases.DOWELS_SINCE
+                continue
+            if since and not row.heading:
+                dowel_since(sheet, row)
+                continue
             if row.heading:
                 name = row.text(0).split(':')[0]
                 side = world.sides.get(name)
@@ -35,6 +42,33 @@ def dowels(sheet):
             dowel_row(sheet, row, *expected[row.text(0)], shift)
         take_paragraphs(sheet, page)
     sheet.same(seen, list(expected), 'dowels listed')
+
+
+def dowel_since(sheet, row):
+    """A dowel found elsewhere, a bar beside its dowel, either without the other: as the answer says."""
+    world, poured = sheet.world, sheet.world.answer['poured']
+    if row.text(3) == phrases.BAR_NO_DOWEL:
+        bars = [nm(one['at']) for one in poured['bars_without_dowel'] if one['side'] == row.text(0)]
+        match = phrases.whole(phrases.DOWEL_AT, row.text(1))
+        at = min(bars, key=lambda one: abs(one - sheet.value(row.cells[1], match, 'at'))) if bars and match else 0
+        sheet.length(row.cells[1], match, 'at', at, f'{row.text(0)}: bar without a dowel')
+        return
+    one = next((one for one in poured['dowels'] if f'{one["side"]} {one["number"]}' == row.text(0)), None)
+    if one is None:
+        sheet.wrong('dowel since the pour', row.text(0), 'a dowel of the list', row.cells[0])
+        return
+    listed = next(dowel for dowel in world.answer['dowels']
+                  if (dowel['side'], dowel['number']) == (one['side'], one['number']))
+    stands = nm(one['found_at']) if 'found_at' in one else nm(listed['at'])
+    if row.text(1):
+        sheet.length(row.cells[1], phrases.whole(phrases.DOWEL_FOUND, row.text(1)), 'at', stands, f'{row.text(0)}: found')
+    if 'bar_at' not in one:
+        sheet.same(row.text(3), phrases.DOWEL_NO_BAR, f'{row.text(0)}: its bar', row.cells[3])
+    elif row.text(3):
+        bar = nm(one['bar_at'])
+        sheet.length(row.cells[3], phrases.whole(phrases.DOWEL_BAR, row.text(3)), 'at', bar, f'{row.text(0)}: its bar')
+        off = phrases.whole(phrases.DOWEL_BAR_OFF, row.text(4))
+        sheet.length(row.cells[4], off, 'off', abs(bar - stands), f'{row.text(0)}: off its dowel')
 
 
 def dowel_row(sheet, row, side, centre, shift):
@@ -121,7 +155,8 @@ def form_openings(sheet, page, side):
             continue
         seen.add(text.text)
         for edge, one in (('from', texts[at + 1]), ('to', texts[at + 2])):
-            check_label(sheet, sheet.take([one]), nm(row[edge]), f'{text.text}: jamb under the board')
+            at = nm(row.get('planned', row)[edge])  # as it was poured, whatever was found since
+            check_label(sheet, sheet.take([one]), at, f'{text.text}: jamb under the board')
     sheet.same(sorted(seen), sorted(mine), f'{side.name}: openings under the board')
 
 

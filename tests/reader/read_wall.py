@@ -149,7 +149,8 @@ def exact_mark(sheet, course, mark):
         piece = world.by_name.get(f'{course["side"]}-{course["course"]}-{mark["unit"]}')
         found = piece.end if piece else None
     elif mark['kind'] in ('near-jamb', 'far-jamb'):
-        found = nm(world.openings[mark['opening']]['from' if mark['kind'] == 'near-jamb' else 'to'])
+        edge = 'from' if mark['kind'] == 'near-jamb' else 'to'
+        found = world.jamb(world.openings[mark['opening']], edge, course['course'])
     elif mark['kind'].startswith('joint'):
         edge = 'from' if mark['kind'] == 'joint-near-edge' else 'to'
         places = [nm(row[edge]) for row in world.answer['control_joints'] if row['side'] == course['side']]

@@ -156,6 +156,12 @@ class World:
                 return None
         return None
 
+    @staticmethod
+    def jamb(opening, edge, course):
+        """Where a jamb stands in a course: courses laid before it was found elsewhere keep it where it was."""
+        planned = opening.get('planned')
+        return nm((planned if planned and course <= planned['laid_courses'] else opening)[edge])
+
     # ---- marks -----------------------------------------------------------------------------------------------------
 
     def block_ends(self, side, course):
@@ -166,7 +172,7 @@ class World:
         marks = []
         for opening in self.answer['openings']:
             if opening['side'] == side and opening['first_course'] <= course <= opening['last_course']:
-                marks += [(nm(opening[edge]), 'jamb', opening['name']) for edge in ('from', 'to')]
+                marks += [(self.jamb(opening, edge, course), 'jamb', opening['name']) for edge in ('from', 'to')]
         for joint in self.answer['control_joints']:
             if joint['side'] == side:
                 marks += [(nm(joint[edge]), 'joint', '') for edge in ('from', 'to')]
