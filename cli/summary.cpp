@@ -70,6 +70,15 @@ std::string series_mark(const Building& building, int series) {
   return has_one_series(building) ? "" : " (" + printable(building.series[static_cast<std::size_t>(series)].id) + ")";
 }
 
+std::string_view work_text(supply::PartWork work) {
+  switch (work) {
+    case supply::PartWork::AsBought: return "";
+    case supply::PartWork::WebsCutDown: return ", webs cut down for the beam";
+    case supply::PartWork::SawnHalfHigh: return ", sawn to half height";
+  }
+  return "";
+}
+
 std::string lintel_text(const Page& page, const supply::LintelCount& lintel) {
   const std::string depth = lintel.courses == 1 ? "1 course deep" : number_text(lintel.courses) + " courses deep";
   return "lintel " + page.length(lintel.length) + ", " + depth;
@@ -85,7 +94,7 @@ void add_units(Page& page) {
                number_text(unit.to_buy()), unit.for_saw > 0 ? number_text(unit.for_saw) + " of them for the saw" : ""});
   }
   for (const supply::PartCount& part : supply::corner_set_parts(building, page.answer.layout)) {
-    table.add({printable(part.part), number_text(part.count), number_text(part.to_buy()), "of the corner sets"});
+    table.add({printable(part.part), number_text(part.count), number_text(part.to_buy()), std::string("of the corner sets") + std::string(work_text(part.work))});
   }
   for (const supply::LintelCount& lintel : supply::one_piece_lintels(building, page.answer.layout)) {
     table.add({lintel_text(page, lintel), "", number_text(lintel.count), "in one piece"});

@@ -66,19 +66,6 @@ std::optional<Stretch> cell_around(const Series& series, const RunFacts& facts, 
   return std::nullopt;
 }
 
-/// Across the corner unit of the other wall, which runs through here: the clear stretch between its face shells, as seen
-/// along this wall. Its outer face is `leg` away from the far side of the shells.
-Stretch across_corner_unit(const Building& b, const Corner& corner, int wall) {
-  const bool leaving = corner.leaving == wall;
-  const Series& other = b.series_of(at(b.walls, leaving ? corner.arriving : corner.leaving));
-  const Length deep = std::min(other.thickness, corner_leg(other, b.corner_sets_stocked));
-  const Length outwards = corner.convex ? Length() : other.thickness;
-  Length from = other.face_shell - outwards, to = deep - other.face_shell - outwards;  // inwards from the corner point
-  if (leaving) return {whole(from), whole(to)};
-  const Length end = at(b.walls, wall).actual;
-  return {whole(end - to), whole(end - from)};
-}
-
 /// The entering end unit of a lapped wall that fills the slot of its main wall around `centre`.
 const RunFacts* entering_run(const Building& b, const Layout& layout, const Facts& facts, int main, int course, Length centre) {
   for (int j = 0; j < static_cast<int>(b.junctions.size()); ++j) {
@@ -100,34 +87,89 @@ bool slot_unit_holds(const Building& b, const RunFacts& facts, int main, const B
   return cell_around(b.series_of(abutting), facts, centre, rules).has_value();
 }
 
-/// What one course offers a bar: a cell along the wall, nothing there to pass, or an obstacle.
+/// What one course offers a bar: a cell along the bar's wall, nothing there to pass, or an obstacle.
 struct Passage {
   std::optional<Stretch> cell;
   std::string obstacle;
 };
 
+/// The clear stretch between the shells of an ordinary unit, from the wall's outer face.
+Stretch between_shells(const Series& series) {
+  return {whole(series.face_shell), whole(series.thickness - series.face_shell)};
+}
+
+/// ... and of the unit that makes a corner, which a corner set makes no thicker than its leg. It stands on the corner's
+/// outer side: at the wall's outer face, at a re-entrant corner at its inner one.
+Stretch between_corner_shells(const Building& b, const Corner& corner, int wall) {
+  const Series& series = b.series_of(at(b.walls, wall));
+  const Length thick = std::min(series.thickness, corner_leg(series, b.corner_sets_stocked));
+  if (corner.convex) return {whole(series.face_shell), whole(thick - series.face_shell)};
+  return {whole(series.thickness - thick + series.face_shell), whole(series.thickness - series.face_shell)};
+}
+
+/// A corner's bar passes the unit of whichever wall runs through: in that unit's cell along it, between its shells across.
+/// The stretch that comes back lies along the bar's own wall.
+Passage corner_passage(const Building& b, const Layout& layout, const Facts& facts, const PlacedBar& bar, int course) {
+  const BarRules& rules = *b.bars;
+  const Corner& corner = at(b.corners, bar.corner);
+  const int other = corner.arriving == bar.wall ? corner.leaving : corner.arriving;
+  const bool own = runs_through(b, layout, bar.corner, bar.wall, course);
+  const int wall = own ? bar.wall : other;
+  const CornerBar seen = own ? CornerBar{bar.centre, bar.off_face} : seen_from_other(b, bar);
+  const RunFacts* run = run_over(at(at(facts.walls, wall).courses, course - 1), seen.along);
+  if (!run || at(facts.walls, wall).stopped) return {};
+  const std::optional<Stretch> cell = cell_around(b.series_of(at(b.walls, wall)), *run, seen.along, rules);
+  if (!cell) return {std::nullopt, "meets a web of the corner unit, or lacks its clearance along it"};
+  const Stretch shells = between_corner_shells(b, corner, wall);
+  if (!holds(shells, seen.off_face, rules)) return {std::nullopt, "lacks its clearance to a face shell of the corner unit"};
+  if (own) return {cell, ""};
+  // Across the other wall is along this one.
+  const Length origin = corner.arriving == bar.wall ? at(b.walls, bar.wall).actual : Length();
+  const bool forward = (corner.arriving == bar.wall) != corner.convex;
+  const auto along = [&](const ExactPosition& depth) {
+    const Length in = Length::nanometres(depth.numerator);
+    return whole(forward ? origin + in : origin - in);
+  };
+  return forward ? Passage{Stretch{along(shells.from), along(shells.to)}, ""} : Passage{Stretch{along(shells.to), along(shells.from)}, ""};
+}
+
 Passage passage_in(const Building& b, const Layout& layout, const Facts& facts, const PlacedBar& bar, int course) {
+  if (bar.reason == BarReason::Corner && bar.corner >= 0) return corner_passage(b, layout, facts, bar, course);
   const BarRules& rules = *b.bars;
   const Series& series = b.series_of(at(b.walls, bar.wall));
   if (const RunFacts* run = run_over(at(at(facts.walls, bar.wall).courses, course - 1), bar.centre)) {
     std::optional<Stretch> cell = cell_around(series, *run, bar.centre, rules);
     if (!cell) return {std::nullopt, "meets a web, a joint or a cut instead of a whole cell with its clearance"};
+    if (!holds(between_shells(series), bar.off_face, rules)) return {std::nullopt, "lacks its clearance to a face shell"};
     return {cell, ""};
   }
   if (const RunFacts* run = entering_run(b, layout, facts, bar.wall, course, bar.centre))
     return {std::nullopt, slot_unit_holds(b, *run, bar.wall, rules) ? "" : "meets no cell of the unit that enters the wall here"};
+  return {};
+}
+
+/// The building says of this bar that its clearance cannot be kept: then that is no secret.
+bool is_told(const Building& b, const PlacedBar& bar) {
   const bool corner = bar.reason == BarReason::Corner && bar.corner >= 0;
-  if (!corner || runs_through(b, layout, bar.corner, bar.wall, course)) return {};
-  const Stretch across = across_corner_unit(b, at(b.corners, bar.corner), bar.wall);
-  if (!holds(across, bar.centre, rules)) return {std::nullopt, "stands outside the rectangle shared by both corner units"};
-  return {across, ""};
+  const std::string place = corner ? at(b.walls, at(b.corners, bar.corner).arriving).place : at(b.walls, bar.wall).place;
+  const std::string_view code = corner ? "corner-bar-clearance" : "bar-clearance-across";
+  return std::ranges::any_of(b.findings, [&](const Finding& f) { return f.code == code && f.place == place; });
 }
 
 }  // namespace
 
+CornerBar seen_from_other(const Building& b, const PlacedBar& bar) {
+  const Corner& corner = at(b.corners, bar.corner);
+  const bool arriving = corner.arriving == bar.wall;
+  const Length past = arriving ? bar.centre - at(b.walls, bar.wall).actual : -bar.centre;  // beyond the corner point
+  const Length in = corner.convex ? bar.off_face : -bar.off_face;  // along the other wall, from the corner point inwards
+  return {arriving ? in : at(b.walls, corner.arriving).actual - in, corner.convex ? -past : past};
+}
+
 Violations check_cells_of(const Building& building, const Layout& layout, const Facts& facts, const PlacedBar& bar) {
   Violations found;
   std::optional<Stretch> below;
+  if (is_told(building, bar)) return found;
   for (int course = bar.first_course; course <= bar.last_course; ++course) {
     const std::string where = place_of(building, bar.wall, course);
     const std::string who = "the bar at " + in_millimetres(bar.centre) + " ";

@@ -4,8 +4,15 @@
 
 namespace stringcourse::proof {
 
+/// Where a bar stands, along a wall and in from its outer face.
+struct CornerBar {
+  Length along, off_face;
+};
+/// A corner's bar as it stands in the other wall of its corner.
+CornerBar seen_from_other(const Building& building, const PlacedBar& bar);
+
 /// The bar in every course that it passes: inside one whole cell with its clearance, and enough in common with the cell
-/// below. At a corner also inside the other wall's corner unit, where that one runs through.
+/// below. At a corner the unit of whichever wall runs through must hold it, along and across.
 Violations check_cells_of(const Building& building, const Layout& layout, const Facts& facts, const PlacedBar& bar);
 
 }  // namespace stringcourse::proof

@@ -12,7 +12,7 @@ const auto& at(const List& list, int index) { return list[static_cast<std::size_
 
 bool is_this(const FixedBar& fixed, const PlacedBar& bar) {
   return fixed.wall == bar.wall && fixed.centre.distance_from_start() == bar.centre && fixed.reason == bar.reason &&
-         fixed.corner == bar.corner && fixed.opening == bar.opening;
+         fixed.corner == bar.corner && fixed.opening == bar.opening && fixed.off_face == bar.off_face;
 }
 
 /// Every fixed bar is placed, and every bar that says that it is fixed, is.
@@ -42,6 +42,9 @@ Violations check_extent(const Building& b, const PlacedBar& bar) {
   const std::string who = "the bar at " + in_millimetres(bar.centre);
   if (!lawful || (!whole && !in_opening(b, bar))) found.push_back(violation(kBars, name_of(b, bar.wall), who + " does not pass all courses"));
   const Length mark = b.tape == Tape::Inches ? Length::sixteenths(1) : Length::millimetres(1);
+  const Length off_middle = bar.off_face * 2 - b.series_of(at(b.walls, bar.wall)).thickness, one = Length::nanometres(1);
+  if (bar.reason != BarReason::Corner && (off_middle < -one || one < off_middle))
+    found.push_back(violation(kBars, name_of(b, bar.wall), who + " stands off the middle of its wall"));
   if (bar.reason == BarReason::Spaced && !bar.centre.is_multiple_of(mark))
     found.push_back(violation(kBars, name_of(b, bar.wall), who + " stands off the tape's marks"));
   return found;
@@ -53,22 +56,13 @@ struct Post {
   bool spaced = false;
 };
 
-/// A corner bar of the other wall, seen from this wall: in the middle of the other wall's corner unit.
-Length seen_from(const Building& b, const Corner& corner, int wall) {
-  const bool leaving = corner.leaving == wall;
-  const Series& other = b.series_of(at(b.walls, leaving ? corner.arriving : corner.leaving));
-  const Length middle = std::min(other.thickness, corner_leg(other, b.corner_sets_stocked)).half_down();
-  const Length inwards = corner.convex ? middle : middle - other.thickness;
-  return leaving ? inwards : at(b.walls, wall).actual - inwards;
-}
-
 std::vector<Post> posts_of(const Building& b, const Layout& layout, int wall) {
   std::vector<Post> posts;
   for (const PlacedBar& bar : layout.bars) {
     if (bar.wall == wall) posts.push_back({bar.centre, bar.reason == BarReason::Spaced});
     if (bar.wall == wall || bar.reason != BarReason::Corner || bar.corner < 0) continue;
     const Corner& corner = at(b.corners, bar.corner);
-    if (corner.arriving == wall || corner.leaving == wall) posts.push_back({seen_from(b, corner, wall), false});
+    if (corner.arriving == wall || corner.leaving == wall) posts.push_back({seen_from_other(b, bar).along, false});
   }
   std::ranges::sort(posts, [](const Post& x, const Post& y) { return x.at < y.at || (x.at == y.at && x.spaced < y.spaced); });
   return posts;

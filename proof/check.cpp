@@ -5,6 +5,7 @@
 
 #include "proof/bars.hpp"
 #include "proof/claim.hpp"
+#include "proof/corners.hpp"
 #include "proof/facts.hpp"
 #include "proof/kinds.hpp"
 #include "proof/laps.hpp"
@@ -78,6 +79,7 @@ Certificate check(const Job& job, const Building& building, const Layout& layout
   found = joined(std::move(found), check_rows(building, layout, facts));
   found = joined(std::move(found), check_numbers(building, facts));
   found = joined(std::move(found), check_kinds(building, facts));
+  found = joined(std::move(found), check_corners(building, layout, facts));
   found = joined(std::move(found), check_lintels(building, layout, facts));
   LapCount laps = check_laps(building, facts);
   BandCount bands = check_bands(building, facts);

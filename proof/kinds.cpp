@@ -39,7 +39,8 @@ std::string of_length(const Case& c) {
 /// Bond-beam, lintel and half-high units stand where they are called for, if stocked, and nowhere else.
 std::string of_course(const Case& c) {
   const Kind kind = c.piece.kind;
-  if (is_half_high_kind(kind) != c.course.half_high && (is_half_high_kind(kind) || !c.at_through_corner)) {
+  const bool set_here = c.at_through_corner && kind == Kind::CornerSet;  // cut for the course: see of_corner
+  if (is_half_high_kind(kind) != c.course.half_high && !set_here) {
     if (is_half_high_kind(kind) || has_matching(c, Kind::HalfHigh, Kind::HalfHighHalf)) return "half-high units belong to half-high courses";
   }
   if (is_beam_kind(kind) && !c.course.bond_beam && !c.near_lintel) return "a bond-beam unit in a course without a beam";
@@ -54,9 +55,10 @@ std::string of_course(const Case& c) {
   return "";
 }
 
-/// Where no plain unit makes a corner of leg b, the corner set must stand there.
+/// Where no plain unit makes a corner of leg b, the corner set must stand there, in every course: beams and half-high
+/// courses too, for the other wall begins where the set's leg ends.
 std::string of_corner(const Case& c) {
-  if (!c.at_through_corner || c.course.bond_beam || c.course.half_high || c.piece.length != c.series.full) return "";
+  if (!c.at_through_corner || c.piece.length != c.series.full) return "";
   const bool set = c.series.corner_set && c.building.corner_sets_stocked;
   if (set != (c.piece.kind == Kind::CornerSet)) return set ? "a corner set must stand at this corner" : "no corner set belongs here";
   return "";

@@ -68,6 +68,7 @@ struct PlacedBar {
   BarReason reason = BarReason::Spaced;
   std::int32_t corner = -1, opening = -1;
   std::int32_t first_course = 1, last_course = 1;
+  Length off_face = {};  // centre, in from the outer face of its wall
 };
 
 /// What is best, compared in this order (bond.md); with quarter bond asked for, cuts and short pieces come first.

@@ -22,7 +22,7 @@ struct PieceChoice {
   std::int64_t length = 0;
   bool is_cut = false;   // a saw cut: one end is the saw's, and that end meets a joint
   bool corner = false;   // an uncut full: may stand at a through corner
-  bool half = false;     // an uncut half: may stand at a through corner as the only piece of its run
+  bool half = false;     // an uncut half that may stand at a through corner as the only piece of its run
   std::vector<Cell> cells;           // whole cells; of a cut: with the saw's end at the END of the piece
   std::int64_t weight = 0;           // weighted panels only
   bool make_up = false;              // of a row that is laid: was its run's make-up piece

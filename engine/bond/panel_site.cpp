@@ -6,6 +6,7 @@
 #include <utility>
 
 #include "measure/sorting.hpp"
+#include "walls/corner_plan.hpp"
 
 namespace stringcourse::bond {
 namespace {
@@ -141,8 +142,9 @@ std::vector<Cell> cells_of(const std::vector<CellSpan>& spans, std::int64_t shor
   return cells;
 }
 
-/// The lengths that a course of this class is laid with, longest first.
-std::vector<PieceChoice> choices_of(const Building& building, const Series& series, CourseClass kind, std::int64_t least) {
+/// The lengths that a course of this class of this wall is laid with, longest first.
+std::vector<PieceChoice> choices_of(const Building& building, std::int32_t wall, CourseClass kind, std::int64_t least) {
+  const Series& series = building.series_of(at(building.walls, wall));
   const bool halves = kind == CourseClass::HalfHigh ? stocks(building, series, Kind::HalfHighHalf) : stocks(building, series, Kind::Half);
   std::vector<PieceChoice> choices;
   PieceChoice full;
@@ -152,7 +154,7 @@ std::vector<PieceChoice> choices_of(const Building& building, const Series& seri
   choices.push_back(full);
   PieceChoice half;
   half.length = nm(series.half);
-  half.half = halves;
+  half.half = halves && walls::halves_make_corners(building, wall);
   half.is_cut = !halves;
   half.cells = halves ? cells_of(series.half_cells, half.length) : cells_of(series.full_cells, half.length);
   choices.push_back(half);
@@ -431,7 +433,7 @@ Panel panel_of(const Building& building, const PanelSite& site, const std::vecto
         Row row;
         row.runs = runs[c];
         row.band = band;
-        row.choices = choices_of(building, series, class_of(building.courses[c]), panel.least_piece);
+        row.choices = choices_of(building, site.wall, class_of(building.courses[c]), panel.least_piece);
         row.make_up_from = nm(series.full);
         row.make_up_cells = cells_of(series.full_cells, row.make_up_from);
         if (printed != nullptr) row.printed = printed_row(*printed, site, static_cast<int>(c) + 1, row.runs.size());

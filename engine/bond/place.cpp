@@ -60,6 +60,8 @@ Kind kind_of(const Building& building, const Standing& here) {
   const bool is_half = here.piece->cut == CutEnd::None && here.piece->length == series.half;
   const Kind plain = is_half ? Kind::Half : Kind::Full;
   const bool through = (here.first && here.run->at_start == RunEnd::ThroughCorner) || (here.last && here.run->at_end == RunEnd::ThroughCorner);
+  // In every course: where the other wall begins follows from the set's leg.
+  if (through && !is_half && series.corner_set && building.corner_sets_stocked) return Kind::CornerSet;
   if (course.half_high) return stock.of_pair(Kind::HalfHigh, Kind::HalfHighHalf, is_half, plain);
   const Kind beam = is_half ? Kind::BondBeamHalf : Kind::BondBeam, trough = is_half ? Kind::LintelHalf : Kind::Lintel;
   const LintelPart part = lintel_part(building, here);
@@ -67,7 +69,6 @@ Kind kind_of(const Building& building, const Standing& here) {
   if (part == LintelPart::Lowest && !at_corner && stock.has(trough)) return trough;
   if (course.bond_beam && stock.has(beam)) return beam;
   if (at_corner) {
-    if (series.corner_set && building.corner_sets_stocked) return Kind::CornerSet;
     if (part != LintelPart::None && stock.has(beam)) return beam;  // the lintel's bars and grout end in it
     return stock.has(Kind::Corner) ? Kind::Corner : plain;
   }

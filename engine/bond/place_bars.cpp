@@ -3,6 +3,7 @@
 #include "bond/exact.hpp"
 #include "bond/place.hpp"
 #include "measure/sorting.hpp"
+#include "walls/corner_plan.hpp"
 
 namespace stringcourse::bond {
 namespace {
@@ -132,15 +133,6 @@ class WallBars {
   std::vector<Run> runs_;
 };
 
-/// A corner's bar as seen along this wall: in the middle of the corner unit.
-Length corner_bar_on(const Building& building, const Corner& corner, std::int32_t wall) {
-  const bool leaving = corner.leaving == wall;
-  const Series& other = building.series_of(at(building.walls, leaving ? corner.arriving : corner.leaving));
-  const Length half = std::min(other.thickness, corner_leg(other, building.corner_sets_stocked)).half_down();
-  const Length inside = corner.convex ? half : half - other.thickness;
-  return leaving ? inside : at(building.walls, wall).actual - inside;
-}
-
 std::vector<Length> fixed_on(const Building& building, std::int32_t wall) {
   std::vector<Length> places;
   for (const FixedBar& bar : building.fixed_bars) {
@@ -148,7 +140,7 @@ std::vector<Length> fixed_on(const Building& building, std::int32_t wall) {
       places.push_back(bar.centre.distance_from_start());
     } else if (bar.reason == BarReason::Corner && bar.corner >= 0) {
       const Corner& corner = at(building.corners, bar.corner);
-      if (corner.arriving == wall || corner.leaving == wall) places.push_back(corner_bar_on(building, corner, wall));
+      if (corner.arriving == wall || corner.leaving == wall) places.push_back(walls::corner_bar_place(building, corner, wall).along);
     }
   }
   sort_stably(places);
@@ -232,6 +224,7 @@ class Spacer {
     bar.wall = wall_;
     bar.centre = centre;
     bar.last_course = static_cast<std::int32_t>(building_->courses.size());
+    bar.off_face = walls::middle_of(*building_, wall_);
     layout_->bars.push_back(bar);
   }
 
@@ -261,6 +254,7 @@ std::int64_t place_bars(const Building& building, Layout& layout) {
     bar.corner = fixed.corner;
     bar.opening = fixed.opening;
     bar.last_course = static_cast<std::int32_t>(building.courses.size());
+    bar.off_face = fixed.off_face;
     layout.bars.push_back(bar);
   }
   std::int64_t extra = 0;

@@ -4,6 +4,7 @@
 #include <charconv>
 
 #include "measure/sorting.hpp"
+#include "walls/corner_plan.hpp"
 
 namespace stringcourse::setout {
 namespace {
@@ -18,16 +19,6 @@ template <typename Before>
 std::span<const Run> matching_runs(const Layout& layout, const Before& order, const Run& key) {
   const auto [first, last] = std::equal_range(layout.runs.begin(), layout.runs.end(), key, order);
   return {first, last};
-}
-
-// Centre of a corner's bar on the wall that does not list it: half the other wall's thickness from the outer corner.
-Length shared_centre(const Building& building, const Corner& corner, int wall) {
-  const bool at_end = corner.arriving == wall;
-  const int other = at_end ? corner.leaving : corner.arriving;
-  const Wall& self = building.walls[static_cast<std::size_t>(wall)];
-  const Length half = building.series_of(building.walls[static_cast<std::size_t>(other)]).thickness.half_down();
-  const Length inward = corner.convex ? half : -half;
-  return at_end ? self.actual - inward : inward;
 }
 
 /// The bars that a wall owns. Relies on the layout's order (wall, centre).
@@ -111,7 +102,7 @@ std::string piece_name(const Building& building, const Run& run, const Piece& pi
 std::vector<WallBar> bars_on_wall(const Building& building, const Layout& layout, int wall) {
   std::vector<WallBar> met;
   const std::span<const PlacedBar> own = bars_of(layout, wall);
-  for (const PlacedBar& bar : own) met.push_back({bar.centre, bar.reason, bar.first_course, bar.last_course, false});
+  for (const PlacedBar& bar : own) met.push_back({bar.centre, bar.reason, bar.first_course, bar.last_course, false, bar.off_face});
   // The bar of a corner belongs to one of its two walls.
   const Wall& here = building.walls[static_cast<std::size_t>(wall)];
   for (const WallEnd& end : {here.start, here.end}) {
@@ -121,7 +112,8 @@ std::vector<WallBar> bars_on_wall(const Building& building, const Layout& layout
     if (other < 0) continue;
     for (const PlacedBar& bar : bars_of(layout, other)) {
       if (bar.reason != BarReason::Corner || bar.corner != end.corner) continue;
-      met.push_back({shared_centre(building, corner, wall), bar.reason, bar.first_course, bar.last_course, true});
+      const walls::BarPlace seen = walls::corner_bar_place(building, corner, wall);
+      met.push_back({seen.along, bar.reason, bar.first_course, bar.last_course, true, seen.off_face});
     }
   }
   sort_stably(met, [](const WallBar& a, const WallBar& b) { return a.centre < b.centre; });

@@ -39,6 +39,7 @@ struct WallBar {
   BarReason reason = BarReason::Spaced;
   std::int32_t first_course = 1, last_course = 1;
   bool shared = false;  // listed on the other wall of the corner: count it there
+  Length off_face = {}; // centre, in from this wall's outer face
   friend bool operator==(const WallBar&, const WallBar&) = default;
 };
 /// All bars that stand in a wall, in order along it, corner bars of its neighbours included.

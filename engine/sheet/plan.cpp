@@ -4,6 +4,7 @@
 #include <optional>
 
 #include "setout/places.hpp"
+#include "walls/corner_plan.hpp"
 
 namespace stringcourse::sheet {
 namespace {
@@ -53,21 +54,60 @@ void write_inside(Pad& pad, const Area& box, const std::string& text, Lettering 
   }
 }
 
-// A corner set's second part: its short leg where it reaches past the wall's own thickness, or the filler behind it
-// where it stops short. Taken from its outer corner.
-void draw_corner_part(Pad& pad, const Context& context, const PlanView& view, const Run& run, const Piece& piece) {
+bool convex_end(const Context& context, const WallEnd& end) {
+  return end.kind == EndKind::Corner && context.building.corners[static_cast<std::size_t>(end.corner)].convex;
+}
+
+/// What makes the corner at one end of a piece that runs through there; none elsewhere.
+std::optional<std::vector<walls::CornerPart>> corner_at(const Context& context, const Run& run, const Piece& piece, int end) {
+  const auto pieces = setout::pieces_of(context.layout, run);
+  const bool is_last = &piece == &pieces.back(), is_first = &piece == &pieces.front();
+  const bool here = end > 0 ? is_last && run.at_end == RunEnd::ThroughCorner : is_first && run.at_start == RunEnd::ThroughCorner;
+  if (!here) return std::nullopt;
   const Wall& wall = context.wall(run.wall);
-  const Series& series = context.building.series_of(wall);
-  if (piece.kind != Kind::CornerSet || !series.corner_set) return;
-  const Length leg = series.corner_set->short_leg, thick = series.thickness, joint = series.joint;
-  const bool at_start = piece.start.nearest_nanometre() == run.start;
-  const auto along = [&](Length inward) { return at_start ? run.start + inward : run.end - inward; };
-  if (leg > thick) pad.box(view.box(wall, along(Length()), along(thick), thick, leg), {Pen::Thin}, Fill::White);
-  if (leg < thick) pad.box(view.box(wall, along(thick + joint), along(piece.length), leg + joint, thick), {Pen::Thin}, Fill::White);
+  const bool both = is_first && is_last && run.at_start == run.at_end;
+  const Corner& corner = context.building.corners[static_cast<std::size_t>((end > 0 ? wall.end : wall.start).corner)];
+  return walls::corner_parts(context.building, corner, run.wall, piece.length, both ? walls::Makes::TwoCorners : walls::Makes::OneCorner);
+}
+
+/// Where a part of a corner stands on paper.
+Area corner_area(const Context& context, const PlanView& view, const Run& run, int end, const walls::CornerPart& part) {
+  const Wall& wall = context.wall(run.wall);
+  const Length thick = context.building.series_of(wall).thickness;
+  const bool convex = convex_end(context, end > 0 ? wall.end : wall.start);
+  const Length near = convex ? part.near : thick - part.far, far = convex ? part.far : thick - part.near;
+  return end > 0 ? view.box(wall, run.end - part.to, run.end - part.from, near, far)
+                 : view.box(wall, run.start + part.from, run.start + part.to, near, far);
+}
+
+// The corner's legs and fillers beside the unit itself.
+void draw_corner_parts(Pad& pad, const Context& context, const PlanView& view, const Run& run, const Piece& piece) {
+  for (const int end : {-1, 1}) {
+    const auto parts = corner_at(context, run, piece, end);
+    for (std::size_t i = 1; parts && i < parts->size(); ++i) {
+      pad.box(corner_area(context, view, run, end, (*parts)[i]), {Pen::Thin}, Fill::White);
+    }
+  }
+}
+
+/// How much of its wall's thickness a piece takes: at a corner the set's unit may be thinner than the wall.
+struct Depths {
+  Length near, far;
+};
+Depths depths_of(const Context& context, const Run& run, const Piece& piece) {
+  const Wall& wall = context.wall(run.wall);
+  const Length thick = context.building.series_of(wall).thickness;
+  for (const int end : {-1, 1}) {
+    const auto parts = corner_at(context, run, piece, end);
+    if (!parts || parts->empty()) continue;
+    if (convex_end(context, end > 0 ? wall.end : wall.start)) return {parts->front().near, parts->front().far};
+    return {thick - parts->front().far, thick - parts->front().near};
+  }
+  return {Length(), thick};
 }
 
 // Where a unit's number goes: its middle, or moved off its bar. Nowhere if the bar stands in the middle.
-std::optional<Area> room_for_number(const PlanView& view, const Wall& wall, Length thick, const Piece& piece,
+std::optional<Area> room_for_number(const PlanView& view, const Wall& wall, const Depths& depths, const Piece& piece,
                                     const std::vector<setout::WallBar>& bars) {
   Length from = piece.start.nearest_nanometre(), to = setout::far_end(piece).nearest_nanometre();
   const Length middle = from + (to - from).half_down(), clear = Length::millimetres(45);
@@ -77,7 +117,7 @@ std::optional<Area> room_for_number(const PlanView& view, const Wall& wall, Leng
     if (bar.centre < middle) from = bar.centre + clear;
     else to = bar.centre - clear;
   }
-  return view.box(wall, from, to, Length(), thick);
+  return view.box(wall, from, to, depths.near, depths.far);
 }
 
 // Number and letter, on white where the unit is hatched; at least the letter of an exception.
@@ -100,17 +140,15 @@ void write_unit(Pad& pad, const Area& room, const Piece& piece, const std::strin
 void draw_unit(Pad& pad, const Context& context, const PlanView& view, const Run& run, const Piece& piece,
                const std::vector<setout::WallBar>& bars) {
   const Wall& wall = context.wall(run.wall);
-  const Series& series = context.building.series_of(wall);
-  const bool set = piece.kind == Kind::CornerSet && series.corner_set;
-  const Length thick = set ? std::min(series.thickness, series.corner_set->short_leg) : series.thickness;
-  const Area box = view.box(wall, piece.start.nearest_nanometre(), setout::far_end(piece).nearest_nanometre(), Length(), thick);
+  const Depths depths = depths_of(context, run, piece);
+  const Area box = view.box(wall, piece.start.nearest_nanometre(), setout::far_end(piece).nearest_nanometre(), depths.near, depths.far);
   const Exception exception = exception_of(piece);
   Pad unit(Role::Figure, setout::piece_name(context.building, run, piece));
   unit.box(box, {Pen::Thin}, exception.fill == Fill::None ? Fill::White : exception.fill);
-  const auto room = room_for_number(view, wall, thick, piece, bars);
+  const auto room = room_for_number(view, wall, depths, piece, bars);
   if (room && view.scale.denominator <= kSmallestNumbered.denominator) write_unit(unit, *room, piece, exception.letter);
   pad.add(std::move(unit).take());
-  draw_corner_part(pad, context, view, run, piece);
+  draw_corner_parts(pad, context, view, run, piece);
 }
 
 void draw_units(Pad& pad, const Context& context, const PlanView& view, int course) {
@@ -136,8 +174,7 @@ void draw_bars(Pad& pad, const Context& context, const PlanView& view, int cours
   for (const PlacedBar& bar : context.layout.bars) {
     if (course < bar.first_course || course > bar.last_course) continue;
     const Wall& wall = context.wall(bar.wall);
-    const Length middle = context.building.series_of(wall).thickness.half_down();
-    pad.dot(view.at(plan_point(wall, bar.centre, middle)), view.scale.denominator <= 50 ? 800 : 600);
+    pad.dot(view.at(plan_point(wall, bar.centre, bar.off_face)), view.scale.denominator <= 50 ? 800 : 600);
   }
 }
 
@@ -188,10 +225,6 @@ void draw_order_arrow(Pad& pad, const PlanView& view, const Wall& wall) {
   const Micrometres length = std::min(14'000, view.scale.paper(wall.actual) * 2 / 3);
   const Point from{start.x - in.x * 3'500 + way.x * 2'000, start.y - in.y * 3'500 + way.y * 2'000};
   pad.add(arrow(from, {from.x + way.x * length, from.y + way.y * length}, {Pen::Medium, Dash::Solid, Ink::Blue}));
-}
-
-bool convex_end(const Context& context, const WallEnd& end) {
-  return end.kind == EndKind::Corner && context.building.corners[static_cast<std::size_t>(end.corner)].convex;
 }
 
 // Which side runs through, at one end of a side: an arrow to the end of its own units, on the outside of an outside

@@ -105,6 +105,15 @@ Table tally_table(const Context& context, const Area& box, Micrometres height) {
   return table;
 }
 
+std::string part_text(const Words& words, const supply::PartCount& part) {
+  switch (part.work) {
+    case supply::PartWork::AsBought: return part.part;
+    case supply::PartWork::WebsCutDown: return fill_in(words.part_webs_cut, {part.part});
+    case supply::PartWork::SawnHalfHigh: return fill_in(words.part_half_high, {part.part});
+  }
+  return part.part;
+}
+
 Table unit_table(const Context& context, const Area& box, Micrometres height) {
   const Words& words = context.words;
   Table table = side_table(box, {{std::string(words.units), 52, Anchor::Start},
@@ -116,7 +125,7 @@ Table unit_table(const Context& context, const Area& box, Micrometres height) {
                    text_of(purchase.whole), text_of(purchase.to_buy())});
   }
   for (const supply::PartCount& part : supply::corner_set_parts(context.building, context.layout)) {
-    table.add_row({part.part, text_of(part.count), text_of(part.to_buy())});
+    table.add_row({part_text(words, part), text_of(part.count), text_of(part.to_buy())});
   }
   // Cuts come last: what there is no room for stands in the saw list.
   const supply::Counts counts = supply::count_units(context.building, context.layout);

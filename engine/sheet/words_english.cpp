@@ -65,6 +65,8 @@ const Words kEnglish{
     .bar_length = "{0} of {1}, {2} in all, laps not counted",
     .lintel_entry = "{0} of {1}",
     .cut_entry = "cut {0} from {1}",
+    .part_webs_cut = "{0}, webs cut down for the beam",
+    .part_half_high = "{0}, sawn to half height",
     .more_follow = "The rest stands in the lists behind.",
     .findings_behind = "{0}, by hold point on the next sheets",
     .standards_behind = "Standards and rules used stand on the next sheets, each with its edition.",

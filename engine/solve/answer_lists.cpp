@@ -43,6 +43,7 @@ void write_other_counts(JsonOut& out, const Building& building, const Layout& la
       out.object([&] {
         out.field("series", series_id(building, part.series));
         out.field("part", part.part);
+        out.field("work", supply::part_work_name(part.work));
         out.field("count", part.count);
         out.field("spare", part.spare);
         out.field("total", part.to_buy());

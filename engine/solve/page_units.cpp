@@ -121,7 +121,7 @@ void write_box(JsonOut& out, const Building& building, const Run& run, const Pie
 void write_bar(JsonOut& out, const Answer& answer, const PlacedBar& bar) {
   const Building& building = answer.building;
   const Wall& wall = building.walls[static_cast<std::size_t>(bar.wall)];
-  const PlanPoint at = plan_point(wall, bar.centre, building.series_of(wall).thickness.half_down());
+  const PlanPoint at = plan_point(wall, bar.centre, bar.off_face);
   const Length low = building.courses[static_cast<std::size_t>(bar.first_course - 1)].underside();
   const Length high = building.courses[static_cast<std::size_t>(bar.last_course - 1)].top;
   const Length diameter = building.bars ? building.bars->diameter : Length();

@@ -47,11 +47,10 @@ bool unit_at(const Layout& layout, int wall, int course, Length along) { return 
 std::vector<Dowel> dowels_of(const Building& building, const Layout& layout) {
   std::vector<Dowel> dowels;
   for (int wall = 0; wall < static_cast<int>(building.walls.size()); ++wall) {
-    const Length middle = building.series_of(wall_of(building, wall)).thickness.half_down();
     std::int32_t number = 0;
     for (const setout::WallBar& bar : setout::bars_on_wall(building, layout, wall)) {
       if (bar.shared || bar.first_course != 1) continue;
-      dowels.push_back({wall, ++number, bar.centre, middle, bar.reason, cell_at(building, layout, wall, 1, bar.centre),
+      dowels.push_back({wall, ++number, bar.centre, bar.off_face, bar.reason, cell_at(building, layout, wall, 1, bar.centre),
                         building.courses.size() > 1 ? cell_at(building, layout, wall, 2, bar.centre) : std::nullopt});
     }
   }

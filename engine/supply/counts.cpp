@@ -7,6 +7,7 @@
 #include "measure/sorting.hpp"
 #include "setout/places.hpp"
 #include "setout/saw_list.hpp"
+#include "walls/corner_plan.hpp"
 
 namespace stringcourse::supply {
 namespace {
@@ -63,12 +64,31 @@ bool corner_listed_before(const std::vector<PlacedBar>& bars, std::size_t index)
   });
 }
 
-PartCount& part_entry(std::vector<PartCount>& parts, int series, const std::string& part) {
+PartCount& part_entry(std::vector<PartCount>& parts, int series, const std::string& part, PartWork work) {
   const auto at = std::find_if(parts.begin(), parts.end(), [&](const PartCount& entry) {
-    return entry.series == series && entry.part == part;
+    return entry.series == series && entry.part == part && entry.work == work;
   });
   if (at != parts.end()) return *at;
-  return parts.emplace_back(PartCount{series, part});
+  return parts.emplace_back(PartCount{series, part, work});
+}
+
+/// Only a unit is cut for a beam: a filler stays.
+PartWork work_on(const Course& course, const walls::CornerPart& part) {
+  if (course.half_high) return PartWork::SawnHalfHigh;
+  return course.bond_beam && part.from == Length() && part.near == Length() ? PartWork::WebsCutDown : PartWork::AsBought;
+}
+
+void count_corner(std::vector<PartCount>& counts, const Building& building, const Run& run, const WallEnd& end,
+                  const Piece& piece, walls::Makes makes, std::size_t from_part) {
+  const auto parts = walls::corner_parts(building, building.corners[static_cast<std::size_t>(end.corner)], run.wall, piece.length, makes);
+  if (!parts) return;
+  const int series = building.walls[static_cast<std::size_t>(run.wall)].series;
+  const Course& course = building.courses[static_cast<std::size_t>(run.course - 1)];
+  for (std::size_t i = from_part; i < parts->size(); ++i) {
+    const walls::CornerPart& part = (*parts)[i];
+    if (part.name.empty()) continue;
+    ++part_entry(counts, series, part.name, work_on(course, part)).count;
+  }
 }
 
 }  // namespace
@@ -92,14 +112,44 @@ std::vector<Purchase> units_to_buy(const Building& building, const Layout& layou
   return purchases;
 }
 
+namespace {
+
+/// Spares are for all of one part together: they stand with the first of its lines.
+void add_spares(std::vector<PartCount>& parts, int percent) {
+  for (std::size_t i = 0; i < parts.size(); ++i) {
+    const auto same = [&](const PartCount& other) { return other.series == parts[i].series && other.part == parts[i].part; };
+    if (std::find_if(parts.begin(), parts.end(), same) != parts.begin() + static_cast<std::ptrdiff_t>(i)) continue;
+    std::int64_t all = 0;
+    for (const PartCount& other : parts) all += same(other) ? other.count : 0;
+    parts[i].spare = spare_units(all, percent);
+  }
+}
+
+}  // namespace
+
+std::string_view part_work_name(PartWork work) {
+  switch (work) {
+    case PartWork::AsBought: return "none";
+    case PartWork::WebsCutDown: return "webs-cut-down";
+    case PartWork::SawnHalfHigh: return "sawn-half-high";
+  }
+  return "";
+}
+
 std::vector<PartCount> corner_set_parts(const Building& building, const Layout& layout) {
   std::vector<PartCount> parts;
-  for (const UnitCount& unit : count_units(building, layout).units) {
-    const auto& set = building.series[static_cast<std::size_t>(unit.series)].corner_set;
-    if (unit.kind != Kind::CornerSet || !set) continue;
-    for (const std::string& part : set->parts) part_entry(parts, unit.series, part).count += unit.whole;
+  for (const Run& run : layout.runs) {
+    const Wall& wall = building.walls[static_cast<std::size_t>(run.wall)];
+    const std::span<const Piece> pieces = setout::pieces_of(layout, run);
+    if (pieces.empty()) continue;
+    const bool at_start = run.at_start == RunEnd::ThroughCorner, at_end = run.at_end == RunEnd::ThroughCorner;
+    const bool one_makes_both = at_start && at_end && pieces.size() == 1;
+    const walls::Makes makes = one_makes_both ? walls::Makes::TwoCorners : walls::Makes::OneCorner;
+    if (at_start) count_corner(parts, building, run, wall.start, pieces.front(), makes, 0);
+    if (at_end) count_corner(parts, building, run, wall.end, pieces.back(), makes, one_makes_both ? 1 : 0);  // one unit
   }
-  for (PartCount& part : parts) part.spare = spare_units(part.count, building.breakage.percent);
+  sort_stably(parts, [](const PartCount& a, const PartCount& b) { return std::tuple(a.series, a.work) < std::tuple(b.series, b.work); });
+  add_spares(parts, building.breakage.percent);
   return parts;
 }
 

@@ -56,10 +56,15 @@ struct Purchase {
 };
 [[nodiscard]] std::vector<Purchase> units_to_buy(const Building& building, const Layout& layout);
 
-/// A part of the corner sets: "L-corner unit", or "8 in unit" and "4 in filler".
+/// What is done to a part of a corner set before it is laid: no set is made for beams or half-high.
+enum class PartWork { AsBought, WebsCutDown, SawnHalfHigh };
+[[nodiscard]] std::string_view part_work_name(PartWork work);
+
+/// A part of the corner sets: "L-corner unit", or "8 in unit" and "4 in filler". Counted corner by corner, course by course.
 struct PartCount {
   std::int32_t series = 0;
   std::string part;
+  PartWork work = PartWork::AsBought;
   std::int64_t count = 0;  // laid
   std::int64_t spare = 0;  // for breakage
   std::int64_t to_buy() const { return count + spare; }

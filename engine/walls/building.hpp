@@ -136,6 +136,7 @@ struct FixedBar {
   int corner = -1;   // reason Corner: stands in the cell shared by both walls' corner units
   int opening = -1;  // reason Jamb
   std::string place;
+  Length off_face = {};  // centre, in from the outer face of its wall
 };
 
 struct BarRules {

@@ -73,7 +73,9 @@ void resolve_openings(Draft& draft);        // openings.cpp
 void check_openings(Draft& draft);          // opening_checks.cpp
 void resolve_control_joints(Draft& draft);  // control_joints.cpp
 void resolve_steel(Draft& draft);           // steel.cpp: beams, wire, pours, bar rules
+void resolve_corners(Draft& draft);         // corners.cpp: after courses and beams
 void resolve_fixed_bars(Draft& draft);      // fixed_bars.cpp
+void check_bar_room(Draft& draft);          // corners.cpp
 
 /// The series index of a wall: the job's own, or one more added to the building. Refusals at `place`.
 [[nodiscard]] std::optional<int> series_index(Draft& draft, const std::optional<std::string>& id,

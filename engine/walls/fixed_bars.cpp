@@ -5,6 +5,7 @@
 #include "job/strikes.hpp"
 #include "job/words.hpp"
 #include "measure/sorting.hpp"
+#include "walls/corner_plan.hpp"
 #include "walls/draft.hpp"
 #include "walls/places.hpp"
 
@@ -29,19 +30,19 @@ void add_bar(Draft& draft, BarSet& bars, const FixedBar& bar) {
            "Leave the bar out, or build this wall of a series with cells.");
     return;
   }
-  if (bars.taken.emplace(bar.wall, bar.centre).second) draft.building.fixed_bars.push_back(bar);
+  if (!bars.taken.emplace(bar.wall, bar.centre).second) return;
+  draft.building.fixed_bars.push_back(bar);
+  if (bar.reason != BarReason::Corner) draft.building.fixed_bars.back().off_face = middle_of(draft.building, bar.wall);
 }
 
-/// The corner's bar on the arriving wall's line: in the middle of what the corner unit of the leaving wall, seen across,
-/// shares with the end cell of the arriving wall's.
+/// The corner's bar on the arriving wall's line.
 FixedBar corner_bar(const Draft& draft, int index) {
   const Corner& corner = draft.building.corners[static_cast<std::size_t>(index)];
-  const Wall& arriving = wall_at(draft, corner.arriving);
-  const Length end_face = arriving.actual + (corner.convex ? Length() : thickness_of(draft, corner.leaving));
-  const Length across = std::min(draft.building.series.front().half, thickness_of(draft, corner.leaving));
+  const BarPlace place = corner_bar_place(draft.building, corner, corner.arriving);
   FixedBar bar;
   bar.wall = corner.arriving;
-  bar.centre = Position::from_start(end_face - across.half_down());
+  bar.centre = Position::from_start(place.along);
+  bar.off_face = place.off_face;
   bar.reason = BarReason::Corner;
   bar.corner = index;
   bar.place = joined({wall_at(draft, corner.arriving).place});
@@ -188,11 +189,12 @@ std::optional<std::pair<int, Position>> place_of(const Draft& draft, const Dowel
   return std::pair{named->second, Position::from_start(from_end ? wall.actual - dowel.at : dowel.at)};
 }
 
-/// True where the bar at this wall's first corner stands: it is the arriving wall's, half that wall's thickness along this.
+/// True where the bar at this wall's first corner stands: it is the arriving wall's.
 bool is_corners_of_other(const Draft& draft, int wall, Position at) {
   for (const FixedBar& bar : draft.building.fixed_bars) {
     if (bar.reason != BarReason::Corner || draft.building.corners[static_cast<std::size_t>(bar.corner)].leaving != wall) continue;
-    if (magnitude(at - Position::from_start(thickness_of(draft, bar.wall).half_down())) <= kSameBar) return true;
+    const Corner& corner = draft.building.corners[static_cast<std::size_t>(bar.corner)];
+    if (magnitude(at - Position::from_start(corner_bar_place(draft.building, corner, wall).along)) <= kSameBar) return true;
   }
   return false;
 }
@@ -217,7 +219,7 @@ void add_kept(Draft& draft, const std::vector<bool>& readings_standing, std::siz
     if (bar.reason != BarReason::Corner) bar.centre = at->second, bar.reason = BarReason::Cast;
     return;
   }
-  draft.building.fixed_bars.push_back({at->first, at->second, BarReason::Cast, -1, -1, place});
+  draft.building.fixed_bars.push_back({at->first, at->second, BarReason::Cast, -1, -1, place, middle_of(draft.building, at->first)});
 }
 
 }  // namespace

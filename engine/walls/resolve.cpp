@@ -16,7 +16,9 @@ std::expected<Building, Refusals> resolve(const Job& job) {
   walls::check_openings(draft);
   walls::resolve_control_joints(draft);
   walls::resolve_steel(draft);
+  walls::resolve_corners(draft);
   walls::resolve_fixed_bars(draft);
+  walls::check_bar_room(draft);
   if (!draft.refusals.empty()) return std::unexpected(std::move(draft.refusals));
   return std::move(draft.building);
 }

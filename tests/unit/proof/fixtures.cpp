@@ -65,6 +65,7 @@ void add_bar(Plan& plan, Length centre, BarReason reason, int opening = -1) {
   bar.reason = reason;
   bar.opening = opening;
   bar.last_course = 4;
+  bar.off_face = Length::sixteenths(61);  // the middle of 7 5/8 in
   plan.layout.bars.push_back(bar);
 }
 
@@ -89,6 +90,7 @@ void fix_jamb_bar(Plan& plan, Length centre) {
   bar.wall = 0;
   bar.centre = Position::from_start(centre);
   bar.opening = 0;
+  bar.off_face = Length::sixteenths(61);
   plan.building.fixed_bars.push_back(bar);
 }
 

@@ -79,8 +79,8 @@ TEST(BarFault, CellTooFarOffTheCellBelowBreaksBars) {
   plan.job.steel.bars->spacing.reset();
   plan.job.steel.bars->dimensioned.push_back({"AB", {"A", {centre, Basis::Actual}, std::nullopt}});
   plan.building.bars->spacing.reset();
-  plan.building.fixed_bars = {{0, Position::from_start(centre), BarReason::Dimensioned, -1, -1, ""}};
-  plan.layout.bars = {{0, centre, BarReason::Dimensioned, -1, -1, 1, 4}};
+  plan.building.fixed_bars = {{0, Position::from_start(centre), BarReason::Dimensioned, -1, -1, "", Length::sixteenths(61)}};
+  plan.layout.bars = {{0, centre, BarReason::Dimensioned, -1, -1, 1, 4, Length::sixteenths(61)}};
   settle(plan);
   EXPECT_EQ(broken(plan), "5 bars");
   EXPECT_EQ(told(plan).substr(0, 22), "5 bars | AB course 4 |");
@@ -105,8 +105,8 @@ Plan barred_rectangle() {
   plan.building.bars = rules;
   for (int corner = 0; corner < 4; ++corner) {
     const int wall = (corner + 1) % 4;
-    plan.building.fixed_bars.push_back({wall, Position::from_start(Length::sixteenths(61)), BarReason::Corner, corner, -1, ""});
-    plan.layout.bars.push_back({wall, Length::sixteenths(61), BarReason::Corner, corner, -1, 1, 2});
+    plan.building.fixed_bars.push_back({wall, Position::from_start(Length::sixteenths(61)), BarReason::Corner, corner, -1, "", Length::sixteenths(61)});
+    plan.layout.bars.push_back({wall, Length::sixteenths(61), BarReason::Corner, corner, -1, 1, 2, Length::sixteenths(61)});
   }
   return plan;
 }

@@ -30,8 +30,8 @@ TEST(Fault, SlackOffByANanometreBreaksJoints) {
 }
 TEST(Fault, MissingUnitBreaksJoints) {
   Plan plan = rectangle();
-  relay(plan, 1, 2, 0, "F");  // one full where two fulls and a joint stood: 16 in are left over
-  EXPECT_EQ(broken_but_cost(plan), "1 joints");
+  relay(plan, 1, 2, 0, "F");  // one full where two fulls and a joint stood: 16 in are left over, also in plan
+  EXPECT_EQ(broken_but_cost(plan), "1 joints, corners");
 }
 TEST(Fault, JointOutsideTheRangeBreaksJoints) {
   Plan plan = make_up_wall();
@@ -177,7 +177,7 @@ TEST(Fault, KindThatTheYardLacksIsWrong) {
 TEST(Fault, PlainUnitWhereACornerSetMustStandIsWrong) {
   Plan plan = rectangle("us-12");
   piece_of(plan, 0, 1, 0, 0).kind = Kind::Full;
-  EXPECT_EQ(broken(plan), "kinds");
+  EXPECT_EQ(broken(plan), "corners, kinds");
 }
 TEST(Fault, PlainUnitOverAnOpeningIsWrong) {
   Plan plan = built_up_wall();

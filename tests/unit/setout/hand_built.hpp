@@ -95,11 +95,11 @@ class HandBuilt {
     building.bars = rules;
     const Length inset = Length::sixteenths(61);  // 3 13/16 in: half of 7 5/8
     for (int side = 0; side < 4; ++side) {
-      layout.bars.push_back({side, inset, BarReason::Corner, side, -1, 1, plan_.courses});
+      layout.bars.push_back({side, inset, BarReason::Corner, side, -1, 1, plan_.courses, inset});
     }
     if (!plan_.door) return;
-    layout.bars.push_back({0, pitches(kDoorFrom) - building.joint - inset, BarReason::Jamb, -1, 0, 1, plan_.courses});
-    layout.bars.push_back({0, pitches(kDoorTo) + inset, BarReason::Jamb, -1, 0, 1, plan_.courses});
+    layout.bars.push_back({0, pitches(kDoorFrom) - building.joint - inset, BarReason::Jamb, -1, 0, 1, plan_.courses, inset});
+    layout.bars.push_back({0, pitches(kDoorTo) + inset, BarReason::Jamb, -1, 0, 1, plan_.courses, inset});
     std::ranges::stable_sort(layout.bars, {}, &PlacedBar::wall);  // as the engine lists them
   }
 

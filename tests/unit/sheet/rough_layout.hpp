@@ -39,7 +39,7 @@ class RoughLayout {
   void place_bars() {
     const auto last = static_cast<std::int32_t>(building_.courses.size());
     for (const FixedBar& bar : building_.fixed_bars) {
-      layout.bars.push_back({bar.wall, bar.centre.distance_from_start(), bar.reason, bar.corner, bar.opening, 1, last});
+      layout.bars.push_back({bar.wall, bar.centre.distance_from_start(), bar.reason, bar.corner, bar.opening, 1, last, bar.off_face});
     }
   }
 

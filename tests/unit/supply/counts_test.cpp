@@ -75,13 +75,23 @@ TEST(Purchases, AddUnitsForBreakageRoundedUpForEachKind) {
   EXPECT_EQ(units_to_buy(house.building, house.layout).front().to_buy(), 480);
 }
 
-TEST(CornerSets, ListTheirParts) {
+// Four corners in each of twelve courses, each one set on the side that runs through: 48 units and 48 fillers, in a beam
+// and in a half-high course cut for it; a filler has no webs to cut down. Of 48 five in a
+// hundred are 2.4: three spare ones of each.
+TEST(CornerSets, ListTheirPartsCornerByCorner) {
   HandBuilt house{Plan{}};
-  house.building.series[0].corner_set = CornerSet{house.building.series[0].full, house.building.series[0].half,
-                                                  {"8 in unit", "4 in filler"}};
-  house.layout.pieces[0].kind = Kind::CornerSet;
-  house.layout.pieces[5].kind = Kind::CornerSet;
-  const std::vector<PartCount> expected{{0, "8 in unit", 2, 1}, {0, "4 in filler", 2, 1}};  // 2 and a spare one
+  Series& series = house.building.series[0];
+  series.thickness = Length::sixteenths(186);  // 11 5/8 in
+  series.corner_set = CornerSet{series.full, series.half, {"8 in unit", "4 in filler"}};
+  house.building.stocked.push_back(Kind::CornerSet);
+  ASSERT_EQ(house.building.courses.size(), 12u);
+  house.building.courses[0].half_high = true;
+  house.building.courses[11].bond_beam = true;
+  const std::vector<PartCount> expected{{0, "8 in unit", PartWork::AsBought, 40, 3},
+                                        {0, "4 in filler", PartWork::AsBought, 44, 3},
+                                        {0, "8 in unit", PartWork::WebsCutDown, 4},
+                                        {0, "8 in unit", PartWork::SawnHalfHigh, 4},
+                                        {0, "4 in filler", PartWork::SawnHalfHigh, 4}};
   EXPECT_EQ(corner_set_parts(house.building, house.layout), expected);
 }
 
@@ -97,7 +107,7 @@ TEST(Lintels, OfOnePieceAreAsLongAsOpeningAndBearings) {
 // Four corners and two jambs, each through 12 courses of 8 in: 6 x 8 ft.
 TEST(Bars, CountACornersBarOnce) {
   HandBuilt house{Plan{.door = true, .bars = true}};
-  house.layout.bars.push_back({3, house.building.walls[3].actual - Length::sixteenths(61), BarReason::Corner, 0, -1, 1, 12});
+  house.layout.bars.push_back({3, house.building.walls[3].actual - Length::sixteenths(61), BarReason::Corner, 0, -1, 1, 12, Length::sixteenths(61)});
   const BarCount count = count_bars(house.building, house.layout);
   EXPECT_EQ(count.bars, 6);
   EXPECT_EQ(count.total, Length::feet(48));

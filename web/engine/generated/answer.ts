@@ -536,6 +536,10 @@ export interface StringcourseAnswer {
     readonly corner_set_parts: {
       readonly series: string;
       readonly part: string;
+      /**
+       * what is done to it before it is laid; no set is made for beams or half-high
+       */
+      readonly work: "none" | "webs-cut-down" | "sawn-half-high";
       readonly count: number;
       readonly spare: number;
       readonly total: number;

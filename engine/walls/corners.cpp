@@ -1,0 +1,127 @@
+// Corners that close: every corner set fits between its two walls; what is done to the sets in courses of another height
+// or with a beam; and the room that a corner's bar has in the units of both its walls.
+#include <algorithm>
+
+#include "measure/sorting.hpp"
+#include "walls/corner_plan.hpp"
+#include "walls/draft.hpp"
+
+namespace stringcourse::walls {
+namespace {
+
+const Series& series_at(const Draft& draft, int wall) { return draft.building.series_of(wall_at(draft, wall)); }
+
+bool uses_set(const Draft& draft, int wall) {
+  const Series& series = series_at(draft, wall);
+  return corner_leg(series, draft.building.corner_sets_stocked) != series.thickness;
+}
+
+void check_closes(Draft& draft, const Corner& corner, int wall) {
+  const Series& series = series_at(draft, wall);
+  if (corner_parts(draft.building, corner, wall, series.full)) return;
+  const int other = corner.arriving == wall ? corner.leaving : corner.arriving;
+  refuse(draft, "corner-set-does-not-close", joined({wall_at(draft, wall).place, "/series"}),
+         joined({"At corner ", corner.name, " the corner set of ", series.id, ", ", say(draft, series.thickness), " thick with a leg of ",
+                 say(draft, corner_leg(series, draft.building.corner_sets_stocked)), ", does not close against ",
+                 wall_at(draft, other).name, ", ", say(draft, series_at(draft, other).thickness), " thick."}),
+         "Build both sides of one series, or leave \"corner-set\" out of the kinds in stock.");
+}
+
+/// "3", "3 and 12", "3, 5 and 12".
+std::string courses_text(const std::vector<int>& courses) {
+  std::string text;
+  for (std::size_t i = 0; i < courses.size(); ++i) {
+    text += (i == 0 ? "" : i + 1 == courses.size() ? " and " : ", ") + count_text(courses[i]);
+  }
+  return joined({courses.size() == 1 ? "course " : "courses ", text});
+}
+
+void find_cut_sets(Draft& draft) {
+  std::vector<int> beams, half_high;
+  for (const Course& course : draft.building.courses) {
+    if (course.bond_beam) beams.push_back(course.number);
+    if (course.half_high) half_high.push_back(course.number);
+  }
+  if (!beams.empty()) {
+    find(draft, "corner-sets-in-beam", "/steel/bond_beams",
+         joined({"Corner sets stand in the bond beam too (", courses_text(beams), "): cut their webs down for the bars, and cut out "
+                 "the inner face where the other wall's beam comes in, so that the bars pass round the corner."}));
+  }
+  if (!half_high.empty()) {
+    find(draft, "corner-sets-half-high", "/heights",
+         joined({"No corner set is made half-high: in ", courses_text(half_high), " saw each to ",
+                 say(draft, draft.building.series.front().half_high), " high."}));
+  }
+}
+
+/// What is left of the grout between a corner's bar and the nearest shell or web of the unit of `wall`, which runs through.
+Length grout_left(const Draft& draft, const Corner& corner, int wall) {
+  const Building& building = draft.building;
+  const Series& series = series_at(draft, wall);
+  const bool at_end = corner.arriving == wall;
+  const BarPlace bar = corner_bar_place(building, corner, wall);
+  const Length beyond = corner.convex ? Length() : series_at(draft, at_end ? corner.leaving : corner.arriving).thickness;
+  const Length along = (at_end ? wall_at(draft, wall).actual - bar.along : bar.along) + beyond;
+  const Length across = corner.convex ? bar.off_face : series.thickness - bar.off_face;
+  const Length thick = corner_unit_thickness(series, building.corner_sets_stocked);
+  Length left = std::min(across - series.face_shell, thick - series.face_shell - across);
+  if (!series.full_cells.empty()) {  // seen from the unit's end at the corner
+    const CellSpan &first = series.full_cells.front(), &last = series.full_cells.back();
+    const CellSpan cell = at_end ? CellSpan{series.full - last.to, series.full - last.from} : first;
+    left = std::min({left, along - cell.from, cell.to - along});
+  }
+  return left - Length::nanometres((building.bars->diameter.in_nanometres() + 1) / 2);
+}
+
+std::string_view grout_name(const BarRules& rules) { return rules.grout == Grout::Fine ? "fine" : "coarse"; }
+
+void check_corner_bar(Draft& draft, const FixedBar& bar) {
+  const Corner& corner = draft.building.corners[static_cast<std::size_t>(bar.corner)];
+  const Length left = std::min(grout_left(draft, corner, corner.arriving), grout_left(draft, corner, corner.leaving));
+  const BarRules& rules = *draft.building.bars;
+  if (left >= rules.clearance) return;
+  find(draft, "corner-bar-clearance", bar.place,
+       joined({"At corner ", corner.name, " the bar ", rules.size, " has ", say(draft, std::max(left, Length())),
+               " of grout to the unit round it, and ", grout_name(rules), " grout needs ", say(draft, rules.clearance),
+               ". Ask for a thinner bar", rules.grout == Grout::Fine ? "" : " or fine grout", ", or for no bars in corners."}),
+       cited("bar-clearance"), HoldPoint::Pour);
+}
+
+/// A bar in the middle of a wall has its grout on either side.
+void check_across(Draft& draft, int wall) {
+  const Series& series = series_at(draft, wall);
+  const BarRules& rules = *draft.building.bars;
+  const Length clear = series.thickness - series.face_shell * 2, needed = rules.diameter + rules.clearance * 2;
+  if (!series.grouts || clear >= needed) return;
+  find(draft, "bar-clearance-across", wall_at(draft, wall).place,
+       joined({"Between the shells of ", series.id, " there are ", say(draft, std::max(clear, Length())), "; a bar ", rules.size, " in ",
+               grout_name(rules), " grout needs ", say(draft, needed), ". Ask for a thinner bar",
+               rules.grout == Grout::Fine ? "" : " or fine grout", ", or a thicker unit."}),
+       cited("bar-clearance"), HoldPoint::Pour);
+}
+
+}  // namespace
+
+void resolve_corners(Draft& draft) {
+  if (!draft.series_stand || !draft.plan_stands) return;
+  bool sets = false;
+  const std::vector<Corner> corners = draft.building.corners;
+  for (const Corner& corner : corners) {
+    for (const int wall : {corner.arriving, corner.leaving}) {
+      check_closes(draft, corner, wall);
+      sets |= uses_set(draft, wall);
+    }
+  }
+  if (sets) find_cut_sets(draft);
+}
+
+void check_bar_room(Draft& draft) {
+  if (!draft.building.bars) return;
+  for (int wall = 0; wall < static_cast<int>(draft.building.walls.size()); ++wall) check_across(draft, wall);
+  const std::vector<FixedBar> bars = draft.building.fixed_bars;
+  for (const FixedBar& bar : bars) {
+    if (bar.reason == BarReason::Corner) check_corner_bar(draft, bar);
+  }
+}
+
+}  // namespace stringcourse::walls
