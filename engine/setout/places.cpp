@@ -20,16 +20,6 @@ std::span<const Run> matching_runs(const Layout& layout, const Before& order, co
   return {first, last};
 }
 
-// Centre of a corner's bar on the wall that does not list it: half the other wall's thickness from the outer corner.
-Length shared_centre(const Building& building, const Corner& corner, int wall) {
-  const bool at_end = corner.arriving == wall;
-  const int other = at_end ? corner.leaving : corner.arriving;
-  const Wall& self = building.walls[static_cast<std::size_t>(wall)];
-  const Length half = building.series_of(building.walls[static_cast<std::size_t>(other)]).thickness.half_down();
-  const Length inward = corner.convex ? half : -half;
-  return at_end ? self.actual - inward : inward;
-}
-
 /// The bars that a wall owns. Relies on the layout's order (wall, centre).
 std::span<const PlacedBar> bars_of(const Layout& layout, int wall) {
   const auto owned = std::ranges::equal_range(layout.bars, wall, {}, &PlacedBar::wall);
@@ -88,7 +78,7 @@ Length bought_length(const Series& series, Kind kind) {
 }
 
 std::vector<CellSpan> cells_of(const Series& series, const Piece& piece) {
-  if (piece.kind == Kind::CornerSet || piece.kind == Kind::Solid) return {};
+  if (piece.kind == Kind::Solid) return {};
   const Length bought = bought_length(series, piece.kind);
   std::vector<CellSpan> cells;
   for (const CellSpan& cell : bought == series.half ? series.half_cells : series.full_cells) {
@@ -97,6 +87,25 @@ std::vector<CellSpan> cells_of(const Series& series, const Piece& piece) {
     else if (cell.to < piece.length) cells.push_back({piece.length - cell.to, piece.length - cell.from});
   }
   return cells;
+}
+
+Length depth_of_bar(const Building& building, const PlacedBar& bar) {
+  const Series& series = building.series_of(building.walls[static_cast<std::size_t>(bar.wall)]);
+  if (bar.reason != BarReason::Corner || bar.corner < 0) return series.thickness.half_down();
+  const Length middle = std::min(series.thickness, corner_leg(series, building.corner_sets_stocked)).half_down();
+  // A re-entrant corner's unit lies on the inner faces.
+  return building.corners[static_cast<std::size_t>(bar.corner)].convex ? middle : series.thickness - middle;
+}
+
+SeenFrom seen_from(const Wall& wall, PlanPoint point) {
+  const Length x = point.x - wall.start_point.x, y = point.y - wall.start_point.y;
+  switch (wall.heading) {
+    case Heading::West: return {-x, y};
+    case Heading::North: return {y, x};
+    case Heading::East: return {x, -y};
+    case Heading::South: return {-y, -x};
+  }
+  return {};
 }
 
 std::string piece_name(const Building& building, const Run& run, const Piece& piece) {
@@ -111,7 +120,9 @@ std::string piece_name(const Building& building, const Run& run, const Piece& pi
 std::vector<WallBar> bars_on_wall(const Building& building, const Layout& layout, int wall) {
   std::vector<WallBar> met;
   const std::span<const PlacedBar> own = bars_of(layout, wall);
-  for (const PlacedBar& bar : own) met.push_back({bar.centre, bar.reason, bar.first_course, bar.last_course, false});
+  for (const PlacedBar& bar : own) {
+    met.push_back({bar.centre, bar.reason, bar.first_course, bar.last_course, false, depth_of_bar(building, bar)});
+  }
   // The bar of a corner belongs to one of its two walls.
   const Wall& here = building.walls[static_cast<std::size_t>(wall)];
   for (const WallEnd& end : {here.start, here.end}) {
@@ -121,7 +132,9 @@ std::vector<WallBar> bars_on_wall(const Building& building, const Layout& layout
     if (other < 0) continue;
     for (const PlacedBar& bar : bars_of(layout, other)) {
       if (bar.reason != BarReason::Corner || bar.corner != end.corner) continue;
-      met.push_back({shared_centre(building, corner, wall), bar.reason, bar.first_course, bar.last_course, true});
+      const Wall& owner = building.walls[static_cast<std::size_t>(other)];
+      const SeenFrom here_seen = seen_from(here, plan_point(owner, bar.centre, depth_of_bar(building, bar)));
+      met.push_back({here_seen.along, bar.reason, bar.first_course, bar.last_course, true, here_seen.depth});
     }
   }
   sort_stably(met, [](const WallBar& a, const WallBar& b) { return a.centre < b.centre; });
