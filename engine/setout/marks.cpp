@@ -49,7 +49,7 @@ void collect_joints_and_bars(Collector& collector, const Building& building, con
     collector.add(MarkKind::JointFarEdge, joint.to.distance_from_start());
   }
   for (const WallBar& bar : bars_on_wall(building, layout, wall)) {
-    if (course >= bar.first_course && course <= bar.last_course) collector.add(MarkKind::BarCentre, bar.centre);
+    if (course >= bar.first_course && course <= bar.last_course && bar.centre >= Length()) collector.add(MarkKind::BarCentre, bar.centre);
   }
 }
 

@@ -39,7 +39,9 @@ Exception exception_of(const Piece& piece) {
 }
 
 Context context_of(const Building& building, const Layout& layout, const SheetWords& words, Paper paper) {
-  Context context{building, layout, words, *words.language, page_of(paper)};
+  std::vector<LongName> names = long_names(building, {words.name, words.issued, words.drawn_by});
+  std::shared_ptr<const Building> renamed = with_short_names(building, names);
+  Context context{renamed ? *renamed : building, layout, words, *words.language, page_of(paper), {}, std::move(names), &building, renamed};
   for (const setout::SawGroup& group : setout::saw_list(building, layout).groups) {
     context.cuts.push_back({group.series, group.from, group.length});
   }

@@ -44,11 +44,11 @@ std::vector<std::string> opening_lines(const Context& context, const Lintels& li
 }
 
 void write_opening(Pad& pad, const Context& context, const Lintels& lintels, const Area& box, std::size_t index) {
-  const Lettering name{kLargeText, Weight::Bold, Anchor::Middle, Ink::Black, 0};
   const Micrometres room = box.width() - 3'000;
-  Micrometres y = box.top - 2'500 - kLargeText;
+  const Setting name = fitting_name(context, context.building.openings[index].name, {room, box.height() - 3'500}, {kLargeText, Weight::Bold, Anchor::Middle, Ink::Black, 0}, kLargeHeights);
+  Micrometres y = box.top - 2'500 - name.height;
   if (y < box.bottom + 1'000) return;
-  pad.write({box.centre().x, y}, clipped(context.building.openings[index].name, room, name), name);
+  write_setting(pad, {box.centre().x, y + name.height / 2}, name);
   y -= 1'500;
   for (const std::string& line : opening_lines(context, lintels, index)) {
     Lettering lettering{kText, Weight::Regular, Anchor::Middle, Ink::Black, 0};
@@ -178,8 +178,11 @@ void write_corner_names(Pad& pad, const Elevation& elevation) {
   const Micrometres y = elevation.ground - 6'500;
   const Lettering start{kLargeText, Weight::Bold, Anchor::Start, Ink::Blue, 0};
   const Lettering end{kLargeText, Weight::Bold, Anchor::End, Ink::Black, 0};
-  if (elevation.part.first()) pad.write({elevation.frame.right + 2'500, y}, clipped(wall.start_name, 11'000, start), start);
-  if (elevation.part.last()) pad.write({elevation.frame.left - 2'500, y}, clipped(wall.end_name, 25'000, end), end);
+  const auto write = [&](Micrometres x, const std::string& name, Micrometres room, const Lettering& lettering) {
+    write_setting(pad, {x, y + kLargeText / 2}, fitting_name(elevation.context, name, {room, 9'000}, lettering, kLargeHeights));
+  };
+  if (elevation.part.first()) write(elevation.frame.right + 2'500, wall.start_name, 11'000, start);
+  if (elevation.part.last()) write(elevation.frame.left - 2'500, wall.end_name, 25'000, end);
 }
 
 constexpr Micrometres kNotePitch = 4'400;

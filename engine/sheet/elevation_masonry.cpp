@@ -24,7 +24,7 @@ void draw_unit(Pad& pad, const Elevation& elevation, const Run& run, const Piece
                                 course.underside(), course.top);
   if (box.empty()) return;
   const Exception exception = exception_of(piece);
-  Pad unit(Role::Figure, setout::piece_name(context.building, run, piece));
+  Pad unit(Role::Figure, setout::piece_name(*context.as_named, run, piece));
   unit.box(box, {Pen::Thin}, exception.fill == Fill::None ? Fill::White : exception.fill);
   constexpr Micrometres kEdge = 350;
   if (is_changed(context, piece)) unit.box({box.left + kEdge, box.bottom + kEdge, box.right - kEdge, box.top - kEdge}, {Pen::Thick, Dash::Solid, Ink::Blue});
@@ -128,12 +128,17 @@ void draw_one_piece_lintel(Pad& pad, const Elevation& elevation, const PlacedLin
   pad.box(box, {Pen::Medium}, Fill::Hatch135);
   if (box.empty()) return;
   const Length whole = opening.width() + placed.start_bearing + placed.end_bearing;
-  const Lettering lettering{box.height() > 6'000 ? kText : kSmallText, Weight::Regular, Anchor::Middle, Ink::Black, 0};
-  const std::string text = clipped(fill_in(elevation.context.words.lintel_one_piece, {height_text(elevation.context, whole)}), box.width() - 2'000, lettering);
-  const Micrometres half = text_width(text, lettering.height, Weight::Regular) / 2 + 600, high = lettering.height / 2 + 500;
+  // The words, or the length alone; what has no room stands in the schedule.
+  const std::string length = height_text(elevation.context, whole);
+  const TextRoom room{box.width() - 2'000, box.height() - 600};
+  const Lettering lettering{kText, Weight::Regular, Anchor::Middle, Ink::Black, 0};
+  auto setting = set_in(fill_in(elevation.context.words.lintel_one_piece, {length}), room, lettering, kDrawingHeights);
+  if (!setting) setting = set_in(length, room, lettering, kDrawingHeights);
+  if (!setting) return;
+  const Micrometres half = setting->width / 2 + 600, high = setting->height / 2 + 500;
   const Point middle = box.centre();
   pad.box(clipped_box({middle.x - half, middle.y - high, middle.x + half, middle.y + high}, box), {Pen::None}, Fill::White);
-  pad.write({middle.x, middle.y - lettering.height / 2}, text, lettering);
+  write_setting(pad, middle, *setting);
 }
 
 void draw_bars(Pad& pad, const Elevation& elevation) {

@@ -4,6 +4,7 @@
 #include <optional>
 
 #include "setout/places.hpp"
+#include "sheet/placing.hpp"
 #include "walls/corner_plan.hpp"
 
 namespace stringcourse::sheet {
@@ -143,7 +144,7 @@ void draw_unit(Pad& pad, const Context& context, const PlanView& view, const Run
   const Depths depths = depths_of(context, run, piece);
   const Area box = view.box(wall, piece.start.nearest_nanometre(), setout::far_end(piece).nearest_nanometre(), depths.near, depths.far);
   const Exception exception = exception_of(piece);
-  Pad unit(Role::Figure, setout::piece_name(context.building, run, piece));
+  Pad unit(Role::Figure, setout::piece_name(*context.as_named, run, piece));
   unit.box(box, {Pen::Thin}, exception.fill == Fill::None ? Fill::White : exception.fill);
   const auto room = room_for_number(view, wall, depths, piece, bars);
   if (room && view.scale.denominator <= kSmallestNumbered.denominator) write_unit(unit, *room, piece, exception.letter);
@@ -178,20 +179,46 @@ void draw_bars(Pad& pad, const Context& context, const PlanView& view, int cours
   }
 }
 
-// Beside the opening, on the inside.
-void draw_opening_names(Pad& pad, const Context& context, const PlanView& view, int course) {
+/// Where a name beside a wall may stand: on the wall's inner side, then outside, each a little along it and farther off.
+std::vector<Point> beside_wall(const Area& box, Way in, Way way, Micrometres high) {
+  std::vector<Point> places;
+  const Point middle = box.centre();
+  const Micrometres half = (in.x != 0 ? box.width() : box.height()) / 2;
+  for (const int side : {1, -1}) {
+    for (const int line : {0, 1, 2}) {
+      for (const int step : {0, 1, -1, 2, -2, 3, -3}) {
+        const Micrometres off = half + 1'200 + line * (high + 1'500);
+        const Micrometres x = middle.x + side * in.x * off + way.x * step * 4'000, y = middle.y + side * in.y * off + way.y * step * 4'000;
+        // Baselines: level text hangs below or stands above; turned text reads upwards, its capitals to the left.
+        if (in.x == 0) places.push_back({x, side * in.y > 0 ? y : y - high});
+        else places.push_back({side * in.x > 0 ? x + high : x, y});
+      }
+    }
+  }
+  return places;
+}
+
+/// The whole name where one of its places is free, else its key there; where none is free, the key at the first.
+void write_beside_wall(Pad& pad, Placer& placer, const Context& context, const Wall& wall, const Area& box, const std::string& name, Lettering lettering) {
+  const Way way = way_of(wall.heading);
+  lettering.quarter_turns = upright(wall) ? 1 : 0;
+  const std::vector<Point> places = beside_wall(box, right_of(way), way, lettering.height);
+  for (const std::string& text : {name, short_name(context.names, name)}) {
+    const auto place = placer.free_place(text, lettering, places);
+    if (!place && text != short_name(context.names, name)) continue;
+    placer.write(pad, text, lettering, place.value_or(places.front()));
+    return;
+  }
+}
+
+void draw_opening_names(Pad& pad, Placer& placer, const Context& context, const PlanView& view, int course) {
   for (const ResolvedOpening& opening : context.building.openings) {
     if (course < opening.first_course || course > opening.last_course) continue;
     const Wall& wall = context.wall(opening.wall);
     const Length thick = context.building.series_of(wall).thickness;
     const Length from = opening.from_in(course).distance_from_start(), to = opening.to_in(course).distance_from_start();
     const Area box = view.box(wall, from, to, Length(), thick);
-    const Way in = right_of(way_of(wall.heading));
-    Lettering lettering{kSmallText, Weight::Bold, Anchor::Middle, Ink::Black, upright(wall) ? 1 : 0};
-    const Micrometres away = in.x + in.y > 0 ? 1'200 : -1'200;
-    const std::string name = clipped(opening.name, std::max(box.width(), box.height()) - 500, lettering);
-    if (upright(wall)) pad.write({away > 0 ? box.right + away + kSmallText : box.left + away, box.centre().y}, name, lettering);
-    else pad.write({box.centre().x, away > 0 ? box.top + away : box.bottom + away - kSmallText}, name, lettering);
+    write_beside_wall(pad, placer, context, wall, box, opening.name, {kSmallText, Weight::Bold, Anchor::Middle, Ink::Black, 0});
   }
 }
 
@@ -265,7 +292,7 @@ struct NamedEnd {
 void draw_named_end(Pad& pad, const Context& context, const NamedEnd& end) {
   const Point place{end.at.x + end.outward.x * 5'500, end.at.y + end.outward.y * 5'500 - kText / 2};
   const Lettering name{kText, Weight::Bold, Anchor::Middle, end.start ? Ink::Blue : Ink::Black, 0};
-  pad.write(place, clipped(end.name, 9'000, name), name);
+  write_setting(pad, {place.x, place.y + kText / 2}, fitting_name(context, end.name, {10'000, kText}, name, kDrawingHeights));
   if (!end.start) return;
   const Lettering word{kSmallText, Weight::Regular, Anchor::Middle, Ink::Blue, 0};
   pad.write({place.x, place.y - kSmallText - 1'800}, std::string(context.words.start_corner), word);
@@ -293,14 +320,9 @@ void draw_free_ends(Pad& pad, const Context& context, const PlanView& view, cons
   }
 }
 
-void draw_interior_name(Pad& pad, const Context& context, const PlanView& view, const Wall& wall) {
+void draw_interior_name(Pad& pad, Placer& placer, const Context& context, const PlanView& view, const Wall& wall) {
   const Length thick = context.building.series_of(wall).thickness;
-  const Area box = view.box(wall, Length(), wall.actual, Length(), thick);
-  const Lettering lettering{kText, Weight::Regular, Anchor::Middle, Ink::Black, upright(wall) ? 1 : 0};
-  const Micrometres room = view.scale.paper(wall.actual) - 4'000;
-  const std::string text = clipped(wall.name, room, lettering);
-  if (upright(wall)) pad.write({box.left - 1'500, box.centre().y}, text, lettering);
-  else pad.write({box.centre().x, box.top + 1'500}, text, lettering);
+  write_beside_wall(pad, placer, context, wall, view.box(wall, Length(), wall.actual, Length(), thick), wall.name, {kText, Weight::Regular, Anchor::Middle, Ink::Black, 0});
 }
 
 PlanView view_of(const Building& building, const Area& room, Scale scale) {
@@ -346,19 +368,23 @@ Group draw_plan(const Context& context, int course, PlanDetail detail, const Are
   Pad pad(Role::Figure, fill_in(context.words.title_plan, {number_text(course)}));
   if (detail == PlanDetail::Units) draw_units(pad, context, view, course);
   else draw_walls(pad, context, view, course);
-  draw_opening_names(pad, context, view, course);
   draw_bars(pad, context, view, course);
   for (std::size_t index = 0; index < context.building.corners.size(); ++index) draw_corner(pad, context, view, index);
   for (const Wall& wall : context.building.walls) {
-    if (wall.interior) {
-      draw_interior_name(pad, context, view, wall);
-      continue;
-    }
+    if (wall.interior) continue;
     draw_free_ends(pad, context, view, wall);
     draw_side_dimension(pad, context, view, wall);
     if (detail == PlanDetail::Walls) draw_order_arrow(pad, view, wall);
   }
   if (detail == PlanDetail::Units) draw_corner_arrows(pad, context, view, course);
+  Placer placer(pad.so_far(), room);
+  for (const Wall& wall : context.building.walls) {
+    placer.keep_clear(view.box(wall, Length(), wall.actual, Length(), context.building.series_of(wall).thickness));
+  }
+  for (const Wall& wall : context.building.walls) {
+    if (wall.interior) draw_interior_name(pad, placer, context, view, wall);
+  }
+  draw_opening_names(pad, placer, context, view, course);
   return std::move(pad).take();
 }
 

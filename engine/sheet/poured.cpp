@@ -14,7 +14,10 @@ std::string off_text(const Context& context, const Wall& wall, Length off) {
   return fill_in(context.words.poured_off, {tape_text(magnitude(off), context.tape()), way});
 }
 
-/// One dowel of which something differs; empty cells where nothing does.
+/// A row's name, and all that is said of it where the list's places stand.
+std::vector<std::string> row_of(const std::string& name, std::string told) { return {"", name, std::move(told)}; }
+
+/// One dowel of which something differs; no cells where nothing does.
 std::vector<std::string> row_of(const Context& context, const steel::DowelNow& now) {
   const Words& words = context.words;
   const steel::Dowel& poured = (*context.job.dowels)[now.dowel];
@@ -23,11 +26,11 @@ std::vector<std::string> row_of(const Context& context, const steel::DowelNow& n
   const Length stands = now.found.value_or(poured.along);
   const bool moved = now.found && !off_text(context, wall, *now.found - poured.along).empty();
   const std::string found = moved ? fill_in(words.poured_found, {place_text(context, *now.found)}) : std::string();
-  if (!now.bar) return {"", name, found, "", std::string(words.poured_no_bar), ""};
+  const std::string before = moved ? found + "; " : std::string();
+  if (!now.bar) return row_of(name, before + std::string(words.poured_no_bar));
   const std::string off = off_text(context, wall, *now.bar - stands);
-  if (off.empty() && !moved) return {};
-  return {"", name, found, "", off.empty() ? std::string() : fill_in(words.poured_bar, {place_text(context, *now.bar)}),
-          off};
+  if (off.empty()) return moved ? row_of(name, found) : std::vector<std::string>{};
+  return row_of(name, before + fill_in(words.poured_bar, {place_text(context, *now.bar)}) + ", " + off);
 }
 
 }  // namespace
@@ -43,12 +46,15 @@ void add_poured_since(Table& table, const Context& context) {
     if (std::vector<std::string> row = row_of(context, now); !row.empty()) rows.push_back(std::move(row));
   }
   for (const steel::Dowel& bar : context.job.dowels_now->without) {
-    rows.push_back({"", context.wall(bar.wall).name, place_text(context, bar.along), "",
-                    std::string(context.words.poured_no_dowel), ""});
+    rows.push_back(row_of(context.wall(bar.wall).name,
+                          place_text(context, bar.along) + ": " + std::string(context.words.poured_no_dowel)));
   }
   if (rows.empty()) return;
   table.add_heading(std::string(context.words.poured_since));
-  for (const std::vector<std::string>& row : rows) table.add_row(row);
+  for (std::vector<std::string>& row : rows) {
+    row.resize(table.columns.size());
+    table.add_row(row);
+  }
 }
 
 }  // namespace stringcourse::sheet

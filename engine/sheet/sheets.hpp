@@ -3,6 +3,7 @@
 // layout alone; no file, no clock. For Letter or A4, landscape.
 #include <cstddef>
 #include <functional>
+#include <optional>
 #include <string>
 #include <utility>
 #include <vector>
@@ -32,6 +33,7 @@ struct SheetWords {
   const std::vector<setout::SideBoards>* boards = nullptr;
   const std::vector<setout::RodReadingWanted>* rod_readings = nullptr;
   const std::vector<steel::Dowel>* dowels = nullptr;             // none: no list of them
+  std::optional<Length> dowel_lap;                               // how far they stand up, if the job says it
   const std::vector<steel::FoundDowel>* found_dowels = nullptr;  // none: nothing was read
   const steel::DowelSearch* dowel_search = nullptr;               // layouts that save dowels
   const std::vector<steel::FaceLine>* face_lines = nullptr;

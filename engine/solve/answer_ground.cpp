@@ -1,5 +1,6 @@
 #include "ground/as_found.hpp"
 #include "measure/metres.hpp"
+#include "sheet/hook_words.hpp"
 #include "solve/answer_parts.hpp"
 
 namespace stringcourse::answer_parts {
@@ -273,9 +274,26 @@ void write_fit(JsonOut& out, const Building& building, const ground::SlabFit& fi
   });
 }
 
-void write_cell(JsonOut& out, std::string_view key, const std::optional<steel::InCell>& cell) {
+/// Rounded inwards, as printed; "nm" is exact.
+void write_room(JsonOut& out, const steel::DowelRoom& room, Tape tape) {
+  const auto write = [&](std::string_view key, Length length) {
+    out.object(key, [&] {
+      out.field("text", tape_text(steel::usable(length, tape), tape));
+      out.field("nm", length.in_nanometres());
+    });
+  };
+  out.object("room", [&] {
+    write("to_start", room.to_start);
+    write("to_end", room.to_end);
+    write("to_outer", room.to_outer);
+    write("to_inner", room.to_inner);
+  });
+}
+
+void write_cell(JsonOut& out, std::string_view key, const Building& building, const std::optional<steel::InCell>& cell) {
   if (!cell) return;
   out.object(key, [&] {
+    out.field("side", wall_name(building, cell->wall));
     out.field("unit", cell->unit);
     out.field("cell", cell->cell);
   });
@@ -334,10 +352,12 @@ void write_dowels(JsonOut& out, const Answer& answer, Placed placed) {
       out.object([&] {
         out.field("side", wall_name(building, dowel.wall));
         out.field("number", dowel.number);
+        out.field("measured_from", sheet::hook_text(building, dowel.wall, sheet::kEnglish));
         write_length(out, "at", dowel.along, building.tape);
         write_length(out, "off_face", dowel.off_face, building.tape);
-        write_cell(out, "first_course", dowel.first);
-        write_cell(out, "second_course", dowel.second);
+        write_cell(out, "first_course", building, dowel.first);
+        write_cell(out, "second_course", building, dowel.second);
+        if (dowel.room) write_room(out, *dowel.room, building.tape);
       });
     }
   });

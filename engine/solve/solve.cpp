@@ -86,6 +86,23 @@ void find_saving(Answer& answer) {
                              "bond solved anew with those bars fixed, by a quick search", HoldPoint::FirstCourse});
 }
 
+/// Dowels that must be set nearly where they are planned: one finding for each wall.
+void find_little_room(Answer& answer) {
+  const Building& building = answer.building;
+  for (int wall = 0; wall < static_cast<int>(building.walls.size()); ++wall) {
+    std::string tight;
+    for (const steel::Dowel& dowel : answer.dowels) {
+      if (dowel.wall != wall) continue;
+      const std::string room = steel::little_room_text(building, dowel, steel::kLittleRoom);
+      if (!room.empty()) tight += (tight.empty() ? "" : "; ") + number_text(dowel.number) + ": " + room;
+    }
+    if (tight.empty()) continue;
+    answer.findings.push_back({"dowel-little-room", building.walls[static_cast<std::size_t>(wall)].place,
+                               "Set these dowels of " + building.walls[static_cast<std::size_t>(wall)].name + " with care: out of place by more than this they lose the grout round them in course 1 or 2. " + tight + ".",
+                               "less room than " + tape_text(steel::kLittleRoom, building.tape) + ", to which bars are placed across a thin wall (TMS 602, second-hand)", HoldPoint::Pour});
+  }
+}
+
 /// What was read of the dowels.
 void look_at_dowels_read(Answer& answer, const Wishes& wishes) {
   const Building& building = answer.building;
@@ -119,6 +136,7 @@ void look_at_dowels(Answer& answer, const Wishes& wishes) {
                                  "every half unit, nominal, has a cell (derived)", HoldPoint::Pour});
     }
   }
+  if (!answer.poured) find_little_room(answer);
   if (!answer.job.readings.empty()) look_at_dowels_read(answer, wishes);
   if (!answer.poured) return;
   const std::vector<steel::Dowel> now = steel::dowels_of(building, answer.layout);
