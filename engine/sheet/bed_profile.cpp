@@ -121,8 +121,9 @@ std::vector<std::string> paint_of(const Context& context, const ResolvedOpening&
   const Words& words = context.words;
   const Length step = tape_step(context.tape());
   const auto at = [&](Position place) { return tape_text(rounded_to(place.distance_from_start(), step), context.tape()); };
-  return {fill_in(words.opening_size, {height_text(context, opening.width()), height_text(context, opening.height())}),
-          fill_in(words.paint_jambs, {at(opening.from), at(opening.to)}), fill_in(words.paint_head, {number_text(opening.last_course)})};
+  const Position near = opening.from_in(1), far = opening.to_in(1);
+  return {fill_in(words.opening_size, {height_text(context, far - near), height_text(context, opening.height())}),
+          fill_in(words.paint_jambs, {at(near), at(far)}), fill_in(words.paint_head, {number_text(opening.last_course)})};
 }
 
 /// At each opening: name, hole, jambs, head course, in columns that stand clear of each other; led to their openings.

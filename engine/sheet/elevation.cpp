@@ -192,7 +192,7 @@ void write_notes(Pad& pad, const Elevation& elevation) {
   const Context& context = elevation.context;
   const Wall& wall = context.wall(elevation.wall);
   std::string text = fill_in(wall.interior ? context.words.seen_from_inside : context.words.seen_from,
-                             {clipped(wall.start_name, 40'000, {kSmallText})});
+                             {short_name(context.names, wall.start_name)});
   text += " " + std::string(context.words.datum_note);
   const auto& courses = context.building.courses;
   if (std::any_of(courses.begin(), courses.end(), [](const Course& course) { return course.wire; })) text += " " + std::string(context.words.wire_mark_note);

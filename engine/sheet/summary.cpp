@@ -161,7 +161,7 @@ class Stack {
     return table.lines.size() <= lines_that_fit(table, box_.top - floor_ - table.pitch());
   }
   void write(const std::string& text, Weight weight, Ink ink = Ink::Black) {
-    if (has_room({text})) write_here(text, weight, ink);
+    if (has_room(std::vector{text})) write_here(text, weight, ink);
     else left_out_ = true;
   }
   /// The last sentence, and before it that something was left out.

@@ -22,16 +22,16 @@ inline constexpr PourWords kEnglishPour{
     .in_from_line = "In from face",
     .from_outer = "its outer face",
     .from_either = "either face",
-    .cell_of_course = "Unit, course {0}",
-    .room_to_start = "Out, to start",
-    .room_to_end = "Out, to end",
-    .room_across = "Out, across",
+    .cell_of_course = "Course {0} unit",
+    .room_to_start = "To start",
+    .room_to_end = "To end",
+    .room_across = "Across",
     .cell_own = "{0}, cell {1}",
     .cell_other = "{0} {1}, cell {2}",
     .no_cell = "no cell",
-    .list_note = "To the dowel's centre. Never measure from dowel to dowel. Out: how far it may be out, toward the end that the numbers start "
-                 "from, toward the other end, and either way across, and still have {0} of grout between it and the block, in the cell that "
-                 "courses 1 and 2 share; rounded down. A unit with another side's name is that side's. Cap every dowel.",
+    .list_note = "To the dowel's centre. Never measure from dowel to dowel. To start, to end, across: how far it may be out of place, toward the end that "
+                 "the numbers start from, toward the other end, either way across, and still have {0} of grout between it and the block, in the "
+                 "cell that courses 1 and 2 share; rounded down. A unit with another side's name is that side's. Cap every dowel.",
     .lap_note = "They stand up {0} over the bearing, as your drawings ask.",
     .form_here = "The form's edge is the outer face line.",
     .form_at = "The form stands {0} outside the outer face line: from the form, add {0} to what stands under In from.",

@@ -52,7 +52,7 @@ void write_bar_through(JsonOut& out, const Building& building, const Layout& lay
     out.field("course", bar.course);
     if (bar.unit > 0) out.field("unit", bar.unit);
     write_length(out, "centre", bar.centre, building.tape);
-    const auto cell = steel::cell_at(building, layout, bar.wall, bar.course, bar.centre);
+    const auto cell = steel::cell_at(building, layout, bar.wall, bar.course, {bar.centre, building.series_of(building.walls[static_cast<std::size_t>(bar.wall)]).thickness.half_down()});
     if (cell) out.field("cell", cell->cell);
   });
 }

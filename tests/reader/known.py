@@ -4,10 +4,6 @@ import re
 
 # (set, sheet's title, what, printed): regular expressions; then the reason.
 KNOWN = [
-    (r'glaze-store|seed \d+', r'Dowel list|Form board: side inner', r'inner.*', r'.*',
-     'dowel list and form board of a wall inside measure from the face that they do not name'),
-    (r'clay-store|seed \d+', r'First course as found: .*', r'.*: size to paint|words cut short', r'.*…',
-     'what is painted on the slab is cut where an opening is narrow on paper'),
     (r'glaze-store|seed \d+', r'Course \d: (side|wall) .*', r'mark under the strip|words cut short', r'missing|.*…',
      'words under a strip are cut: "face of in…", "joint e…", "b…"; sizes in openings too'),
     (r'seed \d+', r'(drawing: )?Elevation .*', r'.*: words cut off|words cut short', r'.*',

@@ -13,7 +13,9 @@ TITLES = {
     'notes': 'Findings and standards',
     'card': 'Setting-out card',
     'dowels': 'Dowel list',
-    'form': 'Form board: side {side~}',
+    'names': 'Names',
+    'corners': 'Corners in courses 1 and 2',
+    'form': ['Form board: side {side~}', 'Form board: wall {side~}'],
     'template': 'Dowel template',
     'pegs': 'Pegs as found',
     'readings': 'Readings and what they come to',
@@ -35,7 +37,7 @@ PART = '{title~} ({part#} of {parts#})'
 # ---- heads of tables: the words over each column ---------------------------------------------------------------------
 HEADS = {
     'card': ['What', 'Wanted', 'Read'],
-    'dowels': ['Dowel', 'Centre, from the corner', 'In from face', 'Cell in course 1', 'Cell in course 2'],
+    'dowels': ['Dowel', 'Centre', 'In from', 'Course 1', 'Course 2', 'To start', 'To end', 'Across'],
     'readings': ['What', 'Read', 'Planned, or doubt', 'What it comes to'],
     'openings': ['Opening', 'Masonry opening', 'Near and far jamb', 'Heights from datum', 'Asked', 'Lintel, note'],
     'lintel-bars': ['Opening', 'Unit', 'Over cell', "Bar's centre, from the corner", 'Before it is laid'],
@@ -50,8 +52,13 @@ HEADS = {
 }
 
 # ---- where numbers are measured from ---------------------------------------------------------------------------------
-FROM_CORNER = 'All marks from the outer face at corner {corner~}, one hook of the tape.'
-FROM_WALL = 'All marks from the face of {wall~}, one hook of the tape.'
+# What stands at zero of a side's numbers, and along which of its faces they run.
+HOOK = (r'(?:outer corner (?P<outer>.+?)|inside corner (?P<inside>.+?), the outer face of (?P<arriving>.+?)'
+        r'|the inner face of (?P<inner>.+?)|the face of (?P<met>.+?) where (?P<starting>.+?) starts'
+        r'|the end of the wall at (?P<free>.+?))')
+FACE = r'along (?P<face>its outer face|either face)'
+FROM = re.compile(r'\bfrom ' + HOOK + ', ' + FACE + r'(?=[:;]|$)')
+FROM_SHORT = re.compile(r'\bfrom ' + HOOK + ':')   # where only the place is named
 
 # ---- summary ---------------------------------------------------------------------------------------------------------
 SUMMARY_HEIGHT = 'Datum to top'
@@ -77,8 +84,6 @@ SUMMARY_CUT = 'cut {length} from {kind~}'
 SIDE_DIMENSION = '{side~} {length=}'
 
 # ---- dowels ----------------------------------------------------------------------------------------------------------
-DOWEL_HEADING = ['{side~}: All marks from the outer face at corner {corner~}, one hook of the tape.']
-DOWEL_HEADING_WALL = ['{side~}: All marks from the face of {wall~}, one hook of the tape.']
 DOWELS_POURED = 'As poured: these dowels stand in the concrete and stay where they are'
 DOWELS_SINCE = 'What differs since the pour'
 DOWEL_FOUND = 'found at {at=}'
@@ -88,13 +93,28 @@ BAR_NO_DOWEL = 'a bar without a dowel'
 DOWEL_BAR_OFF = '{off} toward {corner~}'
 DOWEL_AT = '{at=}'
 DOWEL_OFF = '{off}'
-DOWEL_OFF_FACE = 'outer'   # the face that "In from face" means
-DOWEL_CELL = 'unit {unit#}, cell {cell#}'
-DOWEL_OTHER = "in the other side's corner unit"
-TEMPLATE_PLACE = '{dowel~}: {at=} from {corner~}'
+DOWEL_IN = {'its outer face': False, 'either face': True}   # the face that "In from face" means: True where both do
+DOWEL_IN_FROM = '; in from {face~}'
+DOWEL_CELL = ['{unit#}, cell {cell#}', '{side~} {unit#}, cell {cell#}']
+DOWEL_NO_CELL = 'no cell'
+DOWEL_ROOM = '{room}'
+DOWEL_GROUT = 'still have {clear} of grout'
+DOWEL_LAP = 'They stand up {lap} over the bearing'
+DOWEL_FORM = 'The form stands {form} outside the outer face line: from the form, add {add} to what stands under In from'
+FORM_NUMBER = 'no. {number#}'
+FORM_EDGE = "Line outside it: the form's edge, {form} farther out."
+FORM_BEFORE = "The board begins {before} before 0: from the board's end, add {add} to every number."
+FORM_AFTER = "The board begins {before} past 0: from the board's end, take {add} off every number."
 TEMPLATE_LIST = '{list~}: their places stand in the dowel list.'
-TEMPLATE_EDGE = 'Outer face line: edge of the form'
-TEMPLATE_LINE = 'Line {in} in from the outer face'
+TEMPLATE_LINE = 'Line {in} in from the outer face line'
+TEMPLATE_DEPTH = '{depth} from the face line'
+TEMPLATE_FORM_DEPTH = '{depth} from the form'
+TEMPLATE_FORM = 'The form stands {form} farther out.'
+TEMPLATE_BOARD = "The board of {side~} begins {before} before that corner: from the board's end add {add}."
+CORNER_TITLE = 'Corner {corner~}, course {course#}'
+CORNER_BAR = 'Bar: {a} from the outer face of {one~}, {b} from that of {other~}.'
+CORNER_CELL = 'It stands in {side~} unit {unit#}, cell {cell#}.'
+CORNER_RUNS = '{side~} runs through.'
 
 # ---- setting out -----------------------------------------------------------------------------------------------------
 CARD_TAPES = 'Tape, outer corner to outer corner'
@@ -121,6 +141,7 @@ CARD_OFF_LINE = 'Units stand off the line by {inches} ({mm})'
 
 # ---- courses ---------------------------------------------------------------------------------------------------------
 STRIP_BAR = 'bar'
+STRIP_BAR_BEHIND = 'bar, behind {corner~}'
 STRIP_JAMB = 'jamb {opening~}'
 STRIP_JOINT = 'joint edge'
 STRIP_FACE = 'face of {wall~}'
@@ -160,8 +181,7 @@ ELEVATION_JOINT = 'CJ'
 OPENING_NAME = '{name~} {use~}, {side~}'
 OPENING_USES = {'door': 'door', 'overhead door': 'overhead', 'window': 'window', 'opening': 'plain'}
 OPENING_SIZE = 'wide {wide=} high {high=}'
-OPENING_JAMBS = ['from outer face at {corner~}: {from=} {to=}', 'from the face of {wall~}: {from=} {to=}']
-OPENING_BEARING = 'bears {start} toward {start_name~} bears {end} toward {end_name~} asked: {asked} each end'
+OPENING_JAMBS = 'from {hook~}: {from=} {to=}'
 OPENING_HEIGHTS = ['floor {underside=} head {soffit=}', 'sill {underside=} head {soffit=}']
 OPENING_ASKED = '{wide} x {high}'
 OPENING_PACK_SIDE = '{side} each side'
@@ -181,8 +201,8 @@ LEAD_SIDES = '{arriving~} + {leaving~}'
 LEAD_COUNT = '{arriving#} + {leaving#}'
 
 # ---- at the wall -----------------------------------------------------------------------------------------------------
-MARK_HEADING = ['{side~}, course {course#}: tape hooked on {corner~}; with the units as measured: joints of {joint}',
-                '{side~}, course {course#}: tape hooked on {corner~}']
+MARK_HEADING = ['{side~}, course {course#}: marks from {from~}; with the units as measured: joints of {joint}',
+                '{side~}, course {course#}: marks from {from~}']
 MARK_WHAT = {'near jamb of {opening~}': 'near-jamb', 'far jamb of {opening~}': 'far-jamb',
              'control joint, near edge': 'joint-near-edge', 'control joint, far edge': 'joint-far-edge',
              'centre of a bar': 'bar-centre'}
@@ -223,10 +243,10 @@ FOUND_ROOM = 'least room of faces and dowels'
 PEG_LINE = '{pair~} {read}'
 BED_JAMBS = 'jambs at {from} and {to}'
 BED_HEAD = 'head on course {course#}'
-BED_NAME = '{opening~} {wide} x {high}'
+BED_SIZE = '{wide} x {high}'
 BED_LIMITS = "Dashed: the bed's limits, {least} and {most} under the units."
 BED_CHALK = 'Chalk the outer face of {side~}, and a second line {offset} inside it that mortar does not bury.'
-BED_EDGES = 'The outer face is, from {corner~}: {edges~}.'
+BED_EDGES = 'The outer face is, from {hook~}: {edges~}.'
 BED_EDGE = "{in} in from the slab's edge at {at}"
 
 # ---- the log ---------------------------------------------------------------------------------------------------------

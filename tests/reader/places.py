@@ -23,31 +23,31 @@ def touched_face(side, wall):
     return 0 if abs(here) <= abs(here - wall.thick) else wall.thick
 
 
-def named_point(world, side, sort, name):
-    """The plan point that words name as zero of a side's numbers; None if there is no such thing."""
-    if sort == 'corner' and name in world.corners:
-        return tuple(world.corners[name]['point'])
-    wall = world.sides.get(name)
-    if sort == 'corner' and wall is not None:  # "the outer face at corner AB": AB's outer face
-        return on_wall(side, wall, 0)
-    if sort == 'corner' and name in (side.start, side.end):  # the free end of an open outline
-        return side.start_point if name == side.start else side.point(side.actual)
-    if wall is None:
-        return None
-    depth = {'face': touched_face(side, wall), 'inner': wall.thick, 'outer': 0}[sort]
-    return on_wall(side, wall, depth)
-
-
-REFERENCES = [('corner', phrases.FROM_CORNER, 'corner'), ('face', phrases.FROM_WALL, 'wall')]
-
-
-def reference_in(text):
-    """(sort, name) of the first reference that a text makes."""
-    for sort, template, field in REFERENCES:
-        found = phrases.part(template, text)
-        if found:
-            return sort, found[field]
+def named_point(world, side, sort, name, other=None):
+    """The plan point that words name as zero of a side's numbers; None if there is no such thing there."""
+    corner, wall = world.corners.get(name), world.sides.get(name)
+    if sort == 'outer':
+        return tuple(corner['point']) if corner and corner['convex'] else None
+    if sort == 'inside':  # held to the outer face of the wall that arrives there
+        here = corner and not corner['convex'] and corner.get('arriving') == other
+        return tuple(corner['point']) if here else None
+    if sort == 'inner':
+        return on_wall(side, wall, wall.thick) if wall and not wall.interior else None
+    if sort == 'met':
+        return on_wall(side, wall, touched_face(side, wall)) if wall and wall.interior and other == side.name else None
+    if sort == 'free':
+        return tuple(side.start_point) if corner is None and name == side.start else None
     return None
+
+
+def reference_in(text, template=phrases.FROM):
+    """(sort, name, the wall named beside it, the face) of the first reference that a text makes."""
+    found = template.search(text)
+    if not found:
+        return None
+    groups = found.groupdict()
+    sort = next(sort for sort in ('outer', 'inside', 'inner', 'met', 'free') if groups[sort])
+    return sort, groups[sort], groups['arriving'] or groups['starting'], groups.get('face')
 
 
 def shift_of(sheet, side, reference, passage):
@@ -56,11 +56,14 @@ def shift_of(sheet, side, reference, passage):
     if reference is None:
         sheet.wrong(f'{side.name}: measured from', 'nothing', side.start, passage)
         return 0
-    point = named_point(sheet.world, side, *reference)
+    sort, name, other, face = reference
+    point = named_point(sheet.world, side, sort, name, other)
     if point is None:
-        sheet.wrong(f'{side.name}: measured from', ' '.join(reference), side.start, passage)
+        sheet.wrong(f'{side.name}: measured from', ' '.join(str(one) for one in reference), side.start, passage)
         return 0
+    if face is not None:
+        sheet.same(face, 'either face' if side.interior else 'its outer face', f'{side.name}: measured along', passage)
     away = minus(side.start_point, point)
     if dot(away, side.inward) != 0:
-        sheet.wrong(f'{side.name}: measured from a point off its line', ' '.join(reference), side.start, passage)
+        sheet.wrong(f'{side.name}: measured from a point off its line', ' '.join(str(one) for one in reference), side.start, passage)
     return dot(away, side.along)

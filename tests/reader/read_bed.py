@@ -116,31 +116,31 @@ def bed_numbers(sheet, one, side, top):
 
 
 def bed_openings(sheet, page, side):
+    """Under each opening its name and, line under line, its size, its jambs and its head course."""
     texts = sheet.texts(page)
-    for before, text in zip(texts, texts[1:]):
-        row = sheet.world.openings.get(before.text)
-        if row is None or abs(before.top - text.top) > 1:
+    for name in [text for text in texts if text.text in sheet.world.openings and not text.turned]:
+        row, last, lines = sheet.world.openings[name.text], name, []
+        for text in texts:
+            if abs(text.x - name.x) < 1.5 and 0 < text.top - last.top < 20 and not text.turned:
+                lines.append(text)
+                last = text
+        if row['side'] != side.name or not lines:
             continue
-        passage, name = sheet.take([before, text]), row['name']
-        found = phrases.whole(phrases.BED_NAME, passage.text)
-        if found is None:
-            sheet.wrong(f'{name}: size to paint', passage.text, phrases.BED_NAME, passage)
-            continue
-        middle = (before.left + text.right) / 2
+        sheet.take([name])
+        passage = sheet.take(lines)
         near, far = (sheet.world.jamb(row, edge, 1) for edge in ('from', 'to'))
-        sheet.length(passage, found, 'wide', far - near, f'{name}: width')
-        sheet.length(passage, found, 'high', nm(row['soffit']) - nm(row['underside']), f'{name}: height')
-        for more in texts:
-            if abs(more.x - middle) > 1.5 or not 0 < more.top - text.top < 40 or id(more) in sheet.taken:
+        for template, fields in ((phrases.BED_SIZE, {'wide': far - near,
+                                                     'high': nm(row['soffit']) - nm(row['underside'])}),
+                                 (phrases.BED_JAMBS, {'from': near, 'to': far}),
+                                 (phrases.BED_HEAD, {})):
+            found = phrases.part(template, passage.text)
+            if found is None:
+                sheet.wrong(f'{name.text}: to paint', passage.text, template, passage)
                 continue
-            jambs = phrases.whole(phrases.BED_JAMBS, more.text)
-            head = phrases.whole(phrases.BED_HEAD, more.text)
-            if jambs:
-                passage = sheet.take([more])
-                sheet.length(passage, jambs, 'from', near, f'{name}: near jamb')
-                sheet.length(passage, jambs, 'to', far, f'{name}: far jamb')
-            elif head:
-                sheet.same(int(head['course']), row['last_course'], f'{name}: head on course')
+            for field, exact in fields.items():
+                sheet.length(passage, found, field, exact, f'{name.text}: {field}')
+            if 'course' in found.re.groupindex:
+                sheet.same(int(found['course']), row['last_course'], f'{name.text}: head on course')
 
 
 def bed_stations(sheet, one, side, top):
@@ -180,7 +180,7 @@ def check_edges(sheet, passage, side, edges):
     world, fit = sheet.world, ground(sheet)['fit']
     rows = [row for _, row in readings_of(world, 'edge') if row['on'] == side.name]
     found = phrases.parts(phrases.BED_EDGE, passage.text)
-    sheet.same(edges['corner'], side.start, f'edges of {side.name}: measured from', passage)
+    shift_of(sheet, side, reference_in(edges[0], phrases.FROM_SHORT), passage)
     sheet.same(len(found), len(rows), f'edges of {side.name}', passage)
     for match, row in zip(found, rows):
         at, beyond = world.length(row['at']), world.length(row['beyond'])

@@ -151,10 +151,11 @@ def low_marks(sheet, pages, side, course, shift):
         words = passage.texts[-1].text if not passage.texts[-1].lengths() else ''
         what = low_word(words)
         value = passage.lengths[0].value if passage.lengths else None
+        behind = phrases.whole(phrases.STRIP_BAR_BEHIND, words) is not None  # measured back from zero
         near = [mark for mark in left if (mark[1], mark[2]) == what and value is not None
-                and agrees(value, mark[0] + shift, sheet.world.step)]
+                and (mark[0] < 0) == behind and agrees(value, abs(mark[0] + shift), sheet.world.step)]
         if near:
-            check_label(sheet, passage, near[0][0] + shift, words)
+            check_label(sheet, passage, abs(near[0][0] + shift), words)
             left.remove(near[0])
         else:
             sheet.claim_all(passage)
@@ -165,7 +166,7 @@ def low_marks(sheet, pages, side, course, shift):
 
 
 def low_word(words):
-    if words == phrases.STRIP_BAR:
+    if words == phrases.STRIP_BAR or phrases.whole(phrases.STRIP_BAR_BEHIND, words):
         return 'bar', ''
     if words == phrases.STRIP_JOINT:
         return 'joint', ''
@@ -201,7 +202,8 @@ def check_feet(sheet, one, ends, low):
             if not passage.lengths:
                 continue
             value = passage.lengths[0].value
-            near = min(places, key=lambda place: abs(place - value), default=None)
+            behind = phrases.whole(phrases.STRIP_BAR_BEHIND, passage.texts[-1].text) is not None
+            near = min(places, key=lambda place: abs(place - (-value if behind else value)), default=None)
             if near is not None:
                 zeros.append((foot + points(near, one.scale), passage))
     if not zeros:

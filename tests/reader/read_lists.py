@@ -1,6 +1,6 @@
 """Findings, schedules and lists: sizes, jambs, heights, cut lengths, the rod, the leads."""
 import phrases
-from places import shift_of
+from places import reference_in, shift_of
 from read_lintels import check_bars, check_bearing, read_bars
 from sheets import read_table, take_paragraphs
 from lengths import agrees
@@ -104,8 +104,7 @@ def opening_row(sheet, row):
     soffit, underside = nm(opening['soffit']), nm(opening['underside'])
     lengths(1, phrases.OPENING_SIZE, {'wide': nm(opening['to']) - nm(opening['from']), 'high': soffit - underside})
     jambs = phrases.whole(phrases.OPENING_JAMBS, row.text(2))
-    named = jambs and jambs.groupdict()
-    reference = named and (('corner', named['corner']) if named.get('corner') else ('face', named['wall']))
+    reference = reference_in(row.text(2), phrases.FROM_SHORT) if jambs else None
     shift = shift_of(sheet, side, reference, row.cells[2])
     lengths(2, phrases.OPENING_JAMBS, {'from': nm(opening['from']) + shift, 'to': nm(opening['to']) + shift})
     lengths(3, phrases.OPENING_HEIGHTS, {'underside': underside, 'soffit': soffit})

@@ -3,7 +3,7 @@ from fractions import Fraction
 
 import phrases
 from lengths import INCH, MM, agrees, rounded
-from places import shift_of
+from places import reference_in, shift_of
 from sheets import read_table, take_paragraphs
 from world import nm
 
@@ -64,16 +64,9 @@ def mark_heading(sheet, passage, courses):
         sheet.wrong('heading of marks', passage.text, list(courses), passage)
         return None, 0
     side = sheet.world.sides[row['side']]
-    sheet.same(found['corner'], side.start, f'{row["name"]}: tape hooked on', passage)
-    reference = ('corner', found['corner']) if found['corner'] in sheet.world.corners else ('face', found['corner'])
     if found.groupdict().get('joint'):
         sheet.length(passage, found, 'joint', nm(row['runs'][0]['one_joint']['joint']), f'{row["name"]}: one joint')
-    return row, shift_of(sheet, side, reference if not is_free(side, found['corner']) else ('corner', found['corner']),
-                         passage)
-
-
-def is_free(side, name):
-    return name == side.start and not side.interior
+    return row, shift_of(sheet, side, reference_in(passage.text), passage)
 
 
 def mark_row(sheet, row, course, left, shift):
