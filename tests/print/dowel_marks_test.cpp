@@ -5,6 +5,7 @@
 #include <regex>
 #include <set>
 
+#include "solve/poured.hpp"
 #include "measure/notation.hpp"
 #include "print/printed_marks.hpp"
 
@@ -42,16 +43,18 @@ struct ListRow {
 std::vector<std::pair<std::string, ListRow>> dowel_rows(const Solved& solved, Paper paper) {
   std::vector<std::pair<std::string, ListRow>> rows;
   std::string heading;
-  bool open = false;
+  bool open = false, since = false;  // since: rows that say what differs since the pour
   for (const Sheet& sheet : solved.sheets(paper)) {
     if (!sheet.title.starts_with("Dowel list")) continue;
     for (const PrintedLine& line : table_lines(sheet)) {
       if (line.heading) {
+        if (line.cells.front() == sheet::kEnglish.poured_heading) continue;
+        since = line.cells.front() == sheet::kEnglish.poured_since;
         heading = open ? heading + " " + line.cells.front() : line.cells.front();
         open = true;
         continue;
       }
-      if (line.cells.size() < 4 || line.cells[1] == sheet::kEnglish.dowel) continue;
+      if (since || line.cells.size() < 4 || line.cells[1] == sheet::kEnglish.dowel) continue;
       if (line.cells[1].empty()) {
         if (rows.empty()) continue;  // the head's second line
         rows.back().second.centre += (line.cells[2].empty() ? "" : " ") + line.cells[2];
@@ -69,8 +72,9 @@ const std::regex kHeading("(.+): from (.+), along (its outer face|either face); 
 TEST(DowelMarks, EveryRowOfTheListIsADowelsPlaceAndEveryDowelHasOne) {
   int dowels = 0;
   for (const Solved& solved : solved_examples()) {
-    const Building& building = solved.answer.building;
-    const auto bars = bars_in_plan(building, solved.answer.layout);
+    const PourOf pour = pour_of(solved.answer);
+    const Building& building = pour.building;
+    const auto bars = bars_in_plan(building, pour.layout);
     for (const Paper paper : {Paper::Letter, Paper::A4}) {
       SCOPED_TRACE(solved.name);
       std::multiset<int> found;
@@ -187,8 +191,9 @@ TEST(DowelMarks, EveryDowelOnAFormBoardStandsWhereItsNumberPutsIt) {
   int numbers = 0;
   for (const Solved& solved : solved_examples()) {
     SCOPED_TRACE(solved.name);
-    const Building& building = solved.answer.building;
-    const auto bars = bars_in_plan(building, solved.answer.layout);
+    const PourOf pour = pour_of(solved.answer);
+    const Building& building = pour.building;
+    const auto bars = bars_in_plan(building, pour.layout);
     std::map<std::string, std::string> listed;  // "AB 3" -> its centre in the list
     for (const auto& [heading, row] : dowel_rows(solved, Paper::Letter)) listed[row.name] = row.centre;
     std::set<std::string> drawn;
@@ -221,8 +226,9 @@ TEST(DowelMarks, EveryPlaceOnATemplateIsADowelsAndItsDepthIsThatFromTheLineThatI
   int numbers = 0;
   for (const Solved& solved : solved_examples()) {
     SCOPED_TRACE(solved.name);
-    const Building& building = solved.answer.building;
-    const auto bars = bars_in_plan(building, solved.answer.layout);
+    const PourOf pour = pour_of(solved.answer);
+    const Building& building = pour.building;
+    const auto bars = bars_in_plan(building, pour.layout);
     const std::regex place("(\\S+), from (outer corner \\S+|inside corner \\S+, the outer face of \\S+|the inner face of \\S+|the end of the wall at \\S+):"
                            "|(\\S+) (\\d+): (\\d[0-9 /]*(?:\"| ?mm)?)");
     for (const Sheet& sheet : solved.sheets(Paper::Letter)) {
