@@ -103,6 +103,7 @@ const Words kEnglish{
     .lintel_bears = "bears {0} toward {1}",
     .lintel_bearing_asked = "asked: {0} each end",
     .lintel_one_piece = "lintel {0}, one piece",
+    .lintel_length = "lintel {0}",
     .lintel_floor = "lintel units, on shores",
     .lintel_units = "{0}, on shores",
     .lintel_units_form = "{0}, open underneath: form and shore the soffit",
