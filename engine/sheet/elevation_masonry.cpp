@@ -116,6 +116,23 @@ void draw_units(Pad& pad, const Elevation& elevation) {
   }
 }
 
+// The fullest of `texts` that fits, on a white ground in the middle of a lintel: none is ever cut.
+void write_in_lintel(Pad& pad, const Area& box, const std::vector<std::string>& texts) {
+  Lettering lettering{box.height() > 6'000 ? kText : kSmallText, Weight::Regular, Anchor::Middle, Ink::Black, 0};
+  for (const std::string& text : texts) {
+    for (const Micrometres height : {lettering.height, kSmallText}) {
+      lettering.height = height;
+      if (!fits(text, box.width() - 2'000, lettering)) continue;
+      const Micrometres half = text_width(text, height, Weight::Regular) / 2 + 600, high = height / 2 + 500;
+      const Point middle = box.centre();
+      const Area ground{middle.x - half, middle.y - high, middle.x + half, middle.y + high};
+      pad.box(clipped_box(ground, box), {Pen::None}, Fill::White);
+      pad.write({middle.x, middle.y - height / 2}, text, lettering);
+      return;
+    }
+  }
+}
+
 void draw_one_piece_lintel(Pad& pad, const Elevation& elevation, const PlacedLintel& placed) {
   const Building& building = elevation.context.building;
   const ResolvedOpening& opening = building.openings[static_cast<std::size_t>(placed.opening)];
@@ -127,18 +144,10 @@ void draw_one_piece_lintel(Pad& pad, const Elevation& elevation, const PlacedLin
                                 opening.to.distance_from_start() + placed.end_bearing, low, building.courses[last - 1].top);
   pad.box(box, {Pen::Medium}, Fill::Hatch135);
   if (box.empty()) return;
-  const Length whole = opening.width() + placed.start_bearing + placed.end_bearing;
-  // The words, or the length alone; what has no room stands in the schedule.
-  const std::string length = height_text(elevation.context, whole);
-  const TextRoom room{box.width() - 2'000, box.height() - 600};
-  const Lettering lettering{kText, Weight::Regular, Anchor::Middle, Ink::Black, 0};
-  auto setting = set_in(fill_in(elevation.context.words.lintel_one_piece, {length}), room, lettering, kDrawingHeights);
-  if (!setting) setting = set_in(length, room, lettering, kDrawingHeights);
-  if (!setting) return;
-  const Micrometres half = setting->width / 2 + 600, high = setting->height / 2 + 500;
-  const Point middle = box.centre();
-  pad.box(clipped_box({middle.x - half, middle.y - high, middle.x + half, middle.y + high}, box), {Pen::None}, Fill::White);
-  write_setting(pad, middle, *setting);
+  const std::string length = height_text(elevation.context, opening.width() + placed.start_bearing + placed.end_bearing);
+  const Words& words = elevation.context.words;
+  write_in_lintel(pad, box,
+                  {fill_in(words.lintel_one_piece, {length}), fill_in(words.lintel_length, {length}), length});
 }
 
 void draw_bars(Pad& pad, const Elevation& elevation) {

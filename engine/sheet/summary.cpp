@@ -308,8 +308,8 @@ bool write_summary(Pad& pad, const Context& context) {
   stack.hang(tables.tallies);
   stack.write(proof_text(context), Weight::Bold);
   write_troubles(stack, context);
-  stack.hang(tables.units);
   stack.write(buy_text(context), Weight::Regular);
+  stack.hang(tables.units);
   const bool sides = stack.has_room(tables.sides);
   if (sides) stack.hang(tables.sides);
   stack.finish();

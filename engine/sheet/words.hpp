@@ -26,8 +26,8 @@ struct Words {
       joint_edge, block_end_rule, bed_note, cleanout_note, wire_note, closure_note,
       leads_note, leads_elsewhere, second_note, whole_plan_note, bar_note, opening_size, mortar_note, leads_explained, arrow_note, face_of;
   // Lintels
-  std::string_view lintel_bearing, lintel_bears, lintel_bearing_asked, lintel_one_piece, lintel_floor, lintel_form,
-      lintel_units, lintel_units_form, lintel_nothing, lintel_tally, lintel_tally_floors, title_lintel_bars,
+  std::string_view lintel_bearing, lintel_bears, lintel_bearing_asked, lintel_one_piece, lintel_length, lintel_floor,
+      lintel_form, lintel_units, lintel_units_form, lintel_nothing, lintel_tally, lintel_tally_floors, title_lintel_bars,
       lintel_bar_where, lintel_bar_cell, lintel_bar_at, lintel_bar_do, lintel_break_out, lintel_cored, lintel_bar_note,
       floor_mark_note;
   // Elevation

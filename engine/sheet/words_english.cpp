@@ -110,6 +110,7 @@ const Words kEnglish{
     .lintel_bears = "bears {0} toward {1}",
     .lintel_bearing_asked = "asked: {0} each end",
     .lintel_one_piece = "lintel {0}, one piece",
+    .lintel_length = "lintel {0}",
     .lintel_floor = "lintel units, on shores",
     .lintel_form = "bond-beam units: form and shore the soffit",
     .lintel_units = "{0}, on shores",

@@ -6,8 +6,6 @@ import re
 KNOWN = [
     (r'glaze-store|seed \d+', r'Course \d: (side|wall) .*', r'mark under the strip|words cut short', r'missing|.*…',
      'words under a strip are cut: "face of in…", "joint e…", "b…"; sizes in openings too'),
-    (r'seed \d+', r'(drawing: )?Elevation .*', r'.*: words cut off|words cut short', r'.*',
-     'words in a low or narrow opening of an elevation end half way: "bearing 190 mm right,"'),
     (r'seed \d+', r'Dowel template', r'.*: depth', r'.*',
      'a template cut at a line inside the face tells the depth from the face beside a line drawn from that line'),
     (r'seed \d+', r'Marks at the wall', r'.*: next joints', r'.*',

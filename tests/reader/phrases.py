@@ -174,7 +174,7 @@ ELEVATION_SIZE = '{wide} x {high}'
 ELEVATION_HEAD = 'head {at}'
 ELEVATION_SILL = ['sill {at}', 'floor {at}']
 ELEVATION_BEARING = 'bears {start} toward {start_name~}, {end} toward {end_name~}; asked {asked}'
-ELEVATION_ONE = 'lintel {length}, one piece'
+ELEVATION_ONE = ['lintel {length}, one piece', 'lintel {length}']
 ELEVATION_JOINT = 'CJ'
 
 # ---- lists -----------------------------------------------------------------------------------------------------------

@@ -24,15 +24,19 @@ def readings_of(world, sort):
 def pegs(sheet):
     world, page = sheet.world, sheet.pages[0]
     lines = [(row['from'] + row['to'], nm(row['read'])) for row in ground(sheet)['tape']['lines']]
-    texts = sheet.texts(page)
+    texts, left = sheet.texts(page), list(lines)  # a line taped twice stands there with both readings
     for first, second in zip(texts, texts[1:]):
         pair = first.text
         taped = pair in {name for name, _ in lines} and pair not in world.sides
         if taped and second.lengths() and id(first) not in sheet.taken and abs(first.top - second.top) < 1:
             passage = sheet.take([first, second])
-            exact = min((read for name, read in lines if name == pair),
-                        key=lambda read: abs(read - second.lengths()[0].value))
-            check_label(sheet, passage, exact, f'taping {pair}')
+            own = [one for one in left if one[0] == pair]
+            if not own:
+                sheet.wrong(f'taping {pair}', passage.text, 'no further one', passage)
+                continue
+            best = min(own, key=lambda one: abs(one[1] - second.lengths()[0].value))
+            left.remove(best)
+            check_label(sheet, passage, best[1], f'taping {pair}')
     read_side_dimensions(sheet, page)
     moves = {row['text']: row for row in ground(sheet)['tape'].get('moves', [])}
     take_paragraphs(sheet, page)

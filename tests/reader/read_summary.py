@@ -65,7 +65,7 @@ def summary_row(sheet, page, row):
     elif label == phrases.SUMMARY_BARS_LABEL and len(row) == 2 and answer['bars']:
         labels = {round(text.top) for text in page.texts if abs(text.left - row[0].left) < 1}
         below = [text for text in sheet.texts(page) if abs(text.left - row[1].left) < 1
-                 and 0 < text.top - row[1].top < 14
+                 and 0 < text.top - row[1].top < text.high * 1.7
                  and round(text.top) not in labels]
         passage = sheet.take([row[1]] + below)
         match = phrases.whole(phrases.SUMMARY_BARS, passage.text)
