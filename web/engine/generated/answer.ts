@@ -197,7 +197,7 @@ export interface StringcourseAnswer {
    * Best first.
    */
   readonly offers: {
-    readonly what: "move-opening" | "change-side";
+    readonly what: "move-opening" | "move-near-jamb" | "move-far-jamb" | "move-head" | "change-side";
     readonly place: string;
     readonly name: string;
     readonly text: string;
@@ -206,6 +206,10 @@ export interface StringcourseAnswer {
     readonly short_laps_saved: number;
     readonly bars_saved: number;
   }[];
+  /**
+   * true: every small change was tried; of a large building only those that are likeliest to help are
+   */
+  readonly offers_complete: boolean;
   /**
    * Where an opening lays without a cut.
    */
@@ -893,7 +897,7 @@ export interface Length7 {
   readonly nm: number;
 }
 /**
- * openings: towards the end of the side is positive; sides: longer is positive
+ * openings and their jambs: towards the end of the side is positive; heads: up; sides: longer
  */
 export interface Length8 {
   /**
