@@ -16,6 +16,7 @@
 #include "setout/rod_heights.hpp"
 #include "steel/dowel_search.hpp"
 #include "solve/as_built.hpp"
+#include "solve/edit.hpp"
 #include "solve/poured.hpp"
 #include "steel/dowels.hpp"
 #include "steel/slab.hpp"
@@ -27,14 +28,14 @@ namespace bond {
 class PanelMemo;
 }
 
-/// What a moved opening or a changed side would save. Negative savings are not offered.
+/// What a small change would save: see OfferWhat.
 struct Offer {
-  enum class What { MoveOpening, ChangeSide } what = What::MoveOpening;
+  OfferWhat what = OfferWhat::MoveOpening;
   std::string place;      // JSON pointer of the opening or side
   std::string name;       // the user's name of it
-  std::string text;       // "D1 4 in toward B: 22 cuts fewer"
-  Length change;          // opening: towards the wall's end positive; side: longer positive
-  std::int64_t cuts = 0, short_laps = 0, bars = 0;  // saved
+  std::string text;       // "D1 4 in toward B: no cuts, 3 short laps fewer"
+  Length change;
+  std::int64_t cuts = 0, short_laps = 0, bars = 0;  // saved; negative: more of them
 };
 
 /// Places (near jamb, along its wall) at which an opening lays without a cut, within one unit each way.
@@ -61,6 +62,7 @@ struct Answer {
   std::optional<laying::AsLaid> laid;  // marks at the wall and what the laid log says; none while something is dragged
   std::vector<Finding> findings;   // sorted by hold point, then place
   std::vector<Offer> offers;       // sorted by what they save
+  bool offers_complete = true;     // every small change was tried; of a large building only the likeliest are
   std::vector<FreePlaces> free_places;
 };
 

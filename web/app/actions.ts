@@ -122,7 +122,7 @@ export function settle(base: string, edit: Edit, what: string): Promise<void> {
 
 export async function takeOffer(offer: Offer): Promise<void> {
   if (readOnly.value) return;
-  const edit: Edit = { do: "accept", place: offer.place, by_nm: offer.change.nm };
+  const edit: Edit = { do: "accept", what: offer.what, place: offer.place, by_nm: offer.change.nm };
   await settle(history.value.now.text, edit, words.steps.offer(offer.text));
 }
 
@@ -140,7 +140,7 @@ async function typedSide(field: Field, text: string): Promise<boolean> {
   const wanted = await readLength(text);
   if (stood === undefined || wanted === undefined) return false;
   const base = history.value.now.text;
-  const edited = await ask({ job: base, edits: [{ do: "accept", place, by_nm: wanted - stood }] });
+  const edited = await ask({ job: base, edits: [{ do: "accept", what: "change-side", place, by_nm: wanted - stood }] });
   const taken = edited?.answer === undefined ? undefined : readJson(edited.job ?? "");
   if (taken === undefined || history.value.now.text !== base) return false;
   const what = words.steps.typed(fieldName(field));
