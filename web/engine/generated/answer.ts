@@ -599,9 +599,9 @@ export interface StringcourseAnswer {
   readonly lintels: {
     readonly opening: string;
     readonly side: string;
-    readonly asked_bearing: Length16;
-    readonly start_bearing: Length17;
-    readonly end_bearing: Length18;
+    readonly asked_bearing: Length17;
+    readonly start_bearing: Length18;
+    readonly end_bearing: Length19;
     /**
      * What closes the underside: the lintel itself, the floor of lintel units, a form under open units; or nothing there carries.
      */
@@ -1262,7 +1262,7 @@ export interface Length16 {
 /**
  * least at each end, by the job or a half unit
  */
-export interface Length16 {
+export interface Length17 {
   /**
    * exact, in the job's tape
    */
@@ -1275,7 +1275,7 @@ export interface Length16 {
 /**
  * as laid, from the jamb towards the wall's start
  */
-export interface Length17 {
+export interface Length18 {
   /**
    * exact, in the job's tape
    */
@@ -1288,7 +1288,7 @@ export interface Length17 {
 /**
  * as laid, from the jamb towards the wall's end
  */
-export interface Length18 {
+export interface Length19 {
   /**
    * exact, in the job's tape
    */
