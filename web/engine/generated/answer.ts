@@ -136,6 +136,14 @@ export interface StringcourseAnswer {
      * course number, from 1 at the bearing
      */
     readonly last_course: number;
+    /**
+     * only where a jamb was found elsewhere: where the jambs were planned, and still stand in courses 1 to laid_courses, which were laid before
+     */
+    readonly planned?: {
+      readonly laid_courses: number;
+      readonly from: Length;
+      readonly to: Length;
+    };
     readonly asked_width: Length;
     readonly asked_height: Length;
     readonly filler_each_side: Length8;
@@ -198,7 +206,7 @@ export interface StringcourseAnswer {
    * Best first.
    */
   readonly offers: {
-    readonly what: "move-opening" | "change-side";
+    readonly what: "move-opening" | "move-near-jamb" | "move-far-jamb" | "move-head" | "change-side";
     readonly place: string;
     readonly name: string;
     readonly text: string;
@@ -207,6 +215,10 @@ export interface StringcourseAnswer {
     readonly short_laps_saved: number;
     readonly bars_saved: number;
   }[];
+  /**
+   * true: every small change was tried; of a large building only those that are likeliest to help are
+   */
+  readonly offers_complete: boolean;
   /**
    * Where an opening lays without a cut.
    */
@@ -470,32 +482,68 @@ export interface StringcourseAnswer {
     };
   };
   /**
-   * Where dowels must stand before the pour. A cell is missing where the other side's corner unit stands.
+   * Only once the logs speak of concrete: dowels stay where they were poured, in the order of the list of dowels; where each was found and where its bar comes down in this layout.
+   */
+  readonly poured?: {
+    readonly dowels: {
+      readonly side: string;
+      readonly number: number;
+      readonly found_at?: Length14;
+      readonly bar_at?: Length15;
+    }[];
+    readonly bars_without_dowel: {
+      readonly side: string;
+      readonly at: Length;
+    }[];
+  };
+  /**
+   * Where dowels must stand before the pour; once the logs speak of concrete, where they were poured to. A cell is missing where a course has none for the dowel.
    */
   readonly dowels: {
     readonly side: string;
     readonly number: number;
-    readonly at: Length14;
-    readonly off_face: Length15;
+    /**
+     * what stands at zero of the side's numbers: a corner, or the face of the wall that an inner wall starts from
+     */
+    readonly measured_from: string;
+    readonly at: Length16;
+    readonly off_face: Length17;
     readonly first_course?: {
       /**
-       * number along the side
+       * whose unit it is: at a corner or in a slot another side's
+       */
+      readonly side: string;
+      /**
+       * number along that side
        */
       readonly unit: number;
       /**
-       * from the end nearer to the side's start
+       * from the end nearer to that side's start
        */
       readonly cell: number;
     };
     readonly second_course?: {
       /**
-       * number along the side
+       * whose unit it is: at a corner or in a slot another side's
+       */
+      readonly side: string;
+      /**
+       * number along that side
        */
       readonly unit: number;
       /**
-       * from the end nearer to the side's start
+       * from the end nearer to that side's start
        */
       readonly cell: number;
+    };
+    /**
+     * how far the dowel may be out each way and keep the grout's clearance in the cells of courses 1 and 2; the text rounded inwards; below zero: it lacks so much
+     */
+    readonly room?: {
+      readonly to_start: FoundLength17;
+      readonly to_end: FoundLength18;
+      readonly to_outer: FoundLength19;
+      readonly to_inner: FoundLength20;
     };
   }[];
   readonly counts: {
@@ -555,7 +603,7 @@ export interface StringcourseAnswer {
     readonly bars: {
       readonly size: string;
       readonly count: number;
-      readonly total: Length16;
+      readonly total: Length18;
     };
   };
   readonly saw_list: {
@@ -599,9 +647,9 @@ export interface StringcourseAnswer {
   readonly lintels: {
     readonly opening: string;
     readonly side: string;
-    readonly asked_bearing: Length17;
-    readonly start_bearing: Length18;
-    readonly end_bearing: Length19;
+    readonly asked_bearing: Length19;
+    readonly start_bearing: Length20;
+    readonly end_bearing: Length21;
     /**
      * What closes the underside: the lintel itself, the floor of lintel units, a form under open units; or nothing there carries.
      */
@@ -911,7 +959,7 @@ export interface Length8 {
   readonly nm: number;
 }
 /**
- * openings: towards the end of the side is positive; sides: longer is positive
+ * openings and their jambs: towards the end of the side is positive; heads: up; sides: longer
  */
 export interface Length9 {
   /**
@@ -1221,7 +1269,7 @@ export interface FoundLength16 {
   readonly nm: number;
 }
 /**
- * centre, from the outer face at the side's start
+ * as last read, from the side's start; missing: not read
  */
 export interface Length14 {
   /**
@@ -1234,7 +1282,7 @@ export interface Length14 {
   readonly nm: number;
 }
 /**
- * centre, in from the outer face
+ * of the nearest bar within 2 in; missing: no bar comes down to it
  */
 export interface Length15 {
   /**
@@ -1247,7 +1295,7 @@ export interface Length15 {
   readonly nm: number;
 }
 /**
- * without laps, dowels and hooks
+ * centre, from there along the side's outer face
  */
 export interface Length16 {
   /**
@@ -1260,7 +1308,7 @@ export interface Length16 {
   readonly nm: number;
 }
 /**
- * least at each end, by the job or a half unit
+ * centre, in from the outer face; of an inner wall from either
  */
 export interface Length17 {
   /**
@@ -1273,7 +1321,59 @@ export interface Length17 {
   readonly nm: number;
 }
 /**
- * as laid, from the jamb towards the wall's start
+ * A value worked out of readings.
+ */
+export interface FoundLength17 {
+  /**
+   * rounded once, in the job's tape
+   */
+  readonly text: string;
+  /**
+   * not rounded to the tape
+   */
+  readonly nm: number;
+}
+/**
+ * A value worked out of readings.
+ */
+export interface FoundLength18 {
+  /**
+   * rounded once, in the job's tape
+   */
+  readonly text: string;
+  /**
+   * not rounded to the tape
+   */
+  readonly nm: number;
+}
+/**
+ * A value worked out of readings.
+ */
+export interface FoundLength19 {
+  /**
+   * rounded once, in the job's tape
+   */
+  readonly text: string;
+  /**
+   * not rounded to the tape
+   */
+  readonly nm: number;
+}
+/**
+ * A value worked out of readings.
+ */
+export interface FoundLength20 {
+  /**
+   * rounded once, in the job's tape
+   */
+  readonly text: string;
+  /**
+   * not rounded to the tape
+   */
+  readonly nm: number;
+}
+/**
+ * without laps, dowels and hooks
  */
 export interface Length18 {
   /**
@@ -1286,9 +1386,35 @@ export interface Length18 {
   readonly nm: number;
 }
 /**
- * as laid, from the jamb towards the wall's end
+ * least at each end, by the job or a half unit
  */
 export interface Length19 {
+  /**
+   * exact, in the job's tape
+   */
+  readonly text: string;
+  /**
+   * the same, whole nanometres
+   */
+  readonly nm: number;
+}
+/**
+ * as laid, from the jamb towards the wall's start
+ */
+export interface Length20 {
+  /**
+   * exact, in the job's tape
+   */
+  readonly text: string;
+  /**
+   * the same, whole nanometres
+   */
+  readonly nm: number;
+}
+/**
+ * as laid, from the jamb towards the wall's end
+ */
+export interface Length21 {
   /**
    * exact, in the job's tape
    */
