@@ -196,7 +196,7 @@ const Words kEnglish{
                      "frame and buck ask for stands beside them. Heights from the datum: top of course 1 = 0.",
     .wide = "wide {0}",
     .high = "high {0}",
-    .from_named = "from outer face at {0}:",
+    .from_named = "from {0}:",
     .packed = "to pack:",
     .packed_each_side = "{0} each side",
     .packed_head = "{0} at the head",

@@ -4,10 +4,6 @@ import re
 
 # (set, sheet's title, what, printed): regular expressions; then the reason.
 KNOWN = [
-    (r'glaze-store|seed \d+', r'Course \d: (side|wall) .*', r'mark under the strip|words cut short', r'missing|.*…',
-     'words under a strip are cut: "face of in…", "joint e…", "b…"; sizes in openings too'),
-    (r'seed \d+', r'Dowel template', r'.*: depth', r'.*',
-     'a template cut at a line inside the face tells the depth from the face beside a line drawn from that line'),
     (r'seed \d+', r'Marks at the wall', r'.*: next joints', r'.*',
      'where no joints make up for the units the sheet says only what is lost: "; loses the bar at 1907 mm"'),
 ]

@@ -13,7 +13,6 @@ TITLES = {
     'notes': 'Findings and standards',
     'card': 'Setting-out card',
     'dowels': 'Dowel list',
-    'names': 'Names',
     'corners': 'Corners in courses 1 and 2',
     'form': ['Form board: side {side~}', 'Form board: wall {side~}'],
     'template': 'Dowel template',
@@ -52,13 +51,21 @@ HEADS = {
 }
 
 # ---- where numbers are measured from ---------------------------------------------------------------------------------
-# What stands at zero of a side's numbers, and along which of its faces they run.
-HOOK = (r'(?:outer corner (?P<outer>.+?)|inside corner (?P<inside>.+?), the outer face of (?P<arriving>.+?)'
-        r'|the inner face of (?P<inner>.+?)|the face of (?P<met>.+?) where (?P<starting>.+?) starts'
-        r'|the end of the wall at (?P<free>.+?))')
-FACE = r'along (?P<face>its outer face|either face)'
-FROM = re.compile(r'\bfrom ' + HOOK + ', ' + FACE + r'(?=[:;]|$)')
-FROM_SHORT = re.compile(r'\bfrom ' + HOOK + ':')   # where only the place is named
+HOOKS = {
+    'inside corner': 'inside corner {name~}, the outer face of {wall~}',
+    'outer corner': 'outer corner {name~}',
+    'face met': 'the face of {wall~} where {name~} starts',
+    'inner face': 'the inner face of {wall~}',
+    'outer face': 'the outer face of {wall~}',
+    'free end': 'the end of the wall at {name~}',
+    'corner': 'outer face at corner {name~}',
+    'at': 'outer face at {name~}',
+    'face': ['face of {wall~}', 'the face of {wall~}'],
+}
+ALL_MARKS = [f'All marks from {{hook~}}, {along}: {held}'
+             for along in ('along its outer face', 'along either face')
+             for held in ('hook the tape there once.', "hold the tape's end to it, once.")]
+ALL_MARKS.append('All marks from the {hook~}, one hook of the tape.')
 
 # ---- summary ---------------------------------------------------------------------------------------------------------
 SUMMARY_HEIGHT = 'Datum to top'
@@ -80,41 +87,58 @@ SUMMARY_CUTS = ['{cuts#}, of different lengths: {lengths#}', '{cuts#}']
 SUMMARY_BREAKAGE = ['Buy: {percent#} % more for breakage, each kind rounded up (assumed).',
                     'Buy: {percent#} % more for breakage, each kind rounded up, as the job says.',
                     'Buy: nothing is added for breakage, as the job says.']
+PART_WORKED = '{part~}, webs cut down for the beam'
 SUMMARY_CUT = 'cut {length} from {kind~}'
 SIDE_DIMENSION = '{side~} {length=}'
 
 # ---- dowels ----------------------------------------------------------------------------------------------------------
+DOWEL_HEADING = {
+    'outer': '{side~}: from {hook~}, along its outer face; in from its outer face',
+    'either': '{side~}: from {hook~}, along either face; in from either face',
+}
+OLD_DOWELS = ['Dowel', 'Centre, from the corner', 'In from face', 'Cell in course 1', 'Cell in course 2']
+OLD_CELL = 'unit {unit#}, cell {cell#}'
+OLD_OTHER = "in the other side's corner unit"
+OLD_PLACE = '{dowel~}: {at=} from {corner~}'
+OLD_LINE = 'Line {in} in from the outer face'
 DOWELS_POURED = 'As poured: these dowels stand in the concrete and stay where they are'
 DOWELS_SINCE = 'What differs since the pour'
 DOWEL_FOUND = 'found at {at=}'
-DOWEL_BAR = 'its bar is at {at=}'
+DOWEL_BAR = 'its bar is at {at=}, {off} toward {corner~}'
 DOWEL_NO_BAR = 'no bar comes down to it'
-BAR_NO_DOWEL = 'a bar without a dowel'
-DOWEL_BAR_OFF = '{off} toward {corner~}'
+BAR_NO_DOWEL = '{at=}: a bar without a dowel'
 DOWEL_AT = '{at=}'
 DOWEL_OFF = '{off}'
-DOWEL_IN = {'its outer face': False, 'either face': True}   # the face that "In from face" means: True where both do
-DOWEL_IN_FROM = '; in from {face~}'
 DOWEL_CELL = ['{unit#}, cell {cell#}', '{side~} {unit#}, cell {cell#}']
 DOWEL_NO_CELL = 'no cell'
-DOWEL_ROOM = '{room}'
-DOWEL_GROUT = 'still have {clear} of grout'
-DOWEL_LAP = 'They stand up {lap} over the bearing'
-DOWEL_FORM = 'The form stands {form} outside the outer face line: from the form, add {add} to what stands under In from'
-FORM_NUMBER = 'no. {number#}'
-FORM_EDGE = "Line outside it: the form's edge, {form} farther out."
-FORM_BEFORE = "The board begins {before} before 0: from the board's end, add {add} to every number."
-FORM_AFTER = "The board begins {before} past 0: from the board's end, take {add} off every number."
+DOWEL_GROUT = 'still have {grout} of grout between it and the block'
+DOWEL_LAP = 'They stand up {lap} over the bearing, as your drawings ask.'
+FORM_HERE = "The form's edge is the outer face line."
+FORM_AT = 'The form stands {form} outside the outer face line: from the form, add {again} to what stands under In from.'
+FORM_UNKNOWN = 'The form may stand outside the face line'
+BOARD_NUMBER = 'no. {number#}'
+BOARD_FORM = "Line outside it: the form's edge, {form} farther out."
+BOARD_BEFORE = 'The board begins {before} before 0: from the board\'s end, add {again} to every number.'
+BOARD_AFTER = 'The board begins {after} past 0: from the board\'s end, take {again} off every number.'
+BOARD_UNKNOWN = "Where the form's board begins is not known here"
+TEMPLATE_FROM = '{side~}, from {hook~}:'
+TEMPLATE_PLACE = '{dowel~}: {at}'
 TEMPLATE_LIST = '{list~}: their places stand in the dowel list.'
-TEMPLATE_LINE = 'Line {in} in from the outer face line'
-TEMPLATE_DEPTH = '{depth} from the face line'
-TEMPLATE_FORM_DEPTH = '{depth} from the form'
-TEMPLATE_FORM = 'The form stands {form} farther out.'
-TEMPLATE_BOARD = "The board of {side~} begins {before} before that corner: from the board's end add {add}."
+TEMPLATE_LINE = 'Outer face line of the wall.'
+TEMPLATE_LINE_INSIDE = 'Face line of the wall (either face)'
+TEMPLATE_PARALLEL = 'Line {in} in from the outer face line'
+TEMPLATE_IS_FORM = "It is the form's edge too."
+TEMPLATE_FORM_AT = 'The form stands {form} farther out.'
+TEMPLATE_FORM_UNKNOWN = 'The form stands where your drawings put it.'
+TEMPLATE_DEPTH = '{at} from the face line'
+TEMPLATE_FORM_DEPTH = '{at} from the form'
+TEMPLATE_OTHER = ['Outer face line of {side~}', 'Outer face line of the wall round the corner']
+TEMPLATE_BOARD = "The board of {side~} begins {before} before that corner: from the board's end add {again}."
 CORNER_TITLE = 'Corner {corner~}, course {course#}'
-CORNER_BAR = 'Bar: {a} from the outer face of {one~}, {b} from that of {other~}.'
-CORNER_CELL = 'It stands in {side~} unit {unit#}, cell {cell#}.'
 CORNER_RUNS = '{side~} runs through.'
+CORNER_UNIT = r'(?P<piece>\S+-\d+-\d+): (?P<made>.+?)(?= Bar:| It stands|$)'
+CORNER_BAR = 'Bar: {a} from the outer face of {first~}, {b} from that of {second~}.'
+CORNER_CELL = 'It stands in {side~} unit {unit#}, cell {cell#}.'
 
 # ---- setting out -----------------------------------------------------------------------------------------------------
 CARD_TAPES = 'Tape, outer corner to outer corner'
@@ -141,8 +165,8 @@ CARD_OFF_LINE = 'Units stand off the line by {inches} ({mm})'
 
 # ---- courses ---------------------------------------------------------------------------------------------------------
 STRIP_BAR = 'bar'
-STRIP_BAR_BEHIND = 'bar, behind {corner~}'
 STRIP_JAMB = 'jamb {opening~}'
+STRIP_BEHIND = '{what~}, behind {corner~}'  # a place before zero, by its distance
 STRIP_JOINT = 'joint edge'
 STRIP_FACE = 'face of {wall~}'
 STRIP_NUMBER = ['{number#}', '{number#} {letter~}']
@@ -153,6 +177,7 @@ STRIP_MEETS = 'meets {side~}'
 STRIP_FREE = 'free end'
 STRIP_CUT = '{mark~} = {length}'
 PLAN_ORDER = 'Start at corner {corner~}. Lay the corners in this order: {order~}.'
+PLAN_NO_LEADS = 'Leads: see the list of corner leads.'
 PLAN_LEAD = 'Lead at {corner~}: {lead~}.'
 LETTERS = {
     'half': 'H', 'corner-set': 'A', 'open-end': 'O', 'open-both': 'O', 'bond-beam': 'B', 'bond-beam-half': 'B',
@@ -174,7 +199,7 @@ ELEVATION_SIZE = '{wide} x {high}'
 ELEVATION_HEAD = 'head {at}'
 ELEVATION_SILL = ['sill {at}', 'floor {at}']
 ELEVATION_BEARING = 'bears {start} toward {start_name~}, {end} toward {end_name~}; asked {asked}'
-ELEVATION_ONE = ['lintel {length}, one piece', 'lintel {length}']
+ELEVATION_ONE = 'lintel {length}, one piece'
 ELEVATION_JOINT = 'CJ'
 
 # ---- lists -----------------------------------------------------------------------------------------------------------
@@ -182,6 +207,7 @@ OPENING_NAME = '{name~} {use~}, {side~}'
 OPENING_USES = {'door': 'door', 'overhead door': 'overhead', 'window': 'window', 'opening': 'plain'}
 OPENING_SIZE = 'wide {wide=} high {high=}'
 OPENING_JAMBS = 'from {hook~}: {from=} {to=}'
+OPENING_BEARING = 'bears {start} toward {start_name~} bears {end} toward {end_name~} asked: {asked} each end'
 OPENING_HEIGHTS = ['floor {underside=} head {soffit=}', 'sill {underside=} head {soffit=}']
 OPENING_ASKED = '{wide} x {high}'
 OPENING_PACK_SIDE = '{side} each side'
@@ -201,8 +227,10 @@ LEAD_SIDES = '{arriving~} + {leaving~}'
 LEAD_COUNT = '{arriving#} + {leaving#}'
 
 # ---- at the wall -----------------------------------------------------------------------------------------------------
-MARK_HEADING = ['{side~}, course {course#}: marks from {from~}; with the units as measured: joints of {joint}',
-                '{side~}, course {course#}: marks from {from~}']
+MARK_HEADING = ['{side~}, course {course#}: marks from {hook~}, along its outer face',
+                '{side~}, course {course#}: marks from {hook~}, along either face']
+MARK_HEADING.append('{side~}, course {course#}: tape hooked on {hook~}')
+MARK_JOINTS = '; with the units as measured: joints of {joint}'
 MARK_WHAT = {'near jamb of {opening~}': 'near-jamb', 'far jamb of {opening~}': 'far-jamb',
              'control joint, near edge': 'joint-near-edge', 'control joint, far edge': 'joint-far-edge',
              'centre of a bar': 'bar-centre'}

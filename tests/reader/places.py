@@ -23,47 +23,71 @@ def touched_face(side, wall):
     return 0 if abs(here) <= abs(here - wall.thick) else wall.thick
 
 
-def named_point(world, side, sort, name, other=None):
-    """The plan point that words name as zero of a side's numbers; None if there is no such thing there."""
-    corner, wall = world.corners.get(name), world.sides.get(name)
-    if sort == 'outer':
-        return tuple(corner['point']) if corner and corner['convex'] else None
-    if sort == 'inside':  # held to the outer face of the wall that arrives there
-        here = corner and not corner['convex'] and corner.get('arriving') == other
-        return tuple(corner['point']) if here else None
-    if sort == 'inner':
-        return on_wall(side, wall, wall.thick) if wall and not wall.interior else None
-    if sort == 'met':
-        return on_wall(side, wall, touched_face(side, wall)) if wall and wall.interior and other == side.name else None
-    if sort == 'free':
-        return tuple(side.start_point) if corner is None and name == side.start else None
+def point_of(world, side, sort, name, wall):
+    """The plan point that words name as zero of a side's numbers; None if there is no such thing."""
+    met = world.sides.get(wall) if wall is not None else None
+    if sort in ('outer corner', 'inside corner'):
+        corner = world.corners.get(name)
+        if corner is None or corner['convex'] != (sort == 'outer corner'):
+            return None
+        if sort == 'inside corner' and world.corner_other(side.name, name) != wall:
+            return None
+        return tuple(corner['point'])
+    if sort in ('corner', 'at') and name in world.corners:
+        return tuple(world.corners[name]['point'])
+    if sort in ('corner', 'at') and name in world.sides:
+        return on_wall(side, world.sides[name], 0)
+    if sort in ('corner', 'at', 'free end') and name is not None:
+        ends = {side.start: side.start_point, side.end: side.point(side.actual)}
+        alone = sort != 'free end' or name in world.corners and ('arriving' not in world.corners[name]
+                                                                 or 'leaving' not in world.corners[name])
+        return ends.get(name) if alone or name not in world.corners else None
+    if met is None:
+        return None
+    return on_wall(side, met, {'inner face': met.thick, 'outer face': 0, 'face met': touched_face(side, met),
+                               'face': touched_face(side, met)}[sort])
+
+
+def hook_in(text):
+    """(sort, name, wall) of what a text says that the tape is held to."""
+    for sort, template in phrases.HOOKS.items():
+        found = phrases.whole(template, text)
+        if found:
+            fields = found.groupdict()
+            return sort, fields.get('name'), fields.get('wall')
     return None
 
 
-def reference_in(text, template=phrases.FROM):
-    """(sort, name, the wall named beside it, the face) of the first reference that a text makes."""
-    found = template.search(text)
-    if not found:
-        return None
-    groups = found.groupdict()
-    sort = next(sort for sort in ('outer', 'inside', 'inner', 'met', 'free') if groups[sort])
-    return sort, groups[sort], groups['arriving'] or groups['starting'], groups.get('face')
+def bare_hook(world, side, name):
+    """A corner, free end or wall told by its bare name."""
+    return ('face', None, name) if name in world.sides and name != side.name else ('corner', name, None)
 
 
-def shift_of(sheet, side, reference, passage):
+def reference_in(text):
+    """The hook of the first "All marks from ..." that a text has."""
+    for template in phrases.ALL_MARKS:
+        found = phrases.part(template, text)
+        if found:
+            return hook_in(found['hook'])
+    return None
+
+
+def says_reference(text):
+    return any(phrases.part(template, text) for template in phrases.ALL_MARKS)
+
+
+def shift_of(sheet, side, hook, passage):
     """What is added to a place on the side's line to have the number that the words ask for. Words that name nothing,
     or a point off the side's outer face line, are an error."""
-    if reference is None:
-        sheet.wrong(f'{side.name}: measured from', 'nothing', side.start, passage)
+    if hook is None:
+        sheet.wrong(f'{side.name}: measured from', passage.text[:80] if passage else 'nothing', side.start, passage)
         return 0
-    sort, name, other, face = reference
-    point = named_point(sheet.world, side, sort, name, other)
+    point = point_of(sheet.world, side, *hook)
     if point is None:
-        sheet.wrong(f'{side.name}: measured from', ' '.join(str(one) for one in reference), side.start, passage)
+        sheet.wrong(f'{side.name}: measured from', ' '.join(str(one) for one in hook), side.start, passage)
         return 0
-    if face is not None:
-        sheet.same(face, 'either face' if side.interior else 'its outer face', f'{side.name}: measured along', passage)
     away = minus(side.start_point, point)
     if dot(away, side.inward) != 0:
-        sheet.wrong(f'{side.name}: measured from a point off its line', ' '.join(str(one) for one in reference), side.start, passage)
+        sheet.wrong(f'{side.name}: measured from a point off its line', ' '.join(str(one) for one in hook), side.start,
+                    passage)
     return dot(away, side.along)

@@ -4,7 +4,7 @@ from fractions import Fraction
 
 import phrases
 from lengths import INCH, MM, rounded
-from places import reference_in, shift_of
+from places import bare_hook, hook_in, reference_in, says_reference, shift_of
 from read_courses import Strip, check_feet, split_labels
 from read_found import ground, readings_of
 from read_pour import check_label, points
@@ -65,7 +65,7 @@ def bed(sheet):
         zeros.append(one.zero)
     ends = world.block_ends(side.name, 1)
     sheet.same(len(above), len(ends), 'marks of block ends')
-    notes = [passage for passage in sheet.passages if reference_in(passage.text)]
+    notes = [passage for passage in sheet.passages if says_reference(passage.text)]
     sheet.same(len(notes), len(sheet.pages), 'every part says what its marks are measured from')
     shifts = [shift_of(sheet, side, reference_in(one.text), one) for one in notes] or [0]
     sheet.same(len(set(shifts)), 1, 'every part measures from one place')
@@ -116,31 +116,32 @@ def bed_numbers(sheet, one, side, top):
 
 
 def bed_openings(sheet, page, side):
-    """Under each opening its name and, line under line, its size, its jambs and its head course."""
+    """At each opening its name, its hole, its jambs and the course that its head is on, one under the other."""
     texts = sheet.texts(page)
-    for name in [text for text in texts if text.text in sheet.world.openings and not text.turned]:
-        row, last, lines = sheet.world.openings[name.text], name, []
-        for text in texts:
-            if abs(text.x - name.x) < 1.5 and 0 < text.top - last.top < 20 and not text.turned:
-                lines.append(text)
-                last = text
-        if row['side'] != side.name or not lines:
+    for at, text in enumerate(texts):
+        row = sheet.world.openings.get(text.text)
+        if row is None or row['side'] != side.name or text.turned:
             continue
-        sheet.take([name])
-        passage = sheet.take(lines)
+        group = [text]
+        middle = text.x
+        if at + 1 < len(texts) and abs(texts[at + 1].top - text.top) < 1 and texts[at + 1].lengths():
+            group, middle = [text, texts[at + 1]], (text.left + texts[at + 1].right) / 2
+        for more in texts[at + len(group):]:
+            if more.turned or abs(more.x - middle) > 1.5 or not 0 < more.top - group[-1].top < 40:
+                break
+            group.append(more)
+        passage, name = sheet.take(group), row['name']
+        size, jambs = phrases.part(phrases.BED_SIZE, passage.text), phrases.part(phrases.BED_JAMBS, passage.text)
+        head = phrases.part(phrases.BED_HEAD, passage.text)
+        if not (size and jambs and head):
+            sheet.wrong(f'{name}: to paint', passage.text, phrases.BED_JAMBS, passage)
+            continue
         near, far = (sheet.world.jamb(row, edge, 1) for edge in ('from', 'to'))
-        for template, fields in ((phrases.BED_SIZE, {'wide': far - near,
-                                                     'high': nm(row['soffit']) - nm(row['underside'])}),
-                                 (phrases.BED_JAMBS, {'from': near, 'to': far}),
-                                 (phrases.BED_HEAD, {})):
-            found = phrases.part(template, passage.text)
-            if found is None:
-                sheet.wrong(f'{name.text}: to paint', passage.text, template, passage)
-                continue
-            for field, exact in fields.items():
-                sheet.length(passage, found, field, exact, f'{name.text}: {field}')
-            if 'course' in found.re.groupindex:
-                sheet.same(int(found['course']), row['last_course'], f'{name.text}: head on course')
+        sheet.length(passage, size, 'wide', far - near, f'{name}: width')
+        sheet.length(passage, size, 'high', nm(row['soffit']) - nm(row['underside']), f'{name}: height')
+        sheet.length(passage, jambs, 'from', near, f'{name}: near jamb')
+        sheet.length(passage, jambs, 'to', far, f'{name}: far jamb')
+        sheet.same(int(head['course']), row['last_course'], f'{name}: head on course', passage)
 
 
 def bed_stations(sheet, one, side, top):
@@ -180,11 +181,11 @@ def check_edges(sheet, passage, side, edges):
     world, fit = sheet.world, ground(sheet)['fit']
     rows = [row for _, row in readings_of(world, 'edge') if row['on'] == side.name]
     found = phrases.parts(phrases.BED_EDGE, passage.text)
-    shift_of(sheet, side, reference_in(edges[0], phrases.FROM_SHORT), passage)
+    shift = shift_of(sheet, side, hook_in(edges['hook']) or bare_hook(world, side, edges['hook']), passage)
     sheet.same(len(found), len(rows), f'edges of {side.name}', passage)
     for match, row in zip(found, rows):
         at, beyond = world.length(row['at']), world.length(row['beyond'])
-        sheet.length(passage, match, 'at', at, f'edge of {side.name}: at')
+        sheet.length(passage, match, 'at', at + shift, f'edge of {side.name}: at')
         middle = [(min(axis) + max(axis)) / Fraction(2)
                   for axis in zip(*(row['point'] for row in world.corners.values()))]
         x, y = (here - there for here, there in zip(side.point(at), middle))
