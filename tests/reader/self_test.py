@@ -119,6 +119,8 @@ def wrong_jambs(answer):
         for edge in ('from', 'to'):
             def change(wrong, at=at, edge=edge):
                 wrong['openings'][at][edge]['nm'] += step_of(wrong)
+                if 'planned' in wrong['openings'][at]:  # what is poured and laid stands where it was planned
+                    wrong['openings'][at]['planned'][edge]['nm'] += step_of(wrong)
             yield f'{edge} of {opening["name"]}', change, ['openings'], where
 
 

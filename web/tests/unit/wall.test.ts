@@ -154,7 +154,7 @@ describe("the screen", () => {
   it("shows the next mark, from where, and two columns of zones", () => {
     const screen = screenOf(known({}));
     expect(screen.number).toBe(`4'-7 5/8"`);
-    expect(screen.lead).toContain("from A");
+    expect(screen.lead).toContain("from outer corner A");
     expect(screen.zones.map((zone) => zone.label)).toEqual(["Short", "Past", "On it", "More"]);
   });
 
