@@ -6,7 +6,7 @@ import re
 KNOWN = [
     (r'glaze-store|seed \d+', r'Dowel list|Form board: side inner', r'inner.*', r'.*',
      'dowel list and form board of a wall inside measure from the face that they do not name'),
-    (r'clay-store|seed \d+', r'First course as found: .*', r'.*: size to paint|words cut short', r'.*…',
+    (r'clay-store|seed \d+', r'First course as found: .*', r'.*: (size )?to paint|words cut short', r'.*….*',
      'what is painted on the slab is cut where an opening is narrow on paper'),
     (r'glaze-store|seed \d+', r'Course \d: (side|wall) .*', r'mark under the strip|words cut short', r'missing|.*…',
      'words under a strip are cut: "face of in…", "joint e…", "b…"; sizes in openings too'),
@@ -16,6 +16,10 @@ KNOWN = [
      'a template cut at a line inside the face tells the depth from the face beside a line drawn from that line'),
     (r'seed \d+', r'Marks at the wall', r'.*: next joints', r'.*',
      'where no joints make up for the units the sheet says only what is lost: "; loses the bar at 1907 mm"'),
+    (r'seed \d+', r'Summary', r'breakage', r'None',
+     'a summary without room for all its tables says nothing of breakage, and no sheet behind does'),
+    (r'seed \d+', r'drawing: Course \d: plan', r'place of .*', r'.*',
+     'the unit of a corner set at a re-entrant corner is drawn on the outer faces'),
 ]
 
 

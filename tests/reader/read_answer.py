@@ -1,5 +1,5 @@
-"""The answer beside the job and beside itself: corners from the job's own sides, the marks, rod and counts that the page
-shows from the placed pieces."""
+"""The answer beside the job and beside itself: corners from the job's own sides, and what the page shows (marks, rod,
+counts) from the placed pieces."""
 from collections import Counter
 from fractions import Fraction
 
@@ -47,7 +47,7 @@ def check_corners(sheet):
         return sheet.wrong('outline', (x, y), 'closed')
     half = Fraction(world.joint, 2)
     for at, row in enumerate(rows):
-        # Each end is in by half a joint from the line of the side that it meets, or from the nominal end of an open one.
+        # Each end is in by half a joint from the line of the side that it meets, or from its own nominal end.
         side = world.sides.get(side_name(row))
         if side is None:
             sheet.wrong('side', 'none', side_name(row))
@@ -118,7 +118,8 @@ def check_page_marks(sheet):
                 sheet.wrong(f'{course["name"]}: {mark["kind"]}', mark['at']['text'],
                             [sheet.book.text(one[0]) for one in low if one[1] == what])
             low[key] -= 1
-        left = [f'{what} {name} {sheet.book.text(place)}' for (place, what, name), count in low.items() if count > 0]
+        left = [f'{what} {name} {sheet.book.text(place)}' for (place, what, name), count in low.items()
+                if count > 0 and place >= 0]
         sheet.same(left, [], f'{course["name"]}: places without a mark')
         ends = sum(mark['kind'] == 'block-end' for mark in course['marks'])
         sheet.same(ends, len(world.pieces[side, number]), f'{course["name"]}: marks of block ends')

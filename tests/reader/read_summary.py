@@ -63,10 +63,9 @@ def summary_row(sheet, page, row):
         match = phrases.whole(phrases.SUMMARY_COURSES[::-1], passage.text)
         sheet.same(match and match['courses'], str(len(answer['courses'])), 'courses', passage)
     elif label == phrases.SUMMARY_BARS_LABEL and len(row) == 2 and answer['bars']:
-        labels = {round(text.top) for text in page.texts if abs(text.left - row[0].left) < 1}
+        labels = [text.top for text in page.texts if abs(text.left - row[0].left) < 1 and text.top > row[0].top + 1]
         below = [text for text in sheet.texts(page) if abs(text.left - row[1].left) < 1
-                 and 0 < text.top - row[1].top < 14
-                 and round(text.top) not in labels]
+                 and row[1].top < text.top < min(labels, default=0) - 1]
         passage = sheet.take([row[1]] + below)
         match = phrases.whole(phrases.SUMMARY_BARS, passage.text)
         if match is None:
