@@ -92,7 +92,7 @@ test("an offer taken is one step, changes what it said, and undo brings the very
   redo();
   await still();
   expect(shown.value?.answer.cost).not.toEqual(before?.cost);
-}, 60_000);  // a building off the module, whose offers are looked for three times
+}, 60_000); // a building off the module, whose offers are looked for three times
 
 test("a side of a rectangle is typed in any form, the side across goes with it, and the text stays as typed", async () => {
   await typed(fieldOf("/outline/sides/0", "length"), "26 ft");
