@@ -20,7 +20,7 @@ import { Notices } from "./Notices";
 import { Offers } from "./Offers";
 import { FindPiece, PieceCard } from "./PieceCard";
 import { Sheets } from "./Sheets";
-import { history, readOnly, refusals, said, shown, trouble } from "./state";
+import { history, inHand, readOnly, refusals, said, shown, trouble } from "./state";
 import { StateLine } from "./StateLine";
 import { Strip } from "./Strip";
 import { TitleBlock } from "./TitleBlock";
@@ -86,15 +86,24 @@ function Head() {
   );
 }
 
+/// What is selected stands beside the drawing, or right under it, so that its fields and the drawing are seen together.
+function Margin() {
+  const chosen = inHand.value !== "";
+  return (
+    <div class="margin">
+      <TitleBlock />
+      {chosen ? <InHand key="selected" /> : null}
+      <PieceCard />
+      <Offers />
+      {chosen ? null : <InHand key="building" />}
+    </div>
+  );
+}
+
 function Beside() {
   return (
     <>
-      <div class="margin">
-        <TitleBlock />
-        <PieceCard />
-        <Offers />
-        <InHand />
-      </div>
+      <Margin />
       <ElevationView />
       <div class="schedule">
         <Counts />

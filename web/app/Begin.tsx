@@ -20,7 +20,7 @@ const kExamples: Readonly<Record<Tape, Typed>> = {
   millimetres: { length: words.begin.metricLength, width: words.begin.metricWidth, height: words.begin.metricHeight },
 };
 
-const rangeOfSize = (size: Size) => (size === "height" ? kHeightRange : kSideRange);
+const rangeOfSize = (size: Size, tape: Tape) => (size === "height" ? kHeightRange : kSideRange)[tape];
 
 /// A block's own tape.
 function tapeOf(series: string): Tape {
@@ -87,10 +87,10 @@ function Line() {
     typed.value = { ...typed.value, [name]: text };
     asking.value = false;
   };
-  const doubtful = kSizes.filter((name) => meaningsOf(sizes[name], tape, rangeOfSize(name)).length > 1);
-  const units = doubtful.flatMap((name) => meaningsOf(sizes[name], tape, rangeOfSize(name)).map((one) => one.unit));
+  const doubtful = kSizes.filter((name) => meaningsOf(sizes[name], tape, rangeOfSize(name, tape)).length > 1);
+  const units = doubtful.flatMap((name) => meaningsOf(sizes[name], tape, rangeOfSize(name, tape)).map((one) => one.unit));
   const send = (chosen: LengthUnit | undefined): void => {
-    const meant = kSizes.map((name) => [name, withUnit(sizes[name], tape, rangeOfSize(name), chosen)] as const);
+    const meant = kSizes.map((name) => [name, withUnit(sizes[name], tape, rangeOfSize(name, tape), chosen)] as const);
     asking.value = meant.some(([, text]) => text === undefined);
     if (asking.value) return;
     const whole = Object.fromEntries(meant) as unknown as Typed;

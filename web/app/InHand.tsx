@@ -26,7 +26,7 @@ function tapeNow(): Tape {
 
 /// What a typed number may mean; none where it says so itself.
 function meanings(field: Field, text: string): readonly Meaning[] {
-  const range = field.free || field.whole ? undefined : rangeOf(field.name, around(field.pointer));
+  const range = field.free || field.whole ? undefined : rangeOf(field.name, around(field.pointer), tapeNow());
   return range === undefined ? [] : meaningsOf(text, tapeNow(), range);
 }
 
@@ -143,7 +143,7 @@ function Bars() {
     refused.value = (await putBars(size, spacing)) ?? "";
   };
   const spacings = (text: string): readonly Meaning[] =>
-    meaningsOf(text, tapeNow(), rangeOf("spacing", around("")) ?? kSideRange);
+    meaningsOf(text, tapeNow(), rangeOf("spacing", around(""), tapeNow()) ?? kSideRange[tapeNow()]);
   const send = (event: SubmitEvent): void => {
     event.preventDefault();
     const form = new FormData(event.currentTarget as HTMLFormElement);
@@ -236,7 +236,7 @@ export function InHand() {
   const opening = place.startsWith("/openings/");
   const name = textAt(job.value, `${place}/name`);
   return (
-    <section class="block hand" id="in-hand" aria-label={words.inHand.label}>
+    <section class={place === "" ? "block hand" : "block hand selected"} id="in-hand" aria-label={words.inHand.label}>
       <h3>
         {words.inHand.label}: {titleOf(place)}
       </h3>

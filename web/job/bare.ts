@@ -34,10 +34,16 @@ const kWritten: Readonly<Record<LengthUnit, (number: string) => string>> = {
   millimetres: (number) => `${number} mm`,
 };
 
-/// From one block to a very long side; from one course to a wall of three storeys. This program's own bounds of what is
-/// likely: whoever means another length types its unit.
-export const kSideRange: Range = { least: 16 * kInch, most: 1_000 * kNm.feet };
-export const kHeightRange: Range = { least: 8 * kInch, most: 40 * kNm.feet };
+/// From one block, or one metre, to a long side; from one course, or a kerb, to a hall's wall. This program's own bounds of
+/// what is likely (the command line's begin has the same upper ones): what lies beyond is the engine's to read.
+export const kSideRange: Readonly<Record<Tape, Range>> = {
+  inches: { least: 16 * kInch, most: 120 * kNm.feet },
+  millimetres: { least: kNm.metres, most: 36 * kNm.metres },
+};
+export const kHeightRange: Readonly<Record<Tape, Range>> = {
+  inches: { least: 8 * kInch, most: 20 * kNm.feet },
+  millimetres: { least: 600 * kNm.millimetres, most: 12 * kNm.metres },
+};
 
 /// What stands around a length: how long its side is, how high the walls are; nanometres.
 export interface Around {
@@ -55,9 +61,9 @@ const kAllowances: ReadonlySet<string> = new Set([
 ]);
 
 /// What the length of a field (job/fields.ts) can be; undefined where a bare number is the engine's to read.
-export function rangeOf(name: string, around: Around): Range | undefined {
-  if (name === "length") return kSideRange;
-  if (name === "wallHeight") return kHeightRange;
+export function rangeOf(name: string, around: Around, tape: Tape): Range | undefined {
+  if (name === "length") return kSideRange[tape];
+  if (name === "wallHeight") return kHeightRange[tape];
   if (name === "at") return { least: 0, most: around.side };
   if (kAcross.has(name)) return { least: kOpening, most: around.side };
   if (kUpright.has(name)) return { least: kOpening, most: around.wall };
