@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "setout/cleanouts.hpp"
 #include "setout/corner_sets.hpp"
 #include "setout/laying_order.hpp"
 #include "setout/marks.hpp"
@@ -110,12 +111,6 @@ void write_cut_length(Pad& pad, const Strip& strip, const Piece& piece, const Ar
   }
 }
 
-// A cleanout's opening: a black wedge at the inner face.
-void draw_cleanout(Pad& pad, const Strip& strip, const Area& box) {
-  const Micrometres x = box.centre().x, y = strip.back();
-  pad.area({{x - 1'600, y}, {x + 1'600, y}, {x, y - 1'800}}, {Pen::Thin}, Fill::Black);
-}
-
 Group draw_unit(const Strip& strip, const Run& run, const Piece& piece) {
   const Context& context = strip.context;
   const setout::OnWall extent = setout::extent_of(context.building, run, piece);
@@ -127,7 +122,6 @@ Group draw_unit(const Strip& strip, const Run& run, const Piece& piece) {
   pad.box(box, {Pen::Medium}, exception.fill == Fill::None ? Fill::White : exception.fill);
   draw_cells(pad, strip, piece, box, extent);
   if (cut) write_cut_length(pad, strip, piece, box);
-  if (piece.kind == Kind::Cleanout || piece.kind == Kind::CleanoutHalf) draw_cleanout(pad, strip, box);
   const bool far_end_shown = strip.part.holds(setout::far_end(piece).nearest_nanometre());
   const std::string letter = cut ? cut_mark(context, context.wall(strip.wall).series, piece) : exception.letter;
   if (far_end_shown) write_number(pad, strip, box, piece, letter);
@@ -140,10 +134,18 @@ void draw_units(Pad& pad, const Strip& strip) {
       Group unit = draw_unit(strip, run, piece);
       if (!unit.shapes.empty()) pad.add(std::move(unit));
       // A corner set's filler or short leg.
-      for (const setout::SetPart& part : setout::parts_of_set(strip.context.building, run, piece)) {
-        if (!(part.place == setout::extent_of(strip.context.building, run, piece))) pad.box(strip.box(part.place), {Pen::Medium}, Fill::White);
-      }
+      const auto parts = setout::corner_parts_of(strip.context.building, run, piece);
+      for (std::size_t k = 1; k < parts.size(); ++k) pad.box(strip.box(parts[k].place), {Pen::Medium}, Fill::White);
     }
+  }
+}
+
+// Cleanouts: a black wedge at each bar's cell, in the face that it opens through.
+void draw_cleanouts(Pad& pad, const Strip& strip) {
+  for (const setout::WallCleanout& cleanout : setout::cleanouts_in(strip.context.building, strip.context.layout, strip.wall, strip.course)) {
+    if (!strip.part.holds(cleanout.along)) continue;
+    const Micrometres x = strip.view.at(cleanout.along), y = cleanout.outward ? strip.face : strip.back(), way = cleanout.outward ? 1 : -1;
+    pad.area({{x - 1'600, y}, {x + 1'600, y}, {x, y + way * 1'800}}, {Pen::Thin}, Fill::Black);
   }
 }
 
@@ -433,6 +435,7 @@ Group draw_strip(const Context& context, int wall, int course, const Part& part,
   draw_units(pad, strip);
   draw_openings(pad, strip);
   draw_slots(pad, strip);
+  draw_cleanouts(pad, strip);
   draw_bars(pad, strip);
   if (course == 1) draw_closures(pad, strip);
   draw_ends(pad, strip);

@@ -23,7 +23,7 @@ struct Words {
       relaxed_piece, relaxed_bearing, stopped_run, bar_length, lintel_entry, cut_entry, part_webs_cut, part_half_high, more_follow, findings_behind, standards_behind;
   // Plan
   std::string_view start_corner, order_of_corners, runs_through, butts, free_end, meets, butter, both_ends, jamb, bar,
-      joint_edge, block_end_rule, bed_note, cleanout_note, wire_note, closure_note,
+      joint_edge, block_end_rule, bed_note, wire_note, closure_note,
       leads_note, leads_elsewhere, second_note, whole_plan_note, bar_note, opening_size, mortar_note, leads_explained, arrow_note, face_of;
   // Lintels
   std::string_view lintel_bearing, lintel_bears, lintel_bearing_asked, lintel_one_piece, lintel_length, lintel_floor,

@@ -60,6 +60,15 @@ inline constexpr PourWords kEnglishPour{
     .board_after = "The board begins {0} past 0: from the board's end, take {0} off every number.",
     .board_unknown = "Heavy line: the face line, not the form. Where the form's board begins is not known here: measure from the face lines.",
 
+    .cleanouts = "Cleanouts",
+    .cleanouts_bought = "{0}, all in cleanout units",
+    .cleanouts_cut = "{0}, all cut into other units",
+    .cleanouts_both = "{0}: {1} in cleanout units, {2} cut into other units",
+    .cleanout_note = "A cleanout at each bar (wedge: its open side). Where the unit is no cleanout unit (K), cut a hole at least 3 in (75 mm) "
+                     "high and wide through that shell before it is laid. Close them only when the cells are clean and seen.",
+    .cleanout_wedge = "wedge: cleanout, open to that side",
+    .cleanout_mark_note = "Square at a unit's foot: cleanout (black: open to this side).",
+
     .title_corners = "Corners in courses 1 and 2",
     .corner_course = "Corner {0}, course {1}",
     .corner_unit = "{0}: {1}",

@@ -17,6 +17,8 @@ struct PourWords {
       template_from_line, template_from_form, template_places, template_other_line, template_other_lines, template_board;
   // Form board
   std::string_view title_board_inner, board_dowel, board_note, board_form_line, board_before, board_after, board_unknown;
+  // Cleanouts
+  std::string_view cleanouts, cleanouts_bought, cleanouts_cut, cleanouts_both, cleanout_note, cleanout_wedge, cleanout_mark_note;
   // Corners
   std::string_view title_corners, corner_course, corner_unit, corner_bar, corner_cell, corner_note, corner_runs;
 };
