@@ -43,7 +43,7 @@ struct Words {
       lead_units_heading, lead_course, lead_note, corner, schedule_note, wide, high, from_named, packed, packed_each_side, packed_head;
   // The ground as found
   std::string_view title_setting_out, card_what, card_wanted, card_says, card_read, card_tapes, card_side, card_diagonal, card_squares,
-      card_slip, card_boards, card_line, card_sag, card_supports, card_no_support, card_pull_without, card_too_much, card_note,
+      card_slip, card_boards, card_line, card_sag, card_supports, card_no_support, card_too_wide, card_pull_without, card_too_much, card_note,
       card_rod, card_rod_reads, card_rod_under, card_rod_over, card_boards_top, card_bearing, card_course_one, card_head, card_sill, card_floor,
       kerf_footing_outside, kerf_outer_face, kerf_dowel_line, kerf_inner_face, kerf_footing_inside;
   std::string_view title_dowels, dowel,

@@ -46,6 +46,7 @@ inline constexpr PourWords kEnglishPour{
     .template_use = "Full size: lay a tape on the ruler first. Cut along the dashed lines and the heavy ones. Lay the heavy edge on the face "
                     "line, the cross's line on the mark. Solid: cell of course 1; dashed: of course 2. The dowel stands at the dot, plumb.",
     .template_from_line = "{0} from the face line",
+    .template_from_this = "{0} from the line drawn",
     .template_from_form = "{0} from the form",
     .template_places = "{0}, from {1}:",
     .template_other_line = "Outer face line of {0}",
