@@ -1,5 +1,5 @@
 #pragma once
-// The parts of a corner set as they stand, where the wall's thickness is not half a unit.
+// What turns a corner, as it stands on its wall's line: the unit, and its set's filler or short leg.
 #include <string>
 #include <vector>
 
@@ -14,18 +14,19 @@ struct OnWall {
   friend bool operator==(const OnWall&, const OnWall&) = default;
 };
 
-/// One part: the long unit, its filler, or the short leg of an L-unit.
+/// One part of what turns a corner.
 struct SetPart {
-  std::string name;  // as bought; an L-unit's leg has its unit's
-  OnWall place;      // on the line of the wall that runs through
+  std::string name;   // as bought; an L-unit's leg has its unit's; "": a plain unit
+  bool filler = false;  // a piece of its own beside the unit
+  OnWall place;       // on the line of the wall that runs through
 };
 
-/// What a piece covers of its wall. A corner set's: its long unit alone, at the outer faces of an outside corner and at
-/// the inner faces of a re-entrant one.
+/// What a piece covers of its wall. One that turns a corner: its long unit alone, which may be thinner than the wall; it
+/// lies at the outer faces of an outside corner and at the inner faces of a re-entrant one.
 [[nodiscard]] OnWall extent_of(const Building& building, const Run& run, const Piece& piece);
-/// The corner that a piece turns (it is the last of a run that goes through there); -1: none.
-[[nodiscard]] int corner_turned_by(const Building& building, const Layout& layout, const Run& run, const Piece& piece);
-/// The parts of a corner set, the long unit first. Empty for any other piece.
-[[nodiscard]] std::vector<SetPart> parts_of_set(const Building& building, const Run& run, const Piece& piece);
+/// The corners that a piece turns (it is at an end of its run that goes through there): none, one or two.
+[[nodiscard]] std::vector<int> corners_turned_by(const Building& building, const Run& run, const Piece& piece);
+/// The parts of what a piece makes at the corners that it turns, the unit first. Empty for a piece that turns none.
+[[nodiscard]] std::vector<SetPart> corner_parts_of(const Building& building, const Run& run, const Piece& piece);
 
 }  // namespace stringcourse::setout

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "setout/cleanouts.hpp"
 #include "setout/places.hpp"
 #include "setout/saw_list.hpp"
 
@@ -82,6 +83,8 @@ std::vector<std::string> legend_of(const Context& context, Shown shown) {
   for (const std::string_view entry : entries) {
     if (!entry.empty() && used[static_cast<unsigned char>(entry[0]) & 127]) legend.emplace_back(entry);
   }
+  const auto is_shown = [&](const setout::WallCleanout& one) { return (shown.wall < 0 || one.wall == shown.wall) && one.course == shown.course; };
+  if (std::ranges::any_of(setout::cleanouts_of(context.building, context.layout), is_shown)) legend.emplace_back(words.pour.cleanout_wedge);
   if (used[static_cast<unsigned char>('C')]) legend.emplace_back(words.legend_cut);
   for (std::size_t index = 0; index < cuts.size(); ++index) {
     if (cuts[index]) legend.push_back("C" + number_text(static_cast<long long>(index + 1)) + " = " + saw_text(context, context.cuts[index].length));

@@ -34,7 +34,7 @@ Turning turning_at(const Context& context, std::size_t corner, int course) {
   for (const int wall : {corner_of(context, corner).arriving, corner_of(context, corner).leaving}) {
     for (const Run& run : setout::runs_in(context.layout, wall, course)) {
       for (const Piece& piece : setout::pieces_of(context.layout, run)) {
-        if (setout::corner_turned_by(context.building, context.layout, run, piece) == static_cast<int>(corner)) return {&run, &piece};
+        if (std::ranges::contains(setout::corners_turned_by(context.building, run, piece), static_cast<int>(corner))) return {&run, &piece};
       }
     }
   }
@@ -138,11 +138,11 @@ void draw_piece(Pad& pad, const Figure& figure, const Run& run, const Piece& pie
   }
   if (setout::cells_of(series, piece).empty()) free.push_back(shown);
   write_in(pad, free, unit_name(figure, run, piece), turns ? Weight::Bold : Weight::Regular);
-  const auto parts = setout::parts_of_set(context.building, run, piece);
+  const auto parts = setout::corner_parts_of(context.building, run, piece);
   for (std::size_t k = 1; k < parts.size(); ++k) {
     const Area part = clipped_box(figure.box(wall, parts[k].place), figure.window);
     pad.box(part, {Pen::Thick}, Fill::White);
-    if (parts[k].name != parts.front().name) write_in(pad, std::span(&part, 1), parts[k].name, Weight::Regular);
+    if (parts[k].filler) write_in(pad, std::span(&part, 1), parts[k].name, Weight::Regular);
   }
 }
 
@@ -212,6 +212,16 @@ void draw_bar(Pad& pad, const Figure& figure) {
   }
 }
 
+/// "8 in unit + 4 in filler"; a plain unit by its kind.
+std::string made_of(const Context& context, const Run& run, const Piece& piece) {
+  const auto parts = setout::corner_parts_of(context.building, run, piece);
+  std::string made = parts.empty() || parts.front().name.empty() ? std::string(context.words.kinds[static_cast<std::size_t>(piece.kind)]) : parts.front().name;
+  for (const setout::SetPart& part : parts) {
+    if (part.filler) made += " + " + part.name;
+  }
+  return made;
+}
+
 /// What stands there, in words.
 std::vector<std::string> words_of(const Figure& figure) {
   const Context& context = figure.context;
@@ -220,10 +230,7 @@ std::vector<std::string> words_of(const Figure& figure) {
   const Turning turning = turning_at(context, figure.corner, figure.course);
   if (turning.piece != nullptr) {
     lines.push_back(fill_in(words.corner_runs, {context.wall(turning.run->wall).name}));
-    const auto parts = setout::parts_of_set(context.building, *turning.run, *turning.piece);
-    std::string made = parts.empty() ? std::string(context.words.kinds[static_cast<std::size_t>(turning.piece->kind)]) : parts.front().name;
-    if (parts.size() > 1 && parts.back().name != parts.front().name) made += " + " + parts.back().name;
-    lines.push_back(fill_in(words.corner_unit, {unit_name(figure, *turning.run, *turning.piece), made}));
+    lines.push_back(fill_in(words.corner_unit, {unit_name(figure, *turning.run, *turning.piece), made_of(context, *turning.run, *turning.piece)}));
   }
   const PlacedBar* bar = bar_at(context, figure.corner);
   if (bar == nullptr) return lines;
@@ -264,7 +271,9 @@ bool needs_drawing(const Context& context, std::size_t corner) {
   if (bar_at(context, corner) != nullptr) return true;
   for (int course = 1; course <= courses_shown(context); ++course) {
     const Turning turning = turning_at(context, corner, course);
-    if (turning.piece != nullptr && !setout::parts_of_set(context.building, *turning.run, *turning.piece).empty()) return true;
+    if (turning.piece == nullptr) continue;
+    const auto parts = setout::corner_parts_of(context.building, *turning.run, *turning.piece);
+    if (!parts.empty() && (parts.size() > 1 || !parts.front().name.empty())) return true;
   }
   return false;
 }

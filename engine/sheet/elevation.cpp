@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "measure/sorting.hpp"
+#include "setout/cleanouts.hpp"
 #include "setout/marks.hpp"
 #include "setout/places.hpp"
 #include "sheet/elevation_view.hpp"
@@ -201,6 +202,8 @@ void write_notes(Pad& pad, const Elevation& elevation) {
   const auto floors = supply::floors_to_break_out(context.building, context.layout);
   if (std::ranges::contains(floors, elevation.wall, &supply::BarThrough::wall))
     text += " " + std::string(context.words.floor_mark_note);
+  if (std::ranges::contains(setout::cleanouts_of(context.building, context.layout), elevation.wall, &setout::WallCleanout::wall))
+    text += " " + std::string(context.words.pour.cleanout_mark_note);
   std::vector<std::string> legend = legend_of(context, {elevation.wall, 0});
   const Lettering lettering{kSmallText};
   std::vector<std::string> lines;

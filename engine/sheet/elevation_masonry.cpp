@@ -2,6 +2,7 @@
 #include <algorithm>
 
 #include "measure/sorting.hpp"
+#include "setout/cleanouts.hpp"
 #include "setout/places.hpp"
 #include "sheet/elevation_view.hpp"
 #include "supply/lintels.hpp"
@@ -173,6 +174,18 @@ void draw_floor_marks(Pad& pad, const Elevation& elevation) {
   }
 }
 
+// A cleanout: a square at its unit's foot under the bar, black where it opens to this side.
+void draw_cleanouts(Pad& pad, const Elevation& elevation) {
+  const Building& building = elevation.context.building;
+  constexpr Micrometres kHalf = 800, kHigh = 1'600;
+  for (const setout::WallCleanout& cleanout : setout::cleanouts_of(building, elevation.context.layout)) {
+    if (cleanout.wall != elevation.wall || !elevation.part.holds(cleanout.along)) continue;
+    const Micrometres x = elevation.view.at(cleanout.along);
+    const Micrometres y = elevation.level(building.courses[static_cast<std::size_t>(cleanout.course - 1)].underside());
+    pad.box({x - kHalf, y, x + kHalf, y + kHigh}, {Pen::Thin}, cleanout.outward ? Fill::Black : Fill::White);
+  }
+}
+
 void draw_beams(Pad& pad, const Elevation& elevation) {
   for (const Course& course : elevation.context.building.courses) {
     if (!course.bond_beam) continue;
@@ -188,6 +201,7 @@ void draw_masonry(Pad& pad, const Elevation& elevation) {
   draw_beams(pad, elevation);
   draw_bars(pad, elevation);
   draw_floor_marks(pad, elevation);
+  draw_cleanouts(pad, elevation);
   write_exceptions(pad, elevation);
   for (const PlacedLintel& lintel : elevation.context.layout.lintels) draw_one_piece_lintel(pad, elevation, lintel);
 }

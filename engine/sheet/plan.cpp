@@ -3,9 +3,10 @@
 #include <algorithm>
 #include <optional>
 
+#include "setout/cleanouts.hpp"
+#include "setout/corner_sets.hpp"
 #include "setout/places.hpp"
 #include "sheet/placing.hpp"
-#include "walls/corner_plan.hpp"
 
 namespace stringcourse::sheet {
 namespace {
@@ -35,6 +36,7 @@ struct PlanView {
   Point at(PlanPoint point) const {
     return {origin.x + scale.paper(point.x - base.x), origin.y + scale.paper(point.y - base.y)};
   }
+  Area box(const Wall& wall, const setout::OnWall& place) const { return box(wall, place.from, place.to, place.shallow, place.deep); }
   Area box(const Wall& wall, Length from, Length to, Length near, Length far) const {
     const Point a = at(plan_point(wall, from, near)), b = at(plan_point(wall, to, far));
     return {std::min(a.x, b.x), std::min(a.y, b.y), std::max(a.x, b.x), std::max(a.y, b.y)};
@@ -59,58 +61,15 @@ bool convex_end(const Context& context, const WallEnd& end) {
   return end.kind == EndKind::Corner && context.building.corners[static_cast<std::size_t>(end.corner)].convex;
 }
 
-/// What makes the corner at one end of a piece that runs through there; none elsewhere.
-std::optional<std::vector<walls::CornerPart>> corner_at(const Context& context, const Run& run, const Piece& piece, int end) {
-  const auto pieces = setout::pieces_of(context.layout, run);
-  const bool is_last = &piece == &pieces.back(), is_first = &piece == &pieces.front();
-  const bool here = end > 0 ? is_last && run.at_end == RunEnd::ThroughCorner : is_first && run.at_start == RunEnd::ThroughCorner;
-  if (!here) return std::nullopt;
-  const Wall& wall = context.wall(run.wall);
-  const bool both = is_first && is_last && run.at_start == run.at_end;
-  const Corner& corner = context.building.corners[static_cast<std::size_t>((end > 0 ? wall.end : wall.start).corner)];
-  return walls::corner_parts(context.building, corner, run.wall, piece.length, both ? walls::Makes::TwoCorners : walls::Makes::OneCorner);
-}
-
-/// Where a part of a corner stands on paper.
-Area corner_area(const Context& context, const PlanView& view, const Run& run, int end, const walls::CornerPart& part) {
-  const Wall& wall = context.wall(run.wall);
-  const Length thick = context.building.series_of(wall).thickness;
-  const bool convex = convex_end(context, end > 0 ? wall.end : wall.start);
-  const Length near = convex ? part.near : thick - part.far, far = convex ? part.far : thick - part.near;
-  return end > 0 ? view.box(wall, run.end - part.to, run.end - part.from, near, far)
-                 : view.box(wall, run.start + part.from, run.start + part.to, near, far);
-}
-
 // The corner's legs and fillers beside the unit itself.
 void draw_corner_parts(Pad& pad, const Context& context, const PlanView& view, const Run& run, const Piece& piece) {
-  for (const int end : {-1, 1}) {
-    const auto parts = corner_at(context, run, piece, end);
-    for (std::size_t i = 1; parts && i < parts->size(); ++i) {
-      pad.box(corner_area(context, view, run, end, (*parts)[i]), {Pen::Thin}, Fill::White);
-    }
-  }
-}
-
-/// How much of its wall's thickness a piece takes: at a corner the set's unit may be thinner than the wall.
-struct Depths {
-  Length near, far;
-};
-Depths depths_of(const Context& context, const Run& run, const Piece& piece) {
-  const Wall& wall = context.wall(run.wall);
-  const Length thick = context.building.series_of(wall).thickness;
-  for (const int end : {-1, 1}) {
-    const auto parts = corner_at(context, run, piece, end);
-    if (!parts || parts->empty()) continue;
-    if (convex_end(context, end > 0 ? wall.end : wall.start)) return {parts->front().near, parts->front().far};
-    return {thick - parts->front().far, thick - parts->front().near};
-  }
-  return {Length(), thick};
+  const auto parts = setout::corner_parts_of(context.building, run, piece);
+  for (std::size_t k = 1; k < parts.size(); ++k) pad.box(view.box(context.wall(run.wall), parts[k].place), {Pen::Thin}, Fill::White);
 }
 
 // Where a unit's number goes: its middle, or moved off its bar. Nowhere if the bar stands in the middle.
-std::optional<Area> room_for_number(const PlanView& view, const Wall& wall, const Depths& depths, const Piece& piece,
-                                    const std::vector<setout::WallBar>& bars) {
-  Length from = piece.start.nearest_nanometre(), to = setout::far_end(piece).nearest_nanometre();
+std::optional<Area> room_for_number(const PlanView& view, const Wall& wall, const setout::OnWall& extent, const std::vector<setout::WallBar>& bars) {
+  Length from = extent.from, to = extent.to;
   const Length middle = from + (to - from).half_down(), clear = Length::millimetres(45);
   for (const setout::WallBar& bar : bars) {
     if (bar.centre < from || bar.centre > to) continue;
@@ -118,7 +77,7 @@ std::optional<Area> room_for_number(const PlanView& view, const Wall& wall, cons
     if (bar.centre < middle) from = bar.centre + clear;
     else to = bar.centre - clear;
   }
-  return view.box(wall, from, to, depths.near, depths.far);
+  return view.box(wall, {from, to, extent.shallow, extent.deep});
 }
 
 // Number and letter, on white where the unit is hatched; at least the letter of an exception.
@@ -141,12 +100,12 @@ void write_unit(Pad& pad, const Area& room, const Piece& piece, const std::strin
 void draw_unit(Pad& pad, const Context& context, const PlanView& view, const Run& run, const Piece& piece,
                const std::vector<setout::WallBar>& bars) {
   const Wall& wall = context.wall(run.wall);
-  const Depths depths = depths_of(context, run, piece);
-  const Area box = view.box(wall, piece.start.nearest_nanometre(), setout::far_end(piece).nearest_nanometre(), depths.near, depths.far);
+  const setout::OnWall extent = setout::extent_of(context.building, run, piece);
+  const Area box = view.box(wall, extent);
   const Exception exception = exception_of(piece);
   Pad unit(Role::Figure, setout::piece_name(*context.as_named, run, piece));
   unit.box(box, {Pen::Thin}, exception.fill == Fill::None ? Fill::White : exception.fill);
-  const auto room = room_for_number(view, wall, depths, piece, bars);
+  const auto room = room_for_number(view, wall, extent, bars);
   if (room && view.scale.denominator <= kSmallestNumbered.denominator) write_unit(unit, *room, piece, exception.letter);
   pad.add(std::move(unit).take());
   draw_corner_parts(pad, context, view, run, piece);
@@ -176,6 +135,21 @@ void draw_bars(Pad& pad, const Context& context, const PlanView& view, int cours
     if (course < bar.first_course || course > bar.last_course) continue;
     const Wall& wall = context.wall(bar.wall);
     pad.dot(view.at(plan_point(wall, bar.centre, bar.off_face)), view.scale.denominator <= 50 ? 800 : 600);
+  }
+}
+
+// Cleanouts: a wedge at each bar's cell, in the face that it opens through.
+void draw_cleanouts(Pad& pad, const Context& context, const PlanView& view, int course) {
+  for (const setout::WallCleanout& cleanout : setout::cleanouts_of(context.building, context.layout)) {
+    if (cleanout.course != course) continue;
+    const Wall& wall = context.wall(cleanout.wall);
+    const Length face = cleanout.outward ? Length() : context.building.series_of(wall).thickness;
+    const Point at = view.at(plan_point(wall, cleanout.along, face));
+    const Way way = way_of(wall.heading), right = right_of(way);
+    const int inward = cleanout.outward ? 1 : -1;
+    constexpr Micrometres kHalf = 900, kDeep = 1'100;
+    pad.area({{at.x - way.x * kHalf, at.y - way.y * kHalf}, {at.x + way.x * kHalf, at.y + way.y * kHalf},
+              {at.x + right.x * inward * kDeep, at.y + right.y * inward * kDeep}}, {Pen::Thin}, Fill::Black);
   }
 }
 
@@ -368,6 +342,7 @@ Group draw_plan(const Context& context, int course, PlanDetail detail, const Are
   Pad pad(Role::Figure, fill_in(context.words.title_plan, {number_text(course)}));
   if (detail == PlanDetail::Units) draw_units(pad, context, view, course);
   else draw_walls(pad, context, view, course);
+  draw_cleanouts(pad, context, view, course);
   draw_bars(pad, context, view, course);
   for (std::size_t index = 0; index < context.building.corners.size(); ++index) draw_corner(pad, context, view, index);
   for (const Wall& wall : context.building.walls) {

@@ -2,44 +2,18 @@
 
 #include <algorithm>
 
-#include "setout/corner_sets.hpp"
+#include "setout/cleanouts.hpp"
 #include "setout/laying_order.hpp"
-#include "setout/marks.hpp"
-#include "setout/places.hpp"
-#include "sheet/hook_words.hpp"
-#include "sheet/running_labels.hpp"
+#include "sheet/strip_parts.hpp"
 
 namespace stringcourse::sheet {
 namespace {
 
 constexpr Micrometres kEndRoom = 14'000;    // at each end: what the end is
 constexpr Micrometres kAboveInches = 55'000, kAboveMillimetres = 48'000;  // numbers, leaders and labels over the strip
-constexpr Micrometres kNumbers = 6'000;     // of that: unit numbers, between leaders that run plumb
-constexpr Micrometres kLeader = 11'500;
-constexpr Micrometres kLowLeader = 13'000;  // under the strip, room for arrows and the closure's words
-constexpr Micrometres kLowPlumb = 7'500;
 constexpr Micrometres kArrow = 11'000;
 
 constexpr Lettering kSmall{kSmallText, Weight::Regular, Anchor::Middle, Ink::Black, 0};
-
-struct Strip {
-  const Context& context;
-  int wall, course;
-  Part part;
-  Scale scale;
-  WallView view;
-  Micrometres face;   // paper y of the outer face
-  Micrometres thick;  // thickness on paper
-  Micrometres foot;     // height of the notes at the foot of the sheet
-  Area frame;           // what is drawn lies inside
-  std::vector<setout::WallBar> bars;
-
-  Micrometres back() const { return face + thick; }
-  Area box(Length from, Length to) const { return clipped_box({view.at(to), face, view.at(from), back()}, frame); }
-  Area box(const setout::OnWall& place) const {
-    return clipped_box({view.at(place.to), face + scale.paper(place.shallow), view.at(place.from), face + scale.paper(place.deep)}, frame);
-  }
-};
 
 Strip strip_of(const Context& context, int wall, int course, const Part& part, Scale scale) {
   const Area room = context.page.drawing;
@@ -51,10 +25,6 @@ Strip strip_of(const Context& context, int wall, int course, const Part& part, S
   strip.face = room.top - above - strip.thick;
   strip.frame = {strip.view.right - wide, room.bottom, strip.view.right, room.top};
   return strip;
-}
-
-bool stands_in(const Strip& strip, const setout::WallBar& bar) {
-  return strip.course >= bar.first_course && strip.course <= bar.last_course;
 }
 
 bool holds_bar(const Strip& strip, Length from, Length to) {
@@ -110,12 +80,6 @@ void write_cut_length(Pad& pad, const Strip& strip, const Piece& piece, const Ar
   }
 }
 
-// A cleanout's opening: a black wedge at the inner face.
-void draw_cleanout(Pad& pad, const Strip& strip, const Area& box) {
-  const Micrometres x = box.centre().x, y = strip.back();
-  pad.area({{x - 1'600, y}, {x + 1'600, y}, {x, y - 1'800}}, {Pen::Thin}, Fill::Black);
-}
-
 Group draw_unit(const Strip& strip, const Run& run, const Piece& piece) {
   const Context& context = strip.context;
   const setout::OnWall extent = setout::extent_of(context.building, run, piece);
@@ -127,7 +91,6 @@ Group draw_unit(const Strip& strip, const Run& run, const Piece& piece) {
   pad.box(box, {Pen::Medium}, exception.fill == Fill::None ? Fill::White : exception.fill);
   draw_cells(pad, strip, piece, box, extent);
   if (cut) write_cut_length(pad, strip, piece, box);
-  if (piece.kind == Kind::Cleanout || piece.kind == Kind::CleanoutHalf) draw_cleanout(pad, strip, box);
   const bool far_end_shown = strip.part.holds(setout::far_end(piece).nearest_nanometre());
   const std::string letter = cut ? cut_mark(context, context.wall(strip.wall).series, piece) : exception.letter;
   if (far_end_shown) write_number(pad, strip, box, piece, letter);
@@ -140,10 +103,18 @@ void draw_units(Pad& pad, const Strip& strip) {
       Group unit = draw_unit(strip, run, piece);
       if (!unit.shapes.empty()) pad.add(std::move(unit));
       // A corner set's filler or short leg.
-      for (const setout::SetPart& part : setout::parts_of_set(strip.context.building, run, piece)) {
-        if (!(part.place == setout::extent_of(strip.context.building, run, piece))) pad.box(strip.box(part.place), {Pen::Medium}, Fill::White);
-      }
+      const auto parts = setout::corner_parts_of(strip.context.building, run, piece);
+      for (std::size_t k = 1; k < parts.size(); ++k) pad.box(strip.box(parts[k].place), {Pen::Medium}, Fill::White);
     }
+  }
+}
+
+// Cleanouts: a black wedge at each bar's cell, in the face that it opens through.
+void draw_cleanouts(Pad& pad, const Strip& strip) {
+  for (const setout::WallCleanout& cleanout : setout::cleanouts_in(strip.context.building, strip.context.layout, strip.wall, strip.course)) {
+    if (!strip.part.holds(cleanout.along)) continue;
+    const Micrometres x = strip.view.at(cleanout.along), y = cleanout.outward ? strip.face : strip.back(), way = cleanout.outward ? 1 : -1;
+    pad.area({{x - 1'600, y}, {x + 1'600, y}, {x, y + way * 1'800}}, {Pen::Thin}, Fill::Black);
   }
 }
 
@@ -273,31 +244,6 @@ void draw_match_lines(Pad& pad, const Strip& strip) {
   if (!strip.part.last()) draw(strip.frame.left, strip.part.index, -1);
 }
 
-// A mark under the strip: what it marks.
-RunningLabel low_label(const Strip& strip, const setout::Mark& mark) {
-  const Context& context = strip.context;
-  const Words& words = context.words;
-  RunningLabel label{strip.view.at(mark.exact.nearest_nanometre()), mark.at, false, {}, {}};
-  if (mark.kind == setout::MarkKind::BarCentre) label.what = words.bar;
-  else if (mark.opening < 0) label.what = words.joint_edge;
-  else {
-    const std::string& name = context.building.openings[static_cast<std::size_t>(mark.opening)].name;
-    label.what = fill_in(words.jamb, {name});
-    label.short_what = fill_in(words.jamb, {short_name(context.names, name)});
-  }
-  return label;
-}
-
-// A bar behind zero, in a re-entrant corner: measured back from it.
-void add_bars_behind(std::vector<RunningLabel>& labels, const Strip& strip) {
-  const Context& context = strip.context;
-  for (const setout::WallBar& bar : strip.bars) {
-    if (bar.centre >= Length() || !stands_in(strip, bar) || !strip.part.holds(bar.centre)) continue;
-    const std::string behind = fill_in(context.words.pour.behind_corner, {std::string(context.words.bar), short_name(context.names, context.wall(strip.wall).start_name)});
-    labels.push_back({strip.view.at(bar.centre), rounded_to(-bar.centre, tape_step(context.tape())), false, behind, {}});
-  }
-}
-
 // The unit of a lapped wall that fills the slot in this course.
 void draw_slots(Pad& pad, const Strip& strip) {
   const Building& building = strip.context.building;
@@ -312,75 +258,6 @@ void draw_slots(Pad& pad, const Strip& strip) {
     const Lettering name{kSmallText, Weight::Bold, Anchor::Middle, Ink::Black, 1};
     write_setting(pad, box.centre(), fitting_name(strip.context, strip.context.wall(junction.abutting).name, {box.height() - 600, box.width()}, name, std::span(kDrawingHeights).last(1)));
   }
-}
-
-// Both faces of every wall that abuts this one, seen from the side that it abuts.
-void add_junction_labels(std::vector<RunningLabel>& labels, const Strip& strip) {
-  const Context& context = strip.context;
-  for (const Junction& junction : context.building.junctions) {
-    if (junction.main != strip.wall) continue;
-    const std::string& name = context.wall(junction.abutting).name;
-    const std::string what = fill_in(context.words.face_of, {name}), short_what = fill_in(context.words.face_of, {short_name(context.names, name)});
-    for (const Position face : {junction.from, junction.to}) {
-      const Length at = face.distance_from_start();
-      if (strip.part.holds(at)) labels.push_back({strip.view.at(at), rounded_to(at, tape_step(context.tape())), false, what, short_what});
-    }
-  }
-}
-
-void draw_marks(Pad& pad, const Strip& strip) {
-  std::vector<RunningLabel> above, below;
-  const Context& context = strip.context;
-  for (const setout::Mark& mark : setout::running_marks(context.building, context.layout, strip.wall, strip.course)) {
-    if (!strip.part.holds(mark.exact.nearest_nanometre())) continue;
-    const Micrometres x = strip.view.at(mark.exact.nearest_nanometre());
-    if (mark.kind == setout::MarkKind::BlockEnd) above.push_back({x, mark.at, mark.bay, {}, {}});
-    else below.push_back(low_label(strip, mark));
-  }
-  add_bars_behind(below, strip);
-  add_junction_labels(below, strip);
-  const Area room = context.page.drawing;
-  pad.add(draw_running_labels(above, {room.left, strip.back(), room.right, room.top}, {kLeader, kNumbers}, LabelSide::Above,
-                              context.tape()));
-  pad.add(draw_running_labels(below, {room.left, room.bottom + strip.foot, room.right, strip.face}, {kLowLeader, kLowPlumb},
-                              LabelSide::Below, context.tape()));
-}
-
-// What the sheet's marks, arrows and letters mean: under the drawing, the rule large.
-struct Notes {
-  std::string rule, from, meanings;
-};
-
-Notes notes_of(const Context& context, int wall, int course) {
-  const Words& words = context.words;
-  std::vector<std::string> meanings{std::string(words.arrow_note)};
-  if (course == 1) meanings.emplace_back(words.closure_note);
-  if (!setout::bars_on_wall(context.building, context.layout, wall).empty()) meanings.emplace_back(words.bar_note);
-  meanings.push_back(joined(legend_of(context, {wall, course}), "; "));
-  return {std::string(words.block_end_rule), marks_from_text(context.building, wall, words), joined(meanings, " ")};
-}
-
-constexpr Lettering kRule{kText, Weight::Bold, Anchor::Start, Ink::Black, 0}, kMeaning{kSmallText, Weight::Regular, Anchor::Start, Ink::Black, 0};
-
-// Rule and origin on one line where they fit it.
-bool on_one_line(const Notes& notes, Micrometres width) {
-  return text_width(notes.rule, kText, Weight::Bold) + 2'500 + text_width(notes.from, kText, Weight::Regular) <= width;
-}
-
-Micrometres notes_height(const Notes& notes, Micrometres width) {
-  const Micrometres from = on_one_line(notes, width) ? 0 : paragraph_height(notes.from, width, {kText});
-  return line_pitch(kText) + from + paragraph_height(notes.meanings, width, kMeaning);
-}
-
-void write_notes(Pad& pad, const Strip& strip) {
-  const Area room = strip.context.page.drawing;
-  const Notes notes = notes_of(strip.context, strip.wall, strip.course);
-  const Micrometres top = room.bottom + notes_height(notes, room.width());
-  Micrometres y = write_paragraph(pad, {room.left, top}, room.width(), notes.rule, kRule);
-  const Micrometres offset = text_width(notes.rule, kText, Weight::Bold) + 2'500;
-  if (on_one_line(notes, room.width())) write_paragraph(pad, {room.left + offset, top}, room.width() - offset, notes.from, {kText});
-  else y = write_paragraph(pad, {room.left, y}, room.width(), notes.from, {kText});
-  write_paragraph(pad, {room.left, y}, room.width(), notes.meanings, kMeaning);
 }
 
 // Where a part may best end: at a block's end, so that no unit is torn in two; every part still fits.
@@ -428,11 +305,12 @@ std::string strip_title(const Context& context, int wall, int course) {
 
 Group draw_strip(const Context& context, int wall, int course, const Part& part, Scale scale) {
   Strip strip = strip_of(context, wall, course, part, scale);
-  strip.foot = notes_height(notes_of(context, wall, course), context.page.drawing.width());
+  strip.foot = notes_height(context, wall, course);
   Pad pad(Role::Figure, strip_title(context, wall, course));
   draw_units(pad, strip);
   draw_openings(pad, strip);
   draw_slots(pad, strip);
+  draw_cleanouts(pad, strip);
   draw_bars(pad, strip);
   if (course == 1) draw_closures(pad, strip);
   draw_ends(pad, strip);

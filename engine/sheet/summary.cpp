@@ -60,6 +60,12 @@ void add_lintels_of_units(Table& table, const Context& context) {
       {std::string(words.lintels), fill_in(pattern, {text_of(of_units), text_of(static_cast<std::int64_t>(floors))})});
 }
 
+std::string cleanout_text(const PourWords& words, const supply::CleanoutCount& count) {
+  if (count.cut == 0) return fill_in(words.cleanouts_bought, {text_of(count.all())});
+  if (count.bought == 0) return fill_in(words.cleanouts_cut, {text_of(count.all())});
+  return fill_in(words.cleanouts_both, {text_of(count.all()), text_of(count.bought), text_of(count.cut)});
+}
+
 void add_tallies(Table& table, const Context& context) {
   const Words& words = context.words;
   const Cost& cost = context.layout.cost;
@@ -75,6 +81,8 @@ void add_tallies(Table& table, const Context& context) {
   table.add_row({std::string(words.bars),
                  bars.bars == 0 ? std::string(words.bars_none)
                                 : fill_in(words.bar_length, {text_of(bars.bars), bars.size, tape_text(bars.total, context.tape())})});
+  const supply::CleanoutCount cleanouts = supply::count_cleanouts(context.building, context.layout);
+  if (cleanouts.all() > 0) table.add_row({std::string(words.pour.cleanouts), cleanout_text(words.pour, cleanouts)});
   add_lintels_of_units(table, context);
   for (const supply::LintelCount& lintel : supply::one_piece_lintels(context.building, context.layout)) {
     table.add_row({std::string(words.lintels),
@@ -224,7 +232,7 @@ void write_first_course_notes(Stack& stack, const Context& context) {
   stack.write(std::string(words.arrow_note), Weight::Regular);
   stack.write(std::string(words.block_end_rule) + " " + std::string(words.whole_plan_note), Weight::Regular);
   stack.write(std::string(words.bed_note), Weight::Bold);
-  if (context.building.cleanouts_needed) stack.write(std::string(words.cleanout_note), Weight::Regular);
+  if (std::ranges::contains(context.layout.cleanouts, 1, &PlacedCleanout::course)) stack.write(std::string(words.pour.cleanout_note), Weight::Regular);
   const auto wire = courses_with_wire(context.building);
   if (!wire.empty()) stack.write(fill_in(words.wire_note, {ranges_text(wire)}), Weight::Regular);
   stack.write(std::string(words.mortar_note), Weight::Regular);

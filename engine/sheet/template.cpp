@@ -102,16 +102,17 @@ std::string edge_text(const Full& full) {
   return line + " " + fill_in(words.template_form_at, {tape_text(*form, tape)});
 }
 
+/// How deep the dowel stands: from the face line, from the line drawn where that is another, and from the form.
 void write_depths(Pad& pad, const Full& full) {
   const PourWords& words = full.context.words.pour;
   const Tape tape = full.context.tape();
   const Length depth = rounded_to(full.dowel().off_face, tape_step(tape));
-  Micrometres y = full.edge + (full.cross.y - full.edge) / 2;
-  pad.write({full.cross.x + 2'000, y}, fill_in(words.template_from_line, {tape_text(depth, tape)}), kNote);
+  std::vector<std::string> lines{fill_in(words.template_from_line, {tape_text(depth, tape)})};
+  if (full.edge_off != Length()) lines.push_back(fill_in(words.template_from_this, {tape_text(depth - full.edge_off, tape)}));
   const std::optional<Length> form = setout::form_edge(full.context.building, full.context.job.setting_out, full.dowel().wall).beyond_face;
-  if (!form || *form == Length()) return;
-  y -= line_pitch(kSmallText);
-  pad.write({full.cross.x + 2'000, y}, fill_in(words.template_from_form, {tape_text(depth + *form, tape)}), kNote);
+  if (form && *form != Length()) lines.push_back(fill_in(words.template_from_form, {tape_text(depth + *form, tape)}));
+  Micrometres y = full.edge + (full.cross.y - full.edge) / 2;
+  for (const std::string& line : lines) y = write_paragraph(pad, {full.cross.x + 2'000, y}, full.strip.right - full.cross.x, line, kNote);
 }
 
 /// The lines that are laid on the face lines, and what each is.

@@ -23,7 +23,7 @@ struct Words {
       relaxed_piece, relaxed_bearing, stopped_run, bar_length, lintel_entry, cut_entry, part_webs_cut, part_half_high, more_follow, findings_behind, standards_behind;
   // Plan
   std::string_view start_corner, order_of_corners, runs_through, butts, free_end, meets, butter, both_ends, jamb, bar,
-      joint_edge, block_end_rule, bed_note, cleanout_note, wire_note, closure_note,
+      joint_edge, block_end_rule, bed_note, wire_note, closure_note,
       leads_note, leads_elsewhere, second_note, whole_plan_note, bar_note, opening_size, mortar_note, leads_explained, arrow_note, face_of;
   // Lintels
   std::string_view lintel_bearing, lintel_bears, lintel_bearing_asked, lintel_one_piece, lintel_length, lintel_floor,
@@ -43,7 +43,7 @@ struct Words {
       lead_units_heading, lead_course, lead_note, corner, schedule_note, wide, high, from_named, packed, packed_each_side, packed_head;
   // The ground as found
   std::string_view title_setting_out, card_what, card_wanted, card_says, card_read, card_tapes, card_side, card_diagonal, card_squares,
-      card_slip, card_boards, card_line, card_sag, card_supports, card_no_support, card_pull_without, card_too_much, card_note,
+      card_slip, card_boards, card_line, card_sag, card_supports, card_no_support, card_too_wide, card_pull_without, card_too_much, card_note,
       card_rod, card_rod_reads, card_rod_under, card_rod_over, card_boards_top, card_bearing, card_course_one, card_head, card_sill, card_floor,
       kerf_footing_outside, kerf_outer_face, kerf_dowel_line, kerf_inner_face, kerf_footing_inside;
   std::string_view title_dowels, dowel,

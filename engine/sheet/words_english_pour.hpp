@@ -46,6 +46,7 @@ inline constexpr PourWords kEnglishPour{
     .template_use = "Full size: lay a tape on the ruler first. Cut along the dashed lines and the heavy ones. Lay the heavy edge on the face "
                     "line, the cross's line on the mark. Solid: cell of course 1; dashed: of course 2. The dowel stands at the dot, plumb.",
     .template_from_line = "{0} from the face line",
+    .template_from_this = "{0} from the line drawn",
     .template_from_form = "{0} from the form",
     .template_places = "{0}, from {1}:",
     .template_other_line = "Outer face line of {0}",
@@ -59,6 +60,15 @@ inline constexpr PourWords kEnglishPour{
     .board_before = "The board begins {0} before 0: from the board's end, add {0} to every number.",
     .board_after = "The board begins {0} past 0: from the board's end, take {0} off every number.",
     .board_unknown = "Heavy line: the face line, not the form. Where the form's board begins is not known here: measure from the face lines.",
+
+    .cleanouts = "Cleanouts",
+    .cleanouts_bought = "{0}, all in cleanout units",
+    .cleanouts_cut = "{0}, all cut into other units",
+    .cleanouts_both = "{0}: {1} in cleanout units, {2} cut into other units",
+    .cleanout_note = "A cleanout at each bar (wedge: its open side). Where the unit is no cleanout unit (K), cut a hole at least 3 in (75 mm) "
+                     "high and wide through that shell before it is laid. Close them only when the cells are clean and seen.",
+    .cleanout_wedge = "wedge: cleanout, open to that side",
+    .cleanout_mark_note = "Square at a unit's foot: cleanout (black: open to this side).",
 
     .title_corners = "Corners in courses 1 and 2",
     .corner_course = "Corner {0}, course {1}",

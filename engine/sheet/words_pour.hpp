@@ -14,9 +14,11 @@ struct PourWords {
       list_note, lap_note, form_here, form_at, form_unknown;
   // Template
   std::string_view template_line, template_inner_line, template_is_form, template_form_at, template_form_unknown, template_parallel, template_use,
-      template_from_line, template_from_form, template_places, template_other_line, template_other_lines, template_board;
+      template_from_line, template_from_this, template_from_form, template_places, template_other_line, template_other_lines, template_board;
   // Form board
   std::string_view title_board_inner, board_dowel, board_note, board_form_line, board_before, board_after, board_unknown;
+  // Cleanouts
+  std::string_view cleanouts, cleanouts_bought, cleanouts_cut, cleanouts_both, cleanout_note, cleanout_wedge, cleanout_mark_note;
   // Corners
   std::string_view title_corners, corner_course, corner_unit, corner_bar, corner_cell, corner_note, corner_runs;
 };

@@ -175,7 +175,7 @@ struct Building {
   std::vector<FixedBar> fixed_bars;
   std::vector<int> pour_tops;
   std::vector<int> laid_to;       // by wall: courses laid already, from the bottom; empty: nothing is fixed
-  bool cleanouts_needed = false;  // the first pour is high enough to ask for cleanout units
+  std::vector<int> cleanout_courses;  // the lowest course of each pour that is high enough to ask for cleanouts
   std::vector<Finding> findings;  // found while resolving
 
   const Series& series_of(const Wall& wall) const { return series[static_cast<std::size_t>(wall.series)]; }

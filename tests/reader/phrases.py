@@ -131,6 +131,7 @@ TEMPLATE_IS_FORM = "It is the form's edge too."
 TEMPLATE_FORM_AT = 'The form stands {form} farther out.'
 TEMPLATE_FORM_UNKNOWN = 'The form stands where your drawings put it.'
 TEMPLATE_DEPTH = '{at} from the face line'
+TEMPLATE_DRAWN_DEPTH = '{at} from the line drawn'
 TEMPLATE_FORM_DEPTH = '{at} from the form'
 TEMPLATE_OTHER = ['Outer face line of {side~}', 'Outer face line of the wall round the corner']
 TEMPLATE_BOARD = "The board of {side~} begins {before} before that corner: from the board's end add {again}."
@@ -158,7 +159,8 @@ CARD_ROD_PLACES = {'floor at {opening~}': 'underside', 'sill of {opening~}': 'un
                    'bearing': 'bearing', 'top of course 1': 'datum', 'tops of boards': 'boards', 'top of wall': 'top'}
 CARD_LINE = 'The line, pulled with {pull~}; sag between supports at most {most}'
 CARD_SAG = ['sags {sag} unsupported', 'sags under {under} unsupported']
-CARD_TRIGS = 'trigs: {count#}, every {part}'
+CARD_TRIGS = r'trigs at (?P<places>[^;]+?) from (?P<hook>.+?)(?=; an opening| \d+ (?:lb|N) would do|$)'  # a regular expression
+CARD_TOO_WIDE = 'an opening is too wide for the line'
 CARD_NO_TRIG = 'no trig'
 CARD_PULL = ['{pull~} would do without', '{pull~} would do without: too much for the line']
 CARD_OFF_LINE = 'Units stand off the line by {inches} ({mm})'

@@ -134,6 +134,10 @@ def template_words(sheet, page, names):
         out = phrases.part(phrases.TEMPLATE_FORM_AT, passage.text)
         if depth:
             sheet.length(passage, depth, 'at', dowels[0].depth, 'depth from the face line')
+        drawn = phrases.part(phrases.TEMPLATE_DRAWN_DEPTH, passage.text)
+        if drawn:
+            edge = template_edge(sheet, page)
+            sheet.length(passage, drawn, 'at', dowels[0].depth - edge if edge else None, 'depth from the line drawn')
         if from_form:
             sheet.length(passage, from_form, 'at', None if inside or not form else dowels[0].depth + form,
                          'depth from the form')
