@@ -58,14 +58,10 @@ HOOKS = {
     'inner face': 'the inner face of {wall~}',
     'outer face': 'the outer face of {wall~}',
     'free end': 'the end of the wall at {name~}',
-    'corner': 'outer face at corner {name~}',
-    'at': 'outer face at {name~}',
-    'face': ['face of {wall~}', 'the face of {wall~}'],
 }
 ALL_MARKS = [f'All marks from {{hook~}}, {along}: {held}'
              for along in ('along its outer face', 'along either face')
              for held in ('hook the tape there once.', "hold the tape's end to it, once.")]
-ALL_MARKS.append('All marks from the {hook~}, one hook of the tape.')
 
 # ---- summary ---------------------------------------------------------------------------------------------------------
 SUMMARY_HEIGHT = 'Datum to top'
@@ -96,11 +92,6 @@ DOWEL_HEADING = {
     'outer': '{side~}: from {hook~}, along its outer face; in from its outer face',
     'either': '{side~}: from {hook~}, along either face; in from either face',
 }
-OLD_DOWELS = ['Dowel', 'Centre, from the corner', 'In from face', 'Cell in course 1', 'Cell in course 2']
-OLD_CELL = 'unit {unit#}, cell {cell#}'
-OLD_OTHER = "in the other side's corner unit"
-OLD_PLACE = '{dowel~}: {at=} from {corner~}'
-OLD_LINE = 'Line {in} in from the outer face'
 DOWELS_POURED = 'As poured: these dowels stand in the concrete and stay where they are'
 DOWELS_SINCE = 'What differs since the pour'
 DOWEL_FOUND = 'found at {at=}'
@@ -140,6 +131,8 @@ CORNER_RUNS = '{side~} runs through.'
 CORNER_UNIT = r'(?P<piece>\S+-\d+-\d+): (?P<made>.+?)(?= Bar:| It stands|$)'
 CORNER_BAR = 'Bar: {a} from the outer face of {first~}, {b} from that of {second~}.'
 CORNER_CELL = 'It stands in {side~} unit {unit#}, cell {cell#}.'
+
+CLEANOUT_EACH = 'cleanout units stand in course 1 under each bar'
 
 # ---- setting out -----------------------------------------------------------------------------------------------------
 CARD_TAPES = 'Tape, outer corner to outer corner'
@@ -231,7 +224,6 @@ LEAD_COUNT = '{arriving#} + {leaving#}'
 # ---- at the wall -----------------------------------------------------------------------------------------------------
 MARK_HEADING = ['{side~}, course {course#}: marks from {hook~}, along its outer face',
                 '{side~}, course {course#}: marks from {hook~}, along either face']
-MARK_HEADING.append('{side~}, course {course#}: tape hooked on {hook~}')
 MARK_JOINTS = '; with the units as measured: joints of {joint}'
 MARK_WHAT = {'near jamb of {opening~}': 'near-jamb', 'far jamb of {opening~}': 'far-jamb',
              'control joint, near edge': 'joint-near-edge', 'control joint, far edge': 'joint-far-edge',

@@ -33,19 +33,13 @@ def point_of(world, side, sort, name, wall):
         if sort == 'inside corner' and world.corner_other(side.name, name) != wall:
             return None
         return tuple(corner['point'])
-    if sort in ('corner', 'at') and name in world.corners:
-        return tuple(world.corners[name]['point'])
-    if sort in ('corner', 'at') and name in world.sides:
-        return on_wall(side, world.sides[name], 0)
-    if sort in ('corner', 'at', 'free end') and name is not None:
+    if sort == 'free end':
         ends = {side.start: side.start_point, side.end: side.point(side.actual)}
-        alone = sort != 'free end' or name in world.corners and ('arriving' not in world.corners[name]
-                                                                 or 'leaving' not in world.corners[name])
+        alone = name in world.corners and not {'arriving', 'leaving'} <= world.corners[name].keys()
         return ends.get(name) if alone or name not in world.corners else None
     if met is None:
         return None
-    return on_wall(side, met, {'inner face': met.thick, 'outer face': 0, 'face met': touched_face(side, met),
-                               'face': touched_face(side, met)}[sort])
+    return on_wall(side, met, {'inner face': met.thick, 'outer face': 0, 'face met': touched_face(side, met)}[sort])
 
 
 def hook_in(text):
@@ -56,11 +50,6 @@ def hook_in(text):
             fields = found.groupdict()
             return sort, fields.get('name'), fields.get('wall')
     return None
-
-
-def bare_hook(world, side, name):
-    """A corner, free end or wall told by its bare name."""
-    return ('face', None, name) if name in world.sides and name != side.name else ('corner', name, None)
 
 
 def reference_in(text):

@@ -3,6 +3,7 @@ counts) from the placed pieces."""
 from collections import Counter
 from fractions import Fraction
 
+import phrases
 from lengths import agrees, lengths_in, rounded
 from read_lists import rod_events
 from sheets import Sheet
@@ -19,6 +20,7 @@ def read_answer(book):
     check_page_marks(sheet)
     check_rod(sheet)
     check_counts(sheet)
+    check_cleanouts(sheet)
     return sheet
 
 
@@ -145,3 +147,17 @@ def check_counts(sheet):
         sheet.same((row['whole'], row['cut_pieces']), (whole.pop(key, 0), cut.pop(key, 0)), f'count of {row["kind"]}')
     sheet.same((dict(whole), dict(cut)), ({}, {}), 'kinds without a count')
     sheet.same(world.answer['counts']['pieces'], len(world.by_name), 'pieces')
+
+
+def check_cleanouts(sheet):
+    """Where a finding says that cleanout units stand under each bar, the unit of course 1 under each is one."""
+    world = sheet.world
+    if not any(phrases.CLEANOUT_EACH in row['text'] for row in world.answer['findings']):
+        return
+    without = []
+    for name, dowel in world.dowels().items():
+        over = world.over(dowel.side, 1, dowel.centre, dowel.depth)
+        piece = world.by_name.get(f'{over[0]}-1-{over[1]}') if over else None
+        if piece is None or not piece.kind.startswith('cleanout'):
+            without.append(name)
+    sheet.same(without, [], 'bars without a cleanout under them')

@@ -4,7 +4,7 @@ from fractions import Fraction
 
 import phrases
 from lengths import INCH, MM, rounded
-from places import bare_hook, hook_in, reference_in, says_reference, shift_of
+from places import hook_in, reference_in, says_reference, shift_of
 from read_courses import Strip, check_feet, split_labels
 from read_found import ground, readings_of
 from read_pour import check_label, points
@@ -181,7 +181,7 @@ def check_edges(sheet, passage, side, edges):
     world, fit = sheet.world, ground(sheet)['fit']
     rows = [row for _, row in readings_of(world, 'edge') if row['on'] == side.name]
     found = phrases.parts(phrases.BED_EDGE, passage.text)
-    shift = shift_of(sheet, side, hook_in(edges['hook']) or bare_hook(world, side, edges['hook']), passage)
+    shift = shift_of(sheet, side, hook_in(edges['hook']), passage)
     sheet.same(len(found), len(rows), f'edges of {side.name}', passage)
     for match, row in zip(found, rows):
         at, beyond = world.length(row['at']), world.length(row['beyond'])

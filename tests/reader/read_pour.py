@@ -70,7 +70,7 @@ def dowel_since(sheet, row):
 
 
 def dowel_heading(sheet, passage):
-    """Where a side's numbers start, and which face "in from" means: an inside wall's dowels are as far in from either."""
+    """Where a side's numbers start, and which face "in from" means: an inside wall's dowels stand in its middle."""
     for face, template in phrases.DOWEL_HEADING.items():
         found = phrases.whole(template, passage.text)
         side = sheet.world.sides.get(found['side']) if found else None
@@ -226,8 +226,8 @@ def form(sheet):
     if side is None:
         return sheet.wrong('side', sheet.fields['side'], list(world.sides))
     mine = {name: dowel for name, dowel in world.dowels().items() if dowel.side == side.name}
-    jambs = sorted((nm(row.get('planned', row)[edge]), row['name']) for row in world.answer['openings'] if row['side'] == side.name
-                   for edge in ('from', 'to'))
+    jambs = sorted((nm(row.get('planned', row)[edge]), row['name']) for row in world.answer['openings']
+                   if row['side'] == side.name for edge in ('from', 'to'))
     boards = [Board(sheet, page, side) for page in sheet.pages]
     for board in boards:
         if board.bottom is None:
@@ -304,8 +304,9 @@ def board_drawn(sheet, board, side, mine):
 
 
 def board_start(world, side):
-    """How far before zero a side's form board begins: as far as the footing reaches beyond an outside corner; a re-entrant
-    one's meets the other form so far short of it; an inside wall's lies inside the footing of the wall it starts from."""
+    """How far before zero a side's form board begins: as far as the footing reaches beyond an outside corner; at a
+    re-entrant one it meets the other form so far short of it; an inside wall's lies inside the footing that it starts
+    from."""
     corner = world.corners.get(side.start)
     if not side.interior and corner and 'arriving' in corner and 'leaving' in corner:
         out = footing(world)

@@ -3,7 +3,7 @@ from fractions import Fraction
 
 import phrases
 from lengths import INCH, MM, agrees, rounded
-from places import bare_hook, hook_in, shift_of
+from places import hook_in, shift_of
 from sheets import read_table, take_paragraphs
 from world import nm
 
@@ -68,7 +68,7 @@ def mark_heading(sheet, passage, courses):
         one = phrases.part(phrases.MARK_JOINTS, passage.text)
         sheet.length(passage, one, 'joint', nm(row['runs'][0]['one_joint']['joint']), f'{row["name"]}: one joint')
     side, hook = sheet.world.sides[row['side']], found['hook']
-    return row, shift_of(sheet, side, hook_in(hook) or bare_hook(sheet.world, side, hook), passage)
+    return row, shift_of(sheet, side, hook_in(hook), passage)
 
 
 def mark_row(sheet, row, course, left, shift):

@@ -17,8 +17,8 @@ SHELLS = {'us-4': 12 * SIXTEENTH, 'us-6': 16 * SIXTEENTH, 'us-8': 20 * SIXTEENTH
 # Series whose corners are made by sets: their short leg is half a unit.
 CORNER_SETS = {'us-4', 'us-6', 'us-10', 'us-12', 'au-90', 'au-140', 'au-290', 'uk-100', 'uk-140'}
 HALVES = {'half', 'bond-beam-half', 'lintel-half', 'sash-half', 'cleanout-half', 'half-high-half'}
-# Grout between a bar and the unit, by grout: TMS 402 as check values have it (second-hand). Bars: ASTM A615, eighths of an
-# inch to #8; metric ones are as thick as they say.
+# Grout between a bar and the unit, by grout: TMS 402 as check values have it (second-hand). Bars: ASTM A615, eighths of
+# an inch to #8; metric ones are as thick as they say.
 CLEARANCE = {'fine': INCH // 4, 'coarse': INCH // 2}
 ROUND_BARS = {'#9': '1.128', '#10': '1.27', '#11': '1.41'}
 
@@ -97,7 +97,6 @@ class World:
         self.by_name = {piece.name: piece for pieces in self.pieces.values() for piece in pieces}
         self.joint = nm(answer['series'][0]['joint'])
         self.dowel_list = None
-        self.faces_named = all('measured_from' in row for row in answer.get('dowels', []))
         self.sets_stocked = 'corner-set' in self.job['units'].get('stocked', ['corner-set'])
 
     # ---- bars and dowels ---------------------------------------------------------------------------------------------
@@ -110,7 +109,7 @@ class World:
         return row['leaving'] if row['arriving'] == side else row['arriving']
 
     def leg(self, side):
-        """How deep the unit that turns a corner is: half a unit with a corner set, or less where the wall is thinner."""
+        """How deep the unit that turns a corner is: half a unit with a corner set, less where the wall is thinner."""
         if side.series['id'] in CORNER_SETS and self.sets_stocked:
             return min(side.thick, nm(side.series['half']))
         return side.thick
@@ -119,14 +118,14 @@ class World:
         """A bar stands in the middle of its units, in from its side's outer face: a corner's in the middle of the unit
         that turns the corner, which lies on the outer faces outside and on the inner ones of a re-entrant corner."""
         side = self.sides[bar['side']]
-        if bar['reason'] != 'corner' or not self.faces_named:
+        if bar['reason'] != 'corner':
             return side.thick // 2
         middle = self.leg(side) // 2
         return middle if self.corners[bar['corner']]['convex'] else side.thick - middle
 
     def bars_on(self, side):
-        """Bars along a side as (centre, first course, last course, own row or None, depth): its own, and corners' that the
-        other side lists, where they stand in plan."""
+        """Bars along a side as (centre, first course, last course, own row or None, depth): its own, and corners' that
+        the other side lists, where they stand in plan."""
         here = self.sides[side]
         found = [(nm(bar['centre']), bar['first_course'], bar['last_course'], bar, self.depth_of(bar))
                  for bar in self.answer['bars'] if bar['side'] == side]
@@ -139,8 +138,6 @@ class World:
                 if bar['side'] == other and bar['reason'] == 'corner' and bar.get('corner') == corner:
                     along, depth = here.seen(self.sides[other].point(nm(bar['centre']), self.depth_of(bar)))
                     found.append((along, bar['first_course'], bar['last_course'], None, depth))
-        if not self.faces_named:
-            found = [(*bar[:4], here.thick // 2) for bar in found]
         return sorted(found, key=lambda bar: bar[0])
 
     def dowels(self):
@@ -165,8 +162,8 @@ class World:
     # ---- cells -------------------------------------------------------------------------------------------------------
 
     def extent(self, piece):
-        """(from, to, shallow, deep) of a piece on its side. A corner set's unit may be thinner than the wall: it lies on
-        the outer faces outside, on the inner ones of a re-entrant corner."""
+        """(from, to, shallow, deep) of a piece on its side. A corner set's unit may be thinner than the wall: it lies
+        on the outer faces outside, on the inner ones of a re-entrant corner."""
         side = self.sides[piece.side]
         low, high, deep = round(piece.start), round(piece.end), side.thick
         if piece.kind != 'corner-set':
@@ -182,7 +179,7 @@ class World:
         series = self.sides[piece.side].series
         full, half = nm(series['full']), nm(series['half'])
         own = self.own_cells(series['id'])
-        if piece.kind == 'solid' or (piece.kind == 'corner-set' and not self.faces_named):
+        if piece.kind == 'solid':
             return []
         if own is not None:
             cells = own[1 if piece.kind in HALVES else 0]
@@ -223,8 +220,8 @@ class World:
         return nm((planned if planned and course <= planned['laid_courses'] else opening)[edge])
 
     def over(self, side, course, along, depth):
-        """The cell over a place of a side in a course, whichever side's unit it is: (side, unit, cell, (from, to, shallow,
-        deep) as this side sees it); None in webs, joints and openings."""
+        """The cell over a place of a side in a course, whichever side's unit it is: (side, unit, cell, (from, to,
+        shallow, deep) as this side sees it); None in webs, joints and openings."""
         point = self.sides[side].point(along, depth)
         for name in [side] + [one for one in self.sides if one != side]:
             here = self.sides[name]
@@ -250,8 +247,8 @@ class World:
         return min(a, b), max(a, b), min(c, d), max(c, d)
 
     def room(self, dowel):
-        """How far a dowel may be out: to the side's start, to its end, to the outer and to the inner face. None without a
-        cell in both courses."""
+        """How far a dowel may be out: to the side's start, to its end, to the outer and to the inner face. None without
+        a cell in both courses."""
         cells = [self.over(dowel.side, course, dowel.centre, dowel.depth) for course in (1, 2)
                  if course in self.courses]
         if not cells or not all(cells):
@@ -261,7 +258,8 @@ class World:
         bars = self.job['steel']['bars']
         thick = diameter(bars['size'])
         off = thick - thick // 2 + CLEARANCE[bars.get('grout', 'coarse')]
-        return dowel.centre - low - off, high - dowel.centre - off, dowel.depth - shallow - off, deep - dowel.depth - off
+        along = dowel.centre - low - off, high - dowel.centre - off
+        return *along, dowel.depth - shallow - off, deep - dowel.depth - off
 
     # ---- marks -----------------------------------------------------------------------------------------------------
 
