@@ -5,6 +5,7 @@
 #include "setout/places.hpp"
 #include "sheet/found.hpp"
 #include "sheet/hook_words.hpp"
+#include "sheet/placing.hpp"
 #include "sheet/running_labels.hpp"
 
 namespace stringcourse::sheet {
@@ -49,6 +50,7 @@ std::string bed_text(const Context& context, const ground::UnitBed& unit) {
 }
 
 void draw_units(Pad& pad, const Profile& profile) {
+  Placer numbers{Group()};
   for (const ground::UnitBed& unit : profile.bed.units) {
     if (unit.wall != profile.wall || unit.to <= profile.part.from || unit.from >= profile.part.to) continue;
     const Length from = std::max(unit.from, profile.part.from), to = std::min(unit.to, profile.part.to);
@@ -58,11 +60,19 @@ void draw_units(Pad& pad, const Profile& profile) {
     const bool out = out_of_range(profile, unit);
     const std::string text = bed_text(profile.context, unit);
     const Lettering lettering{fits(text, box.width(), {kText}) ? kText : kSmallText, out ? Weight::Bold : Weight::Regular, Anchor::Middle, Ink::Black, 0};
-    pad.write({box.centre().x, box.top + 2'200}, text, lettering);
+    // Over its unit; where the neighbour's is as wide as both units, a line higher.
+    const Point places[] = {{box.centre().x, box.top + 2'200}, {box.centre().x, box.top + 2'900 + kText}};
+    const Point place = numbers.free_place(text, lettering, places).value_or(places[0]);
+    numbers.write(pad, text, lettering, place);
     if (!out) continue;
     const Micrometres half = text_width(text, lettering.height, lettering.weight) / 2 + 1'000;
-    pad.box({box.centre().x - half, box.top + 1'000, box.centre().x + half, box.top + 3'600 + lettering.height}, {Pen::Thick, Dash::Solid, Ink::Red});
+    pad.box({box.centre().x - half, place.y - 1'200, box.centre().x + half, place.y + 1'400 + lettering.height}, {Pen::Thick, Dash::Solid, Ink::Red});
   }
+}
+
+/// Paper y of the ground at a height; what lies deeper than is drawn stands at its foot, its number true.
+Micrometres ground_at(const Profile& profile, Length height) {
+  return profile.line - std::min(full_size(profile.bed.level.top - height), profile.ground - kUnderReading);
 }
 
 /// The ground between the readings, and the readings.
@@ -74,7 +84,7 @@ void draw_ground(Pad& pad, const Profile& profile) {
   sort_stably(heights, {}, &ground::BearingHeight::along);
   std::vector<Point> points;
   const auto add = [&](Length along, Length height) {
-    points.push_back({profile.view.at(along), profile.line - full_size(profile.bed.level.top - height)});
+    points.push_back({profile.view.at(along), ground_at(profile, height)});
   };
   const Length from = std::max(profile.part.from, heights.front().along), to = std::min(profile.part.to, heights.back().along);
   if (to <= from) return;
@@ -88,11 +98,16 @@ void draw_ground(Pad& pad, const Profile& profile) {
   body.push_back({points.back().x, foot}), body.push_back({points.front().x, foot});
   pad.area(body, {Pen::None}, Fill::Tint);
   pad.path(points, {Pen::Thick});
+  Placer numbers{Group()};
   for (const ground::BearingHeight& one : heights) {
     if (one.along < from || one.along > to) continue;
-    const Point at{profile.view.at(one.along), profile.line - full_size(profile.bed.level.top - one.height)};
+    const Point at{profile.view.at(one.along), ground_at(profile, one.height)};
     pad.dot(at, 1'100);
-    pad.write({at.x, at.y - 6'500}, tape_text(profile.bed.level.top - one.height, profile.context.tape()), {kSmallText, Weight::Regular, Anchor::Middle, Ink::Black, 0});
+    const std::string text = tape_text(profile.bed.level.top - one.height, profile.context.tape());
+    const Lettering lettering{kSmallText, Weight::Regular, Anchor::Middle, Ink::Black, 0};
+    const Micrometres y = std::min(at.y, profile.line) - 6'500, next = kSmallText + 1'000;
+    const Point places[] = {{at.x, y}, {at.x, y - next}, {at.x, y + next}, {at.x, y - 2 * next}};
+    numbers.write(pad, text, lettering, numbers.free_place(text, lettering, places).value_or(places[0]));
   }
 }
 
@@ -126,38 +141,73 @@ std::vector<std::string> paint_of(const Context& context, const ResolvedOpening&
           fill_in(words.paint_jambs, {at(near), at(far)}), fill_in(words.paint_head, {number_text(opening.last_course)})};
 }
 
+constexpr Micrometres kPaintLead = 3'000;  // from the ground's foot to the openings' lines, and from those to their words
+constexpr Lettering kPaint{kSmallText, Weight::Regular, Anchor::Middle, Ink::Black, 0};
+
+/// What is written for one opening, in a column of its own.
+struct Painted {
+  const ResolvedOpening* opening;
+  Micrometres left, right, place;  // of the opening; the column's middle
+  Setting name;
+  std::vector<std::string> lines;
+};
+
+struct PaintColumns {
+  std::vector<Painted> columns;
+  Micrometres wide = 0;
+};
+
+std::vector<Painted> openings_shown(const Profile& profile) {
+  std::vector<Painted> shown;
+  for (const ResolvedOpening& opening : profile.context.building.openings) {
+    const Position near = opening.from_in(1), far = opening.to_in(1);
+    const Length from = std::max(near.distance_from_start(), profile.part.from), to = std::min(far.distance_from_start(), profile.part.to);
+    if (opening.wall == profile.wall && from < to) shown.push_back({&opening, profile.view.at(to), profile.view.at(from), 0, {}, {}});
+  }
+  sort_stably(shown, {}, [](const Painted& one) { return one.left + one.right; });
+  return shown;
+}
+
+PaintColumns paint_columns(const Profile& profile) {
+  const Context& context = profile.context;
+  PaintColumns paint{openings_shown(profile), 0};
+  if (paint.columns.empty()) return paint;
+  const Area room = context.page.drawing;
+  const Micrometres pitch = std::min(60'000, room.width() / static_cast<Micrometres>(paint.columns.size()));
+  paint.wide = pitch - 3'000;
+  std::vector<Micrometres> wanted;
+  for (const Painted& one : paint.columns) wanted.push_back((one.left + one.right) / 2);
+  const auto places = spread(wanted, pitch, room.left + pitch / 2, room.right - pitch / 2);
+  for (std::size_t k = 0; k < places.size(); ++k) {
+    Painted& one = paint.columns[k];
+    one.place = places[k];
+    one.name = fitting_name(context, one.opening->name, {paint.wide, 2 * line_pitch(kText)}, {kText, Weight::Bold, Anchor::Middle, Ink::Black, 0}, kDrawingHeights);
+    one.lines = paint_of(context, *one.opening);
+  }
+  return paint;
+}
+
+/// From the ground's foot down.
+Micrometres paint_height(const PaintColumns& paint) {
+  Micrometres highest = 0;
+  for (const Painted& one : paint.columns) {
+    Micrometres high = 2 * kPaintLead + 1'500 + one.name.height;
+    for (const std::string& line : one.lines) high += paragraph_height(line, paint.wide, kPaint);
+    highest = std::max(highest, high);
+  }
+  return highest;
+}
+
 /// At each opening: name, hole, jambs, head course, in columns that stand clear of each other; led to their openings.
 void draw_paint(Pad& pad, const Profile& profile) {
-  const Context& context = profile.context;
-  const Micrometres y = profile.line - profile.ground - 3'000;
-  std::vector<const ResolvedOpening*> shown;
-  std::vector<Micrometres> middles;
-  for (const ResolvedOpening& opening : context.building.openings) {
-    const Position near = opening.from_in(1), far = opening.to_in(1);
-    const Length from = std::max(near.distance_from_start(), profile.part.from);
-    const Length to = std::min(far.distance_from_start(), profile.part.to);
-    if (opening.wall != profile.wall || from >= to) continue;
-    const Micrometres left = profile.view.at(to), right = profile.view.at(from);
-    pad.line({left, y}, {right, y}, {Pen::Medium}).line({left, y - 1'500}, {left, y + 1'500}, {Pen::Medium}).line({right, y - 1'500}, {right, y + 1'500}, {Pen::Medium});
-    shown.push_back(&opening), middles.push_back(left + (right - left) / 2);
-  }
-  if (shown.empty()) return;
-  std::vector<std::size_t> order(shown.size());
-  for (std::size_t k = 0; k < order.size(); ++k) order[k] = k;
-  sort_stably(order, {}, [&](std::size_t k) { return middles[k]; });
-  std::vector<Micrometres> wanted;
-  for (const std::size_t k : order) wanted.push_back(middles[k]);
-  const Area room = context.page.drawing;
-  const Micrometres pitch = std::min(60'000, room.width() / static_cast<Micrometres>(shown.size())), wide = pitch - 3'000;
-  const auto places = spread(wanted, pitch, room.left + pitch / 2, room.right - pitch / 2);
-  const Lettering name{kText, Weight::Bold, Anchor::Middle, Ink::Black, 0}, small{kSmallText, Weight::Regular, Anchor::Middle, Ink::Black, 0};
-  for (std::size_t k = 0; k < order.size(); ++k) {
-    const ResolvedOpening& opening = *shown[order[k]];
-    pad.line({wanted[k], y}, {places[k], y - 3'000}, {Pen::Thin});
-    const Setting named = fitting_name(context, opening.name, {wide, 2 * line_pitch(kText)}, name, kDrawingHeights);
-    write_setting(pad, {places[k], y - 4'000 - named.height / 2}, named);
-    Micrometres low = y - 4'500 - named.height;
-    for (const std::string& line : paint_of(context, opening)) low = write_paragraph(pad, {places[k], low}, wide, line, small);
+  const Micrometres y = profile.line - profile.ground - kPaintLead;
+  const PaintColumns paint = paint_columns(profile);
+  for (const Painted& one : paint.columns) {
+    pad.line({one.left, y}, {one.right, y}, {Pen::Medium}).line({one.left, y - 1'500}, {one.left, y + 1'500}, {Pen::Medium}).line({one.right, y - 1'500}, {one.right, y + 1'500}, {Pen::Medium});
+    pad.line({(one.left + one.right) / 2, y}, {one.place, y - kPaintLead}, {Pen::Thin});
+    write_setting(pad, {one.place, y - kPaintLead - 1'000 - one.name.height / 2}, one.name);
+    Micrometres low = y - kPaintLead - 1'500 - one.name.height;
+    for (const std::string& line : one.lines) low = write_paragraph(pad, {one.place, low}, paint.wide, line, kPaint);
   }
 }
 
@@ -192,21 +242,25 @@ std::string notes_of(const Profile& profile) {
   return marks_from_text(context.building, profile.wall, words) + " " + chalk_text(profile) + " " + numbers + " " + limits + " " + std::string(words.paint_note);
 }
 
-void write_notes(Pad& pad, const Profile& profile) {
-  const Area room = profile.context.page.drawing;
-  const std::string rule(profile.context.words.block_end_rule), notes = notes_of(profile);
-  const Micrometres high = paragraph_height(rule, room.width(), kRule) + paragraph_height(notes, room.width(), kNote);
-  const Micrometres y = write_paragraph(pad, {room.left, room.bottom + high}, room.width(), rule, kRule);
-  write_paragraph(pad, {room.left, y}, room.width(), notes, kNote);
+Micrometres notes_height(const Profile& profile) {
+  const Micrometres width = profile.context.page.drawing.width();
+  return paragraph_height(std::string(profile.context.words.block_end_rule), width, kRule) + paragraph_height(notes_of(profile), width, kNote);
 }
 
-/// As deep as the lowest reading and its number ask.
+void write_notes(Pad& pad, const Profile& profile) {
+  const Area room = profile.context.page.drawing;
+  const Micrometres y = write_paragraph(pad, {room.left, room.bottom + notes_height(profile)}, room.width(), std::string(profile.context.words.block_end_rule), kRule);
+  write_paragraph(pad, {room.left, y}, room.width(), notes_of(profile), kNote);
+}
+
+/// As deep as the lowest reading and its number ask, as far as the words under it leave room.
 Micrometres ground_under(const Profile& profile) {
   Micrometres deepest = full_size(profile.bed.range.most);
   for (const ground::BearingHeight& one : profile.bed.bearing) {
     if (one.wall == profile.wall) deepest = std::max(deepest, full_size(profile.bed.level.top - one.height));
   }
-  return std::min(deepest + kUnderReading, kGroundMost);
+  const Micrometres foot = profile.context.page.drawing.bottom + notes_height(profile) + paint_height(paint_columns(profile));
+  return std::min({deepest + kUnderReading, kGroundMost, profile.line - foot});
 }
 
 void write_end_name(Pad& pad, const Profile& profile, const std::string& name, bool at_start) {

@@ -88,28 +88,35 @@ void draw_control_joints(Pad& pad, const Elevation& elevation) {
   }
 }
 
+constexpr Micrometres kHeightsOff = 10'000;  // heights end so far left of the wall
+
 // Course numbers on both sides, heights of the tops on the left. Where courses are too low for a number each, every
 // second (or fourth ...) is written.
 void draw_courses(Pad& pad, const Elevation& elevation) {
   const Building& building = elevation.context.building;
   const Micrometres pitch = elevation.view.scale.paper(building.courses.back().unit_height + building.joint);
-  const Micrometres height = pitch >= kText + 1'500 ? kText : kSmallText;
+  const Micrometres room = kElevationLeft - kHeightsOff;
+  const bool all_fit = std::ranges::all_of(building.courses, [&](const Course& course) { return fits(height_text(elevation.context, course.top), room, {kText}); });
+  const Micrometres height = pitch >= kText + 1'500 && all_fit ? kText : kSmallText;
   int every = 1;
   while (pitch * every < height + 800) every *= 2;
-  Micrometres free_from = elevation.ground - 1'000'000;
+  // Courses may differ in height: numbers and heights each keep clear of those under them.
+  Micrometres numbers_from = elevation.ground - 1'000'000, heights_from = numbers_from;
   for (const Course& course : building.courses) {
     const bool last = course.number == static_cast<int>(building.courses.size());
     const Micrometres middle = elevation.level(course.underside() + course.unit_height.half_down()) - height / 2;
     const Micrometres top = elevation.level(course.top);
     pad.line({elevation.frame.left - 9'000, top}, {elevation.frame.left - 7'000, top});
-    if ((course.number % every != 0 && !last) || middle < free_from) continue;
-    std::string number = number_text(course.number);
-    if (course.wire) number += " w";
-    pad.write({elevation.frame.right + 1'500, middle}, number, {height});
-    pad.write({elevation.frame.left - 1'500, middle}, number_text(course.number), {height, Weight::Regular, Anchor::End});
-    pad.write({elevation.frame.left - 10'000, top - height / 2}, height_text(elevation.context, course.top),
-              {height, Weight::Regular, Anchor::End});
-    free_from = middle + height + 700;
+    if (course.number % every != 0 && !last) continue;
+    if (middle >= numbers_from) {
+      const std::string number = number_text(course.number);
+      pad.write({elevation.frame.right + 1'500, middle}, course.wire ? number + " w" : number, {height});
+      pad.write({elevation.frame.left - 1'500, middle}, number, {height, Weight::Regular, Anchor::End});
+      numbers_from = middle + height + 700;
+    }
+    if (top - height / 2 < heights_from) continue;
+    pad.write({elevation.frame.left - kHeightsOff, top - height / 2}, height_text(elevation.context, course.top), {height, Weight::Regular, Anchor::End});
+    heights_from = top - height / 2 + height + 700;
   }
 }
 

@@ -256,7 +256,7 @@ void add_fit(Table& table, const Context& context) {
 Group draw_found_plan(const Context& context, const Area& room, Scale scale) {
   Pad pad(Role::Figure, std::string(context.words.title_found_plan));
   Group plan = draw_plan(context, 1, PlanDetail::Site, room, scale);
-  Placer lettered(plan);
+  Placer lettered(plan, room);
   pad.add(std::move(plan));
   if (context.job.found == nullptr) return std::move(pad).take();
   const std::vector<Point> points = corner_points(context, room, scale);

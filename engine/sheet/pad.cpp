@@ -240,12 +240,15 @@ std::vector<Micrometres> spread(const std::vector<Micrometres>& wanted, Micromet
   return places;
 }
 
+Point level_dimension_text(Point from, Point to, Micrometres y, Micrometres height) { return {(from.x + to.x) / 2, y + height / 3}; }
+Point upright_dimension_text(Point from, Point to, Micrometres x, Micrometres height) { return {x - height / 3, (from.y + to.y) / 2}; }
+
 Group level_dimension(Point from, Point to, Micrometres y, const std::string& text, Lettering lettering) {
   const Micrometres over = y < from.y ? -kExtension : kExtension;
   Pad pad(Role::Artifact);
   pad.add(dimension_lines(from, to, {from.x, y}, {to.x, y}, {0, over}));
   lettering.anchor = Anchor::Middle;
-  pad.write({(from.x + to.x) / 2, y + lettering.height / 3}, text, lettering);
+  pad.write(level_dimension_text(from, to, y, lettering.height), text, lettering);
   return std::move(pad).take();
 }
 
@@ -255,7 +258,7 @@ Group upright_dimension(Point from, Point to, Micrometres x, const std::string& 
   pad.add(dimension_lines(from, to, {x, from.y}, {x, to.y}, {over, 0}));
   lettering.anchor = Anchor::Middle;
   lettering.quarter_turns = 1;
-  pad.write({x - lettering.height / 3, (from.y + to.y) / 2}, text, lettering);
+  pad.write(upright_dimension_text(from, to, x, lettering.height), text, lettering);
   return std::move(pad).take();
 }
 

@@ -103,6 +103,9 @@ Micrometres write_paragraph(Pad& pad, Point top_left, Micrometres width, const s
 /// A dimension with oblique strokes (ISO 129) and its text above the line. The line runs level at `y`, or upright at
 /// `x`; extension lines reach to it from the measured points.
 [[nodiscard]] Group level_dimension(Point from, Point to, Micrometres y, const std::string& text, Lettering lettering);
+/// Where the middle of a level dimension's text stands, and an upright one's.
+[[nodiscard]] Point level_dimension_text(Point from, Point to, Micrometres y, Micrometres height);
+[[nodiscard]] Point upright_dimension_text(Point from, Point to, Micrometres x, Micrometres height);
 [[nodiscard]] Group upright_dimension(Point from, Point to, Micrometres x, const std::string& text,
                                       Lettering lettering);
 

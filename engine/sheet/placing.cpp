@@ -24,9 +24,11 @@ std::optional<Point> Placer::free_place(const std::string& text, const Lettering
 }
 
 void Placer::write(Pad& pad, const std::string& text, const Lettering& lettering, Point place) {
-  boxes_.push_back(box_of(text, lettering, place));
+  take(text, lettering, place);
   pad.write(place, text, lettering);
 }
+
+void Placer::take(const std::string& text, const Lettering& lettering, Point place) { boxes_.push_back(box_of(text, lettering, place)); }
 
 void Placer::keep_clear(const Area& area) { boxes_.push_back({area.left, area.bottom, area.right, area.top}); }
 

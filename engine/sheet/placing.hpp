@@ -18,6 +18,8 @@ class Placer {
   [[nodiscard]] std::optional<Point> free_place(const std::string& text, const Lettering& lettering, std::span<const Point> places) const;
   /// Writes it there, so that later texts keep clear of it.
   void write(Pad& pad, const std::string& text, const Lettering& lettering, Point place);
+  /// The same for a text that someone else writes.
+  void take(const std::string& text, const Lettering& lettering, Point place);
   /// Paper that no text may enter.
   void keep_clear(const Area& area);
 

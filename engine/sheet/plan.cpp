@@ -196,27 +196,41 @@ void draw_opening_names(Pad& pad, Placer& placer, const Context& context, const 
   }
 }
 
-// Name and length of each side on a dimension line outside it: once for each side.
-void draw_side_dimension(Pad& pad, const Context& context, const PlanView& view, const Wall& wall) {
-  Way in = right_of(way_of(wall.heading));
+/// One place for a side's dimension line: its wall's face, and how far off it.
+struct DimensionPlace {
   Length face;
-  Micrometres out = kDimensionOut;
-  // Two sides that meet in a re-entrant corner would share the room outside: the first is dimensioned inside.
-  if (wall.end.kind == EndKind::Corner && !context.building.corners[static_cast<std::size_t>(wall.end.corner)].convex) {
-    in = {-in.x, -in.y};
-    out = kDimensionIn;
-    face = context.building.series_of(wall).thickness;
-  }
-  const Point a = view.at(plan_point(wall, Length(), face)), b = view.at(plan_point(wall, wall.actual, face));
+  Micrometres off;  // outwards from the building where positive
+};
+
+/// Outside; but two sides that meet in a re-entrant corner would share the room there: the first is dimensioned inside.
+std::vector<DimensionPlace> dimension_places(const Context& context, const Wall& wall) {
+  const Length thick = context.building.series_of(wall).thickness;
+  const bool inside_first = wall.end.kind == EndKind::Corner && !convex_end(context, wall.end);
+  const std::vector<DimensionPlace> out{{Length(), kDimensionOut}, {Length(), kDimensionOut + 5'000}, {Length(), kDimensionIn}};
+  const std::vector<DimensionPlace> in{{thick, -kDimensionIn}, {thick, -kDimensionIn - 5'000}};
+  std::vector<DimensionPlace> places = inside_first ? in : out;
+  for (const DimensionPlace& place : inside_first ? out : in) places.push_back(place);
+  return places;
+}
+
+// Name and length of each side on a dimension line beside it: once for each side, clear of what is lettered so far.
+void draw_side_dimension(Pad& pad, Placer& placer, const Context& context, const PlanView& view, const Wall& wall) {
+  const Way in = right_of(way_of(wall.heading));
   const Micrometres room = view.scale.paper(wall.actual) - 3'000;
-  const Lettering lettering{kText};
-  std::string text = wall.name + "  " + both_forms(wall.actual, context.tape());
-  if (!fits(text, room, lettering)) text = wall.name + "  " + tape_text(wall.actual, context.tape());
-  if (!fits(text, room, lettering)) text = tape_text(wall.actual, context.tape());
-  if (!fits(text, room, lettering)) text = wall.name;
-  if (!fits(text, room, lettering)) return;  // its length stands in the table of sizes
-  if (upright(wall)) pad.add(upright_dimension(a, b, a.x - in.x * out, text, lettering));
-  else pad.add(level_dimension(a, b, a.y - in.y * out, text, lettering));
+  Lettering lettering{kText, Weight::Regular, Anchor::Middle, Ink::Black, upright(wall) ? 1 : 0};
+  const std::string length = tape_text(wall.actual, context.tape());
+  for (const std::string& text : {wall.name + "  " + both_forms(wall.actual, context.tape()), wall.name + "  " + length, length, wall.name}) {
+    if (!fits(text, room, lettering)) continue;
+    for (const DimensionPlace& place : dimension_places(context, wall)) {
+      const Point a = view.at(plan_point(wall, Length(), place.face)), b = view.at(plan_point(wall, wall.actual, place.face));
+      const Micrometres line = upright(wall) ? a.x - in.x * place.off : a.y - in.y * place.off;
+      const Point at = upright(wall) ? upright_dimension_text(a, b, line, kText) : level_dimension_text(a, b, line, kText);
+      if (!placer.free_place(text, lettering, std::span(&at, 1))) continue;
+      placer.take(text, lettering, at);
+      pad.add(upright(wall) ? upright_dimension(a, b, line, text, {kText}) : level_dimension(a, b, line, text, {kText}));
+      return;
+    }
+  }  // else its length stands in the table of sizes
 }
 
 // Blue arrow at the start of each side: the way the side is walked and measured.
@@ -263,35 +277,53 @@ struct NamedEnd {
   bool start;   // where the walk round the building begins
 };
 
-void draw_named_end(Pad& pad, const Context& context, const NamedEnd& end) {
+void draw_named_end(Pad& pad, Placer& placer, const Context& context, const NamedEnd& end) {
   const Point place{end.at.x + end.outward.x * 5'500, end.at.y + end.outward.y * 5'500 - kText / 2};
   const Lettering name{kText, Weight::Bold, Anchor::Middle, end.start ? Ink::Blue : Ink::Black, 0};
-  write_setting(pad, {place.x, place.y + kText / 2}, fitting_name(context, end.name, {10'000, kText}, name, kDrawingHeights));
-  if (!end.start) return;
-  const Lettering word{kSmallText, Weight::Regular, Anchor::Middle, Ink::Blue, 0};
-  pad.write({place.x, place.y - kSmallText - 1'800}, std::string(context.words.start_corner), word);
+  const Setting setting = fitting_name(context, end.name, {10'000, kText}, name, kDrawingHeights);
+  const std::string& line = setting.lines.front();
+  // Where two corners are close: on, along the way out, or aside.
+  std::vector<Point> places;
+  const Micrometres low = place.y + kText / 2 - setting.height / 2, on = setting.height + 1'200, aside = setting.width + 1'200;
+  for (const auto& [x, y] : {std::pair(0, 0), {0, 1}, {1, 0}, {1, 1}, {0, 2}, {2, 0}}) places.push_back({place.x + end.outward.x * x * aside, low + end.outward.y * y * on});
+  placer.write(pad, line, setting.lettering, placer.free_place(line, setting.lettering, places).value_or(places.front()));
 }
 
-void draw_corner(Pad& pad, const Context& context, const PlanView& view, std::size_t index) {
+/// Beside the name of the corner where the walk round the building begins, where there is room.
+void draw_start(Pad& pad, Placer& placer, const Context& context, const NamedEnd& end) {
+  const Point name{end.at.x + end.outward.x * 5'500, end.at.y + end.outward.y * 5'500 - kText / 2};
+  const std::string text(context.words.start_corner);
+  const Lettering word{kSmallText, Weight::Regular, Anchor::Middle, Ink::Blue, 0};
+  const Micrometres aside = text_width(text, kSmallText, Weight::Regular) / 2 + 3'000;
+  const std::vector<Point> places{{name.x, name.y - kSmallText - 1'800}, {name.x, name.y + kText + 1'800}, {name.x - aside, name.y}, {name.x + aside, name.y}};
+  if (const auto place = placer.free_place(text, word, places)) placer.write(pad, text, word, *place);
+}
+
+NamedEnd named_corner(const Context& context, const PlanView& view, std::size_t index) {
   const Corner& corner = context.building.corners[index];
   const int a = corner.arriving >= 0 ? corner.arriving : corner.leaving;
   const int b = corner.leaving >= 0 ? corner.leaving : corner.arriving;
   const Way in_a = right_of(way_of(context.wall(a).heading)), in_b = right_of(way_of(context.wall(b).heading));
   const WallEnd& first = context.building.walls.front().start;
   const bool start = first.kind == EndKind::Corner && first.corner == static_cast<int>(index);
-  draw_named_end(pad, context, {view.at(corner.point), {-in_a.x - in_b.x, -in_a.y - in_b.y}, corner.name, start});
+  return {view.at(corner.point), {-in_a.x - in_b.x, -in_a.y - in_b.y}, corner.name, start};
 }
 
 // An open outline's ends have names too, and its walk begins at one of them.
-void draw_free_ends(Pad& pad, const Context& context, const PlanView& view, const Wall& wall) {
+void add_free_ends(std::vector<NamedEnd>& ends, const Context& context, const PlanView& view, const Wall& wall) {
   const Way way = way_of(wall.heading), in = right_of(way);
   const bool first = &wall == &context.building.walls.front();
-  if (wall.start.kind == EndKind::Free) {
-    draw_named_end(pad, context, {view.at(wall.start_point), {-way.x - in.x, -way.y - in.y}, wall.start_name, first});
+  if (wall.start.kind == EndKind::Free) ends.push_back({view.at(wall.start_point), {-way.x - in.x, -way.y - in.y}, wall.start_name, first});
+  if (wall.end.kind == EndKind::Free) ends.push_back({view.at(plan_point(wall, wall.actual, Length())), {way.x - in.x, way.y - in.y}, wall.end_name, false});
+}
+
+std::vector<NamedEnd> named_ends(const Context& context, const PlanView& view) {
+  std::vector<NamedEnd> ends;
+  for (std::size_t index = 0; index < context.building.corners.size(); ++index) ends.push_back(named_corner(context, view, index));
+  for (const Wall& wall : context.building.walls) {
+    if (!wall.interior) add_free_ends(ends, context, view, wall);
   }
-  if (wall.end.kind == EndKind::Free) {
-    draw_named_end(pad, context, {view.at(plan_point(wall, wall.actual, Length())), {way.x - in.x, way.y - in.y}, wall.end_name, false});
-  }
+  return ends;
 }
 
 void draw_interior_name(Pad& pad, Placer& placer, const Context& context, const PlanView& view, const Wall& wall) {
@@ -344,15 +376,18 @@ Group draw_plan(const Context& context, int course, PlanDetail detail, const Are
   else draw_walls(pad, context, view, course);
   draw_cleanouts(pad, context, view, course);
   draw_bars(pad, context, view, course);
-  for (std::size_t index = 0; index < context.building.corners.size(); ++index) draw_corner(pad, context, view, index);
+  const std::vector<NamedEnd> ends = named_ends(context, view);
+  Placer placer(pad.so_far(), room);
+  for (const NamedEnd& end : ends) draw_named_end(pad, placer, context, end);
   for (const Wall& wall : context.building.walls) {
     if (wall.interior) continue;
-    draw_free_ends(pad, context, view, wall);
-    draw_side_dimension(pad, context, view, wall);
+    draw_side_dimension(pad, placer, context, view, wall);
     if (detail == PlanDetail::Walls) draw_order_arrow(pad, view, wall);
   }
+  for (const NamedEnd& end : ends) {
+    if (end.start) draw_start(pad, placer, context, end);
+  }
   if (detail == PlanDetail::Units) draw_corner_arrows(pad, context, view, course);
-  Placer placer(pad.so_far(), room);
   for (const Wall& wall : context.building.walls) {
     placer.keep_clear(view.box(wall, Length(), wall.actual, Length(), context.building.series_of(wall).thickness));
   }

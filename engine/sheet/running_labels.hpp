@@ -26,7 +26,7 @@ struct Leader {
 /// Whether so many labels stand clear of each other in a room so wide.
 [[nodiscard]] bool labels_fit(std::size_t count, Micrometres width);
 /// Labels in the room over (or under) a strip whose edge is the room's bottom (top). Both forms of each number: total
-/// inches, then feet and inches beside it; in millimetres one.
+/// inches, then feet and inches beside it; in millimetres one. All smaller, where one would not end in the room.
 [[nodiscard]] Group draw_running_labels(std::vector<RunningLabel> labels, const Area& room, Leader leader,
                                         LabelSide side, Tape tape);
 

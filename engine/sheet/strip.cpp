@@ -199,7 +199,8 @@ void draw_end(Pad& pad, const Strip& strip, bool at_start, const Run& run) {
   const Context& context = strip.context;
   const Wall& wall = context.wall(strip.wall);
   const RunEnd kind = at_start ? run.at_start : run.at_end;
-  const Length place = at_start ? run.start : run.end;
+  // Where an opening stands at the wall's very end, the name stands beyond it.
+  const Length place = at_start ? std::min(run.start, kind == RunEnd::Jamb ? Length() : run.start) : std::max(run.end, kind == RunEnd::Jamb ? wall.actual : run.end);
   const int other = other_wall(context, at_start ? wall.start : wall.end, strip.wall);
   const std::string met = other < 0 ? std::string() : context.wall(other).name;
   const std::string short_met = short_name(context.names, met);

@@ -64,7 +64,7 @@ inline constexpr PourWords kEnglishPour{
     .cleanouts = "Cleanouts",
     .cleanouts_bought = "{0}, all in cleanout units",
     .cleanouts_cut = "{0}, all cut into other units",
-    .cleanouts_both = "{0}: {1} in cleanout units, {2} cut into other units",
+    .cleanouts_both = "{0}: {1} are cleanout units, {2} cut into other units",
     .cleanout_note = "A cleanout at each bar (wedge: its open side). Where the unit is no cleanout unit (K), cut a hole at least 3 in (75 mm) "
                      "high and wide through that shell before it is laid. Close them only when the cells are clean and seen.",
     .cleanout_wedge = "wedge: cleanout, open to that side",

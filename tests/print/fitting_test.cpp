@@ -55,11 +55,14 @@ std::string beyond_its_place(const Sheet& sheet, Paper paper) {
   return all;
 }
 
+/// Left and low, millimetres.
+std::string place_text(const Box& box) { return std::to_string(box.left / 1000) + ", " + std::to_string(box.low / 1000); }
+
 /// What is wrong with one sheet; a user's own ellipsis is no fault.
 std::string faults_of_sheet(const Sheet& sheet, Paper paper) {
   std::string all;
   for (const sheet::LegibilityTrouble& trouble : sheet::legibility_troubles(sheet)) {
-    all += sheet.name + ": '" + trouble.text + "' and '" + trouble.other + "'\n";
+    all += sheet.name + ": '" + trouble.text + "' and '" + trouble.other + "' at " + place_text(trouble.box) + "\n";
   }
   for (const std::string& text : texts_of(sheet)) {
     if (text.find("…") != std::string::npos) all += sheet.name + ": cut: " + text + "\n";

@@ -132,7 +132,11 @@ CORNER_UNIT = r'(?P<piece>\S+-\d+-\d+): (?P<made>.+?)(?= Bar:| It stands|$)'
 CORNER_BAR = 'Bar: {a} from the outer face of {first~}, {b} from that of {second~}.'
 CORNER_CELL = 'It stands in {side~} unit {unit#}, cell {cell#}.'
 
-CLEANOUT_EACH = 'cleanout units stand in course 1 under each bar'
+CLEANOUT_HOLE = 'cut a hole at least {inches} ({mm}) high and wide'
+SUMMARY_CLEANOUTS_LABEL = 'Cleanouts'
+SUMMARY_CLEANOUTS = ['{count#}, all in cleanout units', '{count#}, all cut into other units',
+                     '{count#}: {units#} are cleanout units, {cut#} cut into other units']
+CLEANOUT_EACH = "The grout pour from course {course#} up is {high} high, over {over}: every bar's cell has a cleanout in that course"
 
 # ---- setting out -----------------------------------------------------------------------------------------------------
 CARD_TAPES = 'Tape, outer corner to outer corner'

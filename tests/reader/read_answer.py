@@ -150,14 +150,19 @@ def check_counts(sheet):
 
 
 def check_cleanouts(sheet):
-    """Where a finding says that cleanout units stand under each bar, the unit of course 1 under each is one."""
+    """Where a finding says that each bar's cell has a cleanout, the unit round each bar in that course has one for it, and
+    is a cleanout unit where that is what it says."""
     world = sheet.world
-    if not any(phrases.CLEANOUT_EACH in row['text'] for row in world.answer['findings']):
-        return
-    without = []
-    for name, dowel in world.dowels().items():
-        over = world.over(dowel.side, 1, dowel.centre, dowel.depth)
-        piece = world.by_name.get(f'{over[0]}-1-{over[1]}') if over else None
-        if piece is None or not piece.kind.startswith('cleanout'):
-            without.append(name)
-    sheet.same(without, [], 'bars without a cleanout under them')
+    listed = Counter((row['side'], row['course'], row['unit']) for row in world.answer['cleanouts'])
+    wanted = Counter()
+    for row in world.answer['findings']:
+        found = phrases.part(phrases.CLEANOUT_EACH, row['text'])
+        for bar in world.answer['bars'] if found else []:
+            if bar['first_course'] <= int(found['course']) <= bar['last_course']:
+                over = world.over(bar['side'], int(found['course']), nm(bar['centre']), world.depth_of(bar))
+                wanted[over and (over[0], int(found['course']), over[1])] += 1
+    sheet.same(listed, wanted, 'cleanouts, one at each bar')
+    for row in world.answer['cleanouts']:
+        piece = world.by_name[f'{row["side"]}-{row["course"]}-{row["unit"]}']
+        if row['bought']:
+            sheet.same(piece.kind.startswith('cleanout'), True, f'cleanout unit {piece.name}')

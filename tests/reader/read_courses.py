@@ -2,7 +2,7 @@
 import re
 
 import phrases
-from lengths import agrees
+from lengths import INCH, MM, agrees
 from places import reference_in, says_reference, shift_of
 from read_lists import check_lead, cut_marks
 from read_summary import read_side_dimensions
@@ -55,6 +55,10 @@ def plan(sheet):
     check_legend(sheet)
     leads = {}
     for passage in sheet.passages:
+        hole = phrases.part(phrases.CLEANOUT_HOLE, passage.text)
+        if hole:  # TMS 602, cleanouts: at least 3 in; told in both units
+            sheet.length(passage, hole, 'inches', 3 * INCH, 'cleanout hole')
+            sheet.length(passage, hole, 'mm', 75 * MM, 'cleanout hole')
         found = phrases.whole(phrases.PLAN_LEAD, passage.text)
         if found:
             leads[found['corner']] = (passage, found['lead'])
@@ -133,10 +137,11 @@ def strip(sheet):
 
 def split_labels(sheet, one):
     turned = [text for text in sheet.texts(one.page) if text.turned]
-    large = [text.high for text in turned if text.lengths()]
-    if not large or one.top is None:
+    beside = [at for at, text in enumerate(turned)
+              if one.top is not None and text.lengths() and (text.bottom < one.top or text.top > one.bottom)]
+    if not beside:
         return
-    first = next(at for at, text in enumerate(turned) if text.lengths() and text.high > max(large) - 0.1)
+    first = beside[0]  # what stands in the units themselves comes before
     for passage in label_pairs(sheet, one.page, turned[first:]):
         (one.labels_above if passage.texts[0].bottom < one.top else one.labels_below).append(passage)
 

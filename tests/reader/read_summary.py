@@ -38,6 +38,13 @@ def summary(sheet):
         sheet.same(int(found['percent']), 5 if percent is None else percent, 'breakage', breakage)
 
 
+def lines_below(sheet, page, row):
+    """The further lines of a value, down to the next label."""
+    labels = [text.top for text in page.texts if abs(text.left - row[0].left) < 1 and text.top > row[0].top + 1]
+    return [text for text in sheet.texts(page) if abs(text.left - row[1].left) < 1
+            and row[1].top < text.top < min(labels, default=0) - 1]
+
+
 def summary_row(sheet, page, row):
     answer, label = sheet.world.answer, row[0].text
     if label in phrases.SUMMARY_COUNTS and len(row) == 2:
@@ -63,10 +70,7 @@ def summary_row(sheet, page, row):
         match = phrases.whole(phrases.SUMMARY_COURSES[::-1], passage.text)
         sheet.same(match and match['courses'], str(len(answer['courses'])), 'courses', passage)
     elif label == phrases.SUMMARY_BARS_LABEL and len(row) == 2 and answer['bars']:
-        labels = [text.top for text in page.texts if abs(text.left - row[0].left) < 1 and text.top > row[0].top + 1]
-        below = [text for text in sheet.texts(page) if abs(text.left - row[1].left) < 1
-                 and row[1].top < text.top < min(labels, default=0) - 1]
-        passage = sheet.take([row[1]] + below)
+        passage = sheet.take([row[1]] + lines_below(sheet, page, row))
         match = phrases.whole(phrases.SUMMARY_BARS, passage.text)
         if match is None:
             return sheet.wrong('bars', passage.text, phrases.SUMMARY_BARS, passage)
@@ -76,6 +80,15 @@ def summary_row(sheet, page, row):
         feet = {row['number']: nm(row['top']) - nm(row['unit_height']) - sheet.world.joint for row in answer['courses']}
         sheet.length(passage, match, 'total', sum(tops[b['last_course']] - feet[b['first_course']] for b in bars),
                      'length of bars')
+    elif label == phrases.SUMMARY_CLEANOUTS_LABEL and len(row) == 2:
+        passage = sheet.take([row[1]] + lines_below(sheet, page, row))
+        match = phrases.whole(phrases.SUMMARY_CLEANOUTS, passage.text)
+        feet = {row['course'] for row in answer['cleanouts']}
+        bars = sum(bar['first_course'] <= course <= bar['last_course'] for bar in answer['bars'] for course in feet)
+        bought = sum(row['bought'] for row in answer['cleanouts'])
+        sheet.same(match and int(match['count']), bars, 'cleanouts, one a bar and pour', passage)
+        told = match and {'units': bought, 'cut': bars - bought} | ({} if 0 < bought < bars else {'units': None, 'cut': None})
+        sheet.same(match and {key: match.groupdict().get(key) and int(match[key]) for key in ('units', 'cut')}, told, 'cleanout units and holes', passage)
     elif label == phrases.SUMMARY_LINTELS_LABEL and len(row) == 2:
         passage = sheet.take(row)
         units = phrases.whole(phrases.SUMMARY_LINTELS_OF_UNITS, row[1].text)
