@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "bond/layout.hpp"
+#include "sheet/names.hpp"
 #include "sheet/pad.hpp"
 #include "sheet/scale.hpp"
 #include "sheet/sheets.hpp"
@@ -27,6 +28,7 @@ struct Drawing {
   int course = 0;  // plans: the course shown
   int wall = -1;   // elevations: the wall shown
   std::vector<Handle> handles;
+  std::vector<LongName> names = {};  // those that stand in it as keys, for lack of room
 };
 
 /// "plan-course-3" of any course, "elevation-2" of any wall; where something was read, "pegs" and "bed-1" of a wall whose

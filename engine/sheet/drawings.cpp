@@ -142,20 +142,39 @@ Sheet make_drawing(const Building& building, const Layout& layout, const SheetWo
   return elevation_drawing(context, elevation_name(building, words, place), place).sheet;
 }
 
-std::optional<Drawing> make_named_drawing(const Building& building, const Layout& layout, const SheetWords& words,
-                                          std::string_view name) {
-  const Context context = context_of(building, layout, words, Paper::Letter);
+namespace {
+
+bool stands_in(const Group& group, const std::string& key) {
+  return std::ranges::any_of(group.texts, [&](const Text& text) { return text.text.find(key) != std::string::npos; }) ||
+         std::ranges::any_of(group.groups, [&](const Group& inner) { return stands_in(inner, key); });
+}
+
+std::optional<Drawing> drawing_of(const Context& context, const SheetWords& words, std::string_view name) {
+  const Building& building = context.building;
   if (const int course = number_behind(name, "plan-course-", building.courses.size())) {
     return plan_drawing(context, plan_name(words, course), course);
   }
   if (const int wall = number_behind(name, "elevation-", building.walls.size())) {
     return elevation_drawing(context, elevation_name(building, words, wall - 1), wall - 1);
   }
-  if (words.found == nullptr) return std::nullopt;
+  if (context.job.found == nullptr) return std::nullopt;
   if (name == "pegs") return pegs_drawing(context);
   const int wall = number_behind(name, "bed-", building.walls.size());
   if (wall > 0 && has_bed_profile(context, wall - 1)) return bed_drawing(context, wall - 1);
   return std::nullopt;
+}
+
+}  // namespace
+
+std::optional<Drawing> make_named_drawing(const Building& building, const Layout& layout, const SheetWords& words,
+                                          std::string_view name) {
+  const Context context = context_of(building, layout, words, Paper::Letter);
+  std::optional<Drawing> drawing = drawing_of(context, words, name);
+  if (!drawing) return drawing;
+  for (const LongName& one : context.names) {
+    if (std::ranges::any_of(drawing->sheet.groups, [&](const Group& group) { return stands_in(group, one.key); })) drawing->names.push_back(one);
+  }
+  return drawing;
 }
 
 }  // namespace stringcourse::sheet

@@ -71,6 +71,14 @@ void write_drawing_head(JsonOut& out, const Building& building, const sheet::Dra
         else write_side_handle(out, building, drawing, handle);
       }
     });
+    out.list("names", [&] {
+      for (const sheet::LongName& one : drawing.names) {
+        out.object([&] {
+          out.field("key", one.key);
+          out.field("name", one.name);
+        });
+      }
+    });
   });
 }
 

@@ -1,6 +1,8 @@
 // What was measured on site: entering it, and what it comes to.
 import { computed, signal, useSignalEffect } from "@preact/signals";
 import { Ink } from "../draw/Ink";
+import { Keys } from "../draw/Keys";
+import type { DrawingHead } from "../engine/contract";
 import { settingOutFields } from "../job/fields";
 import { valueAt } from "../job/pointer";
 import { type Listed, readingsOf } from "../job/readings";
@@ -18,10 +20,15 @@ const kWell = 2_000;
 type Ground = NonNullable<Answer["ground"]>;
 
 const bedSide = signal(0);
-const drawings = signal<{ readonly job: string; readonly pegs: string; readonly bed: string }>({
+interface Drawn {
+  readonly svg: string;
+  readonly head: DrawingHead | undefined;
+}
+const kNone: Drawn = { svg: "", head: undefined };
+const drawings = signal<{ readonly job: string; readonly pegs: Drawn; readonly bed: Drawn }>({
   job: "",
-  pegs: "",
-  bed: "",
+  pegs: kNone,
+  bed: kNone,
 });
 
 const readings = computed(() => readingsOf(job.value));
@@ -101,9 +108,10 @@ function Pegs(props: { readonly tape: Ground["tape"] }) {
           </li>
         ))}
       </ul>
-      {drawings.value.pegs === "" ? null : (
+      {drawings.value.pegs.svg === "" ? null : (
         <div class="paper-box">
-          <Ink svg={drawings.value.pegs} chosen={undefined} later={false} />
+          <Ink svg={drawings.value.pegs.svg} chosen={undefined} later={false} />
+          <Keys head={drawings.value.pegs.head} />
         </div>
       )}
     </div>
@@ -153,11 +161,12 @@ function Bed(props: { readonly bed: NonNullable<NonNullable<Ground["levels"]>["b
           </button>
         ))}
       </fieldset>
-      {drawings.value.bed === "" ? (
+      {drawings.value.bed.svg === "" ? (
         <p class="small soft">{words.ground.noBedHere}</p>
       ) : (
         <div class="paper-box wide">
-          <Ink svg={drawings.value.bed} chosen={undefined} later={false} />
+          <Ink svg={drawings.value.bed.svg} chosen={undefined} later={false} />
+          <Keys head={drawings.value.bed.head} />
         </div>
       )}
     </div>
@@ -231,7 +240,11 @@ async function draw(text: string, side: number): Promise<void> {
   const names = ["pegs", `bed-${side + 1}`];
   const solved = await ask({ job: text, drawings: names });
   if (solved === undefined || history.value.now.text !== text) return;
-  drawings.value = { job: text, pegs: solved.svg("pegs") ?? "", bed: solved.svg(`bed-${side + 1}`) ?? "" };
+  const drawn = (name: string): Drawn => ({
+    svg: solved.svg(name) ?? "",
+    head: solved.head.drawings?.find((one) => one.name === name),
+  });
+  drawings.value = { job: text, pegs: drawn("pegs"), bed: drawn(`bed-${side + 1}`) };
 }
 
 export function Ground() {
@@ -240,7 +253,7 @@ export function Ground() {
     const side = bedSide.value;
     if (shown.value?.draft !== false) return;
     if (readings.value.length > 0) void draw(text, side);
-    else drawings.value = { job: text, pegs: "", bed: "" };
+    else drawings.value = { job: text, pegs: kNone, bed: kNone };
   });
   const now = ground.value;
   return (

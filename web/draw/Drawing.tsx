@@ -9,6 +9,7 @@ import { words } from "../words/words";
 import { Grips } from "./Grips";
 import { held } from "./holding";
 import { Ink } from "./Ink";
+import { Keys } from "./Keys";
 
 interface Size {
   readonly width: number;
@@ -149,6 +150,7 @@ export function Drawing(props: {
           <Grips head={head} drawing={kind} pixels={pixels} />
         </div>
       </section>
+      <Keys head={head} />
     </figure>
   );
 }

@@ -127,6 +127,8 @@ export interface DrawingHead {
   /// An elevation's side, else "".
   readonly side: string;
   readonly handles: readonly Handle[];
+  /// Names that had no room and stand in the picture as keys: "(3)".
+  readonly names: readonly { readonly key: string; readonly name: string }[];
 }
 
 export interface HoldPoint {

@@ -118,15 +118,15 @@ test("what the setting-out card needs is typed, kept and taken out again; a pull
   await pull.fill("25 lb");
   await pull.press("Enter");
   await expect(ground.getByRole("alert")).toHaveCount(0);
-  await ground.getByLabel("dowels stand up over the bearing").fill(`24"`);
-  await ground.getByLabel("dowels stand up over the bearing").press("Enter");
+  await ground.getByLabel("dowels stand up over the footing or slab").fill(`24"`);
+  await ground.getByLabel("dowels stand up over the footing or slab").press("Enter");
   await expect(ground.getByRole("button", { name: "Set", exact: true })).toHaveCount(0);
   await settled(page);
-  await expect(ground.getByLabel("dowels stand up over the bearing")).toHaveValue(`24"`);
-  await ground.getByLabel("dowels stand up over the bearing").fill("");
-  await ground.getByLabel("dowels stand up over the bearing").press("Enter");
+  await expect(ground.getByLabel("dowels stand up over the footing or slab")).toHaveValue(`24"`);
+  await ground.getByLabel("dowels stand up over the footing or slab").fill("");
+  await ground.getByLabel("dowels stand up over the footing or slab").press("Enter");
   await settled(page);
-  await expect(ground.getByLabel("dowels stand up over the bearing")).toHaveValue("");
+  await expect(ground.getByLabel("dowels stand up over the footing or slab")).toHaveValue("");
 });
 
 test("a two-peg test tells how far the instrument looks up, and a floor in a doorway how high the opening will be", async ({

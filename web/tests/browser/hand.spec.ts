@@ -170,6 +170,7 @@ test("leaving a refused field moves nothing, so that what is pressed next is pre
   await field.fill("none");
   await field.press("Enter");
   await expect(page.locator("#in-hand .trouble")).toBeVisible();
+  await settled(page);
   const below = page.locator("#in-hand").getByRole("button", { name: "Done" });
   await below.scrollIntoViewIfNeeded();
   const before = await below.boundingBox();

@@ -49,7 +49,8 @@ test("hostile names in every field are shown as the letters that they are", asyn
   await page.locator("#plan .ink g > path").first().click({ force: true });
   await page.getByRole("button", { name: "Show the units in space" }).click();
   await expect(page.locator("canvas")).toHaveAttribute("data-units", /[1-9]/);
-  await expect(page.locator("#plan .ink svg")).toContainText("onload");
+  // A name without room stands as a key, and is told whole under the drawing.
+  await expect(page.locator("#plan .keys")).toContainText('"><svg onload="window.harmed=1">');
   const found = await page.evaluate(() => ({
     harmed: (window as unknown as { harmed?: number }).harmed,
     images: document.querySelectorAll("#page img").length,
