@@ -2,6 +2,7 @@
 // What every drawer needs to know, and the few questions they share. Internal to sheet/.
 #include <memory>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "bond/layout.hpp"
@@ -55,7 +56,7 @@ struct Shown {
 /// "H half", "O open end" ... of the letters that stand on what is shown, in a fixed order; then each cut's mark with
 /// its length.
 [[nodiscard]] std::vector<std::string> legend_of(const Context& context, Shown shown);
-/// "C2": the mark of a cut's group in the saw list.
+/// "CU2": the mark of a cut's group in the saw list.
 [[nodiscard]] std::string cut_mark(const Context& context, int series, const Piece& piece);
 /// Total inches or millimetres: one short form, for the saw.
 [[nodiscard]] std::string saw_text(const Context& context, Length length);

@@ -129,7 +129,7 @@ Group draw_unit(const Strip& strip, const Run& run, const Piece& piece) {
   if (cut) write_cut_length(pad, strip, piece, box);
   if (piece.kind == Kind::Cleanout || piece.kind == Kind::CleanoutHalf) draw_cleanout(pad, strip, box);
   const bool far_end_shown = strip.part.holds(setout::far_end(piece).nearest_nanometre());
-  const std::string letter = cut ? cut_mark(context, context.wall(strip.wall).series, piece) : exception.letter;
+  const std::string letter = cut ? cut_mark(context, context.wall(strip.wall).series, piece) : exception.mark;
   if (far_end_shown) write_number(pad, strip, box, piece, letter);
   return std::move(pad).take();
 }
@@ -334,7 +334,7 @@ void draw_marks(Pad& pad, const Strip& strip) {
   for (const setout::Mark& mark : setout::running_marks(context.building, context.layout, strip.wall, strip.course)) {
     if (!strip.part.holds(mark.exact.nearest_nanometre())) continue;
     const Micrometres x = strip.view.at(mark.exact.nearest_nanometre());
-    if (mark.kind == setout::MarkKind::BlockEnd) above.push_back({x, mark.at, mark.bay, {}, {}});
+    if (mark.kind == setout::MarkKind::BlockEnd) above.push_back({x, mark.at, mark.third_unit, {}, {}});
     else below.push_back(low_label(strip, mark));
   }
   add_bars_behind(below, strip);

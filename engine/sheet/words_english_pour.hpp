@@ -32,7 +32,7 @@ inline constexpr PourWords kEnglishPour{
     .list_note = "To the dowel's centre. Never measure from dowel to dowel. To start, to end, across: how far it may be out of place, toward the end that "
                  "the numbers start from, toward the other end, either way across, and still have {0} of grout between it and the block, in the "
                  "cell that courses 1 and 2 share; rounded down. A unit with another side's name is that side's. Cap every dowel.",
-    .lap_note = "They stand up {0} over the bearing, as your drawings ask.",
+    .lap_note = "They stand up {0} over the footing or slab, as your drawings ask.",
     .form_here = "The form's edge is the outer face line.",
     .form_at = "The form stands {0} outside the outer face line: from the form, add {0} to what stands under In from.",
     .form_unknown = "The form may stand outside the face line: chalk or string the face lines first, and measure from them.",
