@@ -2,12 +2,13 @@
 #include "cli/files.hpp"
 #include "cli/solved.hpp"
 #include "cli/summary.hpp"
+#include "cli/text_block.hpp"
 #include "cli/verb_actions.hpp"
 #include "job/words.hpp"
 #include "laying/as_laid.hpp"
+#include "laying/odds.hpp"
 #include "sheet/hook_words.hpp"
-#include "solve/json_out.hpp"
-#include "solve/page_parts.hpp"
+#include "sheet/words.hpp"
 
 namespace stringcourse::cli {
 
@@ -16,6 +17,7 @@ namespace {
 using laying::CourseAsLaid;
 using laying::WallMark;
 
+// "end of unit 7"; a jamb or a joint's edge where the unit ends as well is told in the same line.
 std::string mark_kind(const Answer& answer, const WallMark& mark) {
   const auto opening = [&] { return answer.building.openings[static_cast<std::size_t>(mark.mark.opening)].name; };
   switch (mark.mark.kind) {
@@ -23,32 +25,53 @@ std::string mark_kind(const Answer& answer, const WallMark& mark) {
     case setout::MarkKind::FarJamb: return "far jamb of " + opening();
     case setout::MarkKind::JointNearEdge: return "control joint, near edge";
     case setout::MarkKind::JointFarEdge: return "control joint, far edge";
-    case setout::MarkKind::BarCentre: return "centre of a bar";
+    case setout::MarkKind::BarCentre: return std::string(sheet::words_of(answer.building).mark_bar);
     case setout::MarkKind::BlockEnd: break;
   }
-  return "end of unit " + number_text(mark.mark.piece) + (mark.closes ? ", closes" : "");
+  return "end of unit " + number_text(mark.mark.piece) + (mark.closes ? ", laid last" : "");
 }
 
-std::string past_words(Length past, Tape tape) {
-  if (past == Length()) return "on it";
-  return tape_text(magnitude(past), tape) + (past < Length() ? " short" : " past");
+std::string past_words(const WallMark& mark, Tape tape) {
+  if (!mark.past) return "";
+  const std::string past = *mark.past == Length() ? "on it" : tape_text(magnitude(*mark.past), tape) + (*mark.past < Length() ? " short" : " past");
+  if (!mark.doubtful) return past;
+  return past + " (left out: " + mark.doubtful->why + (mark.doubtful->likely.empty() ? "" : "; " + mark.doubtful->likely) + ")";
+}
+
+bool is_told(const WallMark& mark) {
+  return mark.mark.kind != setout::MarkKind::BlockEnd || mark.to_read || mark.closes || mark.past;
+}
+
+std::string marks_table(const Answer& answer, const CourseAsLaid& course) {
+  using enum Table::Align;
+  const Tape tape = answer.building.tape;
+  Table table({Left, Left, Left});
+  std::vector<std::string> row;
+  for (const WallMark& mark : course.marks) {
+    if (!is_told(mark)) continue;
+    const std::string at = both_forms(mark.mark.at, tape), reading = past_words(mark, tape);
+    if (!row.empty() && row[0] == at && (row[2].empty() || reading.empty())) {
+      row[1] += ", " + mark_kind(answer, mark);
+      row[2] += reading;
+      continue;
+    }
+    if (!row.empty()) table.add(std::move(row));
+    row = {at, mark_kind(answer, mark), reading};
+  }
+  if (!row.empty()) table.add(std::move(row));
+  return table.text();
 }
 
 std::string marks_text(const Answer& answer, const CourseAsLaid& course) {
-  const Tape tape = answer.building.tape;
-  std::string text = laying::course_name(answer.building, course.wall, course.course) + ": marks from " +
-                     sheet::hook_text(answer.building, course.wall, sheet::kEnglish) + (course.finished ? ", laid" : "") + "\n";
-  for (const WallMark& mark : course.marks) {
-    if (mark.mark.kind == setout::MarkKind::BlockEnd && !mark.to_read && !mark.closes && !mark.past) continue;
-    std::string line = "  " + both_forms(mark.mark.at, tape);
-    line.append(line.size() < 28 ? 28 - line.size() : 1, ' ').append(mark_kind(answer, mark));
-    if (mark.past) line += "  " + past_words(*mark.past, tape) + (mark.doubtful ? " (left out: " + mark.doubtful->why + (mark.doubtful->likely.empty() ? "" : "; " + mark.doubtful->likely) + ")" : "");
-    text += line + "\n";
-  }
+  const Building& building = answer.building;
+  std::string text = building.walls[static_cast<std::size_t>(course.wall)].name + ", course " + number_text(course.course) +
+                     (course.finished ? ", laid" : "") + ": marks from " +
+                     sheet::hook_text(building, course.wall, sheet::words_of(building)) + "; end of block ON the mark\n";
+  text += marks_table(answer, course);
   if (course.run < 0) return text;
   const laying::RunAsLaid& run = course.runs[static_cast<std::size_t>(course.run)];
-  text += "  now: " + laying::next_text(run, tape) + "\n";
-  for (const std::string& lost : run.lost) text += "  loses " + lost + "\n";
+  text += "  now: " + laying::next_text(run, answer.building.tape) + "\n";
+  for (const std::string& lost : run.lost) text += "  this cannot keep " + lost + "\n";
   return text;
 }
 
@@ -58,22 +81,22 @@ std::string share_text(const laying::Odds& odds) {
     const auto tenths = static_cast<long long>(value * 1000 + 0.5);
     return number_text(tenths / 10) + "." + number_text(tenths % 10);
   };
-  return number_text(odds.inside) + " of " + number_text(odds.courses) + " (95 % interval " + percent(share.least) + " to " + percent(share.most) + " %)";
+  return number_text(odds.inside) + " of " + number_text(odds.courses) + " (between " + percent(share.least) + " and " + percent(share.most) + " %, 19 times in 20)";
 }
 
-std::string odds_text(const Answer& answer, const CourseAsLaid& course) {
+std::string chances_text(const Answer& answer, const CourseAsLaid& course) {
   constexpr int kCourses = 2000;
   const auto odds = laying::closure_odds(course, answer.laid->how, answer.building, kCourses, 20261127);
   if (!odds) return "";
-  return "  odds that the closure's joints stay lawful, " + number_text(odds->units) + " units ahead, spreads " + (answer.laid->how.spreads_measured ? "as measured" : "assumed") +
-         ":\n    with marks " + share_text(odds->with_marks) + "\n    without    " + share_text(odds->without) + "\n";
+  return "  tried " + number_text(kCourses) + " times, blocks and joints varying as " + (answer.laid->how.spreads_measured ? "measured" : "they usually do") +
+         ": the last block, " + number_text(odds->units) + " from here, fits\n    with marks read    " + share_text(odds->with_marks) + "\n    without            " + share_text(odds->without) + "\n";
 }
 
 /// The course named, or each wall's next.
 std::vector<CourseAsLaid> chosen(const Answer& answer, const Command& command, std::string& trouble) {
   const auto side = command.value("--side");
   const int wall = side ? laying::wall_of(answer.building, *side) : -1;
-  if (side && wall < 0) trouble = "There is no wall " + quoted(*side) + ".";
+  if (side && wall < 0) trouble = "There is no side or inner wall " + quoted(*side) + ".";
   int course = 0;
   for (const char digit : command.value("--course").value_or("")) course = digit < '0' || digit > '9' || course > 100'000 ? -1'000'000 : course * 10 + (digit - '0');
   if (command.has("--course") && (course < 1 || course > static_cast<int>(answer.building.courses.size()))) trouble = "There is no course " + quoted(*command.value("--course")) + ".";
@@ -101,7 +124,7 @@ ExitCode marks(const Command& command) {
   if (!trouble.empty()) return usage_trouble(trouble, command.verb);
   std::string text;
   for (const CourseAsLaid& course : courses) {
-    text += marks_text(*answer, course) + (command.has("--odds") ? odds_text(*answer, course) : "");
+    text += marks_text(*answer, course) + (command.has("--chances") ? chances_text(*answer, course) : "");
   }
   if (courses.empty()) text = "All courses are laid.\n";
   for (const Finding& finding : answer->laid->findings) text += finding.text + "\n";

@@ -6,6 +6,7 @@
 #include "cli/text_block.hpp"
 #include "job/words.hpp"
 #include "measure/notation.hpp"
+#include "sheet/words.hpp"
 #include "supply/counts.hpp"
 #include "supply/lintels.hpp"
 
@@ -55,8 +56,8 @@ void add_courses(Page& page) {
   const std::vector<Course>& courses = page.answer.building.courses;
   if (courses.empty()) return;
   const auto half_high = std::ranges::count_if(courses, &Course::half_high);
-  std::string text = number_text(courses.size()) + "; the top of the last stands " +
-                     page.length(courses.back().top - courses.front().top) + " above the top of the first";
+  const Length height = courses.back().top - courses.front().top + courses.front().unit_height;
+  std::string text = number_text(courses.size()) + ", " + page.length(height) + " high without the first bed joint";
   if (half_high > 0) text += "; half-high: " + number_text(half_high);
   std::string beams;
   for (const Course& course : courses) {
@@ -68,6 +69,24 @@ void add_courses(Page& page) {
 
 std::string series_mark(const Building& building, int series) {
   return has_one_series(building) ? "" : " (" + printable(building.series[static_cast<std::size_t>(series)].id) + ")";
+}
+
+std::string_view kind_words(Kind kind) { return sheet::kEnglish.kinds[static_cast<std::size_t>(kind)]; }
+
+// Where each hole is: from the end of its side that the marks start from.
+void add_openings(Page& page) {
+  const std::vector<ResolvedOpening>& openings = page.answer.building.openings;
+  if (openings.empty()) return;
+  page.title("Openings");
+  Table table({Left, Left, Right, Right, Right});
+  table.add({"", "in", "near jamb", "wide", "high"});
+  for (const ResolvedOpening& opening : openings | std::views::take(kShownSides)) {
+    const Wall& wall = page.answer.building.walls[static_cast<std::size_t>(opening.wall)];
+    table.add({printable(opening.name), printable(wall.name), page.length(opening.from.distance_from_start()) + " from " + printable(wall.start_name),
+               page.length(opening.width()), page.length(opening.height())});
+  }
+  page.table(table);
+  if (openings.size() > kShownSides) page.line("and " + number_text(openings.size() - kShownSides) + " more: the answer lists them all");
 }
 
 std::string_view work_text(supply::PartWork work) {
@@ -90,7 +109,7 @@ void add_units(Page& page) {
   Table table({Left, Right, Right, Left});
   table.add({"", "laid whole", "to buy", ""});
   for (const supply::Purchase& unit : supply::units_to_buy(building, page.answer.layout)) {
-    table.add({std::string(kind_name(unit.kind)) + series_mark(building, unit.series), number_text(unit.whole),
+    table.add({std::string(kind_words(unit.kind)) + series_mark(building, unit.series), number_text(unit.whole),
                number_text(unit.to_buy()), unit.for_saw > 0 ? number_text(unit.for_saw) + " of them for the saw" : ""});
   }
   for (const supply::PartCount& part : supply::corner_set_parts(building, page.answer.layout)) {
@@ -139,13 +158,13 @@ void add_lintels(Page& page) {
 
 void add_cuts(Page& page) {
   const Cost& cost = page.answer.layout.cost;
-  page.title("Saw cuts and laps");
+  page.title("Saw cuts and joint laps");
   page.line("saw cuts " + number_text(cost.cuts) + ", of these shorter than a half " + number_text(cost.short_pieces) +
-            "; short laps " + number_text(cost.short_laps));
+            "; short joint laps " + number_text(cost.short_laps));
   Table table({Right, Right, Left});
   for (const supply::CutCount& cut : supply::count_units(page.answer.building, page.answer.layout).cuts) {
     table.add({number_text(cut.pieces), page.length(cut.length),
-               "from " + std::string(kind_name(cut.from)) + series_mark(page.answer.building, cut.series)});
+               "from " + std::string(kind_words(cut.from)) + series_mark(page.answer.building, cut.series)});
   }
   page.table(table);
 }
@@ -155,7 +174,8 @@ void add_bars(Page& page) {
   if (bars.bars == 0) return;
   page.title("Upright bars");
   page.line(number_text(bars.bars) + " of " + printable(bars.size) + ", together " + page.length(bars.total) +
-            " without laps and dowels; " + number_text(page.answer.layout.cost.extra_bars) + " more than the spacing needs");
+            " without bar laps and dowels" +
+            (page.answer.layout.cost.extra_bars == 0 ? "" : "; " + number_text(page.answer.layout.cost.extra_bars) + " more than the spacing needs"));
 }
 
 // The first term, in the order of what is best, in which the proven bound is lower than what was found.
@@ -163,7 +183,7 @@ std::string gap_text(const Cost& found, const Cost& bound) {
   const auto term = [](std::string_view name, std::int64_t least, std::int64_t got) {
     return std::string(name) + " " + number_text(got) + ", not fewer than " + number_text(least);
   };
-  if (found.short_laps != bound.short_laps) return term("short laps", bound.short_laps, found.short_laps);
+  if (found.short_laps != bound.short_laps) return term("short joint laps", bound.short_laps, found.short_laps);
   if (found.cuts != bound.cuts) return term("saw cuts", bound.cuts, found.cuts);
   if (found.short_pieces != bound.short_pieces) return term("short pieces", bound.short_pieces, found.short_pieces);
   if (found.extra_bars != bound.extra_bars) return term("extra bars", bound.extra_bars, found.extra_bars);
@@ -172,13 +192,13 @@ std::string gap_text(const Cost& found, const Cost& bound) {
 
 void add_proof(Page& page) {
   const Layout& layout = page.answer.layout;
-  page.title("Proof");
+  page.title("Is it the best?");
   if (layout.proven) {
     const bool cuts_first = page.answer.building.bond == BondWish::Quarter;
-    page.line(cuts_first ? "no lawful layout has fewer saw cuts, or as few and fewer short laps: searched to the end"
-                         : "no lawful layout has fewer short laps, or as few and fewer saw cuts: searched to the end");
+    page.line(cuts_first ? "no layout that keeps the rules has fewer saw cuts, or as few and fewer short joint laps: searched to the end"
+                         : "no layout that keeps the rules has fewer short joint laps, or as few and fewer saw cuts: searched to the end");
   } else {
-    page.line("the search ended at its budget: " + gap_text(layout.cost, layout.least_possible));
+    page.line("not known: the search stopped at this program's limit; " + gap_text(layout.cost, layout.least_possible));
   }
   if (layout.relaxed_piece) page.line("pieces below the job's least piece had to be allowed: see the findings");
 }
@@ -233,6 +253,7 @@ std::string summary_text(const Answer& answer, Emphasis emphasis) {
   Page page{answer, emphasis, heading(name, emphasis) + "\n"};
   add_sides(page);
   add_courses(page);
+  add_openings(page);
   if (answer.layout.stopped.empty()) {
     add_units(page);
     add_lintels(page);

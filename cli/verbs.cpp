@@ -7,11 +7,11 @@ namespace {
 
 constexpr OptionSpec kPlanOptions[] = {
     {"--out", "DIR", "folder to write; made anew, or a folder that 'plan' wrote before"},
-    {"--paper", "letter|a4|both", "paper of the sheets (default: letter for an inch tape, a4 for millimetres)"},
+    {"--paper", "letter|a4|both", "paper of the sheets (default: letter for an inch tape, a4 for a metric tape)"},
     {"--json", "", "print the answer document on stdout instead of the summary"},
     {"--quiet", "", "print nothing but trouble"},
     {"--strict", "", "end with 1 when there are findings"},
-    {"--no-offers", "", "do not look for cheaper places of openings and lengths of sides"},
+    {"--no-offers", "", "do not look for small changes that would save cuts"},
 };
 
 constexpr OptionSpec kBeginOptions[] = {
@@ -27,13 +27,13 @@ constexpr OptionSpec kBeginOptions[] = {
 constexpr OptionSpec kLookOptions[] = {
     {"--json", "", "print the answer document on stdout instead of the summary"},
     {"--strict", "", "end with 1 when there are findings"},
-    {"--no-offers", "", "do not look for cheaper places of openings and lengths of sides"},
+    {"--no-offers", "", "do not look for small changes that would save cuts"},
 };
 
 constexpr OptionSpec kMarksOptions[] = {
-    {"--side", "NAME", "one wall (default: all)"},
-    {"--course", "N", "one course (default: each wall's next)"},
-    {"--odds", "", "add the chance that the closure's joints stay lawful, with marks and without"},
+    {"--side", "NAME", "one side or inner wall (default: all)"},
+    {"--course", "N", "one course (default: the next one of each wall)"},
+    {"--chances", "", "add how likely the last block of the course is to fit, reading marks and not"},
 };
 
 constexpr OptionSpec kMergeOptions[] = {
@@ -56,12 +56,12 @@ constexpr VerbSpec kVerbs[] = {
      "JOB is a job file, or - for stdin.", kLookOptions,
      "stringcourse look kiln-house.json\n"
      "stringcourse look kiln-house.json --json | python3 -m json.tool\n"},
-    {"marks", "JOB", 1, 1, "print the marks of the courses in hand and the next joints",
-     "Past or short is read at every third unit's end and at the last of a stretch. What was read is part of the job: its\n"
-     "\"laid\" log.", kMarksOptions,
+    {"marks", "JOB", 1, 1, "print where block ends come in the next courses, and the joints to lay",
+     "Read past or short at every third unit, and at the last one before an opening or a corner. What was read is part\n"
+     "of the job: its \"laid\" log.", kMarksOptions,
      "stringcourse marks kiln-house.json\n"
-     "stringcourse marks kiln-house.json --side AB --course 1 --odds\n"},
-    {"merge", "JOB OTHER", 2, 2, "unite the logs of two copies of one job",
+     "stringcourse marks kiln-house.json --side AB --course 1 --chances\n"},
+    {"merge", "JOB OTHER", 2, 2, "put the logs of two copies of one job together",
      "Both must be of one building. Every entry of either is kept; what disagrees is kept twice and said.", kMergeOptions,
      "stringcourse merge mine.json hers.json --out both.json\n"},
     {"schema", "[job|answer|refusals]", 0, 1, "print the JSON Schema of the job file, the answer or the refusals",

@@ -37,9 +37,9 @@ std::optional<std::int64_t> least_change(const Panel& panel, const Row& row, con
 std::string remedy_of(const Building& building, const Panel& panel, const Row& row, const RowRun& run) {
   const std::optional<std::int64_t> longer = least_change(panel, row, run, 1), shorter = least_change(panel, row, run, -1);
   const auto text = [&](std::int64_t change) { return tape_text(Length::nanometres(change), building.tape); };
-  if (longer && shorter) return "make this stretch " + text(*longer) + " longer or " + text(*shorter) + " shorter";
-  if (longer) return "make this stretch " + text(*longer) + " longer";
-  if (shorter) return "make this stretch " + text(*shorter) + " shorter";
+  if (longer && shorter) return "make this part of the wall " + text(*longer) + " longer or " + text(*shorter) + " shorter";
+  if (longer) return "make this part of the wall " + text(*longer) + " longer";
+  if (shorter) return "make this part of the wall " + text(*shorter) + " shorter";
   return "move the opening or the corner beside it by half a unit";
 }
 
@@ -92,7 +92,7 @@ Stopped stop_by_rule(const Building& building, const PanelSite& site, const Pane
   stopped.start = Length::nanometres(run.start + site.from);
   stopped.end = Length::nanometres(run.end + site.from);
   if (run.end < run.start) {
-    stopped.rule = "the ends of this stretch overlap by " + tape_text(stopped.start - stopped.end, building.tape) +
+    stopped.rule = "the ends of this part of the wall overlap by " + tape_text(stopped.start - stopped.end, building.tape) +
                    ": the corner units or the lintel beside it take more room than there is";
     stopped.remedy = remedy_of(building, panel, row, run);
     return stopped;

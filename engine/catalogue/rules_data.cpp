@@ -13,7 +13,7 @@ std::vector<Rule> bond_rules() {
   return {
       {"running-bond", "Units overlap the course below by at least a quarter of a unit's length",
        {"TMS 402, definition of running bond (edition not stated)", Knowledge::SecondHand}},
-      {"short-lap", "Head joints of neighbouring courses stand half a unit apart; nearer by more than 1/2 in (12 mm) is a short lap",
+      {"short-lap", "Head joints of two courses stand half a unit apart; nearer by more than 1/2 in (12 mm) is a short lap",
        {"common practice", Knowledge::CommonPractice}},
       {"least-piece", "No piece is shorter than a quarter unit as laid: 3 5/8 in in 16 in block, 90 mm in 390 mm block, 102 mm in "
        "440 mm block", {"common practice", Knowledge::CommonPractice}},

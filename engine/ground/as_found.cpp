@@ -105,10 +105,10 @@ void find_in_levels(const Job& job, const Building& building, const LevelsAsFoun
   for (const Station& station : levels.stations) {
     if (station.two_places) findings.push_back(finding("station-two-places", entry_place(station.entry), "The point " + quoted(station.name) + " was read at two places: the last one counts. Name each point differently.", ""));
     if (!station.far) continue;
-    const std::string off = "The bearing at " + quoted(station.name) + " comes out far from all others and is left out. ";
+    const std::string off = "The footing or slab at " + quoted(station.name) + " comes out far from all others and is left out. ";
     findings.push_back(finding("rod-far", entry_place(station.entry), station.slip ? off + "Read wrong: " + slip_text(station.slip->slip) + "? Then the rod read " + both_forms(station.slip->length, job.tape) + ". Strike it and enter it anew."
                                                                                     : off + "Was the rod upside down, or the reading of another point? Strike it and read it again.",
-                               "a bearing more than 2 ft or 600 mm from the middle of all (ours)"));
+                               "a height more than 2 ft or 600 mm from the middle of all (this program's limit)"));
   }
   if (levels.instrument && !levels.instrument->level) {
     const Instrument& one = *levels.instrument;
@@ -132,7 +132,7 @@ void find_in_levels(const Job& job, const Building& building, const LevelsAsFoun
   const std::string text = bed.verdict == Verdict::CannotTell
                                ? "At the best level the first course has " + spread + "; " + range + " is allowed. The readings are not sure enough to tell."
                                : "No level of the first course keeps its bed within " + range + ": the best has " + spread + ".";
-  findings.push_back(finding(bed.verdict == Verdict::CannotTell ? "bed-cannot-tell" : "bed-out-of-range", "/readings", text, "TMS 602 art. 3.3 (edition not stated) (second-hand)"));
+  findings.push_back(finding(bed.verdict == Verdict::CannotTell ? "bed-cannot-tell" : "bed-out-of-range", "/readings", text, "first bed 1/4 to 3/4 in, or 1 1/4 in grouted on concrete (TMS 602 art. 3.3, as others quote it)"));
 }
 
 }  // namespace
@@ -201,10 +201,10 @@ std::string slip_text(Slip slip) {
   switch (slip) {
     case Slip::FeetForInches: return "feet written as inches";
     case Slip::InchesForFeet: return "inches written as feet";
-    case Slip::InchesForMillimetres: return "inches written as millimetres";
-    case Slip::MillimetresForInches: return "millimetres written as inches";
-    case Slip::FeetForMillimetres: return "feet written as millimetres";
-    case Slip::MillimetresForFeet: return "millimetres written as feet";
+    case Slip::InchesForMillimetres: return "inches written as mm";
+    case Slip::MillimetresForInches: return "mm written as inches";
+    case Slip::FeetForMillimetres: return "feet written as mm";
+    case Slip::MillimetresForFeet: return "mm written as feet";
     case Slip::FootLost: return "a foot lost or counted twice";
     case Slip::InchBurnt: return "the tape held at its 1 in mark";
   }

@@ -224,7 +224,7 @@ std::string choice_text(const BedChoice& choice, Tape tape) {
     case What::TiltCourse: return "let the first course follow a slope, which the next beds take out again" + where;
     case What::Grind: return "grind high spots at " + number_text(choice.units) + (choice.units == 1 ? " reading" : " readings") + ", at most " + most + where;
     case What::RipUnits: return "rip " + units_text(choice.units) + ", at most " + most + " off" + where;
-    case What::LevellingStrip: return "pour a levelling strip or lay solid units under " + units_text(choice.units) + ", at most " + most + " thick" + where;
+    case What::LevellingStrip: return "pour a strip of mortar or concrete, or lay solid units, under " + units_text(choice.units) + ", at most " + most + " thick" + where;
     case What::HalfHigh: return "lay a half-high unit under " + units_text(choice.units) + ", where the bed would be this thick" + where;
     case What::Step: return "step down a course under " + units_text(choice.units) + ", where the bed would be this thick" + where;
     case What::Curb: return "pour a level curb under all walls, at most " + most + " high";

@@ -69,7 +69,7 @@ struct Table<CourseLaid> {
 template <>
 struct Table<GaugeReading> {
   static constexpr std::string_view name = "gauge_reading";
-  static constexpr std::string_view description = "The top of a course against the gauge rod.";
+  static constexpr std::string_view description = "The top of a course against the gauge rod (story pole).";
   static constexpr auto fields = std::tuple{
       field("on", &GaugeReading::on, Need::Required, "The wall.", kNameText),
       field("course", &GaugeReading::course, Need::Required, "The course.", kCourseNumber),
@@ -108,12 +108,12 @@ struct Table<GapReading> {
 template <>
 struct Table<WallCheck> {
   static constexpr std::string_view name = "wall_check";
-  static constexpr std::string_view description = "A finished stretch checked, or a joint measured.";
+  static constexpr std::string_view description = "A finished part of a wall checked, or a joint measured.";
   static constexpr auto fields = std::tuple{
       field("on", &WallCheck::on, Need::Required, "The wall.", kNameText),
       field("course", &WallCheck::course, Need::Required, "The course.", kCourseNumber),
       field("what", &WallCheck::what, Need::Required, "What was checked."),
-      field("over", &WallCheck::over, Need::Optional, "The stretch or height that it was read over, a length; not for joints."),
+      field("over", &WallCheck::over, Need::Optional, "The length or height that it was read over; not for joints."),
       field("off", &WallCheck::off, Need::Required, "The deviation, or a joint's width, a length, minus the other way.", kAnySign),
       field("may_be_wrong", &WallCheck::may_be_wrong, Need::Optional,
             "How far the instrument may be wrong, either way, a length; absent: as a mark is read.", kZeroOrMore),
@@ -156,10 +156,10 @@ struct Table<LaidEntry> {
       field("mark", &LaidEntry::mark, Need::Optional, "A block end at its mark."),
       field("units", &LaidEntry::units, Need::Optional, "Units of the batch, measured."),
       field("laid", &LaidEntry::laid, Need::Optional, "A course laid from end to end."),
-      field("gauge", &LaidEntry::gauge, Need::Optional, "The top of a course against the gauge rod."),
+      field("gauge", &LaidEntry::gauge, Need::Optional, "The top of a course against the gauge rod (story pole)."),
       field("set", &LaidEntry::set, Need::Optional, "One unit set, read at its corners."),
       field("gap", &LaidEntry::gap, Need::Optional, "The gap for a closure."),
-      field("check", &LaidEntry::check, Need::Optional, "A finished stretch or a joint checked."),
+      field("check", &LaidEntry::check, Need::Optional, "A finished part of a wall or a joint checked."),
       field("found", &LaidEntry::found, Need::Optional, "A jamb or corner as found."),
       field("remark", &LaidEntry::remark, Need::Optional, "What its note or photos tell of."),
       field("strike", &LaidEntry::strike, Need::Optional, "The id of an entry that no longer counts. If that is a strike, what it struck counts again.", kNameText),

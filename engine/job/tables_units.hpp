@@ -131,7 +131,7 @@ struct Table<Steel> {
             "Courses at whose top a grout pour stops, rising; none: not said.",
             {.least = 1, .most = kMostCourses, .most_entries = kMostCourses, .order = ListOrder::Rising}),
       field("dowel_lap", &Steel::dowel_lap, Need::Optional,
-            "How far dowels stand up over the bearing, as your drawings ask, a length."),
+            "How far dowels stand up over the footing or slab, as your drawings ask, a length."),
       field("kept_dowels", &Steel::kept_dowels, Need::Optional,
             "Ids of dowel readings whose bars stand where the dowels were found, whatever that costs the bond.",
             {.text = TextRule::Name, .most_entries = 2000, .order = ListOrder::Distinct}),

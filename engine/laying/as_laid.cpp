@@ -13,7 +13,7 @@
 namespace stringcourse::laying {
 namespace {
 
-constexpr std::string_view kMarkRule = "bay marks every third unit; a joint is 1/8 to 3/4 in (TMS 602, second-hand)";
+constexpr std::string_view kMarkRule = "a mark at every third unit; a joint is 1/8 to 3/4 in (TMS 602, as others quote it)";
 
 std::string place_of(std::size_t entry) { return "/laid/" + number_text(entry); }
 
@@ -68,7 +68,7 @@ void say_lost(Reader& reader, const CourseAsLaid& course) {
     if (any) reader.find("joints-lose", entry, "No joints from here keep " + lost + ".", "clearance of the grout; lap of a quarter unit");
   }
   if (any && run.next.what == Correction::What::CannotBe) {
-    reader.find("course-cannot-close", entry, "From " + tape_text(magnitude(run.past), reader.tape()) + (run.past < Length() ? " short" : " past") + " no lawful joints, cut or laying again brings " + course_name(reader.building, course.wall, course.course) + " back before its end.", kMarkRule);
+    reader.find("course-cannot-close", entry, "From " + tape_text(magnitude(run.past), reader.tape()) + (run.past < Length() ? " short" : " past") + " no joints within the limits, no cut and no laying again bring " + course_name(reader.building, course.wall, course.course) + " back before its end.", kMarkRule);
   }
 }
 
@@ -162,7 +162,7 @@ void read_gauges(Reader& reader) {
       wanted.bed = reader.building.joint, wanted.step = tape_step(reader.tape());
       wanted.either_way = reader.tape() == Tape::Inches ? Length::sixteenths(2) : Length::millimetres(3);
       last.beds = equal_beds(wanted);
-      if (!last.beds) reader.find("beds-cannot-meet", last.entry, "Beds of " + tape_text(wanted.bed, reader.tape()) + " within " + tape_text(wanted.either_way, reader.tape()) + " do not bring " + reader.building.walls[static_cast<std::size_t>(wall)].name + " to the " + last.to_what + " in " + number_text(last.courses.size()) + " courses.", "beds +-1/8 in (TMS 602, second-hand)");
+      if (!last.beds) reader.find("beds-cannot-meet", last.entry, "Beds of " + tape_text(wanted.bed, reader.tape()) + " within " + tape_text(wanted.either_way, reader.tape()) + " do not bring " + reader.building.walls[static_cast<std::size_t>(wall)].name + " to the " + last.to_what + " in " + number_text(last.courses.size()) + " courses.", "beds +-1/8 in (TMS 602, as others quote it)");
     }
     reader.found.gauges.push_back(std::move(last));
   }
@@ -189,7 +189,7 @@ void read_gaps(Reader& reader) {
     const Length unit = reader.found.how.batch && &series == &reader.building.series.front() ? reader.found.how.batch->mean : series.full;
     const JointRules& joints = reader.found.how.joints;
     one.closure = closure_of({gap->measured, unit, series.half, joints.joint, joints.working_least, joints.working_most, joints.step, reader.building.least_piece});
-    if (!one.closure) reader.find("gap-cannot-close", k, "No lawful piece fills a gap of " + tape_text(gap->measured, reader.tape()) + " with joints in range. Lay the units beside it again.", kMarkRule);
+    if (!one.closure) reader.find("gap-cannot-close", k, "No piece fills a gap of " + tape_text(gap->measured, reader.tape()) + " with joints within their limits. Lay the units beside it again.", kMarkRule);
     reader.found.gaps.push_back(std::move(one));
   }
 }
@@ -214,7 +214,7 @@ void limit(CheckAsLaid& one, const WallCheck& check, const Reader& reader) {
   const auto either_way = [&](const Tolerance& tolerance, std::string_view name) {
     const Length over = check.over.value_or(reader.tape() == Tape::Inches ? Length::feet(10) : Length::millimetres(5000));
     one.allowed_most = allowed(tolerance, over), one.allowed_least = -one.allowed_most;
-    one.rule = std::string(name) + (us ? " within 1/4 in in 10 ft, 1/2 in at most (TMS 602, second-hand)" : tolerance.over == Length::millimetres(10) ? " within 10 mm in 5 m, 15 mm at most (UK warranty practice, second-hand)" : " within 8 mm in 5 m, 12 mm at most (UK warranty practice, second-hand)");
+    one.rule = std::string(name) + (us ? " within 1/4 in in 10 ft, 1/2 in at most (TMS 602, as others quote it)" : tolerance.over == Length::millimetres(10) ? " within 10 mm in 5 m, 15 mm at most (UK warranty practice, as others quote it)" : " within 8 mm in 5 m, 12 mm at most (UK warranty practice, as others quote it)");
   };
   switch (check.what) {
     case CheckKind::Plumb: return either_way(rules.plumb, "plumb");
@@ -222,22 +222,22 @@ void limit(CheckAsLaid& one, const WallCheck& check, const Reader& reader) {
     case CheckKind::Line: return either_way(rules.true_to_line, "true to line");
     case CheckKind::Position:
       either_way(rules.position, "");
-      one.rule = "place in plan within 1/2 in in 20 ft, 3/4 in at most (TMS 602, second-hand)";
+      one.rule = "place in plan within 1/2 in in 20 ft, 3/4 in at most (TMS 602, as others quote it)";
       return;
     case CheckKind::HeadJoint:
-      one.allowed_least = how.joints.least, one.allowed_most = how.joints.most, one.rule = "head joint 1/8 to 3/4 in (TMS 602, second-hand)";
+      one.allowed_least = how.joints.least, one.allowed_most = how.joints.most, one.rule = "head joint 1/8 to 3/4 in (TMS 602, as others quote it)";
       return;
     case CheckKind::BedJoint: {
       const Length joint = reader.building.joint;
       if (check.course == 1) {
         const bool grouted = reader.job.ground && reader.job.ground->first_course_grouted.value_or(false);
         one.allowed_least = Length::sixteenths(4), one.allowed_most = grouted ? Length::sixteenths(20) : Length::sixteenths(12);
-        one.rule = std::string("first bed 1/4 to ") + (grouted ? "1 1/4 in, grouted on concrete" : "3/4 in") + " (TMS 602, second-hand)";
+        one.rule = std::string("first bed 1/4 to ") + (grouted ? "1 1/4 in, grouted on concrete" : "3/4 in") + " (TMS 602, as others quote it)";
         return;
       }
       const Length either = us ? Length::sixteenths(2) : Length::millimetres(5);
       one.allowed_least = joint - either, one.allowed_most = joint + either;
-      one.rule = us ? "bed +-1/8 in (TMS 602, second-hand)" : "bed within 5 mm of the mean, taken as planned (UK warranty practice, second-hand)";
+      one.rule = us ? "bed +-1/8 in (TMS 602, as others quote it)" : "bed within 5 mm of the mean, taken as planned (UK warranty practice, as others quote it)";
     }
   }
 }

@@ -45,7 +45,7 @@ std::vector<WallMark> marks_of(const Building& building, const Layout& layout, i
       const auto r = static_cast<std::size_t>(std::ranges::lower_bound(last, mark.piece) - last.begin());
       met.run = static_cast<int>(r);
       met.units = mark.piece - (r == 0 ? 0 : last[r - 1]);
-      met.to_read = mark.bay || mark.piece == last[r];
+      met.to_read = mark.third_unit || mark.piece == last[r];
       met.closes = std::ranges::binary_search(closing, runs[r].first_piece + static_cast<std::uint32_t>(met.units - 1));
     }
     marks.push_back(std::move(met));
@@ -180,7 +180,7 @@ std::string correction_text(const Correction& next, Tape tape) {
     case Correction::What::Joints: return text.empty() ? "no joint: the next unit stands at the start" : "next " + text;
     case Correction::What::SawCut: return "cut the next unit " + tape_text(next.cut, tape) + " shorter" + (text.empty() ? "" : ", then " + text);
     case Correction::What::LayAgain: return "lift the last " + (next.again == 1 ? std::string("unit") : number_text(next.again) + " units") + " and lay again with " + text;
-    case Correction::What::CannotBe: return "no lawful joints bring it back before the end";
+    case Correction::What::CannotBe: return "no joints within the limits bring it back before the end";
   }
   return text;
 }

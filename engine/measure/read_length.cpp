@@ -153,7 +153,7 @@ Read<Length> length_of(const Reader& reader, const Amount& amount, Length unit) 
 Read<Length> length_without_fraction(const Reader& reader, const Amount& amount, Length unit) {
   if (!amount.has_fraction) return length_of(reader, amount, unit);
   return error(quoted(reader.text) + " has a fraction that is not one of an inch.",
-               "Fractions are of inches only: write feet whole (14'-6\"), millimetres and metres with a point.");
+               "Fractions are of inches only: write feet whole (14'-6\"), mm and m with a point.");
 }
 
 /// What follows whole feet: nothing, or inches under 12, with or without their mark.

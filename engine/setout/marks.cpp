@@ -8,7 +8,7 @@
 namespace stringcourse::setout {
 namespace {
 
-constexpr int kUnitsInABay = 3;
+constexpr int kUnitsToAMark = 3;
 
 struct Collector {
   Length step;
@@ -27,7 +27,7 @@ void collect_blocks(Collector& collector, const Layout& layout, int wall, int co
     for (const Piece& piece : pieces_of(layout, run)) {
       Mark& mark = collector.add(MarkKind::BlockEnd, far_end(piece));
       mark.piece = piece.number;
-      mark.bay = ++laid % kUnitsInABay == 0;
+      mark.third_unit = ++laid % kUnitsToAMark == 0;
     }
   }
 }

@@ -16,7 +16,7 @@ struct Mark {
   MarkKind kind = MarkKind::BlockEnd;
   Length at;             // rounded once to the tape: 1/16 in or 1 mm
   ExactPosition exact;   // what was rounded
-  bool bay = false;      // each third unit of its stretch
+  bool third_unit = false;  // each third unit of its run
   std::int32_t piece = 0;     // BlockEnd: the piece's number along its wall
   std::int32_t opening = -1;  // jambs: index into Building::openings
 };

@@ -1,6 +1,7 @@
 #include "sheet/context.hpp"
 
 #include <algorithm>
+#include <set>
 
 #include "setout/cleanouts.hpp"
 #include "setout/places.hpp"
@@ -9,25 +10,28 @@
 namespace stringcourse::sheet {
 namespace {
 
+constexpr std::string_view kCutMark = "CU";
+
+/// Two letters: one alone is a corner's name.
 Exception exception_of_kind(Kind kind) {
   switch (kind) {
     case Kind::Full:
     case Kind::Corner: return {};
-    case Kind::Half: return {"H", Fill::Tint};
-    case Kind::CornerSet: return {"A", Fill::None};
-    case Kind::OpenEnd:
-    case Kind::OpenBoth: return {"O", Fill::None};
-    case Kind::BondBeam: return {"B", Fill::None};
-    case Kind::BondBeamHalf: return {"B", Fill::Tint};
+    case Kind::Half: return {"HA", Fill::Tint};
+    case Kind::CornerSet: return {"CS", Fill::None};
+    case Kind::OpenEnd: return {"OE", Fill::None};
+    case Kind::OpenBoth: return {"OB", Fill::None};
+    case Kind::BondBeam: return {"BB", Fill::None};
+    case Kind::BondBeamHalf: return {"BB", Fill::Tint};
     case Kind::Lintel:
-    case Kind::LintelHalf: return {"L", Fill::Hatch135};
-    case Kind::Sash: return {"S", Fill::None};
-    case Kind::SashHalf: return {"S", Fill::Tint};
-    case Kind::Cleanout: return {"K", Fill::None};
-    case Kind::CleanoutHalf: return {"K", Fill::Tint};
-    case Kind::HalfHigh: return {"F", Fill::None};
-    case Kind::HalfHighHalf: return {"F", Fill::Tint};
-    case Kind::Solid: return {"M", Fill::Grey};
+    case Kind::LintelHalf: return {"LI", Fill::Hatch135};
+    case Kind::Sash: return {"SA", Fill::None};
+    case Kind::SashHalf: return {"SA", Fill::Tint};
+    case Kind::Cleanout: return {"CO", Fill::None};
+    case Kind::CleanoutHalf: return {"CO", Fill::Tint};
+    case Kind::HalfHigh: return {"HH", Fill::None};
+    case Kind::HalfHighHalf: return {"HH", Fill::Tint};
+    case Kind::Solid: return {"SO", Fill::Grey};
   }
   return {};
 }
@@ -35,7 +39,7 @@ Exception exception_of_kind(Kind kind) {
 }  // namespace
 
 Exception exception_of(const Piece& piece) {
-  if (setout::is_saw_cut(piece)) return {"C", Fill::Hatch45};
+  if (setout::is_saw_cut(piece)) return {std::string(kCutMark), Fill::Hatch45};
   return exception_of_kind(piece.kind);
 }
 
@@ -49,11 +53,13 @@ Context context_of(const Building& building, const Layout& layout, const SheetWo
   return context;
 }
 
+std::string cut_mark(std::size_t index) { return std::string(kCutMark) + number_text(static_cast<long long>(index) + 1); }
+
 std::string cut_mark(const Context& context, int series, const Piece& piece) {
   const auto at = std::find_if(context.cuts.begin(), context.cuts.end(), [&](const CutMark& mark) {
     return mark.series == series && mark.from == piece.kind && mark.length == piece.length;
   });
-  return at == context.cuts.end() ? "C" : "C" + number_text(at - context.cuts.begin() + 1);
+  return at == context.cuts.end() ? std::string(kCutMark) : cut_mark(static_cast<std::size_t>(at - context.cuts.begin()));
 }
 
 std::string saw_text(const Context& context, Length length) {
@@ -63,31 +69,30 @@ std::string saw_text(const Context& context, Length length) {
 std::vector<std::string> legend_of(const Context& context, Shown shown) {
   const Words& words = context.words;
   const std::string_view entries[] = {words.legend_half,     words.legend_bond_beam,  words.legend_lintel,
-                                      words.legend_sash,     words.legend_open_end,   words.legend_cleanout,
+                                      words.legend_sash,     words.legend_open_end, words.legend_open_both, words.legend_cleanout,
                                       words.legend_corner_set, words.legend_half_high, words.legend_solid};
-  bool used[128] = {};
+  std::set<std::string, std::less<>> used;
   std::vector<bool> cuts(context.cuts.size());
   for (const Run& run : context.layout.runs) {
     if ((shown.wall >= 0 && run.wall != shown.wall) || (shown.course > 0 && run.course != shown.course)) continue;
     for (const Piece& piece : setout::pieces_of(context.layout, run)) {
-      const std::string letter = exception_of(piece).letter;
-      if (!letter.empty()) used[static_cast<unsigned char>(letter[0]) & 127] = true;
+      if (const std::string mark = exception_of(piece).mark; !mark.empty()) used.insert(mark);
       if (!setout::is_saw_cut(piece)) continue;
       const std::string mark = cut_mark(context, context.wall(run.wall).series, piece);
       for (std::size_t index = 0; index < cuts.size(); ++index) {
-        if (mark == "C" + number_text(static_cast<long long>(index + 1))) cuts[index] = true;
+        if (mark == cut_mark(index)) cuts[index] = true;
       }
     }
   }
   std::vector<std::string> legend;
   for (const std::string_view entry : entries) {
-    if (!entry.empty() && used[static_cast<unsigned char>(entry[0]) & 127]) legend.emplace_back(entry);
+    if (used.contains(entry.substr(0, 2))) legend.emplace_back(entry);
   }
   const auto is_shown = [&](const setout::WallCleanout& one) { return (shown.wall < 0 || one.wall == shown.wall) && one.course == shown.course; };
   if (std::ranges::any_of(setout::cleanouts_of(context.building, context.layout), is_shown)) legend.emplace_back(words.pour.cleanout_wedge);
-  if (used[static_cast<unsigned char>('C')]) legend.emplace_back(words.legend_cut);
+  if (used.contains(kCutMark)) legend.emplace_back(words.legend_cut);
   for (std::size_t index = 0; index < cuts.size(); ++index) {
-    if (cuts[index]) legend.push_back("C" + number_text(static_cast<long long>(index + 1)) + " = " + saw_text(context, context.cuts[index].length));
+    if (cuts[index]) legend.push_back(cut_mark(index) + " = " + saw_text(context, context.cuts[index].length));
   }
   return legend;
 }

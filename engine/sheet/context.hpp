@@ -2,6 +2,7 @@
 // What every drawer needs to know, and the few questions they share. Internal to sheet/.
 #include <memory>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "bond/layout.hpp"
@@ -39,9 +40,9 @@ struct Context {
   return fitting_name(context.names, name, room, lettering, heights);
 }
 
-/// 'H' half, 'C' cut ...: only exceptions carry a letter and a fill; ordinary units none.
+/// HA half, CU saw cut ...: only exceptions carry a mark and a fill; ordinary units none. Two letters: one is a corner's name.
 struct Exception {
-  std::string letter;
+  std::string mark;
   Fill fill = Fill::None;
 };
 [[nodiscard]] Exception exception_of(const Piece& piece);
@@ -52,10 +53,12 @@ struct Shown {
   int wall = -1;
   int course = 0;
 };
-/// "H half", "O open end" ... of the letters that stand on what is shown, in a fixed order; then each cut's mark with
+/// "HA half", "OE open end" ... of the marks that stand on what is shown, in a fixed order; then each cut's mark with
 /// its length.
 [[nodiscard]] std::vector<std::string> legend_of(const Context& context, Shown shown);
-/// "C2": the mark of a cut's group in the saw list.
+/// "CU1" of 0: the mark of the saw list's groups in their order.
+[[nodiscard]] std::string cut_mark(std::size_t index);
+/// "CU2": the mark of a cut's group in the saw list.
 [[nodiscard]] std::string cut_mark(const Context& context, int series, const Piece& piece);
 /// Total inches or millimetres: one short form, for the saw.
 [[nodiscard]] std::string saw_text(const Context& context, Length length);

@@ -77,12 +77,12 @@ void write_exception(Pad& pad, const Elevation& elevation, const std::vector<set
   const Course& course = context.building.courses[static_cast<std::size_t>(run.course - 1)];
   const Area unit = elevation.box(piece.start.nearest_nanometre(), setout::far_end(piece).nearest_nanometre(),
                                  course.underside(), course.top);
-  const std::string letter = exception_of(piece).letter;
+  const std::string letter = exception_of(piece).mark;
   if (unit.empty() || letter.empty()) return;
   const Area room = clear_of_bars(elevation, bars, run, unit);
   if (room.empty()) return;
   if (!setout::is_saw_cut(piece)) {
-    if (letter != "B" || !course.bond_beam) write_label(pad, room, letter);
+    if (letter != "BB" || !course.bond_beam) write_label(pad, room, letter);
     return;
   }
   const std::string mark = cut_mark(context, context.wall(elevation.wall).series, piece);

@@ -132,6 +132,13 @@ std::string tenths(double value) {
   return (value < 0 && tenth > 0 ? "-" : "") + number_text(tenth / 10) + "." + number_text(tenth % 10);
 }
 
+/// How well a reading fits, by how many times its doubt it is adjusted: up to once, up to twice, or more (a blunder's limit
+/// is beyond three).
+std::string_view fit_word(const Words& words, double standardised) {
+  const double times = standardised < 0 ? -standardised : standardised;
+  return words.found_fits[times <= 1 ? 0 : times <= 2 ? 1 : 2];
+}
+
 void add_tapings(Table& table, const Context& context, const TapeAsFound& tape) {
   const Words& words = context.words;
   if (tape.lines.empty()) return;
@@ -140,7 +147,7 @@ void add_tapings(Table& table, const Context& context, const TapeAsFound& tape) 
     const bool adjusted = tape.state == TapeAsFound::State::Adjusted && !line.slip;
     const std::string says = line.slip    ? fill_in(words.found_slip, {ground::slip_text(line.slip->slip), both_forms(line.slip->length, context.tape())})
                              : line.wrong ? std::string(words.found_blunder)
-                             : adjusted   ? fill_in(words.found_correction, {correction_text(context, length_of(line.residual.value)), tenths(line.residual.standardised)})
+                             : adjusted   ? fill_in(words.found_correction, {correction_text(context, length_of(line.residual.value)), std::string(fit_word(words, line.residual.standardised))})
                                           : std::string();
     const std::string both = !line.again ? says : fill_in(words.found_second, {says, std::string(line.agrees ? words.found_second_agrees : words.found_second_not)});
     table.add_row({corner_name(context, line.from) + " - " + corner_name(context, line.to), both_forms(line.read, context.tape()), both_forms(line.expected, context.tape()), both});
@@ -169,7 +176,7 @@ void add_moves(Table& table, const Context& context, const TapeAsFound& tape) {
 
 void add_levels(Table& table, const Context& context, const ground::LevelsAsFound& levels) {
   const Words& words = context.words;
-  table.add_heading(fill_in(words.found_levels, {levels.datum}));
+  table.add_heading(fill_in(words.found_levels, {levels.datum == "datum" ? std::string(words.found_benchmark) : levels.datum}));
   for (const ground::Station& station : levels.stations) {
     const std::string place = station.place ? context.wall(station.place->wall).name + " " + tape_text(station.place->along, context.tape()) : std::string();
     table.add_row({station.name, tape_text(station.height, context.tape()), "± " + tape_text(station.doubt, context.tape()), place});

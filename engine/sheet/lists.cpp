@@ -78,14 +78,14 @@ void add_saw_group(Table& table, const Context& context, const setout::SawGroup&
       continue;
     }
     const std::string from = std::string(words.kinds[static_cast<std::size_t>(group.from)]) + " " + saw_text(context, group.from_length);
-    table.add_row({"", "C" + number_text(static_cast<long long>(number)), both_forms(group.length, context.tape()),
+    table.add_row({"", cut_mark(static_cast<std::size_t>(number - 1)), both_forms(group.length, context.tape()),
                    number_text(static_cast<long long>(group.places.size())), from, saw_text(context, group.offcut), places});
   }
 }
 
 std::string known_text(const Words& words, const Source& source) {
-  const std::string known(knowledge_name(source.knowledge));
-  if (source.text.find(known) != std::string::npos) return source.text;
+  if (source.text.find(knowledge_name(source.knowledge)) != std::string::npos) return source.text;
+  const std::string known(words.knowledge[static_cast<std::size_t>(source.knowledge)]);
   return fill_in(words.how_known, {source.text, known});
 }
 
@@ -120,11 +120,11 @@ bool rule_applies(const Context& context, std::string_view id) {
 // Filler to be packed where the hole is larger than what was asked.
 std::string packed_text(const Context& context, const ResolvedOpening& opening) {
   std::vector<std::string> parts;
-  const auto add = [&](std::string_view words, Length filler) {
-    if (filler > Length()) parts.push_back(fill_in(words, {height_text(context, filler)}));
+  const auto add = [&](std::string_view words, Length packing) {
+    if (packing > Length()) parts.push_back(fill_in(words, {height_text(context, packing)}));
   };
-  add(context.words.packed_each_side, opening.filler_each_side);
-  add(context.words.packed_head, opening.filler_head);
+  add(context.words.packed_each_side, opening.packing_each_side);
+  add(context.words.packed_head, opening.packing_head);
   return parts.empty() ? std::string() : "\n" + std::string(context.words.packed) + " " + joined(parts, ", ");
 }
 

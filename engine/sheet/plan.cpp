@@ -106,7 +106,7 @@ void draw_unit(Pad& pad, const Context& context, const PlanView& view, const Run
   Pad unit(Role::Figure, setout::piece_name(*context.as_named, run, piece));
   unit.box(box, {Pen::Thin}, exception.fill == Fill::None ? Fill::White : exception.fill);
   const auto room = room_for_number(view, wall, extent, bars);
-  if (room && view.scale.denominator <= kSmallestNumbered.denominator) write_unit(unit, *room, piece, exception.letter);
+  if (room && view.scale.denominator <= kSmallestNumbered.denominator) write_unit(unit, *room, piece, exception.mark);
   pad.add(std::move(unit).take());
   draw_corner_parts(pad, context, view, run, piece);
 }

@@ -11,7 +11,7 @@ namespace stringcourse::sheet {
 struct RunningLabel {
   Micrometres x = 0;  // where it points
   Length at;          // the rounded mark
-  bool bold = false;  // bay marks
+  bool bold = false;  // third-unit marks
   std::string what;   // "jamb D1", "bar centre"; empty: a block end
   std::string short_what;  // instead of it where it has no room; may be empty
 };

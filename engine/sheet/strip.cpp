@@ -92,7 +92,7 @@ Group draw_unit(const Strip& strip, const Run& run, const Piece& piece) {
   draw_cells(pad, strip, piece, box, extent);
   if (cut) write_cut_length(pad, strip, piece, box);
   const bool far_end_shown = strip.part.holds(setout::far_end(piece).nearest_nanometre());
-  const std::string letter = cut ? cut_mark(context, context.wall(strip.wall).series, piece) : exception.letter;
+  const std::string letter = cut ? cut_mark(context, context.wall(strip.wall).series, piece) : exception.mark;
   if (far_end_shown) write_number(pad, strip, box, piece, letter);
   return std::move(pad).take();
 }

@@ -90,7 +90,7 @@ void draw_marks(Pad& pad, const Strip& strip) {
   for (const setout::Mark& mark : setout::running_marks(context.building, context.layout, strip.wall, strip.course)) {
     if (!strip.part.holds(mark.exact.nearest_nanometre())) continue;
     const Micrometres x = strip.view.at(mark.exact.nearest_nanometre());
-    if (mark.kind == setout::MarkKind::BlockEnd) above.push_back({x, mark.at, mark.bay, {}, {}});
+    if (mark.kind == setout::MarkKind::BlockEnd) above.push_back({x, mark.at, mark.third_unit, {}, {}});
     else below.push_back(low_label(strip, mark));
   }
   add_bars_behind(below, strip);

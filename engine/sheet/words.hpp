@@ -5,6 +5,7 @@
 #include <string_view>
 
 #include "sheet/words_pour.hpp"
+#include "walls/building.hpp"
 
 namespace stringcourse::sheet {
 
@@ -34,7 +35,7 @@ struct Words {
   std::string_view seen_from, seen_from_inside, control_joint,
       course, height, sill, head, floor, pour_stop, wire, datum_note, elevation_note, wire_mark_note, pour_mark_note;
   // Legend of exceptions
-  std::string_view legend_half, legend_cut, legend_bond_beam, legend_lintel, legend_sash, legend_open_end,
+  std::string_view legend_half, legend_cut, legend_bond_beam, legend_lintel, legend_sash, legend_open_end, legend_open_both,
       legend_cleanout, legend_corner_set, legend_half_high, legend_solid;
   // Lists
   std::string_view opening, masonry_opening, from_corner, underside, asked, lintel, note, none,
@@ -49,8 +50,8 @@ struct Words {
   std::string_view title_dowels, dowel,
       found_dowels, found_off, found_saving, found_saving_now, found_instrument, found_instrument_up, found_instrument_level, found_door, found_door_tall, found_concrete, found_second, found_second_agrees, found_second_not, found_fit, found_fit_shift, found_fit_turn, found_fit_room, found_east, found_west, found_north, found_south;
   std::string_view title_form_board, title_template, template_to_corner, template_list, title_found_plan, title_found, title_bed_profile, found_what, found_read, found_against, found_says,
-      found_tapings, found_moves, found_levels, found_loop, found_closes, found_does_not_close, found_bed, found_bed_top,
-      found_margin, found_mortar, found_rod, found_held, found_ellipse, found_ellipse_note, found_leave, found_within_doubt, found_slip, found_blunder, found_correction,
+      found_tapings, found_moves, found_levels, found_benchmark, found_loop, found_closes, found_does_not_close, found_bed, found_bed_top,
+      found_margin, found_mortar, found_rod, found_held, found_ellipse, found_ellipse_note, found_leave, found_within_doubt, found_slip, found_blunder, found_correction, found_fits[3],
       found_tape_again, found_under, found_profile_note, found_profile_note_inches, found_profile_limits, paint_jambs, paint_head, paint_note, chalk_lines, chalk_edges, chalk_edge;
   std::string_view poured_heading, poured_since, poured_found, poured_bar, poured_no_bar, poured_no_dowel, poured_off;
   // At the wall
@@ -62,16 +63,19 @@ struct Words {
       laid_closure_joint, laid_next_to_last, laid_no_closure, laid_set, laid_bed, laid_lift, laid_right, laid_tap, laid_corners[4],
       laid_line_out, laid_line_in, laid_checks[6], laid_verdicts[3], laid_limits, laid_found, laid_far_end, laid_remark, laid_strike, laid_photos, laid_progress, laid_pace,
       laid_unused, title_changes, change_where, change_units, change_none, change_note;
-  // Names of kinds, in the order of Kind; names of the hold points, in their order; how a figure is known
+  // Names of kinds, in the order of Kind; names of the hold points, in their order; how a figure is known, beside it
   std::string_view kinds[17];
   std::string_view hold_points[6];
+  std::string_view knowledge[8];  // in the order of Knowledge
   // Cautions, where the catalogue has none of its own
   std::string_view caution_general, caution_saw, caution_lintel, caution_dowels;
   PourWords pour;
 };
 
-/// English.
+/// English, as in Britain and Australia.
 extern const Words kEnglish;
+/// English as the building's masons speak it: see is_american().
+[[nodiscard]] const Words& words_of(const Building& building);
 
 /// `pattern` with {0}, {1} ... replaced by the values; a value is never read as a pattern itself.
 [[nodiscard]] std::string fill_in(std::string_view pattern, std::initializer_list<std::string> values);

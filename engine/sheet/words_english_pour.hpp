@@ -32,7 +32,7 @@ inline constexpr PourWords kEnglishPour{
     .list_note = "To the dowel's centre. Never measure from dowel to dowel. To start, to end, across: how far it may be out of place, toward the end that "
                  "the numbers start from, toward the other end, either way across, and still have {0} of grout between it and the block, in the "
                  "cell that courses 1 and 2 share; rounded down. A unit with another side's name is that side's. Cap every dowel.",
-    .lap_note = "They stand up {0} over the bearing, as your drawings ask.",
+    .lap_note = "They stand up {0} over the footing or slab, as your drawings ask.",
     .form_here = "The form's edge is the outer face line.",
     .form_at = "The form stands {0} outside the outer face line: from the form, add {0} to what stands under In from.",
     .form_unknown = "The form may stand outside the face line: chalk or string the face lines first, and measure from them.",
@@ -65,7 +65,7 @@ inline constexpr PourWords kEnglishPour{
     .cleanouts_bought = "{0}, all in cleanout units",
     .cleanouts_cut = "{0}, all cut into other units",
     .cleanouts_both = "{0}: {1} are cleanout units, {2} cut into other units",
-    .cleanout_note = "A cleanout at each bar (wedge: its open side). Where the unit is no cleanout unit (K), cut a hole at least 3 in (75 mm) "
+    .cleanout_note = "A cleanout at each bar (wedge: its open side). Where the unit is no cleanout unit (CO), cut a hole at least 3 in (75 mm) "
                      "high and wide through that shell before it is laid. Close them only when the cells are clean and seen.",
     .cleanout_wedge = "wedge: cleanout, open to that side",
     .cleanout_mark_note = "Square at a unit's foot: cleanout (black: open to this side).",

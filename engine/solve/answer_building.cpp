@@ -110,8 +110,8 @@ void write_opening(JsonOut& out, const Building& building, const ResolvedOpening
     }
     write_length(out, "asked_width", opening.asked_width, tape);
     write_length(out, "asked_height", opening.asked_height, tape);
-    write_length(out, "filler_each_side", opening.filler_each_side, tape);
-    write_length(out, "filler_head", opening.filler_head, tape);
+    write_length(out, "packing_each_side", opening.packing_each_side, tape);
+    write_length(out, "packing_head", opening.packing_head, tape);
     if (opening.lintel) {
       out.object("lintel", [&] {
         out.field("make", enum_name(opening.lintel->make));

@@ -66,7 +66,7 @@ void write_mark(JsonOut& out, const Answer& answer, const WallMark& mark) {
     out.field("unit", mark.mark.piece);
     out.field("run", mark.run);
     out.field("to_read", mark.to_read);
-    out.field("bay", mark.mark.bay);
+    out.field("third_unit", mark.mark.third_unit);
     out.field("closes", mark.closes);
     out.field("state", state_name(mark.state));
     if (mark.past) write_length(out, "past", *mark.past, tape);

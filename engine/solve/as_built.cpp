@@ -104,8 +104,8 @@ void stand_as_laid(Building& building, const Building& planned, const std::vecto
     ResolvedOpening& opening = building.openings[k];
     const ResolvedOpening& was = planned.openings[k];
     opening.use = was.use, opening.asked_width = was.asked_width, opening.asked_height = was.asked_height;
-    opening.filler_each_side = (opening.width() - was.asked_width).half_down();
-    opening.filler_head = opening.height() - was.asked_height;
+    opening.packing_each_side = (opening.width() - was.asked_width).half_down();
+    opening.packing_head = opening.height() - was.asked_height;
     if (opening.from == was.from && opening.to == was.to) continue;
     opening.laid_courses = at(laid, opening.wall), opening.laid_from = was.from, opening.laid_to = was.to;
   }

@@ -94,7 +94,7 @@ Edited made(const Job& job, const Building& building, const MoveSide& move) {
   if (move.side >= sides) return no_side();
   const bool closed = job.outline.closed;
   const bool has_before = closed || move.side > 0, has_after = closed || move.side + 1 < sides;
-  if (!has_before && !has_after) return std::unexpected("A single wall has no neighbours that could grow or shrink.");
+  if (!has_before && !has_after) return std::unexpected("A single wall has no sides beside it that could grow or shrink.");
   Job changed = job;
   Outline& outline = changed.outline;
   const std::size_t before = (move.side + sides - 1) % sides, after = (move.side + 1) % sides;

@@ -55,7 +55,7 @@ void add_floors(std::vector<Finding>& found, const Here& here) {
       "lintel-floor",
       joined({"The lintel units of ", here.opening.name, " have floors, and bars pass ",
               count == 1 ? "one" : count_text(static_cast<std::int64_t>(count)),
-              " of them: break the floor out there before the unit is laid (side-course-unit, centre of the bar): ",
+              " of them: break the floor out there before the unit is laid (side-course-unit, middle of the bar): ",
               bars_text(here), "."}),
       "lintel-floor", HoldPoint::Lintels));
 }

@@ -65,7 +65,7 @@ const MasonrySize* hole_of(const Job& job, const ResolvedOpening& opening) {
 
 std::set<Length> head_moves(const Building& building, const ResolvedOpening& opening) {
   const Length asked = opening.underside + opening.asked_height;  // from the datum
-  if (opening.filler_head <= Length()) return {};
+  if (opening.packing_head <= Length()) return {};
   std::set<Length> moves{opening.soffit - asked};
   if (opening.last_course > opening.first_course) {
     moves.insert(building.courses[static_cast<std::size_t>(opening.last_course) - 2].top + building.joint - asked);

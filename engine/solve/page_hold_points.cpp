@@ -16,7 +16,7 @@ constexpr std::array<std::array<std::string_view, 3>, kHoldPoints> kAsks{{
     {"Does every side close with whole units?", "Do heads and sills fall on course lines?", "Will the yard have the units?"},
     {"Where must each dowel stand so that it comes up inside a cell?", "Are the lines square and level?", ""},
     {"Is what was poured square, level and the right size?", "Where do the walls sit on it?", "Does every dowel come up in a cell?"},
-    {"Do jambs, head course and bearing agree?", "What holds the lintel up meanwhile?", ""},
+    {"Do jambs, head course and the lintel's bearing agree?", "What holds the lintel up meanwhile?", ""},
     {"Is the right steel in the right cells?", "How high is each pour, and in what order?", "Are the cleanouts open and the cells clean?"},
     {"Are bolts in grouted cells, clear of trusses and splices?", "What size and level did the wall come to?", ""},
 }};
@@ -52,9 +52,9 @@ void add_first_course(const Answer& answer, std::vector<Lack>& lacks) {
   if (found.tape.lines.empty()) lack("What was poured: no readings of sides and diagonals yet.");
   else if (found.tape.freedom == 0) lack("Nothing checks the tapings yet: tape one line more.");
   if (!found.levels) lack("No rod readings along the walls yet: the first bed is not known.");
-  else if (!found.levels->bed) lack("The rod was not read on the bearing yet: read it at every corner.");
+  else if (!found.levels->bed) lack("The rod was not read on the footing or slab yet: read it at every corner.");
   if (!answer.dowels.empty() && answer.found_dowels.empty()) lack("No dowel is measured yet: does each come up in a cell?");
-  if (found.levels && found.levels->bed && found.levels->bed->units_without > 0) lack("The bearing under " + number_text(static_cast<std::size_t>(found.levels->bed->units_without)) + " units of the first course is not read.");
+  if (found.levels && found.levels->bed && found.levels->bed->units_without > 0) lack("The footing or slab under " + number_text(static_cast<std::size_t>(found.levels->bed->units_without)) + " units of the first course is not read.");
 }
 
 void add_lintels(const Answer& answer, std::vector<Lack>& lacks) {

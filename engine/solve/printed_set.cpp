@@ -8,6 +8,7 @@ namespace stringcourse {
 
 sheet::SheetWords sheet_words(const Answer& answer) {
   sheet::SheetWords words;
+  words.language = &sheet::words_of(answer.building);
   words.name = answer.job.name;
   words.notes = answer.job.notes;
   words.issued = answer.job.issued;

@@ -10,6 +10,7 @@
 #include "solve/lintel_findings.hpp"
 #include "solve/offers.hpp"
 #include "walls/resolve.hpp"
+#include "walls/words.hpp"
 
 namespace stringcourse {
 namespace {
@@ -35,17 +36,17 @@ std::vector<Finding> findings_of(const Building& building, const Layout& layout)
                             "uncut, filled units under a bearing", HoldPoint::Lintels));
   }
   if (layout.cost.short_laps > 0) {
-    found.push_back(finding("short-laps", count_text(layout.cost.short_laps, "head joint stands", "head joints stand") +
-                                              " off half bond, though never nearer than a quarter unit",
-                            "running bond: lap of a quarter unit or more (TMS 402 definition)", HoldPoint::Order));
+    found.push_back(finding("short-laps", count_text(layout.cost.short_laps, "joint lap is", "joint laps are") +
+                                              " short: head joints stand off the middle of the unit below, though never nearer to its end than a quarter unit",
+                            walls::cited("running-bond"), HoldPoint::Order));
   }
   if (layout.cost.extra_bars > 0) {
     found.push_back(finding("bars-beyond-spacing", count_text(layout.cost.extra_bars, "bar", "bars") +
-                                                       " more than the spacing alone needs: cells do not fall on it",
+                                                       " more than the spacing asked for needs: cells do not fall on it",
                             "greatest spacing asked for", HoldPoint::Pour));
   }
   if (!layout.proven && layout.stopped.empty() && building.laid_to.empty()) {
-    found.push_back(finding("not-proven", "this layout is good but not proven best: the search stopped at its budget", "",
+    found.push_back(finding("not-proven", "This layout keeps the rules, but a better one may exist: the search stopped at this program's limit.", "",
                             HoldPoint::Order));
   }
   return found;
@@ -99,7 +100,7 @@ void find_little_room(Answer& answer) {
     if (tight.empty()) continue;
     answer.findings.push_back({"dowel-little-room", building.walls[static_cast<std::size_t>(wall)].place,
                                "Set these dowels of " + building.walls[static_cast<std::size_t>(wall)].name + " with care: out of place by more than this they lose the grout round them in course 1 or 2. " + tight + ".",
-                               "less room than " + tape_text(steel::kLittleRoom, building.tape) + ", to which bars are placed across a thin wall (TMS 602, second-hand)", HoldPoint::Pour});
+                               "less room than " + tape_text(steel::kLittleRoom, building.tape) + ", to which bars are placed across a thin wall (TMS 602, as others quote it)", HoldPoint::Pour});
   }
 }
 
@@ -115,7 +116,7 @@ void look_at_dowels_read(Answer& answer, const Wishes& wishes) {
     const Wall& wall = building.walls[static_cast<std::size_t>(dowel.wall)];
     answer.findings.push_back({"dowel-" + std::string(steel::action_name(dowel.action)), "/readings/" + number_text(dowel.entry),
                                "Dowel at " + tape_text(dowel.along, building.tape) + " on " + wall.name + ": " + steel::action_text(dowel, building.tape) + ".",
-                               "bend at most 1 in 6; bars of a non-contact lap at most a fifth of the lap and 8 in apart; grout clear round a bar 1/4 in fine, 1/2 in coarse (TMS 402/602, second-hand)",
+                               "bend at most 1 in 6; bars of a non-contact lap at most a fifth of the lap and 8 in apart; grout clear round a bar 1/4 in fine, 1/2 in coarse (TMS 402 and 602, as others quote them)",
                                HoldPoint::FirstCourse});
   }
 }
@@ -126,16 +127,6 @@ void look_at_dowels(Answer& answer, const Wishes& wishes) {
   if (!building.bars) return;
   const PourOf pour = pour_of(answer);
   answer.dowels = steel::dowels_of(pour.building, pour.layout);
-  if (building.bars->spacing) {
-    if (const auto lands = steel::spacing_that_lands(building, *building.bars->spacing)) {
-      answer.findings.push_back({"spacing-misses-cells", "/steel/bars/spacing",
-                                 "Cells come every " + tape_text(building.series[0].pitch(), building.tape) +
-                                     "; a spacing of " + tape_text(*building.bars->spacing, building.tape) +
-                                     " falls into webs. Bars stand at most " + tape_text(*lands, building.tape) +
-                                     " apart instead.",
-                                 "every half unit, nominal, has a cell (derived)", HoldPoint::Pour});
-    }
-  }
   if (!answer.poured) find_little_room(answer);
   if (!answer.job.readings.empty()) look_at_dowels_read(answer, wishes);
   if (!answer.poured) return;

@@ -81,10 +81,4 @@ std::vector<Dowel> dowels_of(const Building& building, const Layout& layout) {
   return dowels;
 }
 
-std::optional<Length> spacing_that_lands(const Building& building, Length spacing) {
-  const Length pitch = building.series[0].pitch();
-  if (spacing.is_multiple_of(pitch) || pitch <= Length()) return std::nullopt;
-  return pitch * spacing.whole_multiples(pitch);
-}
-
 }  // namespace stringcourse::steel

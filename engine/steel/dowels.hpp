@@ -52,10 +52,6 @@ inline constexpr Length kLittleRoom = Length::sixteenths(8);
 /// "1/4\" toward A": where a dowel has less room than `most`, each way; empty: it has more everywhere.
 [[nodiscard]] std::string little_room_text(const Building& building, const Dowel& dowel, Length most);
 
-/// A greatest spacing that whole cells cannot keep: the largest multiple of the half-unit pitch below it; none where it
-/// is one already. Cells come every half unit (nominal 8 in, 200 mm).
-[[nodiscard]] std::optional<Length> spacing_that_lands(const Building& building, Length spacing);
-
 enum class Action {
   Stands,           // in a cell of both courses with its clearance, near enough to its bar
   CannotTell,       // so near a limit that the reading cannot tell

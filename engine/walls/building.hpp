@@ -104,8 +104,8 @@ struct ResolvedOpening {
   int first_course = 1; // courses it takes out ...
   int last_course = 1;  // ... both included
   std::optional<ResolvedLintel> lintel;  // none where nothing stands above
-  Length asked_width, asked_height;      // what leaf, frame and buck need; the rest is filler
-  Length filler_each_side, filler_head;  // what remains to be packed
+  Length asked_width, asked_height;      // what leaf, frame and buck need; the rest is packed
+  Length packing_each_side, packing_head;  // what remains to be packed
   std::string note;
   std::string place;    // JSON pointer
   /// Where a jamb was found elsewhere: its courses laid before, 1 to laid_courses, and where the jambs stand in them, as
@@ -184,6 +184,11 @@ struct Building {
 /// Short leg b of the corner made by a through wall of series `s`: half a unit with a stocked corner set, else thickness.
 [[nodiscard]] inline Length corner_leg(const Series& s, bool sets_stocked) {
   return s.corner_set && sets_stocked ? s.corner_set->short_leg : s.thickness;
+}
+
+/// Words as Americans say and spell them: the job is taped in inches, and its block is made by the inch.
+[[nodiscard]] inline bool is_american(const Building& building) {
+  return building.tape == Tape::Inches && (building.series.empty() || building.series.front().tape == Tape::Inches);
 }
 
 }  // namespace stringcourse

@@ -90,7 +90,7 @@ void add_beside(Draft& draft, BarSet& bars, const FixedBar& bar, const std::stri
     return;
   }
   refuse(draft, "bar-no-room", bar.place,
-         joined({"Beside ", beside, " there is no cell for a bar: its centre would stand ", say(draft, half_cell(draft)),
+         joined({"Beside ", beside, " there is no cell for a bar: its middle would stand ", say(draft, half_cell(draft)),
                  " from the edge, where there is no masonry."}),
          joined({"Leave a pier of at least ", say(draft, draft.building.series.front().half), " there."}));
 }

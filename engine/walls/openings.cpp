@@ -106,10 +106,10 @@ int last_course_for(const Building& building, const Underside& underside, Length
   return course_count(building);
 }
 
-/// A frame may leave its filler of up to one joint: that is what the nominal size leaves. A bare size leaves nothing.
+/// A frame may leave up to one joint to pack: that is what the nominal size leaves. A bare size leaves nothing.
 void find_head_off_course(Draft& draft, std::size_t index, const ResolvedOpening& opening) {
   const Length allowed = opening.use == OpeningUse::Plain ? Length() : draft.building.joint;
-  if (opening.filler_head <= allowed) return;
+  if (opening.packing_head <= allowed) return;
   std::string fits = say(draft, opening.height());
   if (opening.last_course > opening.first_course) {
     const Length lower = course_at(draft.building, opening.last_course - 1).top + draft.building.joint - opening.underside;
@@ -118,7 +118,7 @@ void find_head_off_course(Draft& draft, std::size_t index, const ResolvedOpening
   find(draft, "head-off-course", pointer(kOpenings, index),
        joined({"The head of ", opening.name, " asked ", say_asked(draft, opening.asked_height),
                " above its underside falls on no course line. Heights that fit (actual): ", fits, ". The taller is taken: ",
-               say(draft, opening.filler_head), " is to be packed."}));
+               say(draft, opening.packing_head), " is to be packed."}));
 }
 
 void find_short_bearing(Draft& draft, std::size_t index, const ResolvedOpening& opening) {
@@ -162,7 +162,7 @@ bool set_heights(Draft& draft, std::size_t index, const Underside& underside, Re
   const Length head_asked = underside.height + opening.asked_height;
   opening.last_course = last_course_for(building, underside, head_asked);
   opening.soffit = course_at(building, opening.last_course).top + building.joint;
-  opening.filler_head = std::max(opening.soffit - head_asked, Length());
+  opening.packing_head = std::max(opening.soffit - head_asked, Length());
   find_head_off_course(draft, index, opening);
   return set_lintel(draft, index, opening);
 }
@@ -171,7 +171,7 @@ void set_width(const OpeningNeed& need, const Stretch& stretch, ResolvedOpening&
   opening.from = stretch.from;
   opening.to = stretch.to;
   opening.asked_width = need.width;
-  opening.filler_each_side = (opening.width() - need.width).half_down();
+  opening.packing_each_side = (opening.width() - need.width).half_down();
 }
 
 std::optional<ResolvedOpening> resolved(Draft& draft, std::size_t index) {

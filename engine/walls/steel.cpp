@@ -49,7 +49,7 @@ void resolve_pours(Draft& draft) {
       refuse(draft, "pour-order", pointer("/steel/pour_tops", i),
              joined({"A pour stops at course ", count_text(tops[i]), " after one at course ",
                      count_text(draft.building.pour_tops.back()), "."}),
-             "List the courses from the bearing up, each once.");
+             "List the courses from the bottom up, each once.");
       continue;
     }
     draft.building.pour_tops.push_back(tops[i]);
@@ -124,15 +124,15 @@ void check_spacing(Draft& draft, const Bars& bars) {
   const Length pitch = draft.building.series.front().pitch();
   if (*bars.spacing < pitch) {
     refuse(draft, "bar-spacing", "/steel/bars/spacing",
-           joined({"Bars at most ", say_asked(draft, *bars.spacing), " apart stand nearer than the cells, ", say(draft, pitch), "."}),
+           joined({"A bar spacing of ", say_asked(draft, *bars.spacing), " is less than that of the cells, ", say(draft, pitch), "."}),
            joined({"State ", say(draft, pitch), " or more."}));
     return;
   }
   if (bars.spacing->is_multiple_of(pitch)) return;
   const Length below = pitch * bars.spacing->whole_multiples(pitch);
   find(draft, "spacing-off-cells", "/steel/bars/spacing",
-       joined({"Bars ", say_asked(draft, *bars.spacing), " apart fall on webs; ", say(draft, below), " and ", say(draft, below + pitch),
-               " land in cells. They are placed at most ", say_asked(draft, *bars.spacing), " apart."}),
+       joined({"A bar every ", say_asked(draft, *bars.spacing), " would fall on webs: cells come every ", say(draft, pitch), ". Bars stand in cells, never farther apart than asked; every ",
+               say(draft, below), " and every ", say(draft, below + pitch), " fall on cells."}),
        {}, HoldPoint::Pour);
 }
 

@@ -14,7 +14,7 @@ holds out "28'-0\""
 holds out "27'-11 5/8\""
 holds out "Courses"
 holds out "full"
-holds out "Proof"
+holds out "Is it the best?"
 holds out "Findings"
 
 fact "every example can be looked at, in both forms"

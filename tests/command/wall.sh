@@ -17,14 +17,14 @@ holds out "4'-7 5/8\" = 55 5/8\""
 holds out "near jamb of D1"
 holds out "now: next"
 
-fact "what was read is there, with the next joints; odds only when asked"
+fact "what was read is there, with the next joints; chances only when asked"
 log '[{"id":"1","mark":{"on":"AB","course":1,"at":"55 5/8\"","past":"3/16\""}}]' mine.json
 runs 0 marks mine.json --side AB
 holds out "3/16\" past"
 holds out "next 3 joints of 5/16\""
-holds_not out "odds"
+holds_not out "fits"
 holds_not out "BC-1"
-runs 0 marks mine.json --side AB --course 1 --odds
+runs 0 marks mine.json --side AB --course 1 --chances
 holds out "with marks"
 
 fact "a wall or a course that is not there ends with 2"

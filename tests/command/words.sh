@@ -85,4 +85,20 @@ got=0
 "$program" help >/dev/full 2>err || got=$?
 [ "$got" = 4 ] || fails "ended with $got"
 
+fact "the glossary defines each word once, and tells every mark that a sheet puts on a unit"
+"$python" - "$repository" >out 2>err <<'END' || fails "see out"
+import collections, pathlib, re, sys
+root = pathlib.Path(sys.argv[1])
+glossary = (root / "docs/glossary.md").read_text()
+entries = [word for line in glossary.splitlines() if line.startswith("- ") for word in re.findall(r"\*\*([^*]+)\*\*", line)]
+twice = [word for word, times in collections.Counter(entries).items() if times > 1]
+print("defined twice:", twice)
+legends = re.findall(r'\.legend_\w+ = "(\w+) ([\w -]+)', (root / "engine/sheet/words_english.cpp").read_text())
+marks = re.search(r"- \*\*unit\*\*.*?(?=\n- )", glossary, re.S)[0]
+untold = [mark for mark, _ in legends if not re.search(rf"\b{mark}\b", marks)]
+print("marks:", legends, "not told:", untold)
+assert len(entries) > 100 and len(legends) >= 11 and not twice and not untold
+assert all(len(mark) == 2 for mark, _ in legends) and len({mark for mark, _ in legends}) == len(legends)
+END
+
 done_with_facts

@@ -71,8 +71,8 @@ TEST(PrintedSets, EverySheetHasRulerCautionTitleFieldsAndScale) {
   }
 }
 
-// hold-points.md: bay marks (each third unit) at 48k - 3/8 where the side runs through, 8 in more where it butts.
-TEST(PrintedSets, KilnHouseCarriesItsBayMarks) {
+// hold-points.md: third-unit marks (each third unit) at 48k - 3/8 where the side runs through, 8 in more where it butts.
+TEST(PrintedSets, KilnHouseCarriesItsThirdUnitMarks) {
   bool through = false, butt = false;
   for (const Sheet& sheet : solved_example("kiln-house").sheets(Paper::Letter)) {
     if (sheet.title.find("side") == std::string::npos) continue;

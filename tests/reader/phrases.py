@@ -25,7 +25,7 @@ TITLES = {
     'openings': 'Opening schedule',
     'lintel-bars': 'Bars that pass a lintel',
     'saw': 'Saw list',
-    'rod': 'Gauge rod',
+    'rod': ['Gauge rod', 'Story pole'],
     'leads': 'Corner leads',
     'changes': 'Changed since it was printed',
     'marks': 'Marks at the wall',
@@ -64,17 +64,17 @@ ALL_MARKS = [f'All marks from {{hook~}}, {along}: {held}'
              for held in ('hook the tape there once.', "hold the tape's end to it, once.")]
 
 # ---- summary ---------------------------------------------------------------------------------------------------------
-SUMMARY_HEIGHT = 'Datum to top'
+SUMMARY_HEIGHT = 'Top of course 1 to top of wall'
 SUMMARY_COUNTS = {
     'Units laid': ('cost', 'units'),
-    'Short laps': ('cost', 'short_laps'),
-    'Pieces under a half': ('cost', 'short_pieces'),
+    'Short joint laps': ('cost', 'short_laps'),
+    'Pieces shorter than a half': ('cost', 'short_pieces'),
     'Shifted head joints': ('cost', 'shifted_joints'),
 }
 SUMMARY_COURSES = ['{courses#}', '{courses#} (half-high: {high~})']
 SUMMARY_COURSES_LABEL = 'Courses'
 SUMMARY_BARS_LABEL = 'Upright bars'
-SUMMARY_BARS = '{count#} of {size~}, {total} in all, laps not counted'
+SUMMARY_BARS = '{count#} of {size~}, {total} in all, bar laps not counted'
 SUMMARY_LINTELS_LABEL = 'Lintels'
 SUMMARY_LINTEL = '{count#} of {length}'
 SUMMARY_LINTELS_OF_UNITS = ['{count#} of units; {floors#} floors to break out for bars', '{count#} of units']
@@ -144,16 +144,16 @@ CARD_PAIR = '{a~} - {b~}'
 CARD_SQUARES = 'Square check: along one side, along the other, across'
 CARD_LEGS = '{a}, {b}, {c}'
 CARD_SLIP = '{slip} wrong across puts the far end {out} out'
-CARD_BOARDS = "Boards of side {side~}, {beyond} beyond {start~} and beyond {end~}: kerfs from the board's outer end"
+CARD_BOARDS = "Boards of side {side~}, {beyond} beyond {start~} and beyond {end~}: saw nicks, from the board's outer end"
 CARD_KERFS = {'footing, outer edge': 'footing_outside', 'outer face': 'outer', 'dowel line': 'middle',
               'inner face': 'inner', 'footing, inner edge': 'footing_inside'}
-CARD_ROD = 'Rod readings, with {backsight} on the datum mark'
+CARD_ROD = 'Rod readings, with {backsight} on the benchmark'
 CARD_ROD_OVER = '{height} over the top of course 1'
 CARD_ROD_UNDER = '{height} under the top of course 1'
 CARD_ROD_DOWN = 'rod upside down {reading}'
 CARD_ROD_PLACES = {'floor at {opening~}': 'underside', 'sill of {opening~}': 'underside',
                    'head of {opening~}': 'soffit',
-                   'bearing': 'bearing', 'top of course 1': 'datum', 'tops of boards': 'boards', 'top of wall': 'top'}
+                   'footing or slab': 'bearing', 'top of course 1': 'datum', 'tops of boards': 'boards', 'top of wall': 'top'}
 CARD_LINE = 'The line, pulled with {pull~}; sag between supports at most {most}'
 CARD_SAG = ['sags {sag} unsupported', 'sags under {under} unsupported']
 CARD_TRIGS = r'trigs at (?P<places>[^;]+?) from (?P<hook>.+?)(?=; an opening| \d+ (?:lb|N) would do|$)'  # a regular expression
@@ -179,11 +179,11 @@ PLAN_ORDER = 'Start at corner {corner~}. Lay the corners in this order: {order~}
 PLAN_NO_LEADS = 'Leads: see the list of corner leads.'
 PLAN_LEAD = 'Lead at {corner~}: {lead~}.'
 LETTERS = {
-    'half': 'H', 'corner-set': 'A', 'open-end': 'O', 'open-both': 'O', 'bond-beam': 'B', 'bond-beam-half': 'B',
-    'lintel': 'L', 'lintel-half': 'L', 'sash': 'S', 'sash-half': 'S', 'cleanout': 'K', 'cleanout-half': 'K',
-    'half-high': 'F', 'half-high-half': 'F', 'solid': 'M', 'full': '', 'corner': '',
+    'half': 'HA', 'corner-set': 'CS', 'open-end': 'OE', 'open-both': 'OB', 'bond-beam': 'BB', 'bond-beam-half': 'BB',
+    'lintel': 'LI', 'lintel-half': 'LI', 'sash': 'SA', 'sash-half': 'SA', 'cleanout': 'CO', 'cleanout-half': 'CO',
+    'half-high': 'HH', 'half-high-half': 'HH', 'solid': 'SO', 'full': '', 'corner': '',
 }
-CUT_LETTER = 'C'
+CUT_LETTER = 'CU'
 KINDS = {
     'full': 'full', 'half': 'half', 'corner': 'corner', 'corner set': 'corner-set', 'open end': 'open-end',
     'open both ends': 'open-both', 'bond beam': 'bond-beam', 'bond beam half': 'bond-beam-half', 'lintel': 'lintel',
@@ -212,11 +212,11 @@ OPENING_ASKED = '{wide} x {high}'
 OPENING_PACK_SIDE = '{side} each side'
 OPENING_PACK_HEAD = '{head} at the head'
 SAW_FROM = '{kind~} {length}'
-SAW_MARK = 'C{mark#}'
+SAW_MARK = 'CU{mark#}'
 SAW_PLACE = '{piece~}({end~})'
 LINTEL_BREAK_OUT = 'break out its floor'
 LINTEL_CORED = 'core it, or stop the bar'
-SAW_KERF = 'one saw kerf ({kerf})'
+SAW_KERF = 'one saw blade ({kerf})'
 SAW_PAIR = '{first}: {units#} pair with {second}'
 ROD_EVENTS = {'top of course': 'course-top', 'wire': 'wire', 'bond beam': 'bond-beam', 'pour stop': 'pour-stop',
               'top of wall': 'top'}
@@ -231,10 +231,10 @@ MARK_HEADING = ['{side~}, course {course#}: marks from {hook~}, along its outer 
 MARK_JOINTS = '; with the units as measured: joints of {joint}'
 MARK_WHAT = {'near jamb of {opening~}': 'near-jamb', 'far jamb of {opening~}': 'far-jamb',
              'control joint, near edge': 'joint-near-edge', 'control joint, far edge': 'joint-far-edge',
-             'centre of a bar': 'bar-centre'}
-MARK_UNIT = ['end of unit {unit#}, at {face~}; closes the stretch', 'end of unit {unit#}; closes the stretch',
+             'centre of a bar': 'bar-centre', 'center of a bar': 'bar-centre'}
+MARK_UNIT = ['end of unit {unit#}, at {face~}; laid last', 'end of unit {unit#}; laid last',
              'end of unit {unit#}, at {face~}', 'end of unit {unit#}']
-MARK_CLOSES = '; closes the stretch'
+MARK_CLOSES = '; laid last'
 MARK_PAST = '{past} past'
 MARK_SHORT = '{past} short'
 MARK_ON = 'on it'
@@ -246,11 +246,10 @@ FOUND_HEIGHTS = 'Heights over {datum~}'
 FOUND_BED = 'First bed joint, {least} to {most} allowed: {verdict~}'
 FOUND_DOWELS = 'Dowels as found'
 FOUND_FIT = 'Where the building sits on the slab'
-FOUND_CORRECTED = ['corrected by {by}, {times~} times its doubt',
-                   'corrected by under {under}, {times~} times its doubt']
+FOUND_CORRECTED = ['adjusted by {by}: {fits~}', 'adjusted by under {under}: {fits~}']
 FOUND_SLIP = '{slip~}? Then {meant=}. Left out.'
 FOUND_DOUBT = '± {doubt}'
-FOUND_ELLIPSE = 'ellipse {longer} by {shorter}'
+FOUND_ELLIPSE = 'doubt {longer} by {shorter}'
 FOUND_PLACE = '{side~} {at}'
 FOUND_LOOP = 'loop'
 FOUND_INSTRUMENT = '{over} up over {sight}'
@@ -265,7 +264,8 @@ FOUND_SHIFT = ['{east} east', '{east} west']
 FOUND_SHIFT_NORTH = ['{north} north', '{north} south']
 FOUND_SHIFT_ROW = 'shift it'
 FOUND_TURN = 'turn it: over the length of {side~}'
-FOUND_ROOM = 'least room of faces and dowels'
+FOUND_FITS = ['fits well', 'fits', 'just fits']   # adjusted by up to once its doubt, up to twice, more
+FOUND_ROOM = 'smallest gap left: faces to slab edge, dowels to cell'
 PEG_LINE = '{pair~} {read}'
 BED_JAMBS = 'jambs at {from} and {to}'
 BED_HEAD = 'head on course {course#}'
@@ -292,6 +292,11 @@ LOG_LINE = ['move it {gap} in from the line', 'move it {gap} out to the line']
 LENGTH = (r"""-?(?:\d+'-(?:\d+\ \d+/\d+|\d+/\d+|\d+)"|\d+\ \d+/\d+"|\d+/\d+"|\d+"|\d+\.\d+\ mm|\d+\ mm"""
           r"""|(?:\d+\ \d+/\d+|\d+/\d+|\d+)\ (?:in|ft)(?![a-z]))""")
 FIELD = re.compile(r'\{(\w+)([=#~]?)\}')
+
+
+def american(words):
+    """As Americans spell it."""
+    return words.replace('entre', 'enter')
 
 
 def pattern_of(template):

@@ -33,10 +33,10 @@ def letter(world, piece):
 
 
 def check_legend(sheet):
-    """"C2 = 12 5/8"" in the notes."""
+    """"CU2 = 12 5/8"" in the notes."""
     marks = prepare(sheet.world)
     for passage in sheet.passages:
-        for found in re.finditer(rf'(C\d+) = ({phrases.LENGTH})', passage.text):
+        for found in re.finditer(rf'({phrases.CUT_LETTER}\d+) = ({phrases.LENGTH})', passage.text):
             one = sheet.printed(passage, found.start(2))
             if found[1] not in marks or one is None:
                 sheet.wrong('legend of cuts', found[0], sorted(marks), passage)

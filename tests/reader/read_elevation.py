@@ -204,7 +204,7 @@ def check_letters(sheet, page, side, view):
                 continue
             check_label(sheet, passage, near[0].length, f'cut length of {near[0].name}')
         mark = words[0] if not is_length else None
-        if mark and mark not in wanted and not (mark == phrases.CUT_LETTER and any(one.startswith('C')
+        if mark and mark not in wanted and not (mark == phrases.CUT_LETTER and any(one.startswith(phrases.CUT_LETTER)
                                                                                    for one in wanted)):
             sheet.wrong(f'letter of {over[0].name}', text.text, wanted, passage)
 

@@ -150,8 +150,9 @@ def taping_row(sheet, row, state):
         else:
             sheet.same(rounded(nm(line['correction']), world.step), 0, f'{row.text(0)}: correction', row.cells[3])
             sheet.length(row.cells[3], found, 'under', world.step, f'{row.text(0)}: correction')
-        sheet.same(found['times'], tenth(line['times_its_doubt_thousandths']), f'{row.text(0)}: times its doubt',
-                   row.cells[3])
+        times = abs(line['times_its_doubt_thousandths'])
+        fits = phrases.FOUND_FITS[0 if times <= 1000 else 1 if times <= 2000 else 2]
+        sheet.same(found['fits'], fits, f'{row.text(0)}: how well it fits', row.cells[3])
 
 
 def move_row(sheet, row, state):

@@ -174,7 +174,7 @@ def saw(sheet):
 
 
 def cut_marks(world):
-    """C1, C2 ... in the order of series, kind and length, longest first."""
+    """CU1, CU2 ... in the order of series, kind and length, longest first."""
     order, kinds = list(world.series), list(phrases.KINDS.values())
     keys = {(world.sides[piece.side].series['id'], piece.kind, piece.length)
             for pieces in world.pieces.values() for piece in pieces if piece.cut != 'none'}

@@ -158,13 +158,14 @@ def head_of(sheet, page, names):
     """The texts of a table's head on a page, in the order of its columns; None where the page has no such table."""
     texts = sheet.texts(page)
     for first in texts:
-        if first.text != names[0]:
+        if first.text not in (names[0], phrases.american(names[0])):
             continue
         level = sorted((text for text in texts if abs(text.bottom - first.bottom) < 1 and not text.turned),
                        key=lambda text: text.left)
         heads, rest = [], [text for text in level if text.left >= first.left]
         for name in names:
-            at = next((at for at, text in enumerate(rest) if text.text.startswith(name)), None)
+            at = next((at for at, text in enumerate(rest) if text.text.startswith((name, phrases.american(name)))),
+                      None)
             if at is None:
                 break
             heads.append(rest[at])

@@ -11,10 +11,10 @@ namespace {
 using stringcourse::testing::HandBuilt;
 using stringcourse::testing::Plan;
 
-std::vector<Length> bay_marks(const HandBuilt& house, int wall, int course) {
+std::vector<Length> third_unit_marks(const HandBuilt& house, int wall, int course) {
   std::vector<Length> bays;
   for (const Mark& mark : running_marks(house.building, house.layout, wall, course)) {
-    if (mark.bay) bays.push_back(mark.at);
+    if (mark.third_unit) bays.push_back(mark.at);
   }
   return bays;
 }
@@ -30,7 +30,7 @@ std::vector<Mark> marks_of_kind(const std::vector<Mark>& marks, MarkKind kind) {
 // 48k - 3/8: three 15 5/8 units and two joints from a through corner are 47 5/8 in.
 TEST(RunningMarks, BaysOfASideThatRunsThroughStandAt48kLessAJoint) {
   const HandBuilt house{Plan{}};
-  const auto bays = bay_marks(house, 0, 1);
+  const auto bays = third_unit_marks(house, 0, 1);
   ASSERT_EQ(bays.size(), 6u);  // 24 ft is 18 units
   for (std::size_t k = 0; k < bays.size(); ++k) {
     EXPECT_EQ(bays[k], Length::inches(48) * static_cast<int>(k + 1) - Length::sixteenths(6));
@@ -40,7 +40,7 @@ TEST(RunningMarks, BaysOfASideThatRunsThroughStandAt48kLessAJoint) {
 // The other side's 7 5/8 corner and one joint come first: 55 5/8, 103 5/8.
 TEST(RunningMarks, BaysOfASideThatButtsStandEightInchesFarther) {
   const HandBuilt house{Plan{}};
-  const auto bays = bay_marks(house, 1, 1);
+  const auto bays = third_unit_marks(house, 1, 1);
   ASSERT_GE(bays.size(), 2u);
   EXPECT_EQ(bays[0], Length::sixteenths(55 * 16 + 10));
   EXPECT_EQ(bays[1], Length::sixteenths(103 * 16 + 10));
@@ -48,7 +48,7 @@ TEST(RunningMarks, BaysOfASideThatButtsStandEightInchesFarther) {
 
 TEST(RunningMarks, TheSecondCourseOfAThroughSideButts) {
   const HandBuilt house{Plan{}};
-  EXPECT_EQ(bay_marks(house, 0, 2).front(), Length::sixteenths(55 * 16 + 10));
+  EXPECT_EQ(third_unit_marks(house, 0, 2).front(), Length::sixteenths(55 * 16 + 10));
 }
 
 TEST(RunningMarks, PartsAddUpToTheSide) {

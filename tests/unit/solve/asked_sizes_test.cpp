@@ -37,8 +37,8 @@ TEST(AskedSizes, StandBesideAHoleThatWasFoundNarrower) {
   EXPECT_EQ(door.use, OpeningUse::Overhead);
   EXPECT_EQ(door.asked_width, Length::inches(111));
   EXPECT_EQ(door.asked_height, Length::sixteenths(85 * 16 + 8));
-  EXPECT_EQ(door.filler_each_side, Length::sixteenths(7));  // (111 7/8 - 111) / 2
-  EXPECT_EQ(door.filler_head, Length::sixteenths(46));      // 88 3/8 - 85 1/2 = 2 7/8
+  EXPECT_EQ(door.packing_each_side, Length::sixteenths(7));  // (111 7/8 - 111) / 2
+  EXPECT_EQ(door.packing_head, Length::sixteenths(46));      // 88 3/8 - 85 1/2 = 2 7/8
   EXPECT_FALSE(has_finding(answer, "opening-too-narrow"));
 }
 

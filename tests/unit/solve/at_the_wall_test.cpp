@@ -44,17 +44,17 @@ bool has(const Answer& answer, const std::string& code) {
 constexpr Length kFirst = Length::sixteenths(55 * 16 + 10), kSecond = Length::sixteenths(103 * 16 + 10);
 
 TEST(AsLaid, BayMarksOfASideThatButtsStandAt55And103AndFiveEighths) {
-  // SOURCE: hold-points.md: bay marks of a side that runs through at 48k - 3/8, of a side that butts at 55 5/8, 103 5/8.
+  // SOURCE: hold-points.md: third-unit marks of a side that runs through at 48k - 3/8, of a side that butts at 55 5/8, 103 5/8.
   const Answer answer = solved({mark("1", kFirst, {})});
   const CourseAsLaid& course = answer.laid->begun.front();
   std::vector<Length> bays;
   for (const WallMark& one : course.marks) {
-    if (one.mark.bay && one.run == 0) bays.push_back(one.mark.at);
+    if (one.mark.third_unit && one.run == 0) bays.push_back(one.mark.at);
   }
   EXPECT_EQ(bays, (std::vector{kFirst, kSecond}));
   const CourseAsLaid through = course_as_laid(answer.job, answer.building, {answer.layout}, answer.laid->how, answer.laid->counts, 0, 2);
   ASSERT_FALSE(through.marks.empty());
-  EXPECT_TRUE(std::ranges::any_of(through.marks, [](const WallMark& one) { return one.mark.bay && one.mark.at == sixteenths(47 * 16 + 10); }));
+  EXPECT_TRUE(std::ranges::any_of(through.marks, [](const WallMark& one) { return one.mark.third_unit && one.mark.at == sixteenths(47 * 16 + 10); }));
 }
 
 TEST(AsLaid, ThreeSixteenthsPastIsThreeJointsOfFiveSixteenths) {

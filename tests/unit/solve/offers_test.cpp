@@ -150,7 +150,7 @@ TEST(Offers, AHeadOffTheCoursesMayComeOntoOne) {
     EXPECT_NE(offer->text.find(change < Length() ? "D1 4 in lower: " : "D1 4 in higher: "), std::string::npos) << offer->text;
     const auto again = solve(changed(job, *offer), {});
     ASSERT_TRUE(again.has_value());
-    EXPECT_EQ(again->building.openings.front().filler_head, Length());
+    EXPECT_EQ(again->building.openings.front().packing_head, Length());
   }
   expect_honest(job);
 }

@@ -40,16 +40,6 @@ TEST(Dowels, OnTheModuleTheyStandAtThePublishedCellCentres) {
   }
 }
 
-TEST(Dowels, SpacingsThatAreNoMultipleOfEightInchesDoNotLand) {
-  // SOURCE: trade practice: 16, 24, 32, 40, 48 in land in cells; 18, 20, 30, 36 in hit webs.
-  const Site site = kiln_house();
-  for (const int inches : {16, 24, 32, 40, 48}) EXPECT_FALSE(spacing_that_lands(site.building, Length::inches(inches)));
-  EXPECT_EQ(spacing_that_lands(site.building, Length::inches(18)), Length::inches(16));
-  EXPECT_EQ(spacing_that_lands(site.building, Length::inches(20)), Length::inches(16));
-  EXPECT_EQ(spacing_that_lands(site.building, Length::inches(30)), Length::inches(24));
-  EXPECT_EQ(spacing_that_lands(site.building, Length::inches(36)), Length::inches(32));
-}
-
 /// One dowel reading on side AB at `along`, in from the face by `off`.
 FoundDowel found_at(Site& site, Length along, Length off, Length doubt = {}) {
   Reading reading;

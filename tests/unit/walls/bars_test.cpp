@@ -91,14 +91,19 @@ TEST(Bars, AnUnknownSizeIsRefusedWithTheList) {
 TEST(Bars, ASpacingOffTheCellsNamesTheTwoNearestThatLand) {
   // the-job: 16, 24, 32, 40, 48 land in cells; 18, 20, 30, 36 hit webs.
   Job job = with_bars(shed());
-  job.steel.bars->spacing = in(36);
-  RESOLVED(building, job);
-  const Finding* off = finding(building, "spacing-off-cells");
-  ASSERT_NE(off, nullptr);
-  EXPECT_NE(off->text.find("2'-8\" and 3'-4\""), std::string::npos) << off->text;
-  job.steel.bars->spacing = in(48);
-  RESOLVED(lands, job);
-  EXPECT_EQ(finding(lands, "spacing-off-cells"), nullptr);
+  for (const auto& [asked, fits] : {std::pair(18, "1'-4\" and every 2'-0\""), std::pair(20, "1'-4\" and every 2'-0\""),
+                                    std::pair(30, "2'-0\" and every 2'-8\""), std::pair(36, "2'-8\" and every 3'-4\"")}) {
+    job.steel.bars->spacing = in(asked);
+    RESOLVED(building, job);
+    const Finding* off = finding(building, "spacing-off-cells");
+    ASSERT_NE(off, nullptr) << asked;
+    EXPECT_NE(off->text.find(fits), std::string::npos) << off->text;
+  }
+  for (const int asked : {16, 24, 32, 40, 48}) {
+    job.steel.bars->spacing = in(asked);
+    RESOLVED(building, job);
+    EXPECT_EQ(finding(building, "spacing-off-cells"), nullptr) << asked;
+  }
 }
 
 TEST(Bars, AFirstPourOverFiveFootFourAsksForCleanouts) {

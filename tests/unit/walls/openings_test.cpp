@@ -43,7 +43,7 @@ TEST(Openings, ModularMasonryWidthsAreEightInchStepsPlusOneJoint) {
     job.openings = {plain_hole("P", "AB", at("A", in(64)), in(inches), in(56))};
     RESOLVED(building, job);
     EXPECT_EQ(building.openings[0].width(), in16(inches, 6));
-    EXPECT_EQ(building.openings[0].filler_each_side, Length());
+    EXPECT_EQ(building.openings[0].packing_each_side, Length());
   }
 }
 
@@ -64,9 +64,9 @@ TEST(Openings, ASevenFootDoorInAButtFrameTakesElevenCoursesAndTheNextWidth) {
   const ResolvedOpening& opening = building.openings[0];
   EXPECT_EQ(opening.asked_width, in(40));
   EXPECT_EQ(opening.width(), in16(40, 6));
-  EXPECT_EQ(opening.filler_each_side, Length::sixteenths(3));
+  EXPECT_EQ(opening.packing_each_side, Length::sixteenths(3));
   EXPECT_EQ(opening.last_course, 11);
-  EXPECT_EQ(opening.filler_head, Length::sixteenths(6));
+  EXPECT_EQ(opening.packing_head, Length::sixteenths(6));
   job.openings = {door(in(28), in(84), in(2), in(4))};
   RESOLVED(narrow, job);
   EXPECT_EQ(narrow.openings[0].width(), in16(32, 6));
@@ -78,13 +78,13 @@ TEST(Openings, ASevenFootWrapAroundFrameFitsWithAFourInchStarterCourse) {
   job.openings = {door(in(36), in(82), in(2), in(2))};
   RESOLVED(plain, job);
   EXPECT_NE(finding(plain, "head-off-course"), nullptr);
-  EXPECT_EQ(plain.openings[0].filler_head, in16(4, 6));
+  EXPECT_EQ(plain.openings[0].packing_head, in16(4, 6));
   job.heights.courses = 13;
   job.heights.half_high_courses = {1};
   RESOLVED(starter, job);
   EXPECT_EQ(finding(starter, "head-off-course"), nullptr);
   EXPECT_EQ(starter.openings[0].last_course, 11);
-  EXPECT_EQ(starter.openings[0].filler_head, Length::sixteenths(6));
+  EXPECT_EQ(starter.openings[0].packing_head, Length::sixteenths(6));
 }
 
 TEST(Openings, TheHalfHighCourseUnderTheHeadBringsTheHeadToTheFrame) {
@@ -96,7 +96,7 @@ TEST(Openings, TheHalfHighCourseUnderTheHeadBringsTheHeadToTheFrame) {
   RESOLVED(building, job);
   EXPECT_TRUE(building.courses[10].half_high);  // ten wholes and a half-high: 84 in
   EXPECT_EQ(building.openings[0].last_course, 11);
-  EXPECT_EQ(building.openings[0].filler_head, Length::sixteenths(6));
+  EXPECT_EQ(building.openings[0].packing_head, Length::sixteenths(6));
 }
 
 TEST(Openings, AWindowAsksForTwoInchesEachSideAndEightInHeight) {

@@ -146,8 +146,8 @@ export interface StringcourseAnswer {
     };
     readonly asked_width: Length;
     readonly asked_height: Length;
-    readonly filler_each_side: Length8;
-    readonly filler_head: Length;
+    readonly packing_each_side: Length8;
+    readonly packing_head: Length;
     readonly lintel?: {
       readonly make: "one-piece" | "built-up";
       /**
