@@ -221,7 +221,8 @@ void write_end_name(Pad& pad, const Profile& profile, const std::string& name, b
 
 bool has_bed_profile(const Context& context, int wall) {
   const ground::BedAsFound* bed = bed_of(context);
-  return bed != nullptr && std::ranges::any_of(bed->units, [&](const ground::UnitBed& unit) { return unit.wall == wall; });
+  // As long as a reading is lacking the level is not known, nor is any bed.
+  return bed != nullptr && bed->units_without == 0 && std::ranges::any_of(bed->units, [&](const ground::UnitBed& unit) { return unit.wall == wall; });
 }
 
 StripPlan plan_bed_profile(const Context& context, int wall) { return plan_strip(context, wall, 1); }

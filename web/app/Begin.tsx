@@ -88,7 +88,9 @@ function Line() {
     asking.value = false;
   };
   const doubtful = kSizes.filter((name) => meaningsOf(sizes[name], tape, rangeOfSize(name, tape)).length > 1);
-  const units = doubtful.flatMap((name) => meaningsOf(sizes[name], tape, rangeOfSize(name, tape)).map((one) => one.unit));
+  const units = doubtful.flatMap((name) =>
+    meaningsOf(sizes[name], tape, rangeOfSize(name, tape)).map((one) => one.unit),
+  );
   const send = (chosen: LengthUnit | undefined): void => {
     const meant = kSizes.map((name) => [name, withUnit(sizes[name], tape, rangeOfSize(name, tape), chosen)] as const);
     asking.value = meant.some(([, text]) => text === undefined);
