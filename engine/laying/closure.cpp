@@ -8,20 +8,6 @@ namespace {
 
 using Kind = ClosurePiece::Kind;
 
-/// How far the joint between two pieces lies from the nearest one below; none without a joint below.
-struct Lap {
-  Length over, lap;
-};
-
-std::optional<Lap> nearest_below(const Gap& gap, Length centre) {
-  std::optional<Lap> nearest;
-  for (const Length below : gap.below) {
-    const Length lap = magnitude(below - centre);
-    if (!nearest || lap < nearest->lap) nearest = Lap{below, lap};
-  }
-  return nearest;
-}
-
 /// Smaller is better.
 using Rank = std::tuple<bool, int, bool, std::size_t, Length, Length>;
 
@@ -63,20 +49,24 @@ class Choice {
     const bool cut_behind = closure.pieces.size() == 2 && closure.pieces[1].kind == Kind::Cut;
     closure.last = cut_behind || closure.pieces.size() == 1 ? 0 : 1;
     bool is_short = false;
-    if (closure.pieces.size() == 2) is_short = judge_lap(closure);
+    if (closure.pieces.size() == 2) is_short = judge_lap(closure, left, count);
     const Length uneven = cuts < 2 ? Length() : magnitude(closure.pieces[0].length - closure.pieces[1].length);
     const Length off = magnitude(closure.joint - gap_.joint);
     const Rank rank{closure.lost_over.has_value(), cuts, is_short, closure.pieces.size(), off, uneven};
     if (!best_ || rank < best_->rank) best_ = Candidate{std::move(closure), rank};
   }
 
-  /// Notes a lap that is lost; whether the joint between the pieces is a short lap.
-  bool judge_lap(Closure& closure) const {
-    const Length to_joint = (gap_.joint_at_start ? closure.joint : Length()) + closure.pieces[0].length;
-    const auto nearest = nearest_below(gap_, gap_.at + to_joint + closure.joint.half_down());
-    if (!nearest) return false;
-    if (nearest->lap < gap_.least_lap) closure.lost_over = nearest->over, closure.lost_lap = nearest->lap;
-    return nearest->lap < gap_.short_lap;
+  /// Notes a lap that is lost; whether the joint between the pieces is a short lap. `left` is what `count` joints share:
+  /// told in parts of 2 count, the joint's centre is exact.
+  bool judge_lap(Closure& closure, Length left, int count) const {
+    const int parts = 2 * count;
+    const Length centre = (gap_.at + closure.pieces[0].length) * parts + left * (gap_.joint_at_start ? 3 : 1);
+    const auto off = [&](Length below) { return magnitude(below * parts - centre); };
+    const auto nearest = std::ranges::min_element(gap_.below, {}, off);
+    if (nearest == gap_.below.end()) return false;
+    const Length lap = off(*nearest);
+    if (lap < gap_.least_lap * parts) closure.lost_over = *nearest, closure.lost_lap = Length::nanometres(lap.in_nanometres() / parts);
+    return lap < gap_.short_lap * parts;
   }
 
   const Gap& gap_;

@@ -147,11 +147,12 @@ TEST(Closure, KeepsTheLapWithTheFewestCutsOfAllPiecesThereAre) {
     else EXPECT_EQ(cuts, slow.cuts_keeping) << width;
     if (found->pieces.size() != 2) continue;
     ++two;
-    const Length centre = one.at + found->joint + found->pieces[0].length + found->joint.half_down();
-    Length nearest = Length::feet(100);
-    for (const Length joint : one.below) nearest = std::min(nearest, magnitude(joint - centre));
-    EXPECT_EQ(nearest < one.least_lap, found->lost_over.has_value());
-    if (found->lost_over) EXPECT_EQ(found->lost_lap, nearest);
+    // Three joints share what is left: the middle one's centre in sixths, exactly.
+    const Length centre = 6 * (one.at + found->pieces[0].length) + 3 * (one.measured - sum);
+    Length nearest = Length::feet(500);
+    for (const Length joint : one.below) nearest = std::min(nearest, magnitude(6 * joint - centre));
+    EXPECT_EQ(nearest < 6 * one.least_lap, found->lost_over.has_value());
+    if (found->lost_over) EXPECT_EQ(found->lost_lap.in_nanometres(), nearest.in_nanometres() / 6);
   }
   // The dice met both.
   EXPECT_GT(two, 100);
