@@ -39,6 +39,7 @@ std::string marks_text(const Answer& answer, const CourseAsLaid& course) {
   std::string text = laying::course_name(answer.building, course.wall, course.course) + ": marks from " +
                      sheet::hook_text(answer.building, course.wall, sheet::kEnglish) + (course.finished ? ", laid" : "") + "\n";
   for (const WallMark& mark : course.marks) {
+    if (mark.mark.at < Length()) continue;
     if (mark.mark.kind == setout::MarkKind::BlockEnd && !mark.to_read && !mark.closes && !mark.past) continue;
     std::string line = "  " + both_forms(mark.mark.at, tape);
     line.append(line.size() < 28 ? 28 - line.size() : 1, ' ').append(mark_kind(answer, mark));

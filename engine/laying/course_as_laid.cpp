@@ -45,7 +45,8 @@ std::vector<WallMark> marks_of(const Building& building, const Layout& layout, i
       const auto r = static_cast<std::size_t>(std::ranges::lower_bound(last, mark.piece) - last.begin());
       met.run = static_cast<int>(r);
       met.units = mark.piece - (r == 0 ? 0 : last[r - 1]);
-      met.to_read = mark.bay || mark.piece == last[r];
+      // Behind zero it lies inside the wall that this one enters: no tape reads it there.
+      met.to_read = (mark.bay || mark.piece == last[r]) && mark.at >= Length();
       met.closes = std::ranges::binary_search(closing, runs[r].first_piece + static_cast<std::uint32_t>(met.units - 1));
       // Of a pier of two units the second is laid last, to the jamb.
       const bool pier = runs[r].piece_count == 2 && shows_face(runs[r].at_start) && shows_face(runs[r].at_end);

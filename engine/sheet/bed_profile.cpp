@@ -110,7 +110,7 @@ void draw_marks(Pad& pad, const Profile& profile) {
   std::vector<RunningLabel> labels;
   for (const setout::Mark& mark : setout::running_marks(context.building, context.layout, profile.wall, 1)) {
     const Length at = mark.exact.nearest_nanometre();
-    if (mark.kind == setout::MarkKind::BlockEnd && profile.part.holds(at)) labels.push_back({profile.view.at(at), mark.at, mark.bay, {}, {}});
+    if (mark.kind == setout::MarkKind::BlockEnd && mark.at >= Length() && profile.part.holds(at)) labels.push_back({profile.view.at(at), mark.at, mark.bay, {}, {}});
   }
   const Area room = context.page.drawing;
   pad.add(draw_running_labels(labels, {room.left, profile.line + kUnitHigh, room.right, room.top}, {kLeader, kNumbers}, LabelSide::Above, context.tape()));

@@ -65,7 +65,7 @@ std::string next_joints(const Context& context, const CourseAsLaid& course, cons
 
 /// Bars stand on the strips.
 bool is_shown(const WallMark& mark) {
-  if (mark.mark.kind == MarkKind::BarCentre) return false;
+  if (mark.mark.kind == MarkKind::BarCentre || mark.mark.at < Length()) return false;
   return mark.mark.kind != MarkKind::BlockEnd || mark.to_read || mark.closes || mark.past;
 }
 
