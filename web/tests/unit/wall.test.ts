@@ -292,10 +292,8 @@ describe.each(kExamples)("in %s", (name) => {
 describe("a gap", () => {
   const gapAt = (at: string, measured: string): readonly string[] => {
     const entry = { gap: { on: "AB", course: 1, at, measured } };
-    const { answer } = readReply(
-      engine.ask(JSON.stringify({ border: 1, job: jobText(withLaid(job, entry, stamp("g"))), budget: 0 })),
-    );
-    return outcomeLines(answer, (answer?.laying?.gaps.at(-1)?.entry ?? -1) as number);
+    const { answer } = courseOf(withLaid(job, entry, stamp("g"))).reply;
+    return outcomeLines(answer, answer?.laying?.gaps.at(-1)?.entry ?? -1);
   };
 
   it("in a doorway has no closure: nothing is laid there", () => {
