@@ -52,12 +52,35 @@ struct PegMove {
   bool within_doubt = false;  // the tape cannot tell it from standing right
   Length longer, shorter;     // half axes of the readings' own ellipse (k = 2), without the tape's shared error
   Spot direction;             // of the longer one, a unit vector in plan
+  Length off, allowed;        // how far it stands from its place, and how far it may
+  Verdict verdict = Verdict::NotRead;
 };
 
+/// Two diagonals of a rectangle, both taped: their means differ by so much.
+struct Diagonals {
+  std::array<int, 2> one{}, other{};  // corners; `one` read the longer
+  Length difference, allowed;
+  Length doubt;  // expanded (k = 2): reading errors alone, for the tape's own error is the same in both
+  Verdict verdict = Verdict::NotRead;
+};
+
+/// A corner may stand off its place in plan by 1/2 in within 20 ft of the held corner, in proportion beyond, at most 3/4
+/// in. SOURCE: TMS 602, location in plan (second-hand).
+[[nodiscard]] Length corner_allowed(Length from_held);
+/// Diagonals of a rectangle may differ by 1/2 in or 12 mm. SOURCE: common practice (a 12-16-20 ft triangle within 1/2 in).
+[[nodiscard]] constexpr Length diagonals_allowed(Tape tape) {
+  return tape == Tape::Inches ? Length::sixteenths(8) : Length::millimetres(12);
+}
+/// More corners than so many in one net are not worked out (this program's limit): the work grows as their cube.
+inline constexpr std::size_t kMostTapedCorners = 60;
+
 struct TapeAsFound {
-  enum class State { NoReadings, Adjusted, NotDeterminate, Impossible } state = State::NoReadings;
+  enum class State { NoReadings, Adjusted, NotDeterminate, Impossible, TooLarge } state = State::NoReadings;
+  /// Whether what was taped has the plan's shape and size. It needs every corner of the building, a shape that holds, and
+  /// one line more that checks it: else it is not read. Where tapings disagree it cannot be told.
+  Verdict verdict = Verdict::NotRead;
   std::vector<TapedLine> lines;
-  std::vector<std::array<int, 2>> missing;  // NotDeterminate: corners to be taped to one another
+  std::vector<std::array<int, 2>> missing;  // lines still to be taped: they would hold the shape, or check it
   std::vector<std::size_t> impossible;      // Impossible: three lines, the longest first
   Suspicion suspicion = Suspicion::None;
   std::vector<std::size_t> tape_again;      // lines, the first first
@@ -65,7 +88,8 @@ struct TapeAsFound {
   double s0 = 0, s0_least = 0, s0_most = 0;
   Agreement agreement = Agreement::Unchecked;
   int held = 0;                             // the corner whose peg stays
-  std::vector<PegMove> moves;               // by corner; those that have readings
+  std::vector<PegMove> moves;               // by corner; those that have readings. None while tapings disagree
+  std::vector<Diagonals> diagonals;
 };
 
 struct Station {
@@ -109,11 +133,13 @@ struct BedAsFound {
   BedRange range;
   BedLevel level;
   Length doubt;  // expanded (k = 2), of one reading against another
-  Verdict verdict = Verdict::CannotTell;
+  /// It needs the bearing under every unit of course 1: else it is not read, unless what was read is out of range already.
+  Verdict verdict = Verdict::NotRead;
+  std::vector<std::string> lacks;       // where to read too: "B", "the end of inner 1 at CD"
   std::vector<UnitBed> units;           // those between readings
   int units_without = 0;                // units of course 1 whose bearing was not read
   std::vector<BearingHeight> bearing;   // along the walls; a corner's reading on both of its walls
-  std::vector<BedChoice> choices;       // Level first; others where it does not surely fit
+  std::vector<BedChoice> choices;       // Level first; others where it does not surely fit. None while it is not read
 };
 
 /// What a two-peg test tells of the instrument.
@@ -132,13 +158,14 @@ struct DoorFloor {
   Length lowest, highest;
   Length tall_least, tall_most;  // the opening as it will be, floor to soffit
   Length doubt;                  // expanded (k = 2)
-  Verdict verdict = Verdict::CannotTell;  // Fits: as planned within 1/8 in or 3 mm
+  Verdict verdict = Verdict::CannotTell;  // Fits: as planned within 1/8 in or 3 mm. NotRead as long as the bed is
 };
 
 struct LevelsAsFound {
   std::string datum;  // name of the station of height zero
   std::vector<Station> stations;
   std::vector<std::string> loose;  // stations that nothing ties to the datum
+  bool too_many_setups = false;    // more than kMostSetups: nothing is worked out
   std::vector<LoopVerdict> loops;
   std::vector<std::string> setups;      // and the height of the instrument at each
   std::vector<Length> instruments;

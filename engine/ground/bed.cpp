@@ -42,13 +42,17 @@ std::optional<Length> height_at(const std::vector<BearingHeight>& readings, int 
     if (reading.along >= along && (after == nullptr || reading.along < after->along)) after = &reading;
   }
   if (before == nullptr || after == nullptr) return std::nullopt;
-  const Length span = after->along - before->along;
-  if (span == Length()) return before->height;
-  const int128 rise = static_cast<int128>((after->height - before->height).in_nanometres()) * (along - before->along).in_nanometres();
+  return height_between(*before, *after, along);
+}
+
+Length height_between(const BearingHeight& before, const BearingHeight& after, Length along) {
+  const Length span = after.along - before.along, up = after.height - before.height;
+  if (span == Length()) return before.height;
+  const int128 rise = static_cast<int128>(up.in_nanometres()) * (along - before.along).in_nanometres();
   const int128 run = span.in_nanometres();
   const int128 doubled = 2 * rise + run;
   const int128 rest = doubled % (2 * run);
-  return before->height + Length::nanometres(static_cast<std::int64_t>(doubled / (2 * run) - (rest < 0 ? 1 : 0)));
+  return before.height + Length::nanometres(static_cast<std::int64_t>(doubled / (2 * run) - (rest < 0 ? 1 : 0)));
 }
 
 }  // namespace stringcourse::ground

@@ -17,7 +17,8 @@ struct BedRange {
 inline constexpr BedRange kPlainBed{Length::sixteenths(4), Length::sixteenths(12)};
 inline constexpr BedRange kGroutedBed{Length::sixteenths(4), Length::sixteenths(20)};
 
-enum class Verdict { Fits, DoesNotFit, CannotTell };
+/// NotRead: what it needs was not read yet; each says what it needs.
+enum class Verdict { Fits, DoesNotFit, CannotTell, NotRead };
 
 /// By the guard band U = doubt (expanded, k = 2): margin at least U fits, at most -U does not. SOURCE: ISO 14253-1.
 template <class Quantity>
@@ -52,6 +53,9 @@ struct PlanHeight {
   double x = 0, y = 0, height = 0;  // metres
 };
 [[nodiscard]] std::optional<TiltedBed> best_plane(const std::vector<PlanHeight>& heights, double least, double most, double steepest);
+
+/// Straight from one reading to another of a wall, at a place between them.
+[[nodiscard]] Length height_between(const BearingHeight& before, const BearingHeight& after, Length along);
 
 /// The bearing's height at a place of a wall, between two readings of that wall; none beyond the outermost two.
 [[nodiscard]] std::optional<Length> height_at(const std::vector<BearingHeight>& readings, int wall, Length along);

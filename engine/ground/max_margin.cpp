@@ -9,6 +9,7 @@ constexpr double kZero = 1e-11;
 constexpr std::size_t kFree = 4;              // x0 x1 x2 margin
 constexpr std::size_t kSplit = 2 * kFree;     // each as the difference of two that are not negative
 constexpr int kMostPivots = 10'000;
+constexpr std::size_t kMostWork = 20'000'000;  // rows passed over all pivots
 
 /// Rows: [columns of the split unknowns | slacks | right side]; the slack columns that are basic are not stored: a
 /// pivot swaps a column's owner with the row's.
@@ -108,6 +109,7 @@ std::optional<BestMargin> best_margin(const std::vector<Limit>& limits) {
   Tableau tableau = tableau_of(limits);
   make_lawful(tableau, limits);
   for (int pivots = 0; pivots < kMostPivots; ++pivots) {
+    if (static_cast<std::size_t>(pivots) * limits.size() > kMostWork) break;
     const std::size_t column = entering(tableau);
     if (column == kSplit) return read_off(tableau);
     const std::size_t row = leaving(tableau, column);

@@ -19,7 +19,8 @@ struct BestMargin {
   std::vector<int> binding; // limits that stop it from being larger
 };
 
-/// Maximises the margin over x (three unknowns, any sign) and margin. None where it grows without end. Deterministic
+/// Maximises the margin over x (three unknowns, any sign) and margin. None where it grows without end, or where it would
+/// take more than 20 million rows passed (this program's limit). Deterministic
 /// (Bland's rule), + - x / only. Limits of one size (all about 1) keep about 1e-9 of it.
 [[nodiscard]] std::optional<BestMargin> best_margin(const std::vector<Limit>& limits);
 

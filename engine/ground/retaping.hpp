@@ -24,10 +24,15 @@ struct Suspects {
   Adjusted adjusted;            // Located: without the wrong readings (their residuals are those they would have)
 };
 
+/// More wrong readings than so many are not looked for (this program's limit): then none is named for certain.
+inline constexpr std::size_t kMostWrong = 20;
+
 /// Takes out the reading with the largest standardised residual while it is above the limit, then tries to put each
-/// back. Two readings whose standardised residuals differ by less than one part in a million cannot be told apart: then
-/// nothing is taken out. The order of taping again is that of the corrections |v|: with readings alike it is the order
-/// of length, and a reading with more doubt of its own comes sooner.
+/// back. A reading is named only if the rest, without it, is still checked by something, and if no other one that is
+/// nearly as likely (100 to 1: squares of the standardised residuals within 2 ln 100) would do as well. Else nothing is
+/// named, and those that would do are to be taped again, each line once, in the order of their corrections |v|: with
+/// readings alike it is the order of length, and a reading with more doubt of its own comes sooner. A line whose second
+/// taping agrees with its first is left out of that list, unless all are such.
 [[nodiscard]] std::expected<Suspects, NetTrouble> suspects_of(const std::vector<NetPoint>& points,
                                                               const std::vector<NetReading>& readings, Datum datum);
 

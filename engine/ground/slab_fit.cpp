@@ -2,9 +2,12 @@
 
 #include <algorithm>
 #include <cmath>
+#include <map>
 
+#include "ground/hull.hpp"
 #include "ground/max_margin.hpp"
 #include "measure/metres.hpp"
+#include "measure/sorting.hpp"
 
 namespace stringcourse::ground {
 namespace {
@@ -30,6 +33,30 @@ Frame frame_of(const std::vector<Clearance>& clearances) {
   return frame;
 }
 
+/// How far a turn moves a place in the direction of its clearance, for each unit of turn times size: a turn t moves it by
+/// (-t y, t x).
+double arm(const Clearance& one, const Frame& frame) {
+  const double x = (one.at.x - frame.middle.x) / frame.size, y = (one.at.y - frame.middle.y) / frame.size;
+  return -y * one.direction.x + x * one.direction.y;
+}
+
+/// Of all that look one way only those that some turn makes the tightest: n log n, and few are left.
+std::vector<std::size_t> tightest_of(const std::vector<Clearance>& clearances, const Frame& frame) {
+  std::map<std::pair<double, double>, std::vector<std::size_t>> ways;
+  for (std::size_t k = 0; k < clearances.size(); ++k) {
+    ways[{clearances[k].direction.x, clearances[k].direction.y}].push_back(k);
+  }
+  std::vector<std::size_t> tightest;
+  for (const auto& [direction, numbers] : ways) {
+    std::vector<std::pair<double, double>> points;
+    for (const std::size_t k : numbers) points.emplace_back(arm(clearances[k], frame), metres(clearances[k].room));
+    // room - turn x arm is least on the lower hull.
+    for (const std::size_t on_hull : lower_hull(points)) tightest.push_back(numbers[on_hull]);
+  }
+  sort_stably(tightest);
+  return tightest;
+}
+
 }  // namespace
 
 double greatest_turn(double size) { return std::sqrt(2 * metres(Length::sixty_fourths(1)) / size); }
@@ -45,10 +72,10 @@ SlabFit best_fit(const std::vector<Clearance>& clearances, Length farthest) {
   // Unknowns: shift east, shift north, and turn times size, so that all three are lengths. In units of `farthest`.
   const double unit = std::max(metres(farthest), 1e-3);
   std::vector<Limit> limits;
-  for (const Clearance& one : clearances) {
-    const double x = (one.at.x - frame.middle.x) / frame.size, y = (one.at.y - frame.middle.y) / frame.size;
-    // A turn t moves the place by (-t y, t x).
-    limits.push_back({{one.direction.x, one.direction.y, -y * one.direction.x + x * one.direction.y}, 1, metres(one.room) / unit});
+  const std::vector<std::size_t> tightest = tightest_of(clearances, frame);
+  for (const std::size_t number : tightest) {
+    const Clearance& one = clearances[number];
+    limits.push_back({{one.direction.x, one.direction.y, arm(one, frame)}, 1, metres(one.room) / unit});
   }
   const double turn_most = greatest_turn(frame.size) * frame.size / unit;
   for (const double sign : {1.0, -1.0}) {
@@ -67,7 +94,7 @@ SlabFit best_fit(const std::vector<Clearance>& clearances, Length farthest) {
   fit.turn = best->x[2] * unit / frame.size;
   fit.room = down(best->margin * unit);
   for (const int number : best->binding) {
-    if (number < static_cast<int>(clearances.size())) fit.tight.push_back(number);
+    if (number < static_cast<int>(tightest.size())) fit.tight.push_back(static_cast<int>(tightest[static_cast<std::size_t>(number)]));
   }
   return fit;
 }

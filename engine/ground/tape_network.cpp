@@ -2,7 +2,10 @@
 
 #include <algorithm>
 #include <cmath>
+#include <map>
 #include <optional>
+#include <set>
+#include <utility>
 
 #include "ground/symmetric.hpp"
 #include "measure/functions.hpp"
@@ -171,26 +174,48 @@ void judge(Adjusted& adjusted) {
                                                          : Agreement::Agree;
 }
 
+/// The shortest and the longest reading of each line.
+struct Extremes {
+  int shortest, longest;
+};
+using Lines = std::map<std::pair<int, int>, Extremes>;
+
+Lines lines_of(const std::vector<NetReading>& readings) {
+  Lines lines;
+  for (std::size_t k = 0; k < readings.size(); ++k) {
+    const NetReading& reading = readings[k];
+    const int number = static_cast<int>(k);
+    const auto pair = std::minmax(reading.from, reading.to);
+    Extremes& line = lines.try_emplace({pair.first, pair.second}, Extremes{number, number}).first->second;
+    if (reading.length < readings[index(line.shortest)].length) line.shortest = number;
+    if (reading.length > readings[index(line.longest)].length) line.longest = number;
+  }
+  return lines;
+}
+
 /// Three readings that no triangle has, the longest first: it exceeds the other two by more than 4 times their doubt.
-std::optional<std::vector<int>> impossible_triangle(const std::vector<NetReading>& readings) {
-  const auto joins = [&](std::size_t k, int a, int b) {
-    return (readings[k].from == a && readings[k].to == b) || (readings[k].from == b && readings[k].to == a);
-  };
-  for (std::size_t i = 0; i < readings.size(); ++i) {
-    const int a = readings[i].from, b = readings[i].to;
-    for (std::size_t j = 0; j < readings.size(); ++j) {
-      if (j == i || (readings[j].from != a && readings[j].to != a) || joins(j, a, b)) continue;
-      const int third = readings[j].from == a ? readings[j].to : readings[j].from;
-      for (std::size_t k = 0; k < readings.size(); ++k) {
-        if (!joins(k, third, b)) continue;
-        const double doubt = readings[i].sigma * readings[i].sigma + readings[j].sigma * readings[j].sigma + readings[k].sigma * readings[k].sigma;
-        if (readings[i].length > readings[j].length + readings[k].length + 4 * std::sqrt(doubt)) {
-          return std::vector<int>{static_cast<int>(i), static_cast<int>(j), static_cast<int>(k)};
-        }
-      }
+std::optional<std::vector<int>> impossible_triangle(const std::vector<NetReading>& readings, int points) {
+  const Lines lines = lines_of(readings);
+  const auto line = [&](int a, int b) { return lines.find({std::min(a, b), std::max(a, b)}); };
+  for (const auto& [ends, extremes] : lines) {
+    for (int third = 0; third < points; ++third) {
+      const auto one = line(ends.first, third), other = line(ends.second, third);
+      if (one == lines.end() || other == lines.end()) continue;
+      const NetReading &long_one = readings[index(extremes.longest)], &first = readings[index(one->second.shortest)],
+                       &second = readings[index(other->second.shortest)];
+      const double doubt = long_one.sigma * long_one.sigma + first.sigma * first.sigma + second.sigma * second.sigma;
+      if (long_one.length <= first.length + second.length + 4 * std::sqrt(doubt)) continue;
+      return std::vector{extremes.longest, one->second.shortest, other->second.shortest};
     }
   }
   return std::nullopt;
+}
+
+/// Why no shape was found: three readings that cannot be one, or readings and corners that belong to different shapes.
+NetTrouble trouble_of(const std::vector<NetReading>& readings, int points) {
+  auto three = impossible_triangle(readings, points);
+  if (three) return {NetTrouble::Kind::ImpossibleTriangle, {}, *std::move(three)};
+  return {NetTrouble::Kind::NoConvergence, {}, {}};
 }
 
 Adjusted result_of(const std::vector<NetReading>& readings, const std::vector<Spot>& places, const Unknowns& unknowns,
@@ -235,9 +260,6 @@ std::expected<Adjusted, NetTrouble> adjust(const std::vector<NetPoint>& points, 
   if (auto pairs = missing_pairs(points, readings, datum); !pairs.empty()) {
     return std::unexpected(NetTrouble{NetTrouble::Kind::NotDeterminate, std::move(pairs), {}});
   }
-  if (auto three = impossible_triangle(readings)) {
-    return std::unexpected(NetTrouble{NetTrouble::Kind::ImpossibleTriangle, {}, *std::move(three)});
-  }
   const Unknowns unknowns = unknowns_of(points, datum);
   std::vector<Spot> places;
   for (const NetPoint& point : points) places.push_back(point.about);
@@ -250,9 +272,12 @@ std::expected<Adjusted, NetTrouble> adjust(const std::vector<NetPoint>& points, 
     const Step last = linearised(readings, places, unknowns, datum);
     const auto last_inverse = inverse_of(last.normal);
     if (!last_inverse) break;
-    return result_of(readings, places, unknowns, last, *last_inverse);
+    Adjusted result = result_of(readings, places, unknowns, last, *last_inverse);
+    // With nothing to spare every reading is met, unless no shape has them.
+    if (result.freedom <= 0 && result.square_sum > 1) break;
+    return result;
   }
-  return std::unexpected(NetTrouble{NetTrouble::Kind::NoConvergence, {}, {}});
+  return std::unexpected(trouble_of(readings, static_cast<int>(points.size())));
 }
 
 std::vector<std::array<int, 2>> missing_pairs(const std::vector<NetPoint>& points, const std::vector<NetReading>& readings, Datum datum) {
@@ -285,9 +310,11 @@ std::vector<std::array<int, 2>> missing_pairs(const std::vector<NetPoint>& point
     return full;
   };
   const std::size_t wanted = index(unknowns.count);
+  std::set<std::pair<int, int>> taken;  // a line read again tells nothing new of the shape
   for (const NetReading& reading : readings) {
     if (basis.size() == wanted) return {};
-    take(row_between(reading.from, reading.to));
+    const auto pair = std::minmax(reading.from, reading.to);
+    if (taken.emplace(pair.first, pair.second).second) take(row_between(reading.from, reading.to));
   }
   std::vector<std::array<int, 2>> missing;
   for (int from = 0; from < static_cast<int>(points.size()); ++from) {

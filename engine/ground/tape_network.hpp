@@ -75,7 +75,8 @@ struct NetTrouble {
 };
 
 /// Promises: at the result the weighted squares are least, to 1e-10 of the net's size. At least one reading; every index
-/// in range; sigma above 0.
+/// in range; sigma above 0. A line that is longer than two others together is adjusted like any other misfit as long as
+/// other readings hold the shape; only where none is found is the triangle named.
 [[nodiscard]] std::expected<Adjusted, NetTrouble> adjust(const std::vector<NetPoint>& points,
                                                          const std::vector<NetReading>& readings, Datum datum);
 

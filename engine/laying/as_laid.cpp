@@ -21,9 +21,13 @@ struct Reader {
   const Job& job;
   const Building& building;
   const Layouts& layouts;
+  const CourseLog& log;
   AsLaid& found;
 
   Tape tape() const { return building.tape; }
+  CourseAsLaid course(int wall, int number) const {
+    return course_as_laid(job, building, layouts, found.how, log, wall, number);
+  }
   bool usable(std::size_t k) const { return found.counts[k] && unknown_in(job.laid[k], building).empty(); }
   void find(std::string code, std::size_t entry, std::string text, std::string_view rule) {
     found.findings.push_back({std::move(code), place_of(entry), std::move(text), std::string(rule), HoldPoint::FirstCourse});
@@ -73,25 +77,21 @@ void say_lost(Reader& reader, const CourseAsLaid& course) {
 }
 
 void read_courses(Reader& reader) {
-  std::set<std::pair<int, int>> begun;
-  for (std::size_t k = 0; k < reader.job.laid.size(); ++k) {
-    const LaidEntry& entry = reader.job.laid[k];
-    if (!reader.usable(k)) continue;
-    if (entry.mark) begun.emplace(wall_of(reader.building, entry.mark->on), entry.mark->course);
-    if (entry.laid) begun.emplace(wall_of(reader.building, entry.laid->on), entry.laid->course);
-  }
-  for (const auto& [wall, course] : begun) {
-    reader.found.begun.push_back(course_as_laid(reader.job, reader.building, reader.layouts, reader.found.how, reader.found.counts, wall, course));
-    say_marks(reader, reader.found.begun.back());
-    say_lost(reader, reader.found.begun.back());
+  std::set<std::size_t> met;  // readings that belong to a mark
+  for (const auto& [wall, course] : reader.log.begun()) {
+    reader.found.begun.push_back(reader.course(wall, course));
+    const CourseAsLaid& read = reader.found.begun.back();
+    for (const WallMark& mark : read.marks) met.insert(mark.entries.begin(), mark.entries.end());
+    say_marks(reader, read);
+    say_lost(reader, read);
   }
   for (std::size_t k = 0; k < reader.job.laid.size(); ++k) {
-    if (!reader.usable(k) || !reader.job.laid[k].mark) continue;
+    if (!reader.usable(k) || !reader.job.laid[k].mark || met.contains(k)) continue;
     const MarkReading& reading = *reader.job.laid[k].mark;
-    const bool met = std::ranges::any_of(reader.found.begun, [&](const CourseAsLaid& course) {
-      return std::ranges::any_of(course.marks, [&](const WallMark& mark) { return std::ranges::contains(mark.entries, k); });
-    });
-    if (!met) reader.find("no-such-mark", k, "There is no block end at " + both_forms(reading.at, reader.tape()) + " in course " + number_text(reading.course) + " of " + reading.on + ": the reading is left out. The layout may have changed since.", kMarkRule);
+    reader.find("no-such-mark", k,
+                "There is no block end at " + both_forms(reading.at, reader.tape()) + " in course " + number_text(reading.course) + " of " +
+                    reading.on + ": the reading is left out. The layout may have changed since.",
+                kMarkRule);
   }
 }
 
@@ -114,7 +114,7 @@ void take_in_hand(Reader& reader) {
   for (std::size_t wall = 0; wall < reader.found.next_course.size(); ++wall) {
     const int next = reader.found.next_course[wall];
     for (int course = next; next > 0 && course <= std::min(next + 1, static_cast<int>(reader.building.courses.size())); ++course) {
-      reader.found.at_hand.push_back(course_as_laid(reader.job, reader.building, reader.layouts, reader.found.how, reader.found.counts, static_cast<int>(wall), course));
+      reader.found.at_hand.push_back(reader.course(static_cast<int>(wall), course));
     }
   }
 }
@@ -180,16 +180,71 @@ void read_sets(Reader& reader) {
   }
 }
 
+/// The opening of this course that a gap lies in, by more than a joint; -1: none.
+int opening_in(const Reader& reader, int wall, const GapReading& gap) {
+  const Length joint = reader.building.joint, to = gap.at + gap.measured;
+  for (std::size_t k = 0; k < reader.building.openings.size(); ++k) {
+    const ResolvedOpening& opening = reader.building.openings[k];
+    if (opening.wall != wall || gap.course < opening.first_course || gap.course > opening.last_course) continue;
+    const Length from = opening.from_in(gap.course).distance_from_start(), end = opening.to_in(gap.course).distance_from_start();
+    if (std::min(to, end) - std::max(gap.at, from) > joint) return static_cast<int>(k);
+  }
+  return -1;
+}
+
+/// Whether the gap's ends have joints: none where it begins or ends at a jamb's or a free end's face. An end is taken for
+/// the run's within an inch.
+void put_ends(Gap& gap, const Reader& reader, int wall, int course) {
+  const Length end = gap.at + gap.measured;
+  for (const Run& run : setout::runs_in(reader.layouts.now, wall, course)) {
+    if (magnitude(gap.at - run.start) <= Length::inches(1)) gap.joint_at_start = has_joint(run.at_start);
+    if (magnitude(end - run.end) <= Length::inches(1)) gap.joint_at_end = has_joint(run.at_end);
+  }
+}
+
+Gap gap_of(const Reader& reader, int wall, const GapReading& reading) {
+  const Building& building = reader.building;
+  const Series& series = building.series_of(building.walls[static_cast<std::size_t>(wall)]);
+  const auto& batch = reader.found.how.batch;
+  const JointRules& joints = reader.found.how.joints;
+  Gap gap;
+  gap.measured = reading.measured, gap.at = reading.at;
+  gap.unit = batch && &series == &building.series.front() ? batch->mean : series.full, gap.half = series.half;
+  gap.joint = joints.joint, gap.least_joint = joints.working_least, gap.most_joint = joints.working_most;
+  gap.step = joints.step, gap.least_piece = building.least_piece;
+  gap.has_half = std::ranges::contains(building.stocked, Kind::Half);
+  gap.below = head_joints(reader.layouts.now, wall, reading.course - 1);
+  gap.least_lap = series.least_lap(), gap.short_lap = series.short_lap_below();
+  put_ends(gap, reader, wall, reading.course);
+  return gap;
+}
+
+void say_gap(Reader& reader, std::size_t k, const GapReading& reading, const GapAsLaid& gap) {
+  const std::string size = tape_text(reading.measured, reader.tape());
+  if (gap.opening >= 0) {
+    reader.find("gap-in-opening", k,
+                "The gap of " + size + " at " + both_forms(reading.at, reader.tape()) + " lies in " +
+                    reader.building.openings[static_cast<std::size_t>(gap.opening)].name + ": nothing is laid there. Was another mark meant?",
+                kMarkRule);
+  } else if (!gap.closure) {
+    reader.find("gap-cannot-close", k,
+                "No piece that keeps the rules fills a gap of " + size + " with joints in range. Lay the units beside it again.", kMarkRule);
+  } else if (gap.closure->lost_over) {
+    reader.find("closure-loses-lap", k,
+                "Whatever closes the gap of " + size + " puts a joint " + tape_text(gap.closure->lost_lap, reader.tape()) + " from the one below at " +
+                    both_forms(*gap.closure->lost_over, reader.tape()) + ". Lift the units beside it and lay them again.",
+                "lap of a quarter unit or more (TMS 402 definition)");
+  }
+}
+
 void read_gaps(Reader& reader) {
   for (std::size_t k = 0; k < reader.job.laid.size(); ++k) {
-    const auto& gap = reader.job.laid[k].gap;
-    if (!gap || !reader.usable(k)) continue;
-    GapAsLaid one{k, wall_of(reader.building, gap->on), gap->course, gap->at, gap->measured, {}};
-    const Series& series = reader.building.series_of(reader.building.walls[static_cast<std::size_t>(one.wall)]);
-    const Length unit = reader.found.how.batch && &series == &reader.building.series.front() ? reader.found.how.batch->mean : series.full;
-    const JointRules& joints = reader.found.how.joints;
-    one.closure = closure_of({gap->measured, unit, series.half, joints.joint, joints.working_least, joints.working_most, joints.step, reader.building.least_piece});
-    if (!one.closure) reader.find("gap-cannot-close", k, "No piece fills a gap of " + tape_text(gap->measured, reader.tape()) + " with joints within their limits. Lay the units beside it again.", kMarkRule);
+    const auto& reading = reader.job.laid[k].gap;
+    if (!reading || !reader.usable(k)) continue;
+    GapAsLaid one{k, wall_of(reader.building, reading->on), reading->course, reading->at, reading->measured, {}, -1};
+    one.opening = opening_in(reader, one.wall, *reading);
+    if (one.opening < 0) one.closure = closure_of(gap_of(reader, one.wall, *reading));
+    say_gap(reader, k, *reading, one);
     reader.found.gaps.push_back(std::move(one));
   }
 }
@@ -299,7 +354,8 @@ AsLaid as_laid(const Job& job, const Building& building, const Layouts& layouts)
   AsLaid found;
   found.how = how_laid(job, building);
   found.counts = entries_that_count(job);
-  Reader reader{job, building, layouts, found};
+  const CourseLog log(job, building, found.counts);
+  Reader reader{job, building, layouts, log, found};
   find_unusable(reader);
   read_courses(reader);
   find_next_courses(reader);

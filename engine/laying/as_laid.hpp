@@ -34,6 +34,7 @@ struct GapAsLaid {
   int wall = 0, course = 1;
   Length at, measured;
   std::optional<Closure> closure;
+  int opening = -1;          // index of the opening of this course that lies in it: nothing is laid there; -1: none
 };
 
 struct CheckAsLaid {

@@ -1,29 +1,50 @@
 #pragma once
-// A short wall between two openings: both jamb units first, factory faces to the openings; then what closes the gap.
+// What closes the last gap of a course: one piece, or two where the gap is longer than a unit. As few saw cuts as can be,
+// and no joint too near to one of the course below, wherever any pieces keep that.
+#include <cstdint>
 #include <optional>
+#include <string>
+#include <vector>
 
 #include "measure/length.hpp"
+#include "measure/notation.hpp"
 
 namespace stringcourse::laying {
 
 struct Gap {
-  Length measured;  // between the faces of the two units that stand
+  Length measured;  // between the faces of the two units that stand, or from one to the jamb's line
   Length unit, half;  // whole and half unit as they were measured
   Length joint, least_joint, most_joint;
   Length step;
   Length least_piece;
+  bool has_half = true;                          // the yard has halves
+  bool joint_at_start = true, joint_at_end = true;  // none at a jamb: there the piece shows a factory face
+  Length at = Length();                          // of the gap's near side, from the wall's start
+  std::vector<Length> below = {};                // centres of the head joints below, in order along the wall
+  Length least_lap = Length(), short_lap = Length();  // a joint nearer to one below breaks the rule, or is a short lap
 };
+
+struct ClosurePiece {
+  enum class Kind : std::uint8_t { Whole, Half, Cut } kind = Kind::Whole;
+  Length length;  // a cut face goes inside, to a joint
+  friend bool operator==(const ClosurePiece&, const ClosurePiece&) = default;
+};
+
 struct Closure {
-  enum class Piece { Whole, Half, Cut, TwoCuts } piece = Piece::Whole;
-  Length length;        // of the piece; a cut face goes inside, to a joint
-  Length joint;         // at each side: alike
-  bool next_to_last = false;  // the cut is laid before, a whole unit closes
-  Length cut_length;    // next_to_last: of that cut; TwoCuts: of the other
+  std::vector<ClosurePiece> pieces;  // one or two, from the gap's near side
+  Length joint;                      // each, alike; what the step leaves is less than one step in all of them
+  int last = 0;                      // which is laid last: a whole or a half unit rather than a cut
+  std::optional<Length> lost_over;   // the joint below that the joint between the pieces comes nearer to than least_lap
+  Length lost_lap;                   // and by how much it laps it
 };
-/// A whole or a half unit where equal joints within the range let it in, the one whose joints come nearer to the planned;
-/// else a cut with planned joints, to the step; joints take what rounding leaves. In a gap of more than a unit the cut is
-/// laid next to last, and a whole unit closes; where that cut would be too short, two cuts of about half the gap, for they
-/// are long enough. None where no lawful piece fits.
+
+/// Pieces of which each is as long as the least piece at least, none longer than a unit, with joints within the range. Of
+/// all such, by these in turn: the lap of the joint between two pieces, fewest saw cuts, fewest short laps, one piece rather
+/// than two, joints as planned, two cuts as alike as they can be. None where nothing fits: a gap longer than two
+/// units, or too narrow.
 [[nodiscard]] std::optional<Closure> closure_of(const Gap& gap);
+
+/// "a half unit, then a whole unit; joints of 3/8\"", with what is lost.
+[[nodiscard]] std::string closure_text(const Closure& closure, Tape tape);
 
 }  // namespace stringcourse::laying

@@ -45,8 +45,12 @@ std::vector<WallMark> marks_of(const Building& building, const Layout& layout, i
       const auto r = static_cast<std::size_t>(std::ranges::lower_bound(last, mark.piece) - last.begin());
       met.run = static_cast<int>(r);
       met.units = mark.piece - (r == 0 ? 0 : last[r - 1]);
-      met.to_read = mark.third_unit || mark.piece == last[r];
+      // Behind zero it lies inside the wall that this one enters: no tape reads it there.
+      met.to_read = (mark.third_unit || mark.piece == last[r]) && mark.at >= Length();
       met.closes = std::ranges::binary_search(closing, runs[r].first_piece + static_cast<std::uint32_t>(met.units - 1));
+      // Of a pier of two units the second is laid last, to the jamb.
+      const bool pier = runs[r].piece_count == 2 && shows_face(runs[r].at_start) && shows_face(runs[r].at_end);
+      met.closes = met.closes || (pier && met.units == 2);
     }
     marks.push_back(std::move(met));
   }
@@ -86,15 +90,19 @@ void judge_mark(WallMark& mark, const std::vector<Read>& reads, const std::vecto
   if (mark.doubtful) mark.state = WallMark::State::Doubtful;
 }
 
-void read_marks(CourseAsLaid& course, const Job& job, const Building& building, const HowLaid& how, const std::vector<bool>& counts, const std::optional<Trial>& trial, const std::map<int, Length>& printed) {
+/// Readings at this course's marks: those of the log, and one that is tried.
+struct Readings {
+  const Job& job;
+  const std::vector<std::size_t>& entries;
+  std::optional<Trial> trial;
+  std::map<int, Length> printed;
+};
+
+void read_marks(CourseAsLaid& course, const Building& building, const HowLaid& how, const Readings& readings) {
+  const auto& [job, here, trial, printed] = readings;
   std::vector<Length> places;
   for (const WallMark& mark : course.marks) {
     if (mark.run >= 0) places.push_back(mark.mark.at);
-  }
-  std::vector<std::size_t> here;  // entries about this course
-  for (std::size_t k = 0; k < job.laid.size(); ++k) {
-    const auto& reading = job.laid[k].mark;
-    if (counts[k] && reading && reading->course == course.course && wall_of(building, reading->on) == course.wall) here.push_back(k);
   }
   for (WallMark& mark : course.marks) {
     if (mark.run < 0) continue;
@@ -113,14 +121,8 @@ void read_marks(CourseAsLaid& course, const Job& job, const Building& building, 
   }
 }
 
-bool said_to_be_laid(const Job& job, const Building& building, const std::vector<bool>& counts, int wall, int course) {
-  for (std::size_t k = 0; k < job.laid.size(); ++k) {
-    if (counts[k] && job.laid[k].laid && job.laid[k].laid->course == course && wall_of(building, job.laid[k].laid->on) == wall) return true;
-  }
-  return false;
-}
+}  // namespace
 
-/// Centres of a course's head joints, in order along its wall; none below the first course.
 std::vector<Length> head_joints(const Layout& layout, int wall, int course) {
   std::vector<Length> centres;
   for (const Run& run : setout::runs_in(layout, wall, course)) {
@@ -132,16 +134,19 @@ std::vector<Length> head_joints(const Layout& layout, int wall, int course) {
   return centres;
 }
 
-}  // namespace
+CourseAsLaid course_as_laid(const Job& job, const Building& building, const Layouts& layouts, const HowLaid& how,
+                            const std::vector<bool>& counts, int wall, int course, std::optional<Trial> trial) {
+  return course_as_laid(job, building, layouts, how, CourseLog(job, building, counts), wall, course, trial);
+}
 
-CourseAsLaid course_as_laid(const Job& job, const Building& building, const Layouts& layouts, const HowLaid& how, const std::vector<bool>& counts,
-                            int wall, int course, std::optional<Trial> trial) {
+CourseAsLaid course_as_laid(const Job& job, const Building& building, const Layouts& layouts, const HowLaid& how,
+                            const CourseLog& log, int wall, int course, std::optional<Trial> trial) {
   const Layout& layout = layouts.now;
   CourseAsLaid found;
   found.wall = wall, found.course = course;
   found.marks = marks_of(building, layout, wall, course);
-  found.finished = said_to_be_laid(job, building, counts, wall, course);
-  read_marks(found, job, building, how, counts, trial, printed_marks(building, layouts.printed, wall, course));
+  found.finished = log.laid(wall, course);
+  read_marks(found, building, how, {job, log.marks(wall, course), trial, printed_marks(building, layouts.printed, wall, course)});
   const auto runs = setout::runs_in(layout, wall, course);
   for (const Run& run : runs) found.runs.push_back(run_of(layout, building, how, run));
   std::vector<std::vector<std::size_t>> own(runs.size());

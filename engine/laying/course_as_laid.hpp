@@ -59,9 +59,16 @@ struct Layouts {
   const Layout* printed = nullptr;
 };
 
-/// `counts` by entry of the log.
-[[nodiscard]] CourseAsLaid course_as_laid(const Job& job, const Building& building, const Layouts& layouts, const HowLaid& how,
-                                          const std::vector<bool>& counts, int wall, int course, std::optional<Trial> trial = {});
+/// `log` gathered once for all courses; or, for one course alone, `counts` by entry of the log.
+[[nodiscard]] CourseAsLaid course_as_laid(const Job& job, const Building& building, const Layouts& layouts,
+                                          const HowLaid& how, const CourseLog& log, int wall, int course,
+                                          std::optional<Trial> trial = {});
+[[nodiscard]] CourseAsLaid course_as_laid(const Job& job, const Building& building, const Layouts& layouts,
+                                          const HowLaid& how, const std::vector<bool>& counts, int wall, int course,
+                                          std::optional<Trial> trial = {});
+
+/// Centres of a course's head joints, in order along its wall; none below the first course.
+[[nodiscard]] std::vector<Length> head_joints(const Layout& layout, int wall, int course);
 
 /// What to do next in this run, in words: "next 3 joints 5/16\"", "cut the next unit 1/2\" shorter, then joints 3/8\"",
 /// "lift the last 2 units; joints 1/4\" from there", "no joints bring it back". Empty where the run is finished.

@@ -73,6 +73,37 @@ HowLaid how_laid(const Job& job, const Building& building) {
   return how;
 }
 
+CourseLog::CourseLog(const Job& job, const Building& building, const std::vector<bool>& counts) {
+  std::map<std::string_view, int> walls;
+  for (std::size_t k = 0; k < building.walls.size(); ++k) walls.try_emplace(building.walls[k].name, static_cast<int>(k));
+  const int courses = static_cast<int>(building.courses.size());
+  const auto course_of = [&](const std::string& on, int course) {
+    const auto wall = walls.find(on);
+    return std::pair(wall == walls.end() || course > courses ? -1 : wall->second, course);
+  };
+  for (std::size_t k = 0; k < job.laid.size(); ++k) {
+    const LaidEntry& entry = job.laid[k];
+    if (!counts[k]) continue;
+    if (entry.mark) marks_[course_of(entry.mark->on, entry.mark->course)].push_back(k);
+    if (entry.laid) laid_.insert(course_of(entry.laid->on, entry.laid->course));
+  }
+  // What is of no wall or course here says nothing.
+  std::erase_if(marks_, [](const auto& one) { return one.first.first < 0; });
+  std::erase_if(laid_, [](const auto& one) { return one.first < 0; });
+}
+
+const std::vector<std::size_t>& CourseLog::marks(int wall, int course) const {
+  static const std::vector<std::size_t> kNone;
+  const auto found = marks_.find({wall, course});
+  return found == marks_.end() ? kNone : found->second;
+}
+
+std::set<std::pair<int, int>> CourseLog::begun() const {
+  std::set<std::pair<int, int>> all = laid_;
+  for (const auto& [course, entries] : marks_) all.insert(course);
+  return all;
+}
+
 int wall_of(const Building& building, const std::string& name) {
   for (std::size_t k = 0; k < building.walls.size(); ++k) {
     if (building.walls[k].name == name) return static_cast<int>(k);

@@ -1,7 +1,10 @@
 #pragma once
 // The laid log as the engine reads it: what counts, how it is laid, and readings that cannot be meant.
+#include <map>
 #include <optional>
+#include <set>
 #include <string>
+#include <utility>
 #include <vector>
 
 #include "bond/layout.hpp"
@@ -30,6 +33,23 @@ struct HowLaid {
   std::vector<std::size_t> batch_entries;
 };
 [[nodiscard]] HowLaid how_laid(const Job& job, const Building& building);
+
+/// The log's entries by wall and course, gathered once: every course then reads its own only.
+class CourseLog {
+ public:
+  /// `counts` by entry of the log.
+  CourseLog(const Job& job, const Building& building, const std::vector<bool>& counts);
+  /// Readings at marks of this course, in the log's order; indices into Job::laid.
+  [[nodiscard]] const std::vector<std::size_t>& marks(int wall, int course) const;
+  /// Whether it is said to be laid.
+  [[nodiscard]] bool laid(int wall, int course) const { return laid_.contains({wall, course}); }
+  /// Courses with a reading, or said to be laid, by wall and course.
+  [[nodiscard]] std::set<std::pair<int, int>> begun() const;
+
+ private:
+  std::map<std::pair<int, int>, std::vector<std::size_t>> marks_;
+  std::set<std::pair<int, int>> laid_;
+};
 
 /// Number of the wall of this name, or -1.
 [[nodiscard]] int wall_of(const Building& building, const std::string& name);

@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <cstdint>
 #include <map>
+#include <set>
+#include <string>
 #include <utility>
 
 #include "job/tables.hpp"
@@ -49,20 +51,23 @@ std::vector<Entry> united(const std::vector<Entry>& first, const std::vector<Ent
     if (!fresh && entry.content < kept->second) kept->second = entry.content;
   }
   std::map<std::string, Entry> named;
+  const auto keys = [](const std::vector<LogEntry>& log) {
+    std::set<std::pair<std::string, std::string>> all_keys;
+    for (const LogEntry& entry : log) all_keys.emplace(entry.id, entry.content);
+    return all_keys;
+  };
+  const auto in_one = keys(one), in_other = keys(other);
   for (const LogEntry& entry : all.entries) {
     Entry found = by_content.at({entry.id, entry.content});
+    const std::pair key{entry.id, entry.content};
     if (keeps.at(entry.id) != entry.content) found.id = entry.id + "~" + mark_of(entry.content);
+    else if (in_one.contains(key) != in_other.contains(key)) ++(in_one.contains(key) ? into.from_first : into.from_second);
     named.emplace(found.id, found);
   }
   std::vector<Entry> entries;
   for (auto& [id, entry] : named) entries.push_back(std::move(entry));
   sort_stably(entries, [](const Entry& a, const Entry& b) { return a.when != b.when ? a.when < b.when : a.id < b.id; });
   into.conflicts.insert(into.conflicts.end(), all.conflicts.begin(), all.conflicts.end());
-  for (const Entry& entry : entries) {
-    const bool in_first = std::ranges::contains(first, entry), in_second = std::ranges::contains(second, entry);
-    if (in_first && !in_second) ++into.from_first;
-    if (in_second && !in_first) ++into.from_second;
-  }
   return entries;
 }
 

@@ -125,7 +125,7 @@ void draw_marks(Pad& pad, const Profile& profile) {
   std::vector<RunningLabel> labels;
   for (const setout::Mark& mark : setout::running_marks(context.building, context.layout, profile.wall, 1)) {
     const Length at = mark.exact.nearest_nanometre();
-    if (mark.kind == setout::MarkKind::BlockEnd && profile.part.holds(at)) labels.push_back({profile.view.at(at), mark.at, mark.third_unit, {}, {}});
+    if (mark.kind == setout::MarkKind::BlockEnd && mark.at >= Length() && profile.part.holds(at)) labels.push_back({profile.view.at(at), mark.at, mark.third_unit, {}, {}});
   }
   const Area room = context.page.drawing;
   pad.add(draw_running_labels(labels, {room.left, profile.line + kUnitHigh, room.right, room.top}, {kLeader, kNumbers}, LabelSide::Above, context.tape()));
@@ -275,7 +275,8 @@ void write_end_name(Pad& pad, const Profile& profile, const std::string& name, b
 
 bool has_bed_profile(const Context& context, int wall) {
   const ground::BedAsFound* bed = bed_of(context);
-  return bed != nullptr && std::ranges::any_of(bed->units, [&](const ground::UnitBed& unit) { return unit.wall == wall; });
+  // As long as a reading is lacking the level is not known, nor is any bed.
+  return bed != nullptr && bed->units_without == 0 && std::ranges::any_of(bed->units, [&](const ground::UnitBed& unit) { return unit.wall == wall; });
 }
 
 StripPlan plan_bed_profile(const Context& context, int wall) { return plan_strip(context, wall, 1); }

@@ -3,6 +3,8 @@
 #include <algorithm>
 
 #include "measure/metres.hpp"
+#include "measure/volume.hpp"
+#include "sheet/legibility.hpp"
 #include "sheet/placing.hpp"
 #include "sheet/plan.hpp"
 
@@ -139,10 +141,29 @@ std::string_view fit_word(const Words& words, double standardised) {
   return words.found_fits[times <= 1 ? 0 : times <= 2 ? 1 : 2];
 }
 
+/// Lines that are lacking for a verdict.
+void add_missing(Table& table, const Context& context, const TapeAsFound& tape) {
+  if (tape.missing.empty()) return;
+  std::vector<std::string> lines;
+  for (const auto& [from, to] : tape.missing) lines.push_back(corner_name(context, from) + " - " + corner_name(context, to));
+  table.add_row({std::string(context.words.found_tape_too), "", "", joined(lines, ", ")});
+}
+
+void add_diagonals(Table& table, const Context& context, const TapeAsFound& tape) {
+  const Words& words = context.words;
+  const auto name = [&](const std::array<int, 2>& ends) { return corner_name(context, ends[0]) + corner_name(context, ends[1]); };
+  for (const ground::Diagonals& pair : tape.diagonals) {
+    table.add_row({fill_in(words.found_diagonals, {name(pair.one), name(pair.other)}),
+                   fill_in(words.found_longer, {name(pair.one), tape_text(pair.difference, context.tape())}),
+                   fill_in(words.found_allowed, {tape_text(pair.allowed, context.tape()), tape_text(pair.doubt, context.tape())}),
+                   ground::verdict_text(pair.verdict)});
+  }
+}
+
 void add_tapings(Table& table, const Context& context, const TapeAsFound& tape) {
   const Words& words = context.words;
   if (tape.lines.empty()) return;
-  table.add_heading(std::string(words.found_tapings));
+  table.add_heading(fill_in(words.found_tapings, {ground::verdict_text(tape.verdict)}));
   for (const TapedLine& line : tape.lines) {
     const bool adjusted = tape.state == TapeAsFound::State::Adjusted && !line.slip;
     const std::string says = line.slip    ? fill_in(words.found_slip, {ground::slip_text(line.slip->slip), both_forms(line.slip->length, context.tape())})
@@ -152,12 +173,15 @@ void add_tapings(Table& table, const Context& context, const TapeAsFound& tape) 
     const std::string both = !line.again ? says : fill_in(words.found_second, {says, std::string(line.agrees ? words.found_second_agrees : words.found_second_not)});
     table.add_row({corner_name(context, line.from) + " - " + corner_name(context, line.to), both_forms(line.read, context.tape()), both_forms(line.expected, context.tape()), both});
   }
+  add_missing(table, context, tape);
+  add_diagonals(table, context, tape);
   if (tape.suspicion == ground::Suspicion::NotLocatable) {
     std::string order;
     for (const std::size_t line : tape.tape_again) {
       order += (order.empty() ? "" : ", ") + corner_name(context, tape.lines[line].from) + corner_name(context, tape.lines[line].to);
     }
     table.add_row({std::string(words.found_tape_again), "", "", order});
+    table.add_row({std::string(words.found_moves), "", "", std::string(words.found_no_moves)});
   }
 }
 
@@ -170,7 +194,8 @@ void add_moves(Table& table, const Context& context, const TapeAsFound& tape) {
     const std::string text = held ? std::string(words.found_held) : ground::move_text(context.building, move);
     const std::string doubt = held ? std::string() : "± " + tape_text(move.doubt, context.tape());
     const std::string axes = held ? std::string() : fill_in(words.found_ellipse, {tape_text(move.longer, context.tape()), tape_text(move.shorter, context.tape())});
-    table.add_row({corner_name(context, move.corner), doubt, axes, move.within_doubt && !held ? text + ": " + std::string(words.found_within_doubt) : text});
+    const std::string says = move.within_doubt && !held ? text + ": " + std::string(words.found_within_doubt) : text;
+    table.add_row({corner_name(context, move.corner), doubt, axes, says});
   }
 }
 
@@ -208,13 +233,18 @@ void add_bed(Table& table, const Context& context, const ground::LevelsAsFound& 
   const Words& words = context.words;
   const ground::BedAsFound& bed = *levels.bed;
   table.add_heading(fill_in(words.found_bed, {tape_text(bed.range.least, context.tape()), tape_text(bed.range.most, context.tape()), ground::verdict_text(bed.verdict)}));
+  if (!bed.lacks.empty()) table.add_row({std::string(words.found_read_too), "", "", joined(bed.lacks, ", ")});
   for (const ground::BedChoice& choice : bed.choices) {
-    const std::string litres = tenths(static_cast<double>(choice.mortar_cubic_centimetres) / 1000);
-    const std::string mortar = choice.concrete_cubic_centimetres == 0 ? fill_in(words.found_mortar, {litres})
-                                                                      : fill_in(words.found_concrete, {litres, tenths(static_cast<double>(choice.concrete_cubic_centimetres) / 1000)});
-    table.add_row({ground::choice_text(choice, context.tape()), fill_in(words.found_bed_top, {tape_text(choice.top, context.tape())}),
-                   fill_in(words.found_margin, {tape_text(choice.margin, context.tape())}), mortar});
+    const Tape tape = context.tape();
+    const std::string mortar = bagged_text(choice.mortar_cubic_centimetres, Bagged::Mortar, tape);
+    const std::string concrete = bagged_text(choice.concrete_cubic_centimetres, Bagged::Concrete, tape);
+    const bool poured = choice.concrete_cubic_centimetres > 0;
+    table.add_row({ground::choice_text(choice, tape), fill_in(words.found_bed_top, {tape_text(choice.top, tape)}),
+                   fill_in(words.found_margin, {tape_text(choice.margin, tape)}),
+                   poured ? fill_in(words.found_concrete, {mortar, concrete}) : fill_in(words.found_mortar, {mortar})});
   }
+  if (!bed.choices.empty() && context.tape() == Tape::Inches) table.add_row({"", "", "", std::string(words.found_bags)});
+  if (bed.units_without > 0) return;
   // What the rod must read on the top of course 1, from each set-up.
   const Length height = context.building.courses.empty() ? Length() : context.building.courses[0].unit_height;
   for (std::size_t k = 0; k < levels.setups.size(); ++k) {
@@ -244,6 +274,11 @@ void add_saving(Table& table, const Context& context) {
 }
 
 void add_fit(Table& table, const Context& context) {
+  if (context.job.slab_lacks != nullptr) {
+    const std::string unread = ground::verdict_text(ground::Verdict::NotRead);
+    table.add_heading(std::string(context.words.found_fit) + ": " + unread);
+    table.add_row({std::string(context.words.found_fit_lacks), "", "", joined(*context.job.slab_lacks, ", ")});
+  }
   if (context.job.fit == nullptr || context.building.walls.empty()) return;
   const Words& words = context.words;
   const ground::SlabFit& fit = *context.job.fit;

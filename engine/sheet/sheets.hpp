@@ -37,7 +37,8 @@ struct SheetWords {
   const std::vector<steel::FoundDowel>* found_dowels = nullptr;  // none: nothing was read
   const steel::DowelSearch* dowel_search = nullptr;               // layouts that save dowels
   const std::vector<steel::FaceLine>* face_lines = nullptr;
-  const ground::SlabFit* fit = nullptr;                          // none: no edge was read
+  const ground::SlabFit* fit = nullptr;                          // none: no edge was read, or not all that it needs
+  const std::vector<std::string>* slab_lacks = nullptr;          // what the fit still needs; none: nothing
   const laying::AsLaid* laid = nullptr;    // none: no marks for the wall
   const std::vector<LaidEntry>* log = nullptr;
   std::vector<std::pair<std::string, std::vector<std::string>>> changes;  // since it was printed: a line each, and its units

@@ -88,7 +88,8 @@ void draw_marks(Pad& pad, const Strip& strip) {
   std::vector<RunningLabel> above, below;
   const Context& context = strip.context;
   for (const setout::Mark& mark : setout::running_marks(context.building, context.layout, strip.wall, strip.course)) {
-    if (!strip.part.holds(mark.exact.nearest_nanometre())) continue;
+    // An end behind zero lies inside the wall that this one enters: no tape reads it there.
+    if (mark.at < Length() || !strip.part.holds(mark.exact.nearest_nanometre())) continue;
     const Micrometres x = strip.view.at(mark.exact.nearest_nanometre());
     if (mark.kind == setout::MarkKind::BlockEnd) above.push_back({x, mark.at, mark.third_unit, {}, {}});
     else below.push_back(low_label(strip, mark));

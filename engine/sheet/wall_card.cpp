@@ -65,7 +65,7 @@ std::string next_joints(const Context& context, const CourseAsLaid& course, cons
 
 /// Bars stand on the strips.
 bool is_shown(const WallMark& mark) {
-  if (mark.mark.kind == MarkKind::BarCentre) return false;
+  if (mark.mark.kind == MarkKind::BarCentre || mark.mark.at < Length()) return false;
   return mark.mark.kind != MarkKind::BlockEnd || mark.to_read || mark.closes || mark.past;
 }
 
@@ -181,12 +181,8 @@ class Log {
   void add_gap(std::size_t index, const LaidEntry& entry) {
     const auto gap = std::ranges::find(laid_.gaps, index, &laying::GapAsLaid::entry);
     std::string says(words_.laid_no_closure);
-    if (gap != laid_.gaps.end() && gap->closure) {
-      const laying::Closure& closure = *gap->closure;
-      const std::string piece = closure.next_to_last ? fill_in(words_.laid_next_to_last, {tape_text(closure.cut_length, tape())})
-                                                     : fill_in(words_.laid_closure[static_cast<int>(closure.piece)], {tape_text(closure.length, tape()), tape_text(closure.cut_length, tape())});
-      says = fill_in(words_.laid_closure_joint, {piece, tape_text(closure.joint, tape())});
-    }
+    if (gap != laid_.gaps.end() && gap->opening >= 0) says = words_.laid_gap_open;
+    if (gap != laid_.gaps.end() && gap->closure) says = laying::closure_text(*gap->closure, tape());
     row(index, fill_in(words_.laid_gap, {course(entry.gap->on, entry.gap->course), both_forms(entry.gap->at, tape())}), both_forms(entry.gap->measured, tape()), says);
   }
 

@@ -53,14 +53,16 @@ struct Words {
       found_tapings, found_moves, found_levels, found_benchmark, found_loop, found_closes, found_does_not_close, found_bed, found_bed_top,
       found_margin, found_mortar, found_rod, found_held, found_ellipse, found_ellipse_note, found_leave, found_within_doubt, found_slip, found_blunder, found_correction, found_fits[3],
       found_tape_again, found_under, found_profile_note, found_profile_note_inches, found_profile_limits, paint_jambs, paint_head, paint_note, chalk_lines, chalk_edges, chalk_edge;
+  std::string_view found_tape_too, found_diagonals, found_longer, found_allowed, found_no_moves, found_read_too, found_bags,
+      found_fit_lacks;
   std::string_view poured_heading, poured_since, poured_found, poured_bar, poured_no_bar, poured_no_dowel, poured_off;
   // At the wall
   std::string_view title_marks, mark, mark_is, mark_found, mark_next, mark_course, mark_unit, mark_end_unit, mark_near_jamb,
       mark_far_jamb, mark_near_edge, mark_far_edge, mark_bar, mark_closes, mark_past, mark_short, mark_on, mark_doubtful,
       mark_disputed, marks_note, marks_one_joint, mark_jamb, mark_corner;
   std::string_view title_laid, laid_when, laid_what, laid_reading, laid_says, laid_struck, laid_mark, laid_units, laid_row,
-      laid_singles, laid_mean, laid_course, laid_gauge, laid_high, laid_low, laid_beds, laid_no_beds, laid_gap, laid_closure[4],
-      laid_closure_joint, laid_next_to_last, laid_no_closure, laid_set, laid_bed, laid_lift, laid_right, laid_tap, laid_corners[4],
+      laid_singles, laid_mean, laid_course, laid_gauge, laid_high, laid_low, laid_beds, laid_no_beds, laid_gap, laid_gap_open,
+      laid_no_closure, laid_set, laid_bed, laid_lift, laid_right, laid_tap, laid_corners[4],
       laid_line_out, laid_line_in, laid_checks[6], laid_verdicts[3], laid_limits, laid_found, laid_far_end, laid_remark, laid_strike, laid_photos, laid_progress, laid_pace,
       laid_unused, title_changes, change_where, change_units, change_none, change_note;
   // Names of kinds, in the order of Kind; names of the hold points, in their order; how a figure is known, beside it

@@ -143,7 +143,13 @@ void write_found(JsonOut& out, std::string_view key, Length length, Tape tape) {
 }
 
 std::string_view verdict_name(ground::Verdict verdict) {
-  return verdict == ground::Verdict::Fits ? "fits" : verdict == ground::Verdict::DoesNotFit ? "does-not-fit" : "cannot-tell";
+  switch (verdict) {
+    case ground::Verdict::Fits: return "fits";
+    case ground::Verdict::DoesNotFit: return "does-not-fit";
+    case ground::Verdict::CannotTell: return "cannot-tell";
+    case ground::Verdict::NotRead: return "not-read";
+  }
+  return "";
 }
 
 void write_length(JsonOut& out, std::string_view key, Length length, Tape tape) {

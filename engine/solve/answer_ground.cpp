@@ -1,5 +1,6 @@
 #include "ground/as_found.hpp"
 #include "measure/metres.hpp"
+#include "measure/volume.hpp"
 #include "sheet/hook_words.hpp"
 #include "solve/answer_parts.hpp"
 
@@ -18,6 +19,7 @@ std::string_view state_name(TapeAsFound::State state) {
     case TapeAsFound::State::Adjusted: return "adjusted";
     case TapeAsFound::State::NotDeterminate: return "not-determinate";
     case TapeAsFound::State::Impossible: return "impossible";
+    case TapeAsFound::State::TooLarge: return "too-large";
   }
   return "";
 }
@@ -65,6 +67,9 @@ void write_move(JsonOut& out, const Building& building, const PegMove& move) {
     write_found(out, "north", move.north, building.tape);
     write_found(out, "doubt", move.doubt, building.tape);
     out.field("within_doubt", move.within_doubt);
+    write_found(out, "off", move.off, building.tape);
+    write_found(out, "allowed", move.allowed, building.tape);
+    out.field("verdict", verdict_name(move.verdict));
     out.object("ellipse", [&] {
       write_found(out, "longer", move.longer, building.tape);
       write_found(out, "shorter", move.shorter, building.tape);
@@ -74,9 +79,23 @@ void write_move(JsonOut& out, const Building& building, const PegMove& move) {
   });
 }
 
+void write_diagonals(JsonOut& out, const Building& building, const Diagonals& pair) {
+  out.object([&] {
+    out.name("longer");
+    write_pair(out, building, pair.one[0], pair.one[1]);
+    out.name("shorter");
+    write_pair(out, building, pair.other[0], pair.other[1]);
+    write_found(out, "difference", pair.difference, building.tape);
+    write_found(out, "allowed", pair.allowed, building.tape);
+    write_found(out, "doubt", pair.doubt, building.tape);
+    out.field("verdict", verdict_name(pair.verdict));
+  });
+}
+
 void write_tape(JsonOut& out, const Building& building, const TapeAsFound& tape) {
   out.object("tape", [&] {
     out.field("state", state_name(tape.state));
+    out.field("verdict", verdict_name(tape.verdict));
     out.list("lines", [&] {
       for (const TapedLine& line : tape.lines) write_line(out, building, tape, line);
     });
@@ -95,6 +114,9 @@ void write_tape(JsonOut& out, const Building& building, const TapeAsFound& tape)
     });
     out.list("moves", [&] {
       for (const PegMove& move : tape.moves) write_move(out, building, move);
+    });
+    out.list("diagonals", [&] {
+      for (const Diagonals& pair : tape.diagonals) write_diagonals(out, building, pair);
     });
   });
 }
@@ -139,6 +161,9 @@ void write_bed(JsonOut& out, const Building& building, const BedAsFound& bed) {
     write_found(out, "thickest", bed.level.thickest, tape);
     write_found(out, "doubt", bed.doubt, tape);
     out.field("units_without", bed.units_without);
+    out.list("lacks", [&] {
+      for (const std::string& name : bed.lacks) out.text(name);
+    });
     out.list("units", [&] {
       for (const UnitBed& unit : bed.units) {
         out.object([&] {
@@ -156,6 +181,10 @@ void write_bed(JsonOut& out, const Building& building, const BedAsFound& bed) {
           out.field("text", choice_text(choice, tape));
           write_found(out, "top", choice.top, tape);
           write_found(out, "margin", choice.margin, tape);
+          out.field("mortar", bagged_text(choice.mortar_cubic_centimetres, Bagged::Mortar, tape));
+          if (choice.concrete_cubic_centimetres > 0) {
+            out.field("concrete", bagged_text(choice.concrete_cubic_centimetres, Bagged::Concrete, tape));
+          }
           out.field("mortar_cubic_centimetres", choice.mortar_cubic_centimetres);
           out.field("concrete_cubic_centimetres", choice.concrete_cubic_centimetres);
         });
@@ -339,6 +368,11 @@ void write_ground(JsonOut& out, const Answer& answer) {
       for (const steel::FoundDowel& dowel : answer.found_dowels) write_found_dowel(out, building, dowel);
     });
     write_dowel_layouts(out, answer.dowel_search);
+    if (!answer.slab.lacks.empty()) {
+      out.list("fit_lacks", [&] {
+        for (const std::string& one : answer.slab.lacks) out.text(one);
+      });
+    }
     if (answer.slab.fit) write_fit(out, building, *answer.slab.fit);
   });
 }

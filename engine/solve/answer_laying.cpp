@@ -245,15 +245,25 @@ void write_gap(JsonOut& out, const Answer& answer, const GapAsLaid& gap) {
     out.field("side", wall_name(answer.building, gap.wall));
     out.field("course", gap.course);
     write_length(out, "measured", gap.measured, tape);
+    if (gap.opening >= 0) out.field("opening", answer.building.openings[static_cast<std::size_t>(gap.opening)].name);
     if (!gap.closure) return;
     const Closure& closure = *gap.closure;
     out.object("closure", [&] {
-      const std::string_view pieces[] = {"whole", "half", "cut", "two-cuts"};
-      out.field("piece", pieces[static_cast<int>(closure.piece)]);
-      write_found(out, "length", closure.length, tape);
+      out.field("text", closure_text(closure, tape));
+      out.list("pieces", [&] {
+        for (const ClosurePiece& piece : closure.pieces) {
+          out.object([&] {
+            const std::string_view kinds[] = {"whole", "half", "cut"};
+            out.field("kind", kinds[static_cast<int>(piece.kind)]);
+            write_found(out, "length", piece.length, tape);
+          });
+        }
+      });
+      out.field("last", closure.last);
       write_found(out, "joint", closure.joint, tape);
-      out.field("next_to_last", closure.next_to_last);
-      if (closure.next_to_last || closure.piece == Closure::Piece::TwoCuts) write_found(out, "cut", closure.cut_length, tape);
+      if (!closure.lost_over) return;
+      write_found(out, "lost_over", *closure.lost_over, tape);
+      write_found(out, "lost_lap", closure.lost_lap, tape);
     });
   });
 }

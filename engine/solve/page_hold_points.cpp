@@ -2,6 +2,7 @@
 #include <array>
 
 #include "catalogue/series.hpp"
+#include "ground/findings.hpp"
 #include "job/words.hpp"
 #include "sheet/words.hpp"
 #include "solve/page_parts.hpp"
@@ -46,15 +47,30 @@ void add_pour(const Answer& answer, std::vector<Lack>& lacks) {
   }
 }
 
+/// Lines still to be taped: "A to C and B to D".
+std::string lines_text(const Answer& answer) {
+  std::vector<std::string> lines;
+  for (const auto& [from, to] : answer.found.tape.missing) {
+    lines.push_back(answer.building.corners[static_cast<std::size_t>(from)].name + " to " +
+                    answer.building.corners[static_cast<std::size_t>(to)].name);
+  }
+  return ground::listed(lines);
+}
+
 void add_first_course(const Answer& answer, std::vector<Lack>& lacks) {
   const auto lack = [&](std::string text) { lacks.push_back({HoldPoint::FirstCourse, std::move(text), "/readings"}); };
   const ground::AsFound& found = answer.found;
   if (found.tape.lines.empty()) lack("What was poured: no readings of sides and diagonals yet.");
-  else if (found.tape.freedom == 0) lack("Nothing checks the tapings yet: tape one line more.");
+  else if (!found.tape.missing.empty()) lack("Sides and diagonals are not all read yet: tape " + lines_text(answer) + " too.");
+  if (!found.tape.tape_again.empty()) lack("The tapings do not fit together: tape lines again before a peg is moved.");
   if (!found.levels) lack("No rod readings along the walls yet: the first bed is not known.");
   else if (!found.levels->bed) lack("The rod was not read on the footing or slab yet: read it at every corner.");
   if (!answer.dowels.empty() && answer.found_dowels.empty()) lack("No dowel is measured yet: does each come up in a cell?");
-  if (found.levels && found.levels->bed && found.levels->bed->units_without > 0) lack("The footing or slab under " + number_text(static_cast<std::size_t>(found.levels->bed->units_without)) + " units of the first course is not read.");
+  if (found.levels && found.levels->bed && !found.levels->bed->lacks.empty()) {
+    const auto units = static_cast<std::size_t>(found.levels->bed->units_without);
+    lack("The footing or slab under " + number_text(units) + " units of the first course is not read: read the rod at " +
+         ground::listed(found.levels->bed->lacks) + " too.");
+  }
 }
 
 void add_lintels(const Answer& answer, std::vector<Lack>& lacks) {

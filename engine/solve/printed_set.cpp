@@ -16,6 +16,7 @@ sheet::SheetWords sheet_words(const Answer& answer) {
   words.findings = answer.findings;
   if (!answer.job.readings.empty()) words.found = &answer.found, words.found_dowels = &answer.found_dowels, words.dowel_search = &answer.dowel_search;
   if (answer.slab.fit) words.fit = &*answer.slab.fit, words.face_lines = &answer.slab.face_lines;
+  if (!answer.slab.lacks.empty()) words.slab_lacks = &answer.slab.lacks;
   words.dowels = &answer.dowels;
   if (answer.dowels_now) words.dowels_now = &*answer.dowels_now;
   const PourOf pour = pour_of(answer);

@@ -4,6 +4,7 @@
 
 #include "bond/assemble.hpp"
 #include "bond/panel_memo.hpp"
+#include "ground/findings.hpp"
 #include "ground/tape_doubt.hpp"
 #include "job/words.hpp"
 #include "measure/sorting.hpp"
@@ -63,6 +64,11 @@ void look_at_slab(Answer& answer) {
   if (answer.job.readings.empty()) return;
   const Tape tape = answer.building.tape;
   answer.slab = steel::slab_room(answer.job, answer.building, answer.layout, ground::entries_that_count(answer.job, answer.building));
+  if (!answer.slab.lacks.empty()) {
+    answer.findings.push_back({"slab-not-read", "/readings",
+                               "Where the walls sit on the slab is not read yet: read " + ground::listed(answer.slab.lacks) + " too.", "",
+                               HoldPoint::FirstCourse});
+  }
   if (!answer.slab.fit || answer.slab.fit->room >= Length()) return;
   answer.findings.push_back({"slab-too-small", "/readings",
                              "However the building is shifted and turned, a face or a dowel lacks room on the slab: " + tape_text(answer.slab.fit->room, tape) + " at the best.",

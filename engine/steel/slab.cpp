@@ -53,6 +53,40 @@ void add_dowel(SlabRoom& room, const Building& building, const Layout& layout, c
   ++room.dowels;
 }
 
+/// How far apart the places lie from which a way is faced, across it.
+double spread_across(const SlabRoom& room, ground::Spot way) {
+  double least = 0, most = 0;
+  bool any = false;
+  for (const ground::Clearance& one : room.clearances) {
+    if (one.direction.x != way.x || one.direction.y != way.y) continue;
+    const double across = one.at.x * way.y - one.at.y * way.x;
+    least = any ? std::min(least, across) : across, most = any ? std::max(most, across) : across, any = true;
+  }
+  return any ? most - least : -1;
+}
+
+/// What is still to be read: the edge along each outside wall that faces a way which nothing holds, a dowel where no wall
+/// faces it, a second edge where the turn is not known.
+std::vector<std::string> readings_lacking(const Building& building, const SlabRoom& room) {
+  std::vector<std::string> lacks;
+  bool turn_held = false;
+  const Wall* longest = nullptr;
+  for (const Heading heading : {Heading::West, Heading::North, Heading::East, Heading::South}) {
+    const double spread = spread_across(room, ways_of(heading).outward);
+    bool faced = false;
+    for (const Wall& wall : building.walls) {
+      if (wall.interior) continue;
+      if (longest == nullptr || wall.actual > longest->actual) longest = &wall;
+      if (wall.heading != heading) continue;
+      faced = true, turn_held = turn_held || 2 * spread >= metres(wall.actual);
+      if (spread < 0) lacks.push_back("the edge along " + wall.name);
+    }
+    if (spread < 0 && !faced) lacks.push_back("a dowel of the open side");
+  }
+  if (lacks.empty() && !turn_held && longest != nullptr) lacks.push_back("the edge along " + longest->name + " at both ends");
+  return lacks;
+}
+
 }  // namespace
 
 SlabRoom slab_room(const Job& job, const Building& building, const Layout& layout, const std::vector<bool>& counts) {
@@ -71,8 +105,10 @@ SlabRoom slab_room(const Job& job, const Building& building, const Layout& layou
     if (reading.edge) room.face_lines.push_back({place->wall, place->along, reading.edge->beyond});
     edges = edges || reading.edge.has_value();
   }
-  if (edges) room.fit = ground::best_fit(room.clearances, building.tape == Tape::Inches ? Length::inches(12) : Length::millimetres(300));
+  if (edges) room.lacks = readings_lacking(building, room);
+  if (edges && room.lacks.empty()) room.fit = ground::best_fit(room.clearances, building.tape == Tape::Inches ? Length::inches(12) : Length::millimetres(300));
   std::size_t line = 0;
+  if (!room.fit) room.face_lines.clear();
   for (std::size_t k = 0; room.fit && k < room.of.size(); ++k) {
     if (!room.of[k].edge) continue;
     room.face_lines[line++].from_edge = Length::nanometres(static_cast<std::int64_t>(std::floor(ground::room_after(room.clearances[k], *room.fit) * 1e9 + 0.5)));

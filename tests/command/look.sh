@@ -43,4 +43,22 @@ fact "--no-offers leaves offers out"
 runs 0 look "$(example hillside-shed)" --json --no-offers
 holds out '"offers":[]'
 
+fact "a slab of which little was read neither fits nor not"
+"$python" - "$(example kiln-house)" <<'END' > little.json
+import json, sys
+job = json.load(open(sys.argv[1]))
+job["laid"] = []
+job["readings"] = [{"id": "d", "rod": {"setup": "1", "station": "datum", "rod": "48\""}},
+                   {"id": "a", "rod": {"setup": "1", "station": "A", "rod": "52\""}}]
+job["readings"] += [{"id": a + b, "tape": {"from": a, "to": b, "length": length}}
+                    for a, b, length in (("A", "B", "27'-11 5/8\""), ("B", "C", "19'-11 5/8\""), ("C", "D", "27'-11 5/8\""))]
+json.dump(job, sys.stdout)
+END
+runs 0 look little.json --no-offers
+holds out "The first bed is not read yet"
+holds out "Sides and diagonals are not read yet"
+runs 0 look little.json --no-offers --json
+holds out '"verdict":"not-read"'
+holds_not out '"verdict":"fits"'
+
 done_with_facts

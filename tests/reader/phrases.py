@@ -240,13 +240,20 @@ MARK_SHORT = '{past} short'
 MARK_ON = 'on it'
 
 # ---- as found --------------------------------------------------------------------------------------------------------
-FOUND_TAPINGS = 'Tapings, outer corner to outer corner'
+FOUND_TAPINGS = 'Tapings, outer corner to outer corner: {verdict~}'
 FOUND_MOVES = 'Pegs: how far to move each'
 FOUND_HEIGHTS = 'Heights over {datum~}'
 FOUND_BED = 'First bed joint, {least} to {most} allowed: {verdict~}'
 FOUND_DOWELS = 'Dowels as found'
-FOUND_FIT = 'Where the building sits on the slab'
+FOUND_FIT = ['Where the building sits on the slab', 'Where the building sits on the slab: {verdict~}']
 FOUND_CORRECTED = ['adjusted by {by}: {fits~}', 'adjusted by under {under}: {fits~}']
+FOUND_TAPE_TOO = 'Tape these too'
+FOUND_TAPE_AGAIN = 'Tape again, in this order'
+FOUND_DIAGONALS = 'diagonals {one~} and {other~}'
+FOUND_LONGER = '{one~} longer by {longer}'
+FOUND_ALLOWED = '{allowed} allowed, doubt {doubt}'
+FOUND_READ_TOO = 'Read the rod here too'
+FOUND_VERDICTS = {'fits': 'fits', 'does-not-fit': 'does not fit', 'cannot-tell': "can't tell", 'not-read': 'not read yet'}
 FOUND_SLIP = '{slip~}? Then {meant=}. Left out.'
 FOUND_DOUBT = '± {doubt}'
 FOUND_ELLIPSE = 'doubt {longer} by {shorter}'

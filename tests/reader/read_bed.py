@@ -25,6 +25,15 @@ def bearing_heights(world, side):
             found[0] = nm(station['height'])
         elif 'side' not in station and station['name'] == side.end:
             found[side.actual] = nm(station['height'])
+    # An inner wall's end stands on what the wall that it meets stands on there.
+    for row in world.answer['junctions']:
+        along = 0 if row['at'] == 'start' else side.actual
+        if row['abutting'] != side.name or along in found:
+            continue
+        main = bearing_heights(world, world.sides[row['main']])
+        middle = Fraction(nm(row['from']) + nm(row['to']), 2)
+        if main and main[0][0] <= middle <= main[-1][0]:
+            found[along] = height_at(main, middle)
     return sorted(found.items())
 
 

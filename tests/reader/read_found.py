@@ -96,13 +96,17 @@ def reading_heading(sheet, row):
     for template, part in ((phrases.FOUND_TAPINGS, 'tapings'), (phrases.FOUND_MOVES, 'moves'),
                            (phrases.FOUND_HEIGHTS, 'heights'),
                            (phrases.FOUND_DOWELS, 'dowels'), (phrases.FOUND_FIT, 'fit')):
-        if phrases.whole(template, text):
+        named = phrases.whole(template, text)
+        if named and part == 'tapings':
+            sheet.same(named['verdict'], phrases.FOUND_VERDICTS[ground(sheet)['tape']['verdict']], 'verdict', passage)
+        if named:
             return part
     found = phrases.whole(phrases.FOUND_BED, text)
     if found:
         bed = ground(sheet)['levels']['bed']
         sheet.length(passage, found, 'least', nm(bed['least']), 'least bed')
         sheet.length(passage, found, 'most', nm(bed['most']), 'greatest bed')
+        sheet.same(found['verdict'], phrases.FOUND_VERDICTS[bed['verdict']], 'verdict of the bed', passage)
         return 'bed'
     return None
 
@@ -125,8 +129,37 @@ def tenth(thousandths):
     return f'{sign}{whole // 10}.{whole % 10}'
 
 
+def diagonals_row(sheet, row, names):
+    """The difference of two diagonals that were taped: of the job's own readings, once each."""
+    world, tape = sheet.world, ground(sheet)['tape']
+    pairs = [(''.join(pair['longer']), ''.join(pair['shorter'])) for pair in tape['diagonals']]
+    told = (names['one'], names['other'])
+    if told not in pairs:
+        return sheet.wrong('diagonals', row.text(0), pairs, row.cells[0])
+    pair = tape['diagonals'][pairs.index(told)]
+    means = []
+    for ends in (pair['longer'], pair['shorter']):
+        read = [world.length(one['length']) for index, one in readings_of(world, 'tape')
+                if {one['from'], one['to']} == set(ends) and any(line['reading'] == index for line in tape['lines'])]
+        means.append(Fraction(sum(read), len(read)))
+    plain = not any('strike' in one for one in world.job['readings']) and not any('meant' in line for line in tape['lines'])
+    exact = means[0] - means[1] if plain else nm(pair['difference'])
+    cell(sheet, row, 1, phrases.FOUND_LONGER, {'longer': exact}, 'diagonals')
+    cell(sheet, row, 2, phrases.FOUND_ALLOWED, {'allowed': 12_700_000 if world.step == 1_587_500 else 12_000_000,
+                                                'doubt': nm(pair['doubt'])}, 'diagonals')
+    sheet.same(row.text(3), phrases.FOUND_VERDICTS[pair['verdict']], 'diagonals', row.cells[3])
+
+
 def taping_row(sheet, row, state):
     world, lines = sheet.world, ground(sheet)['tape']['lines']
+    diagonals = phrases.whole(phrases.FOUND_DIAGONALS, row.text(0))
+    if diagonals:
+        return diagonals_row(sheet, row, diagonals)
+    for what, key in ((phrases.FOUND_TAPE_TOO, 'missing'), (phrases.FOUND_TAPE_AGAIN, 'tape_again')):
+        if row.text(0) == what:
+            texts = {join.join(pair) for pair in ground(sheet)['tape'].get(key, []) for join in (' - ', '')}
+            sheet.same(set(row.text(3).split(', ')) <= texts, True, what, row.cells[3])
+            return None
     pair = phrases.whole(phrases.CARD_PAIR, row.text(0))
     if pair is None or state['taping'] >= len(lines):
         return
@@ -248,6 +281,10 @@ def bed_row(sheet, row, state):
             return sheet.wrong('set-up', rod['setup'], [one['name'] for one in levels['setups']], row.cells[0])
         height = nm(world.courses[1]['unit_height'])
         return cell(sheet, row, 1, '{at}', {'at': nm(setup['height']) - nm(bed['top']) - height}, 'the rod on course 1')
+    if row.text(0) == phrases.FOUND_READ_TOO:
+        return sheet.same(row.text(3), ', '.join(bed['lacks']), 'where to read the rod', row.cells[3])
+    if row.text(0) == '':
+        return None
     choice = next((one for one in bed['choices'] if one['text'] == row.text(0)), None)
     if choice is None:
         return sheet.wrong('choice of a bed', row.text(0), [one['text'] for one in bed['choices']], row.cells[0])

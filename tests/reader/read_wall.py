@@ -318,13 +318,14 @@ def log_gap(sheet, row, index, entry, laying, struck):
     joint = phrases.part(phrases.LOG_JOINTS, passage.text)
     if joint:
         sheet.length(passage, joint, 'joint', nm(closure['joint']), 'joints of a closure')
-    exacts = [nm(closure['length'])] + ([nm(closure['cut'])] if 'cut' in closure else [])
+    pieces = [nm(piece['length']) for piece in closure['pieces']]
     for length in passage.lengths:
-        if length.start not in passage.claimed and any(agrees(length.value, exact, world.step) for exact in exacts):
+        if length.start not in passage.claimed and any(agrees(length.value, exact, world.step) for exact in pieces):
             passage.claimed.add(length.start)
-    if closure['piece'] in ('whole', 'half', 'cut') and not closure['next_to_last']:
-        if abs(nm(closure['length']) + 2 * nm(closure['joint']) - nm(one['measured'])) > 2:
-            sheet.wrong('closure', sheet.book.text(nm(closure['length'])), 'piece and two joints fill the gap', passage)
+    # Between pieces one joint, and one at each end that is no jamb.
+    left = nm(one['measured']) - sum(pieces)
+    if not any(abs(left - count * nm(closure['joint'])) <= 2 for count in range(len(pieces) - 1, len(pieces) + 2)):
+        sheet.wrong('closure', sheet.book.text(pieces[0]), 'pieces and joints fill the gap', passage)
 
 
 def log_check(sheet, row, index, entry, laying, struck):

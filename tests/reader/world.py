@@ -2,7 +2,7 @@
 from collections import defaultdict
 from fractions import Fraction
 
-from lengths import INCH, MM, lengths_in, plain
+from lengths import INCH, MM, lengths_in, plain, rounded
 
 # Along and to the right of each heading: x to the east, y to the north.
 HEADINGS = {'west': (-1, 0), 'north': (0, 1), 'east': (1, 0), 'south': (0, -1)}
@@ -264,7 +264,8 @@ class World:
     # ---- marks -----------------------------------------------------------------------------------------------------
 
     def block_ends(self, side, course):
-        return [(piece.end, piece) for piece in self.pieces[side, course]]
+        # An end behind zero lies inside the wall that this one enters: it is no mark.
+        return [(piece.end, piece) for piece in self.pieces[side, course] if rounded(piece.end, self.step) >= 0]
 
     def low_marks(self, side, course):
         """Marks under a strip: (place, what, name)."""

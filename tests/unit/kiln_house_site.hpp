@@ -17,15 +17,19 @@ struct Site {
   Layout layout;
 };
 
-inline Site kiln_house_site() {
-  std::ifstream file(std::string(STRINGCOURSE_ROOT) + "/examples/kiln-house.json");
-  std::stringstream text;
-  text << file.rdbuf();
-  Job job = *read_job(text.str());
+inline Site site_of(const std::string& text) {
+  Job job = *read_job(text);
   Building building = *resolve(job);
   bond::PanelMemo memo(400'000);
   Layout layout = bond::lay_out(building, memo);
   return {std::move(job), std::move(building), std::move(layout)};
+}
+
+inline Site kiln_house_site() {
+  std::ifstream file(std::string(STRINGCOURSE_ROOT) + "/examples/kiln-house.json");
+  std::stringstream text;
+  text << file.rdbuf();
+  return site_of(text.str());
 }
 
 }  // namespace stringcourse::test

@@ -95,6 +95,9 @@ function Pegs(props: { readonly tape: Ground["tape"] }) {
             ? words.ground.missing(tape.missing.map((pair) => pair.join(" – ")).join(", "))
             : words.ground.impossible}
       </p>
+      {tape.state !== "adjusted" || tape.missing.length === 0 ? null : (
+        <p>{words.ground.tapeToo(tape.missing.map((pair) => pair.join(" – ")).join(", "))}</p>
+      )}
       {tape.tape_again === undefined || tape.tape_again.length === 0 ? null : (
         <p>{words.ground.again(tape.tape_again.map((pair) => pair.join(" – ")).join(", "))}</p>
       )}
@@ -134,18 +137,16 @@ function Bed(props: { readonly bed: NonNullable<NonNullable<Ground["levels"]>["b
       <h3>{words.ground.bed}</h3>
       <p>
         <strong>{words.ground.verdicts[bed.verdict]}</strong>{" "}
-        {words.ground.bedRange(bed.thinnest.text, bed.thickest.text, bed.least.text, bed.most.text)}
+        {bed.verdict === "not-read"
+          ? null
+          : words.ground.bedRange(bed.thinnest.text, bed.thickest.text, bed.least.text, bed.most.text)}{" "}
+        {bed.lacks.length === 0 ? null : words.ground.bedLacks(bed.lacks.join(", "))}
       </p>
       <ul class="moves">
         {bed.choices.map((choice) => (
           <li key={choice.what}>
             <span>{choice.text}</span>
-            <span class="small soft">
-              {words.ground.mortar(
-                Math.round(choice.mortar_cubic_centimetres / 1000),
-                Math.round(choice.concrete_cubic_centimetres / 1000),
-              )}
-            </span>
+            <span class="small soft">{words.ground.mortar(choice.mortar, choice.concrete)}</span>
           </li>
         ))}
       </ul>
@@ -277,6 +278,11 @@ export function Ground() {
             {now?.levels?.bed === undefined ? null : <Bed bed={now.levels.bed} />}
             {now?.levels === undefined ? null : <Levels levels={now.levels} />}
             {now?.fit === undefined ? null : <Fit fit={now.fit} />}
+            {now?.fit_lacks === undefined ? null : (
+              <p class="result">
+                <strong>{words.ground.fit}</strong> {words.ground.fitLacks(now.fit_lacks.join(", "))}
+              </p>
+            )}
             {now !== undefined && (kept.value || now.dowel_layouts.length > 0) ? (
               <Saving layouts={now.dowel_layouts} kept={kept.value} />
             ) : null}

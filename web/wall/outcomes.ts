@@ -15,11 +15,6 @@ export function jointsText(joints: readonly string[]): string {
   return groups.map((group) => (group.count === 1 ? group.text : `${group.count} × ${group.text}`)).join(", ");
 }
 
-/// {0} and {1} of a sentence.
-function filled(pattern: string, ...values: readonly string[]): string {
-  return values.reduce((text, value, index) => text.replace(`{${index}}`, value), pattern);
-}
-
 /// What an entry came to, in a few lines.
 export function outcomeLines(answer: Answer | undefined, entry: number): readonly string[] {
   const laying = answer?.laying;
@@ -38,12 +33,8 @@ export function outcomeLines(answer: Answer | undefined, entry: number): readonl
     return [...(set.lift ? [w.lift] : taps.length === 0 ? [w.liesRight] : taps), ...move];
   }
   const gap = laying.gaps.find((one) => one.entry === entry);
-  if (gap !== undefined) {
-    const closure = gap.closure;
-    if (closure === undefined) return [w.noClosure];
-    const pattern = closure.next_to_last ? w.nextToLast : (w.closures[closure.piece] ?? "");
-    return [filled(pattern, closure.length.text, closure.cut?.text ?? ""), w.joints(closure.joint.text)];
-  }
+  if (gap !== undefined)
+    return [gap.opening === undefined ? (gap.closure?.text ?? w.noClosure) : w.gapInOpening(gap.opening)];
   const gauge = laying.gauges.find((one) => one.entry === entry);
   if (gauge !== undefined) {
     const beds = gauge.beds.map((one) => one.bed.text);

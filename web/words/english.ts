@@ -248,6 +248,7 @@ export const english = {
       fits: "Fits.",
       "does-not-fit": "Set the frame by it.",
       "cannot-tell": "The rod can't tell.",
+      "not-read": "The first bed is not read yet, so this is not known.",
     } as Readonly<Record<string, string>>,
     agrees: "agrees with the first taping",
     agreesNot: "does not agree with the first taping: one of the two is wrong",
@@ -282,6 +283,7 @@ export const english = {
       disagree: "The readings do not fit together, and which is wrong cannot be told yet.",
     } as Readonly<Record<string, string>>,
     missing: (pairs: string): string => `The shape can still lean. Tape ${pairs} too.`,
+    tapeToo: (pairs: string): string => `Tape ${pairs} too.`,
     impossible: "No shape has these readings: see hold point 3.",
     again: (pairs: string): string => `Tape again, in this order: ${pairs}.`,
     bed: "First bed joint",
@@ -289,11 +291,14 @@ export const english = {
       fits: "It fits.",
       "does-not-fit": "It does not fit.",
       "cannot-tell": "The rod cannot tell.",
+      "not-read": "Not read yet.",
     } as Readonly<Record<string, string>>,
     bedRange: (thin: string, thick: string, least: string, most: string): string =>
       `At the best level ${thin} to ${thick}; ${least} to ${most} is allowed.`,
-    mortar: (litres: number, concrete: number): string =>
-      concrete === 0 ? `${litres} litres of mortar` : `${litres} litres of mortar, ${concrete} of concrete`,
+    bedLacks: (places: string): string => `Read the rod at ${places} too.`,
+    fitLacks: (edges: string): string => `Not read yet: read ${edges} too.`,
+    mortar: (mortar: string, concrete: string | undefined): string =>
+      concrete === undefined ? `${mortar} of mortar` : `${mortar} of mortar, ${concrete} of concrete`,
     noBedHere: "The footing or slab under this side is not read at both ends.",
   },
 

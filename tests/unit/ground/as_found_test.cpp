@@ -6,6 +6,7 @@
 #include <cmath>
 #include <random>
 
+#include "tapings.hpp"
 #include "unit/kiln_house_site.hpp"
 
 namespace stringcourse::ground {
@@ -15,36 +16,11 @@ using test::Site;
 
 Site kiln_house() { return test::kiln_house_site(); }
 
-Reading taped(std::string id, std::string from, std::string to, Length length) {
-  Reading reading;
-  reading.id = std::move(id);
-  reading.tape = TapeReading{std::move(from), std::move(to), length};
-  return reading;
-}
-
-Reading rod(std::string id, std::string station, Length value, std::string setup = "1") {
-  Reading reading;
-  reading.id = std::move(id);
-  reading.rod = stringcourse::RodReading{std::move(setup), std::move(station), value, {}, {}, {}, {}, {}};
-  return reading;
-}
-
-double in_metres(Length length) { return static_cast<double>(length.in_nanometres()) * 1e-9; }
-Length metres(double value) { return Length::nanometres(std::llround(value * 1e9)); }
-
-/// All six distances between pegs that stand `off` from the plan (metres, east and north).
-std::vector<Reading> tapings(const Building& building, const std::vector<std::pair<double, double>>& off) {
-  std::vector<Reading> readings;
-  for (std::size_t a = 0; a < 4; ++a) {
-    for (std::size_t b = a + 1; b < 4; ++b) {
-      const auto x = [&](std::size_t k) { return in_metres(building.corners[k].point.x) + off[k].first; };
-      const auto y = [&](std::size_t k) { return in_metres(building.corners[k].point.y) + off[k].second; };
-      const double dx = x(b) - x(a), dy = y(b) - y(a);
-      readings.push_back(taped("t" + std::to_string(readings.size()), building.corners[a].name, building.corners[b].name, metres(std::sqrt(dx * dx + dy * dy))));
-    }
-  }
-  return readings;
-}
+using ground_test::in_metres;
+using ground_test::metres;
+using ground_test::rod;
+using ground_test::taped;
+using ground_test::tapings;
 
 TEST(AsFound, PegsAreSentBackByJustAsMuchAsTheyStandOff) {
   Site site = kiln_house();
@@ -63,7 +39,8 @@ TEST(AsFound, PegsAreSentBackByJustAsMuchAsTheyStandOff) {
       EXPECT_NEAR(in_metres(found.tape.moves[k].east), -stands[k].first, 1e-7);
       EXPECT_NEAR(in_metres(found.tape.moves[k].north), -stands[k].second, 1e-7);
     }
-    EXPECT_TRUE(found.findings.empty());
+    // No reading is doubted; that pegs stand up to 20 mm off their places is told of the pegs.
+    for (const Finding& one : found.findings) EXPECT_TRUE(one.code == "corner-off-place" || one.code == "diagonals-differ") << one.code;
   }
 }
 

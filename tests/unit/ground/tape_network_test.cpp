@@ -180,11 +180,17 @@ TEST(TapeNetwork, SaysWhichLinesWouldHoldAShapeThatCanMove) {
 }
 
 TEST(TapeNetwork, NamesTheReadingsOfATriangleThatCannotBe) {
-  const Net net = rectangle(384, 288, {384, 288, 384, 288, 780, 480});  // AC longer than AB and BC together
+  // AC longer than AB and BC together, and nothing else to hold the shape.
+  const Net net = rectangle(384, 288, {384, 288, 384, 288, 780});
   const auto found = adjust(net.points, net.readings, Datum::Free);
   ASSERT_FALSE(found);
   EXPECT_EQ(found.error().kind, NetTrouble::Kind::ImpossibleTriangle);
   EXPECT_EQ(found.error().readings[0], 4);
+  // With BD too the others hold it: AC is then a misfit like any other, if a large one.
+  const Net held = rectangle(384, 288, {384, 288, 384, 288, 780, 480});
+  const auto adjusted = adjust(held.points, held.readings, Datum::Free);
+  ASSERT_TRUE(adjusted);
+  EXPECT_GT(adjusted->square_sum, 1e6);
 }
 
 TEST(TapeNetwork, EllipsesHaveTheAxesOfTheirMatrix) {

@@ -4,8 +4,6 @@
 
 #include <algorithm>
 
-#include "laying/closure.hpp"
-
 namespace stringcourse::laying {
 namespace {
 
@@ -60,48 +58,6 @@ TEST(OneUnit, IsNeverDrivenBelowItsLeastBedAndComesUpWhereItLiesLow) {
   EXPECT_TRUE(advise(corners(0, 0, 3, 0, 6)).lift);
   EXPECT_TRUE(advise(corners(0, -1, 3, 0, 12)).lift);  // nothing is tapped up
   EXPECT_TRUE(advise(corners(0, -1, 3, 0, 12)).taps.empty());
-}
-
-Gap gap(int sixteenths) {
-  return {kSixteenth * sixteenths, kSixteenth * 250, kSixteenth * 122, kSixteenth * 6, kSixteenth * 4, kSixteenth * 8, kSixteenth, kSixteenth * 58};
-}
-
-TEST(Closure, AWholeOrHalfUnitClosesWhereEqualJointsLetItIn) {
-  for (const int width : {258, 262, 266}) {
-    const auto found = closure_of(gap(width));
-    ASSERT_TRUE(found) << width;
-    EXPECT_EQ(found->piece, Closure::Piece::Whole);
-    EXPECT_EQ(found->length + 2 * found->joint, kSixteenth * width);
-  }
-  EXPECT_EQ(closure_of(gap(134))->piece, Closure::Piece::Half);
-}
-
-TEST(Closure, ElseACutWithEqualJointsFillsTheGapExactlyToANanometre) {
-  for (int width = 70; width <= 257; ++width) {
-    const auto found = closure_of(gap(width));
-    if (width >= 130 && width <= 138) continue;  // halves
-    ASSERT_TRUE(found) << width;
-    EXPECT_EQ(found->piece, Closure::Piece::Cut);
-    EXPECT_EQ(found->length, kSixteenth * (width - 12));
-    EXPECT_EQ(found->joint, kSixteenth * 6);
-  }
-  EXPECT_FALSE(closure_of(gap(69)));  // the piece would be shorter than the least
-}
-
-TEST(Closure, OfMoreThanAUnitTheCutIsNextToLastAndAWholeUnitCloses) {
-  const auto found = closure_of(gap(400));
-  ASSERT_TRUE(found);
-  EXPECT_TRUE(found->next_to_last);
-  EXPECT_EQ(found->length, kSixteenth * 250);
-  EXPECT_EQ(found->cut_length, kSixteenth * 132);  // 400 less 250 less three joints
-  EXPECT_EQ(found->cut_length + found->length + 3 * found->joint, kSixteenth * 400);
-  // 32/16 would be left: too short to stand. Two cuts of half of 300 less three joints stand.
-  const auto two = closure_of(gap(300));
-  ASSERT_TRUE(two);
-  EXPECT_EQ(two->piece, Closure::Piece::TwoCuts);
-  EXPECT_EQ(two->length, kSixteenth * 141);
-  EXPECT_EQ(two->cut_length, kSixteenth * 141);
-  EXPECT_EQ(two->length + two->cut_length + 3 * two->joint, kSixteenth * 300);
 }
 
 }  // namespace

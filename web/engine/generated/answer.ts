@@ -249,7 +249,11 @@ export interface StringcourseAnswer {
    */
   readonly ground?: {
     readonly tape: {
-      readonly state: "no-readings" | "adjusted" | "not-determinate" | "impossible";
+      readonly state: "no-readings" | "adjusted" | "not-determinate" | "impossible" | "too-large";
+      /**
+       * of shape and size: not-read as long as a corner, a line that holds the shape or one that checks it is lacking (see missing); cannot-tell also while tapings disagree
+       */
+      readonly verdict: "fits" | "does-not-fit" | "cannot-tell" | "not-read";
       readonly lines: {
         /**
          * its number in the job's readings, from 0
@@ -279,7 +283,7 @@ export interface StringcourseAnswer {
         readonly times_its_doubt_thousandths?: number;
       }[];
       /**
-       * corners to be taped to one another before the shape is held
+       * lines still to be taped: they would hold the shape, or check it
        */
       readonly missing: string[][];
       /**
@@ -307,6 +311,9 @@ export interface StringcourseAnswer {
        * lines to tape again, the first first
        */
       readonly tape_again?: string[][];
+      /**
+       * none while tapings disagree
+       */
       readonly moves?: {
         readonly corner: string;
         /**
@@ -329,6 +336,28 @@ export interface StringcourseAnswer {
          * the tape cannot tell it from standing right
          */
         readonly within_doubt: boolean;
+        readonly off: FoundLength4;
+        readonly allowed: FoundLength2;
+        readonly verdict: "fits" | "does-not-fit" | "cannot-tell" | "not-read";
+      }[];
+      /**
+       * pairs of diagonals of a rectangle, both taped
+       */
+      readonly diagonals?: {
+        /**
+         * @minItems 2
+         * @maxItems 2
+         */
+        readonly longer: string[];
+        /**
+         * @minItems 2
+         * @maxItems 2
+         */
+        readonly shorter: string[];
+        readonly difference: FoundLength2;
+        readonly allowed: FoundLength2;
+        readonly doubt: FoundLength5;
+        readonly verdict: "fits" | "does-not-fit" | "cannot-tell" | "not-read";
       }[];
     };
     readonly levels?: {
@@ -341,8 +370,8 @@ export interface StringcourseAnswer {
         readonly side?: string;
         readonly at?: Length12;
         readonly surface: "bearing" | "floor" | "other";
-        readonly height: FoundLength4;
-        readonly doubt: FoundLength5;
+        readonly height: FoundLength6;
+        readonly doubt: FoundLength7;
       }[];
       /**
        * stations that no chain of readings ties to the datum
@@ -357,7 +386,7 @@ export interface StringcourseAnswer {
        * what a two-peg test tells; absent without one
        */
       readonly instrument?: {
-        readonly over: FoundLength6;
+        readonly over: FoundLength8;
         readonly sight: Length;
         readonly doubt: FoundLength2;
         /**
@@ -374,29 +403,36 @@ export interface StringcourseAnswer {
        */
       readonly doors: {
         readonly opening: string;
-        readonly tall_least: FoundLength7;
+        readonly tall_least: FoundLength9;
         readonly tall_most: FoundLength2;
         readonly planned: Length;
         readonly doubt: FoundLength2;
-        readonly verdict: "fits" | "does-not-fit" | "cannot-tell";
+        readonly verdict: "fits" | "does-not-fit" | "cannot-tell" | "not-read";
       }[];
       readonly setups: {
         readonly name: string;
-        readonly height: FoundLength8;
+        readonly height: FoundLength10;
       }[];
       readonly bed?: {
-        readonly verdict: "fits" | "does-not-fit" | "cannot-tell";
+        /**
+         * not-read as long as the bearing under some unit of course 1 is not read, unless what was read is out of range already
+         */
+        readonly verdict: "fits" | "does-not-fit" | "cannot-tell" | "not-read";
         readonly least: Length;
         readonly most: Length;
-        readonly top: FoundLength9;
-        readonly margin: FoundLength10;
+        readonly top: FoundLength11;
+        readonly margin: FoundLength12;
         readonly thinnest: FoundLength2;
         readonly thickest: FoundLength2;
-        readonly doubt: FoundLength11;
+        readonly doubt: FoundLength13;
         /**
          * units of course 1 whose bearing was not read
          */
         readonly units_without: number;
+        /**
+         * where the rod is still to be read
+         */
+        readonly lacks: string[];
         readonly units: {
           readonly side: string;
           readonly number: number;
@@ -418,6 +454,11 @@ export interface StringcourseAnswer {
           readonly top: FoundLength2;
           readonly margin: FoundLength2;
           /**
+           * in the job's own volumes
+           */
+          readonly mortar: string;
+          readonly concrete?: string;
+          /**
            * of a strip or curb
            */
           readonly concrete_cubic_centimetres: number;
@@ -437,8 +478,8 @@ export interface StringcourseAnswer {
       readonly number: number;
       readonly at: Length13;
       readonly off_face: Length;
-      readonly off_place: FoundLength12;
-      readonly room: FoundLength13;
+      readonly off_place: FoundLength14;
+      readonly room: FoundLength15;
       readonly action: "stands" | "cannot-tell" | "lap-apart" | "bend" | "cut-and-replace";
       readonly text: string;
     }[];
@@ -464,6 +505,10 @@ export interface StringcourseAnswer {
       readonly kept: string[];
     }[];
     /**
+     * what is still to be read before it is known where the walls sit on the slab
+     */
+    readonly fit_lacks?: string[];
+    /**
      * where the building sits on the slab; absent without edge readings
      */
     readonly fit?: {
@@ -471,14 +516,14 @@ export interface StringcourseAnswer {
        * the shift; east is right on the plan, north up
        */
       readonly text: string;
-      readonly east: FoundLength14;
+      readonly east: FoundLength16;
       readonly north: FoundLength2;
       /**
        * to the left
        */
       readonly turn_micrometres_in_a_metre: number;
-      readonly room: FoundLength15;
-      readonly room_before: FoundLength16;
+      readonly room: FoundLength17;
+      readonly room_before: FoundLength18;
     };
   };
   /**
@@ -540,10 +585,10 @@ export interface StringcourseAnswer {
      * how far the dowel may be out each way and keep the grout's clearance in the cells of courses 1 and 2; the text rounded inwards; below zero: it lacks so much
      */
     readonly room?: {
-      readonly to_start: FoundLength17;
-      readonly to_end: FoundLength18;
-      readonly to_outer: FoundLength19;
-      readonly to_inner: FoundLength20;
+      readonly to_start: FoundLength19;
+      readonly to_end: FoundLength20;
+      readonly to_outer: FoundLength21;
+      readonly to_inner: FoundLength22;
     };
   }[];
   readonly counts: {
@@ -836,12 +881,26 @@ export interface StringcourseAnswer {
       readonly side: string;
       readonly course: number;
       readonly measured: Length;
+      /**
+       * an opening of this course that lies in the gap: nothing is laid there
+       */
+      readonly opening?: string;
       readonly closure?: {
-        readonly piece: "whole" | "half" | "cut" | "two-cuts";
-        readonly length: FoundLength2;
+        readonly text: string;
+        /**
+         * one or two, from the gap's near side
+         */
+        readonly pieces: {
+          readonly kind: "whole" | "half" | "cut";
+          readonly length: FoundLength2;
+        }[];
+        /**
+         * which of the pieces is laid last, from 0
+         */
+        readonly last: number;
         readonly joint: FoundLength2;
-        readonly next_to_last: boolean;
-        readonly cut?: FoundLength2;
+        readonly lost_over?: FoundLength23;
+        readonly lost_lap?: FoundLength2;
       };
     }[];
     readonly checks: {
@@ -1105,19 +1164,6 @@ export interface FoundLength3 {
   readonly nm: number;
 }
 /**
- * from the side's start
- */
-export interface Length12 {
-  /**
-   * exact, in the job's tape
-   */
-  readonly text: string;
-  /**
-   * the same, whole nanometres
-   */
-  readonly nm: number;
-}
-/**
  * A value worked out of readings.
  */
 export interface FoundLength4 {
@@ -1140,6 +1186,19 @@ export interface FoundLength5 {
   readonly text: string;
   /**
    * not rounded to the tape
+   */
+  readonly nm: number;
+}
+/**
+ * from the side's start
+ */
+export interface Length12 {
+  /**
+   * exact, in the job's tape
+   */
+  readonly text: string;
+  /**
+   * the same, whole nanometres
    */
   readonly nm: number;
 }
@@ -1222,19 +1281,6 @@ export interface FoundLength11 {
   readonly nm: number;
 }
 /**
- * from the side's start
- */
-export interface Length13 {
-  /**
-   * exact, in the job's tape
-   */
-  readonly text: string;
-  /**
-   * the same, whole nanometres
-   */
-  readonly nm: number;
-}
-/**
  * A value worked out of readings.
  */
 export interface FoundLength12 {
@@ -1257,6 +1303,19 @@ export interface FoundLength13 {
   readonly text: string;
   /**
    * not rounded to the tape
+   */
+  readonly nm: number;
+}
+/**
+ * from the side's start
+ */
+export interface Length13 {
+  /**
+   * exact, in the job's tape
+   */
+  readonly text: string;
+  /**
+   * the same, whole nanometres
    */
   readonly nm: number;
 }
@@ -1290,6 +1349,32 @@ export interface FoundLength15 {
  * A value worked out of readings.
  */
 export interface FoundLength16 {
+  /**
+   * rounded once, in the job's tape
+   */
+  readonly text: string;
+  /**
+   * not rounded to the tape
+   */
+  readonly nm: number;
+}
+/**
+ * A value worked out of readings.
+ */
+export interface FoundLength17 {
+  /**
+   * rounded once, in the job's tape
+   */
+  readonly text: string;
+  /**
+   * not rounded to the tape
+   */
+  readonly nm: number;
+}
+/**
+ * A value worked out of readings.
+ */
+export interface FoundLength18 {
   /**
    * rounded once, in the job's tape
    */
@@ -1354,32 +1439,6 @@ export interface Length17 {
 /**
  * A value worked out of readings.
  */
-export interface FoundLength17 {
-  /**
-   * rounded once, in the job's tape
-   */
-  readonly text: string;
-  /**
-   * not rounded to the tape
-   */
-  readonly nm: number;
-}
-/**
- * A value worked out of readings.
- */
-export interface FoundLength18 {
-  /**
-   * rounded once, in the job's tape
-   */
-  readonly text: string;
-  /**
-   * not rounded to the tape
-   */
-  readonly nm: number;
-}
-/**
- * A value worked out of readings.
- */
 export interface FoundLength19 {
   /**
    * rounded once, in the job's tape
@@ -1394,6 +1453,32 @@ export interface FoundLength19 {
  * A value worked out of readings.
  */
 export interface FoundLength20 {
+  /**
+   * rounded once, in the job's tape
+   */
+  readonly text: string;
+  /**
+   * not rounded to the tape
+   */
+  readonly nm: number;
+}
+/**
+ * A value worked out of readings.
+ */
+export interface FoundLength21 {
+  /**
+   * rounded once, in the job's tape
+   */
+  readonly text: string;
+  /**
+   * not rounded to the tape
+   */
+  readonly nm: number;
+}
+/**
+ * A value worked out of readings.
+ */
+export interface FoundLength22 {
   /**
    * rounded once, in the job's tape
    */
@@ -1556,4 +1641,17 @@ export interface CourseAtWall {
       readonly left: FoundLength2;
     };
   }[];
+}
+/**
+ * A value worked out of readings.
+ */
+export interface FoundLength23 {
+  /**
+   * rounded once, in the job's tape
+   */
+  readonly text: string;
+  /**
+   * not rounded to the tape
+   */
+  readonly nm: number;
 }

@@ -4,6 +4,7 @@ import { type Json, readJson, valueAt } from "../../job/pointer";
 import { type Entry, readingsOf, withReading } from "../../job/readings";
 import { example, realEngine } from "./real_engine";
 import { readReply } from "../../engine/glue";
+import { english } from "../../words/english";
 
 const kName = fc.constantFrom("A", "B", "C", "D");
 const kEntry: fc.Arbitrary<Entry> = fc.oneof(
@@ -91,4 +92,31 @@ test("a struck entry is listed as struck, newest first", () => {
     ["2", false],
     ["1", true],
   ]);
+});
+
+test("a slab of which only a little is read neither fits nor not, and says what is still to be read", async () => {
+  const engine = await realEngine();
+  const entries: readonly Entry[] = [
+    { kind: "rod", setup: "1", station: "datum", rod: `48"`, on: "", at: "", surface: "", sight: "" },
+    { kind: "rod", setup: "1", station: "A", rod: `52"`, on: "", at: "", surface: "", sight: "" },
+    { kind: "tape", from: "A", to: "B", length: `27'-11 5/8"` },
+    { kind: "tape", from: "B", to: "C", length: `19'-11 5/8"` },
+    { kind: "tape", from: "C", to: "D", length: `27'-11 5/8"` },
+    { kind: "edge", on: "AB", at: "2'", beyond: `4"` },
+  ];
+  let job: Json = { ...(readJson(example("kiln-house")) as object), readings: [], laid: [] } as Json;
+  entries.forEach((entry, index) => {
+    job = withReading(job, entry, { id: `r${index}`, when: "now", by: "" });
+  });
+  const { answer } = readReply(engine.ask(JSON.stringify({ border: 1, job: JSON.stringify(job), budget: 0 })));
+  const bed = answer?.ground?.levels?.bed;
+  expect(bed?.verdict).toBe("not-read");
+  expect([...(bed?.lacks ?? [])].sort()).toEqual(["B", "C", "D"]);
+  expect(bed?.choices).toEqual([]);
+  expect(answer?.ground?.tape.verdict).toBe("not-read");
+  expect(answer?.ground?.tape.missing.length).toBe(2);
+  expect(answer?.ground?.fit).toBeUndefined();
+  expect(answer?.ground?.fit_lacks).toEqual(["the edge along BC", "the edge along CD", "the edge along DA"]);
+  for (const verdict of ["fits", "does-not-fit", "cannot-tell", "not-read"])
+    expect(english.ground.verdicts[verdict]).toBeTruthy();
 });

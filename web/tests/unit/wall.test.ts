@@ -7,7 +7,7 @@ import { spoken } from "../../wall/aloud";
 import { begunEntry, entryBody, questionsOf, type Site } from "../../wall/entries";
 import { stepsOf, stepsText, type Tape } from "../../wall/lengths";
 import { closingGap, nextMark, placeText, startMark } from "../../wall/places";
-import { jointsText } from "../../wall/outcomes";
+import { jointsText, outcomeLines } from "../../wall/outcomes";
 import { type Known, screenOf } from "../../wall/screens";
 import { readState } from "../../wall/state";
 import { example, realEngine } from "./real_engine";
@@ -286,6 +286,25 @@ describe.each(kExamples)("in %s", (name) => {
         expect(edge).toBeUndefined();
       }
     }
+  });
+});
+
+describe("a gap", () => {
+  const gapAt = (at: string, measured: string): readonly string[] => {
+    const entry = { gap: { on: "AB", course: 1, at, measured } };
+    const { answer } = courseOf(withLaid(job, entry, stamp("g"))).reply;
+    return outcomeLines(answer, answer?.laying?.gaps.at(-1)?.entry ?? -1);
+  };
+
+  it("in a doorway has no closure: nothing is laid there", () => {
+    expect(gapAt("10'-0\"", `16 3/8"`)).toEqual([expect.stringContaining("D1")]);
+  });
+
+  it("of a unit and a half takes both and no saw", () => {
+    const [text = ""] = gapAt(`3'-3 5/8"`, `24 3/8"`);
+    expect(text).toContain("a whole unit");
+    expect(text).toContain("a half unit");
+    expect(text).not.toContain("cut");
   });
 });
 

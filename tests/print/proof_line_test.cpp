@@ -1,0 +1,25 @@
+// The summary's line of proof says nothing that its own numbers contradict.
+#include <gtest/gtest.h>
+
+#include "print/solved_examples.hpp"
+
+namespace stringcourse::print_test {
+namespace {
+
+TEST(ProofLine, NothingIsCalledNotProvenLeastThatIsNoMoreThanTheLeast) {
+  bool met = false;
+  for (const Solved& solved : solved_examples()) {
+    const Layout& layout = solved.answer.layout;
+    const bool least = layout.cost.short_laps == layout.least_possible.short_laps && layout.cost.cuts == layout.least_possible.cuts;
+    met = met || (least && !layout.proven);
+    for (const sheet::Sheet& sheet : solved.sheets(sheet::Paper::Letter)) {
+      if (sheet.title != "Summary") continue;
+      EXPECT_NE(has_text(sheet, "Proven least"), has_text(sheet, "Not proven least")) << solved.name;
+      EXPECT_EQ(has_text(sheet, "Not proven least"), !layout.proven && !least) << solved.name;
+    }
+  }
+  EXPECT_TRUE(met);  // the drying shed: solved anew from what is laid, no cut, no short lap, finer terms open
+}
+
+}  // namespace
+}  // namespace stringcourse::print_test
