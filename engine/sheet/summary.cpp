@@ -85,6 +85,9 @@ void add_tallies(Table& table, const Context& context) {
 std::string proof_text(const Context& context) {
   const Layout& layout = context.layout;
   if (layout.proven) return std::string(context.words.proof_whole);
+  if (layout.cost.short_laps == layout.least_possible.short_laps && layout.cost.cuts == layout.least_possible.cuts) {
+    return fill_in(context.words.proof_laps_and_cuts, {text_of(layout.cost.short_laps), text_of(layout.cost.cuts)});
+  }
   return fill_in(context.words.proof_gap, {text_of(layout.cost.short_laps), text_of(layout.least_possible.short_laps),
                                            text_of(layout.cost.cuts), text_of(layout.least_possible.cuts)});
 }

@@ -45,7 +45,9 @@ std::vector<Finding> findings_of(const Building& building, const Layout& layout)
                             "greatest spacing asked for", HoldPoint::Pour));
   }
   if (!layout.proven && layout.stopped.empty() && building.laid_to.empty()) {
-    found.push_back(finding("not-proven", "this layout is good but not proven best: the search stopped at its budget", "",
+    const bool least = layout.cost.short_laps == layout.least_possible.short_laps && layout.cost.cuts == layout.least_possible.cuts;
+    found.push_back(finding("not-proven", least ? "no layout has fewer short laps or saw cuts; whether another has more even joints was not searched to the end"
+                                                : "this layout is good but not proven best: the search stopped at its budget", "",
                             HoldPoint::Order));
   }
   return found;

@@ -26,6 +26,10 @@ function Proof(props: { readonly answer: Answer; readonly draft: boolean }) {
   const { proof } = props.answer;
   if (props.draft) return <p class="proof soft">{words.tallies.looking}</p>;
   if (proof.proven) return <p class="proof">{words.tallies.proven}</p>;
+  const { cost } = props.answer;
+  const least = proof.least_possible;
+  if (cost.short_laps === least.short_laps && cost.cuts === least.cuts)
+    return <p class="proof">{words.tallies.lapsAndCuts}</p>;
   return <p class="proof">{words.tallies.notProven(proof.least_possible.short_laps, proof.least_possible.cuts)}</p>;
 }
 

@@ -128,6 +128,8 @@ export const english = {
     bars: "upright bars",
     courses: "courses",
     proven: "Proven least: no lawful layout has fewer short laps, or as few and fewer saw cuts.",
+    lapsAndCuts:
+      "No layout has fewer short laps or saw cuts. Whether its joints could be more even was not searched to the end.",
     notProven: (laps: number, cuts: number): string =>
       `Not proven least: another layout might have down to ${many(laps, "short lap", "short laps")} and ${many(cuts, "saw cut", "saw cuts")}.`,
     looking: "A first draft while your hand moves; the full search follows.",
