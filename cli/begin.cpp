@@ -2,6 +2,7 @@
 #include <string>
 
 #include "cli/files.hpp"
+#include "cli/signals.hpp"
 #include "cli/solved.hpp"
 #include "cli/summary.hpp"
 #include "cli/verb_actions.hpp"
@@ -27,14 +28,21 @@ std::expected<Measures, std::string> typed_measures(const Command& command) {
                   .series = command.value("--series").value_or("us-8")};
 }
 
+// One line for each option that is refused.
+std::string told(const Refusal& refusal) {
+  const std::string option = "--" + refusal.place.substr(refusal.place.rfind('/') + 1);
+  return option + " " + refusal.reason + (refusal.remedy.empty() ? "" : " " + refusal.remedy);
+}
+
 std::expected<Job, std::string> rectangle(const Command& command) {
   const auto measures = typed_measures(command);
   if (!measures) return std::unexpected(measures.error());
   auto job = begun_job(*measures);
   if (job) return *std::move(job);
-  const Refusal& first = job.error().shown.front();
-  const std::string option = "--" + first.place.substr(first.place.rfind('/') + 1);
-  return std::unexpected(option + ": " + first.reason + (first.remedy.empty() ? "" : " " + first.remedy));
+  std::string text;
+  for (const Refusal& refusal : job.error().shown) text += (text.empty() ? "" : "\n") + told(refusal);
+  if (text.contains('\'')) text += "\nA shell takes 24ft and 24in as they are; 24' and 24\" want quotation marks round them.";
+  return std::unexpected(text);
 }
 
 }  // namespace
@@ -42,6 +50,7 @@ std::expected<Job, std::string> rectangle(const Command& command) {
 ExitCode begin(const Command& command) {
   const auto job = rectangle(command);
   if (!job) return usage_trouble(job.error(), command.verb);
+  ask_before_stopping();
   const std::string text = write_job(*job);
   const auto read_back = read_job(text);
   if (!read_back) return say(refusals_text(read_back.error())), kRefused;

@@ -5,6 +5,7 @@
 #include "cli/verb_actions.hpp"
 #include "job/words.hpp"
 #include "laying/as_laid.hpp"
+#include "sheet/hook_words.hpp"
 #include "solve/json_out.hpp"
 #include "solve/page_parts.hpp"
 
@@ -35,8 +36,8 @@ std::string past_words(Length past, Tape tape) {
 
 std::string marks_text(const Answer& answer, const CourseAsLaid& course) {
   const Tape tape = answer.building.tape;
-  const Wall& wall = answer.building.walls[static_cast<std::size_t>(course.wall)];
-  std::string text = laying::course_name(answer.building, course.wall, course.course) + ", tape hooked on " + wall.start_name + (course.finished ? ", laid" : "") + "\n";
+  std::string text = laying::course_name(answer.building, course.wall, course.course) + ": marks from " +
+                     sheet::hook_text(answer.building, course.wall, sheet::kEnglish) + (course.finished ? ", laid" : "") + "\n";
   for (const WallMark& mark : course.marks) {
     if (mark.mark.kind == setout::MarkKind::BlockEnd && !mark.to_read && !mark.closes && !mark.past) continue;
     std::string line = "  " + both_forms(mark.mark.at, tape);

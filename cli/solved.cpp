@@ -75,7 +75,7 @@ ExitCode write_new_file(const std::string& path, std::string_view text) {
 
 ExitCode usage_trouble(const std::string& text, const VerbSpec* verb) {
   const std::string help = verb == nullptr ? "stringcourse help" : "stringcourse help " + std::string(verb->name);
-  say("stringcourse: " + printable(text) + "\n'" + help + "' says more.\n");
+  say("stringcourse: " + printable_lines(text) + "\n'" + help + "' says more.\n");
   return kUsage;
 }
 

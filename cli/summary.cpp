@@ -218,8 +218,9 @@ void add_findings(Page& page) {
 
 void add_offers(Page& page) {
   const std::vector<Offer>& offers = page.answer.offers;
-  if (offers.empty()) return;
+  if (offers.empty() && page.answer.offers_complete) return;
   page.title("What a change would save");
+  if (!page.answer.offers_complete) page.line("Only the likeliest changes were tried: the building is large.");
   const std::size_t shown = std::min(offers.size(), kShownOffers);
   for (std::size_t index = 0; index < shown; ++index) page.item(printable(offers[index].text));
   if (offers.size() > shown) page.item("and " + number_text(offers.size() - shown) + " more: the answer lists them all");

@@ -15,10 +15,11 @@ constexpr OptionSpec kPlanOptions[] = {
 };
 
 constexpr OptionSpec kBeginOptions[] = {
-    {"--length", "L", "outside length, nominal unless it says actual: 24', 7.2 m, \"23'-11 5/8\\\" actual\""},
+    {"--length", "L", "outside length with its unit: 24ft, 7.2m, \"24ft 8in\". Nominal: whole blocks and their joints;"},
+    {"", "", "\"23ft 11 5/8in actual\" is as a tape finds it"},
     {"--width", "L", "outside width"},
-    {"--height", "L", "height of the walls above their bearing"},
-    {"--series", "ID", "unit series, such as us-8 or au-190 (default us-8)"},
+    {"--height", "L", "height of the walls, from what they stand on"},
+    {"--series", "ID", "the blocks, such as us-8 or au-190 (default us-8)"},
     {"--name", "TEXT", "name of the job"},
     {"--out", "FILE", "file to write instead of stdout; never one that exists"},
 };
@@ -49,8 +50,8 @@ constexpr VerbSpec kVerbs[] = {
      "stringcourse plan - --out shed --paper both < shed.json\n"},
     {"begin", "", 0, 0, "start a job from a few measures",
      "Writes a job file for a plain rectangle, to be filled in: openings, interior walls, steel.", kBeginOptions,
-     "stringcourse begin --length 24' --width 16' --height 8' --series us-8 --name \"Tool shed\" --out shed.json\n"
-     "stringcourse begin --length \"7.2 m\" --width \"4.8 m\" --height \"2.6 m\" --series au-190\n"},
+     "stringcourse begin --length 24ft --width 16ft --height 8ft --series us-8 --name \"Tool shed\" --out shed.json\n"
+     "stringcourse begin --length 7.2m --width 4.8m --height 2.6m --series au-190\n"},
     {"look", "JOB", 1, 1, "check a job and print its summary, writing no file",
      "JOB is a job file, or - for stdin.", kLookOptions,
      "stringcourse look kiln-house.json\n"

@@ -5,6 +5,7 @@
 
 #include "proof/bars.hpp"
 #include "proof/claim.hpp"
+#include "proof/cleanouts.hpp"
 #include "proof/corners.hpp"
 #include "proof/facts.hpp"
 #include "proof/kinds.hpp"
@@ -81,6 +82,7 @@ Certificate check(const Job& job, const Building& building, const Layout& layout
   found = joined(std::move(found), check_kinds(building, facts));
   found = joined(std::move(found), check_corners(building, layout, facts));
   found = joined(std::move(found), check_lintels(building, layout, facts));
+  found = joined(std::move(found), check_cleanouts(job, building, layout));
   LapCount laps = check_laps(building, facts);
   BandCount bands = check_bands(building, facts);
   BarCount bars = check_bars(building, layout, facts);

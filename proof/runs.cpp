@@ -56,7 +56,11 @@ std::vector<Break> opening_breaks(const Building& b, const Layout& layout, int w
     const ResolvedOpening& o = b.openings[i];
     if (o.wall != wall) continue;
     const Length from = o.from.distance_from_start(), to = o.to.distance_from_start();
-    if (o.first_course <= course && course <= o.last_course) breaks.push_back({from, to, RunEnd::Jamb});
+    // What was laid before a jamb was found elsewhere stays where it stands.
+    const bool laid = course <= o.laid_courses;
+    const Length near = laid ? o.laid_from.distance_from_start() : from,
+                 far = laid ? o.laid_to.distance_from_start() : to;
+    if (o.first_course <= course && course <= o.last_course) breaks.push_back({near, far, RunEnd::Jamb});
     if (!o.lintel || o.lintel->make != LintelMake::OnePiece) continue;
     const PlacedLintel* placed = placed_lintel(layout, static_cast<int>(i));
     if (placed && o.lintel->first_course <= course && course < o.lintel->first_course + o.lintel->courses)

@@ -4,6 +4,7 @@
 
 #include "job/read.hpp"
 #include "job/words.hpp"
+#include "solve/answer_words.hpp"
 #include "wasm/base64.hpp"
 #include "wasm/fields.hpp"
 
@@ -28,12 +29,18 @@ Edit resize_of(Fields& fields) {
   return ResizeOpening{index_in(fields, "opening"), edge == "from" ? Jamb::From : Jamb::To, length_in(fields, "to_nm")};
 }
 
+Edit offer_of(Fields& fields) {
+  const auto what = offer_named(fields.text("what", kLongestName));
+  if (!what) fields.trouble("what", "no offer is of this kind.");
+  return TakeOffer{what.value_or(OfferWhat::MoveOpening), fields.text("place", kLongestName), length_in(fields, "by_nm")};
+}
+
 Edit edit_of(Fields& fields) {
   const std::string what = fields.text("do", kLongestName);
   if (what == "move-opening") return MoveOpening{index_in(fields, "opening"), length_in(fields, "to_nm")};
   if (what == "resize-opening") return resize_of(fields);
   if (what == "move-side") return MoveSide{index_in(fields, "side"), length_in(fields, "by_nm")};
-  if (what == "accept") return TakeOffer{fields.text("place", kLongestName), length_in(fields, "by_nm")};
+  if (what == "accept") return offer_of(fields);
   fields.trouble("do", "there is no such edit.");
   return MoveOpening{};
 }

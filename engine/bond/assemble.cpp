@@ -237,6 +237,7 @@ class Assembly {
     place_built_lintels(layout);
     layout.cost = cost_of(total, order_);
     layout.cost.extra_bars = place_bars(*building_, layout);
+    place_cleanouts(*building_, layout);
     name_bar_units(*building_, layout);
     prove(layout, chosen, total);
     return layout;

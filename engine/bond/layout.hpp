@@ -71,6 +71,13 @@ struct PlacedBar {
   Length off_face = {};  // centre, in from the outer face of its wall
 };
 
+/// A hole at the foot of a pour, through which one bar's cell is cleaned and looked into.
+struct PlacedCleanout {
+  std::uint32_t bar = 0;    // into Layout::bars
+  std::int32_t course = 1;  // the pour's lowest
+  std::uint32_t piece = 0;  // into Layout::pieces: in whose cell the bar stands, at a corner the unit that turns it
+};
+
 /// What is best, compared in this order (bond.md); with quarter bond asked for, cuts and short pieces come first.
 struct Cost {
   std::int64_t short_laps = 0;
@@ -99,6 +106,7 @@ struct Layout {
   std::vector<Piece> pieces;  // in the order of runs
   std::vector<PlacedLintel> lintels;
   std::vector<PlacedBar> bars;
+  std::vector<PlacedCleanout> cleanouts;  // by course, then bar
   Cost cost;
   std::int64_t cut_lengths = 0;           // different lengths among saw cuts (term 8)
   std::int64_t cut_lengths_at_least = 0;  // proven bound for term 8 among layouts equal so far

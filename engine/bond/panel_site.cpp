@@ -78,7 +78,7 @@ std::vector<Gap> gaps_of(const Building& building, const PanelSite& site, int co
   for (const std::int32_t index : site.openings) {
     const ResolvedOpening& opening = at(building.openings, index);
     if (course >= opening.first_course && course <= opening.last_course) {
-      gaps.push_back({nm(opening.from), nm(opening.to), RunEnd::Jamb});
+      gaps.push_back({nm(opening.from_in(course)), nm(opening.to_in(course)), RunEnd::Jamb});
     }
   }
   for (std::size_t i = 0; i < site.one_piece.size(); ++i) {

@@ -168,15 +168,9 @@ void name_bar_units(const Building& building, Layout& layout) {
         Piece& piece = layout.pieces[run->first_piece + p];
         const Length start = piece.start.nearest_nanometre();
         const bool covers = start < bar.centre && bar.centre < start + piece.length;
-        if (!covers || (piece.kind != Kind::Full && piece.kind != Kind::Half)) continue;
-        const bool is_half = piece.kind == Kind::Half;
-        const Kind cleanout = is_half ? Kind::CleanoutHalf : Kind::Cleanout;
+        if (!covers || piece.kind != Kind::Full) continue;
         const bool inside = p > 0 && p + 1 < run->piece_count;
-        if (run->course == 1 && building.cleanouts_needed && stocks(cleanout)) {
-          piece.kind = cleanout;
-        } else if (!is_half && inside && piece.cut == CutEnd::None && stocks(Kind::OpenEnd)) {
-          piece.kind = Kind::OpenEnd;
-        }
+        if (inside && piece.cut == CutEnd::None && stocks(Kind::OpenEnd)) piece.kind = Kind::OpenEnd;
       }
     }
   }

@@ -36,8 +36,8 @@ void collect_openings(Collector& collector, const Building& building, int wall, 
   for (std::size_t index = 0; index < building.openings.size(); ++index) {
     const ResolvedOpening& opening = building.openings[index];
     if (opening.wall != wall || course < opening.first_course || course > opening.last_course) continue;
-    collector.add(MarkKind::NearJamb, opening.from.distance_from_start()).opening = static_cast<int>(index);
-    collector.add(MarkKind::FarJamb, opening.to.distance_from_start()).opening = static_cast<int>(index);
+    collector.add(MarkKind::NearJamb, opening.from_in(course).distance_from_start()).opening = static_cast<int>(index);
+    collector.add(MarkKind::FarJamb, opening.to_in(course).distance_from_start()).opening = static_cast<int>(index);
   }
 }
 
@@ -49,7 +49,7 @@ void collect_joints_and_bars(Collector& collector, const Building& building, con
     collector.add(MarkKind::JointFarEdge, joint.to.distance_from_start());
   }
   for (const WallBar& bar : bars_on_wall(building, layout, wall)) {
-    if (course >= bar.first_course && course <= bar.last_course) collector.add(MarkKind::BarCentre, bar.centre);
+    if (course >= bar.first_course && course <= bar.last_course && bar.centre >= Length()) collector.add(MarkKind::BarCentre, bar.centre);
   }
 }
 

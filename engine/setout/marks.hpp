@@ -1,5 +1,5 @@
 #pragma once
-// Running marks: what a tape hooked on the wall's ONE named corner (its start corner, outer face) reads where the far
+// Running marks: what a tape held to the ONE place where the wall's numbers begin (setout/hook.hpp) reads where the far
 // end of each block comes. "End of block ON the mark". Never chained from block to block; rounded once.
 #include <cstdint>
 #include <vector>
@@ -22,7 +22,8 @@ struct Mark {
 };
 
 /// All marks of one course of one wall, in order along it. Openings that the course runs under or over have no jambs
-/// in it. Bars are those that stand in that course.
+/// in it. Bars are those that stand in that course. What lies behind zero (the bar of a re-entrant corner) is no mark: the
+/// tape cannot read it, and it has its number on the wall that arrives there.
 [[nodiscard]] std::vector<Mark> running_marks(const Building& building, const Layout& layout, int wall, int course);
 
 /// A part between two marks, as printed: the difference of the rounded marks, so that parts add up to the whole.

@@ -79,7 +79,7 @@ Length bought_length(const Series& series, Kind kind) {
 }
 
 std::vector<CellSpan> cells_of(const Series& series, const Piece& piece) {
-  if (piece.kind == Kind::CornerSet || piece.kind == Kind::Solid) return {};
+  if (piece.kind == Kind::Solid) return {};
   const Length bought = bought_length(series, piece.kind);
   std::vector<CellSpan> cells;
   for (const CellSpan& cell : bought == series.half ? series.half_cells : series.full_cells) {
@@ -88,6 +88,17 @@ std::vector<CellSpan> cells_of(const Series& series, const Piece& piece) {
     else if (cell.to < piece.length) cells.push_back({piece.length - cell.to, piece.length - cell.from});
   }
   return cells;
+}
+
+SeenFrom seen_from(const Wall& wall, PlanPoint point) {
+  const Length x = point.x - wall.start_point.x, y = point.y - wall.start_point.y;
+  switch (wall.heading) {
+    case Heading::West: return {-x, y};
+    case Heading::North: return {y, x};
+    case Heading::East: return {x, -y};
+    case Heading::South: return {-y, -x};
+  }
+  return {};
 }
 
 std::string piece_name(const Building& building, const Run& run, const Piece& piece) {

@@ -26,8 +26,8 @@ namespace stringcourse::setout {
 /// Actual length that a kind is bought at: a full unit's or a half unit's.
 [[nodiscard]] Length bought_length(const Series& series, Kind kind);
 
-/// The cells that a piece has whole, from its start face as it lies. A saw cut keeps those that the saw leaves; a corner
-/// set's are not known here.
+/// The cells that a piece has whole, from its start face as it lies. A saw cut keeps those that the saw leaves. A corner
+/// set's are those of its long unit.
 [[nodiscard]] std::vector<CellSpan> cells_of(const Series& series, const Piece& piece);
 
 /// "AB-3-7": side, course, number of the piece along its wall. What is chalked on the piece and printed in lists.
@@ -46,6 +46,12 @@ struct WallBar {
 [[nodiscard]] std::vector<WallBar> bars_on_wall(const Building& building, const Layout& layout, int wall);
 /// Those of `bars`, which are in order along their wall, that stand between two places, both included.
 [[nodiscard]] std::span<const WallBar> bars_between(std::span<const WallBar> bars, Length from, Length to);
+
+/// A place in plan as a wall sees it.
+struct SeenFrom {
+  Length along, depth;
+};
+[[nodiscard]] SeenFrom seen_from(const Wall& wall, PlanPoint point);
 
 /// How far the masonry of a wall reaches along its own line: past a re-entrant corner it reaches beyond 0 or `actual`.
 struct Reach {

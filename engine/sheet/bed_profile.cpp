@@ -4,6 +4,7 @@
 #include "setout/marks.hpp"
 #include "setout/places.hpp"
 #include "sheet/found.hpp"
+#include "sheet/hook_words.hpp"
 #include "sheet/running_labels.hpp"
 
 namespace stringcourse::sheet {
@@ -13,7 +14,8 @@ constexpr Micrometres kUnitHigh = 14'000;  // units are drawn so high, whatever 
 constexpr Micrometres kAboveInches = 52'000, kAboveMillimetres = 45'000;  // bed numbers, leaders and running marks
 constexpr Micrometres kNumbers = 8'500;    // of that: bed numbers, between leaders that run plumb
 constexpr Micrometres kLeader = 11'500;
-constexpr Micrometres kGround = 40'000;    // from the bed's top to the foot of the ground drawn
+constexpr Micrometres kGroundMost = 40'000, kUnderReading = 9'000;  // from the bed's top to the foot of the ground drawn
+constexpr Lettering kNote{kSmallText, Weight::Regular, Anchor::Start, Ink::Black, 0}, kRule{kText, Weight::Bold, Anchor::Start, Ink::Black, 0};
 
 const ground::BedAsFound* bed_of(const Context& context) {
   const ground::AsFound* found = context.job.found;
@@ -29,7 +31,8 @@ struct Profile {
   int wall;
   const Part& part;
   WallView view;
-  Micrometres line;  // paper y of the bed's top
+  Micrometres line;    // paper y of the bed's top
+  Micrometres ground;  // how far under it the ground is drawn
   Micrometres left, right;
 };
 
@@ -81,7 +84,7 @@ void draw_ground(Pad& pad, const Profile& profile) {
   }
   add(to, *ground::height_at(heights, profile.wall, to));
   std::vector<Point> body = points;
-  const Micrometres foot = profile.line - kGround;
+  const Micrometres foot = profile.line - profile.ground;
   body.push_back({points.back().x, foot}), body.push_back({points.front().x, foot});
   pad.area(body, {Pen::None}, Fill::Tint);
   pad.path(points, {Pen::Thick});
@@ -107,31 +110,54 @@ void draw_marks(Pad& pad, const Profile& profile) {
   std::vector<RunningLabel> labels;
   for (const setout::Mark& mark : setout::running_marks(context.building, context.layout, profile.wall, 1)) {
     const Length at = mark.exact.nearest_nanometre();
-    if (mark.kind == setout::MarkKind::BlockEnd && profile.part.holds(at)) labels.push_back({profile.view.at(at), mark.at, mark.bay, {}});
+    if (mark.kind == setout::MarkKind::BlockEnd && profile.part.holds(at)) labels.push_back({profile.view.at(at), mark.at, mark.bay, {}, {}});
   }
   const Area room = context.page.drawing;
   pad.add(draw_running_labels(labels, {room.left, profile.line + kUnitHigh, room.right, room.top}, {kLeader, kNumbers}, LabelSide::Above, context.tape()));
 }
 
-/// What is painted on the slab at each opening: name, hole, jambs, head course.
+/// What is painted on the slab at one opening, a line each.
+std::vector<std::string> paint_of(const Context& context, const ResolvedOpening& opening) {
+  const Words& words = context.words;
+  const Length step = tape_step(context.tape());
+  const auto at = [&](Position place) { return tape_text(rounded_to(place.distance_from_start(), step), context.tape()); };
+  const Position near = opening.from_in(1), far = opening.to_in(1);
+  return {fill_in(words.opening_size, {height_text(context, far - near), height_text(context, opening.height())}),
+          fill_in(words.paint_jambs, {at(near), at(far)}), fill_in(words.paint_head, {number_text(opening.last_course)})};
+}
+
+/// At each opening: name, hole, jambs, head course, in columns that stand clear of each other; led to their openings.
 void draw_paint(Pad& pad, const Profile& profile) {
   const Context& context = profile.context;
-  const Words& words = context.words;
-  const Micrometres y = profile.line - kGround - 9'000;
+  const Micrometres y = profile.line - profile.ground - 3'000;
+  std::vector<const ResolvedOpening*> shown;
+  std::vector<Micrometres> middles;
   for (const ResolvedOpening& opening : context.building.openings) {
-    const Length from = std::max(opening.from.distance_from_start(), profile.part.from), to = std::min(opening.to.distance_from_start(), profile.part.to);
+    const Position near = opening.from_in(1), far = opening.to_in(1);
+    const Length from = std::max(near.distance_from_start(), profile.part.from);
+    const Length to = std::min(far.distance_from_start(), profile.part.to);
     if (opening.wall != profile.wall || from >= to) continue;
-    const Micrometres left = profile.view.at(to), right = profile.view.at(from), middle = left + (right - left) / 2;
+    const Micrometres left = profile.view.at(to), right = profile.view.at(from);
     pad.line({left, y}, {right, y}, {Pen::Medium}).line({left, y - 1'500}, {left, y + 1'500}, {Pen::Medium}).line({right, y - 1'500}, {right, y + 1'500}, {Pen::Medium});
-    const Length step = tape_step(context.tape());
-    const auto at = [&](Position place) { return tape_text(rounded_to(place.distance_from_start(), step), context.tape()); };
-    const Lettering name{kText, Weight::Bold, Anchor::Middle, Ink::Black, 0}, small{kSmallText, Weight::Regular, Anchor::Middle, Ink::Black, 0};
-    const Micrometres wide = std::max(right - left, Micrometres{44'000});
-    const std::string size = fill_in(words.opening_size, {height_text(context, opening.width()), height_text(context, opening.height())});
-    const Micrometres x = std::clamp(middle, profile.left + wide / 2, std::max(profile.left + wide / 2, profile.right - wide / 2));
-    pad.write({x, y + 2'300}, clipped(opening.name + "  " + size, wide, name), name);
-    pad.write({x, y - 5'000}, clipped(fill_in(words.paint_jambs, {at(opening.from), at(opening.to)}), wide, small), small);
-    pad.write({x, y - 9'000}, clipped(fill_in(words.paint_head, {number_text(opening.last_course)}), wide, small), small);
+    shown.push_back(&opening), middles.push_back(left + (right - left) / 2);
+  }
+  if (shown.empty()) return;
+  std::vector<std::size_t> order(shown.size());
+  for (std::size_t k = 0; k < order.size(); ++k) order[k] = k;
+  sort_stably(order, {}, [&](std::size_t k) { return middles[k]; });
+  std::vector<Micrometres> wanted;
+  for (const std::size_t k : order) wanted.push_back(middles[k]);
+  const Area room = context.page.drawing;
+  const Micrometres pitch = std::min(60'000, room.width() / static_cast<Micrometres>(shown.size())), wide = pitch - 3'000;
+  const auto places = spread(wanted, pitch, room.left + pitch / 2, room.right - pitch / 2);
+  const Lettering name{kText, Weight::Bold, Anchor::Middle, Ink::Black, 0}, small{kSmallText, Weight::Regular, Anchor::Middle, Ink::Black, 0};
+  for (std::size_t k = 0; k < order.size(); ++k) {
+    const ResolvedOpening& opening = *shown[order[k]];
+    pad.line({wanted[k], y}, {places[k], y - 3'000}, {Pen::Thin});
+    const Setting named = fitting_name(context, opening.name, {wide, 2 * line_pitch(kText)}, name, kDrawingHeights);
+    write_setting(pad, {places[k], y - 4'000 - named.height / 2}, named);
+    Micrometres low = y - 4'500 - named.height;
+    for (const std::string& line : paint_of(context, opening)) low = write_paragraph(pad, {places[k], low}, wide, line, small);
   }
 }
 
@@ -155,24 +181,40 @@ std::string chalk_text(const Profile& profile) {
   }
   const Wall& wall = context.wall(profile.wall);
   const std::string lines = fill_in(words.chalk_lines, {wall.name, tape_text(offset_line(context, profile.wall), context.tape())});
-  return edges.empty() ? lines : lines + " " + fill_in(words.chalk_edges, {start_corner_name(context, profile.wall), edges});
+  return edges.empty() ? lines : lines + " " + fill_in(words.chalk_edges, {hook_text(context.building, profile.wall, words), edges});
+}
+
+std::string notes_of(const Profile& profile) {
+  const Context& context = profile.context;
+  const Words& words = context.words;
+  const std::string numbers(context.tape() == Tape::Inches ? words.found_profile_note_inches : words.found_profile_note);
+  const std::string limits = fill_in(words.found_profile_limits, {tape_text(profile.bed.range.least, context.tape()), tape_text(profile.bed.range.most, context.tape())});
+  return marks_from_text(context.building, profile.wall, words) + " " + chalk_text(profile) + " " + numbers + " " + limits + " " + std::string(words.paint_note);
 }
 
 void write_notes(Pad& pad, const Profile& profile) {
-  const Context& context = profile.context;
-  const Words& words = context.words;
-  const Area room = context.page.drawing;
-  const Lettering small{kSmallText, Weight::Regular, Anchor::Start, Ink::Black, 0}, bold{kText, Weight::Bold, Anchor::Start, Ink::Black, 0};
-  pad.write({room.left, room.bottom + 20'000}, clipped(std::string(words.block_end_rule), room.width(), bold), bold);
-  const std::string numbers(context.tape() == Tape::Inches ? words.found_profile_note_inches : words.found_profile_note);
-  const std::string limits = fill_in(words.found_profile_limits, {tape_text(profile.bed.range.least, context.tape()), tape_text(profile.bed.range.most, context.tape())});
-  const std::string text = chalk_text(profile) + " " + fill_in(words.measured_from, {start_corner_name(context, profile.wall)}) + " " + numbers + " " + limits + " " + std::string(words.paint_note);
-  Micrometres y = room.bottom + 15'000;
-  for (const std::string& line : wrapped(text, room.width(), small)) {
-    if (y < room.bottom - 1'700) break;
-    pad.write({room.left, y}, line, small);
-    y -= 4'000;
+  const Area room = profile.context.page.drawing;
+  const std::string rule(profile.context.words.block_end_rule), notes = notes_of(profile);
+  const Micrometres high = paragraph_height(rule, room.width(), kRule) + paragraph_height(notes, room.width(), kNote);
+  const Micrometres y = write_paragraph(pad, {room.left, room.bottom + high}, room.width(), rule, kRule);
+  write_paragraph(pad, {room.left, y}, room.width(), notes, kNote);
+}
+
+/// As deep as the lowest reading and its number ask.
+Micrometres ground_under(const Profile& profile) {
+  Micrometres deepest = full_size(profile.bed.range.most);
+  for (const ground::BearingHeight& one : profile.bed.bearing) {
+    if (one.wall == profile.wall) deepest = std::max(deepest, full_size(profile.bed.level.top - one.height));
   }
+  return std::min(deepest + kUnderReading, kGroundMost);
+}
+
+void write_end_name(Pad& pad, const Profile& profile, const std::string& name, bool at_start) {
+  const Area room = profile.context.page.drawing;
+  const Lettering lettering{kLargeText, Weight::Bold, at_start ? Anchor::Start : Anchor::End, at_start ? Ink::Blue : Ink::Black, 0};
+  const Micrometres x = at_start ? profile.right + 3'000 : profile.left - 3'000;
+  const TextRoom beside{at_start ? room.right - x : x - room.left, 20'000};
+  write_setting(pad, {x, profile.line + kUnitHigh / 2}, fitting_name(profile.context, name, beside, lettering, kLargeHeights));
 }
 
 }  // namespace
@@ -191,7 +233,8 @@ Group draw_bed_profile(const Context& context, int wall, const Part& part, Scale
   const Area room = context.page.drawing;
   const Micrometres wide = scale.paper(part.to) - scale.paper(part.from);
   const Micrometres right = room.centre().x + wide / 2;
-  const Profile profile{context, *bed, wall, part, {scale, right, part.from}, room.top - (context.tape() == Tape::Inches ? kAboveInches : kAboveMillimetres) - kUnitHigh, right - wide, right};
+  Profile profile{context, *bed, wall, part, {scale, right, part.from}, room.top - (context.tape() == Tape::Inches ? kAboveInches : kAboveMillimetres) - kUnitHigh, 0, right - wide, right};
+  profile.ground = ground_under(profile);
   draw_ground(pad, profile);
   draw_limits(pad, profile);
   draw_units(pad, profile);
@@ -199,9 +242,8 @@ Group draw_bed_profile(const Context& context, int wall, const Part& part, Scale
   draw_paint(pad, profile);
   write_notes(pad, profile);
   const Wall& side = context.wall(wall);
-  const Lettering name{kLargeText, Weight::Bold, Anchor::Middle, Ink::Blue, 0};
-  if (part.first()) pad.write({right + 6'000, profile.line + 4'000}, clipped(side.start_name, 10'000, name), name);
-  if (part.last()) pad.write({right - wide - 6'000, profile.line + 4'000}, clipped(side.end_name, 10'000, name), {kLargeText, Weight::Bold, Anchor::Middle, Ink::Black, 0});
+  if (part.first()) write_end_name(pad, profile, side.start_name, true);
+  if (part.last()) write_end_name(pad, profile, side.end_name, false);
   return std::move(pad).take();
 }
 

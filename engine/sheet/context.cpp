@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "setout/cleanouts.hpp"
 #include "setout/places.hpp"
 #include "setout/saw_list.hpp"
 
@@ -39,7 +40,9 @@ Exception exception_of(const Piece& piece) {
 }
 
 Context context_of(const Building& building, const Layout& layout, const SheetWords& words, Paper paper) {
-  Context context{building, layout, words, *words.language, page_of(paper)};
+  std::vector<LongName> names = long_names(building, {words.name, words.issued, words.drawn_by});
+  std::shared_ptr<const Building> renamed = with_short_names(building, names);
+  Context context{renamed ? *renamed : building, layout, words, *words.language, page_of(paper), {}, std::move(names), &building, renamed};
   for (const setout::SawGroup& group : setout::saw_list(building, layout).groups) {
     context.cuts.push_back({group.series, group.from, group.length});
   }
@@ -80,6 +83,8 @@ std::vector<std::string> legend_of(const Context& context, Shown shown) {
   for (const std::string_view entry : entries) {
     if (!entry.empty() && used[static_cast<unsigned char>(entry[0]) & 127]) legend.emplace_back(entry);
   }
+  const auto is_shown = [&](const setout::WallCleanout& one) { return (shown.wall < 0 || one.wall == shown.wall) && one.course == shown.course; };
+  if (std::ranges::any_of(setout::cleanouts_of(context.building, context.layout), is_shown)) legend.emplace_back(words.pour.cleanout_wedge);
   if (used[static_cast<unsigned char>('C')]) legend.emplace_back(words.legend_cut);
   for (std::size_t index = 0; index < cuts.size(); ++index) {
     if (cuts[index]) legend.push_back("C" + number_text(static_cast<long long>(index + 1)) + " = " + saw_text(context, context.cuts[index].length));

@@ -1,10 +1,12 @@
 #pragma once
 // What every drawer needs to know, and the few questions they share. Internal to sheet/.
+#include <memory>
 #include <string>
 #include <vector>
 
 #include "bond/layout.hpp"
 #include "sheet/frame.hpp"
+#include "sheet/names.hpp"
 #include "sheet/sheets.hpp"
 #include "walls/building.hpp"
 
@@ -24,9 +26,18 @@ struct Context {
   const Words& words;
   Page page;
   std::vector<CutMark> cuts = {};  // in the order of the saw list
+  std::vector<LongName> names = {};
+  const Building* as_named = nullptr;  // the building with all its names, for labels that are not printed
+  std::shared_ptr<const Building> renamed = nullptr;  // keeps `building` where names in it are too long for a sentence
   Tape tape() const { return building.tape; }
   const Wall& wall(int index) const { return building.walls[static_cast<std::size_t>(index)]; }
 };
+
+/// A name on a drawing: as large as it fits, or its key in the sheet of names.
+[[nodiscard]] inline Setting fitting_name(const Context& context, const std::string& name, TextRoom room, Lettering lettering,
+                                          std::span<const Micrometres> heights) {
+  return fitting_name(context.names, name, room, lettering, heights);
+}
 
 /// 'H' half, 'C' cut ...: only exceptions carry a letter and a fill; ordinary units none.
 struct Exception {

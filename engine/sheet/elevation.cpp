@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "measure/sorting.hpp"
+#include "setout/cleanouts.hpp"
 #include "setout/marks.hpp"
 #include "setout/places.hpp"
 #include "sheet/elevation_view.hpp"
@@ -44,11 +45,11 @@ std::vector<std::string> opening_lines(const Context& context, const Lintels& li
 }
 
 void write_opening(Pad& pad, const Context& context, const Lintels& lintels, const Area& box, std::size_t index) {
-  const Lettering name{kLargeText, Weight::Bold, Anchor::Middle, Ink::Black, 0};
   const Micrometres room = box.width() - 3'000;
-  Micrometres y = box.top - 2'500 - kLargeText;
+  const Setting name = fitting_name(context, context.building.openings[index].name, {room, box.height() - 3'500}, {kLargeText, Weight::Bold, Anchor::Middle, Ink::Black, 0}, kLargeHeights);
+  Micrometres y = box.top - 2'500 - name.height;
   if (y < box.bottom + 1'000) return;
-  pad.write({box.centre().x, y}, clipped(context.building.openings[index].name, room, name), name);
+  write_setting(pad, {box.centre().x, y + name.height / 2}, name);
   y -= 1'500;
   for (const std::string& line : opening_lines(context, lintels, index)) {
     Lettering lettering{kText, Weight::Regular, Anchor::Middle, Ink::Black, 0};
@@ -178,8 +179,11 @@ void write_corner_names(Pad& pad, const Elevation& elevation) {
   const Micrometres y = elevation.ground - 6'500;
   const Lettering start{kLargeText, Weight::Bold, Anchor::Start, Ink::Blue, 0};
   const Lettering end{kLargeText, Weight::Bold, Anchor::End, Ink::Black, 0};
-  if (elevation.part.first()) pad.write({elevation.frame.right + 2'500, y}, clipped(wall.start_name, 11'000, start), start);
-  if (elevation.part.last()) pad.write({elevation.frame.left - 2'500, y}, clipped(wall.end_name, 25'000, end), end);
+  const auto write = [&](Micrometres x, const std::string& name, Micrometres room, const Lettering& lettering) {
+    write_setting(pad, {x, y + kLargeText / 2}, fitting_name(elevation.context, name, {room, 9'000}, lettering, kLargeHeights));
+  };
+  if (elevation.part.first()) write(elevation.frame.right + 2'500, wall.start_name, 11'000, start);
+  if (elevation.part.last()) write(elevation.frame.left - 2'500, wall.end_name, 25'000, end);
 }
 
 constexpr Micrometres kNotePitch = 4'400;
@@ -189,7 +193,7 @@ void write_notes(Pad& pad, const Elevation& elevation) {
   const Context& context = elevation.context;
   const Wall& wall = context.wall(elevation.wall);
   std::string text = fill_in(wall.interior ? context.words.seen_from_inside : context.words.seen_from,
-                             {clipped(wall.start_name, 40'000, {kSmallText})});
+                             {short_name(context.names, wall.start_name)});
   text += " " + std::string(context.words.datum_note);
   const auto& courses = context.building.courses;
   if (std::any_of(courses.begin(), courses.end(), [](const Course& course) { return course.wire; })) text += " " + std::string(context.words.wire_mark_note);
@@ -198,6 +202,8 @@ void write_notes(Pad& pad, const Elevation& elevation) {
   const auto floors = supply::floors_to_break_out(context.building, context.layout);
   if (std::ranges::contains(floors, elevation.wall, &supply::BarThrough::wall))
     text += " " + std::string(context.words.floor_mark_note);
+  if (std::ranges::contains(setout::cleanouts_of(context.building, context.layout), elevation.wall, &setout::WallCleanout::wall))
+    text += " " + std::string(context.words.pour.cleanout_mark_note);
   std::vector<std::string> legend = legend_of(context, {elevation.wall, 0});
   const Lettering lettering{kSmallText};
   std::vector<std::string> lines;

@@ -2,6 +2,7 @@
 #include <algorithm>
 
 #include "measure/sorting.hpp"
+#include "setout/cleanouts.hpp"
 #include "setout/places.hpp"
 #include "sheet/elevation_view.hpp"
 #include "supply/lintels.hpp"
@@ -24,7 +25,7 @@ void draw_unit(Pad& pad, const Elevation& elevation, const Run& run, const Piece
                                 course.underside(), course.top);
   if (box.empty()) return;
   const Exception exception = exception_of(piece);
-  Pad unit(Role::Figure, setout::piece_name(context.building, run, piece));
+  Pad unit(Role::Figure, setout::piece_name(*context.as_named, run, piece));
   unit.box(box, {Pen::Thin}, exception.fill == Fill::None ? Fill::White : exception.fill);
   constexpr Micrometres kEdge = 350;
   if (is_changed(context, piece)) unit.box({box.left + kEdge, box.bottom + kEdge, box.right - kEdge, box.top - kEdge}, {Pen::Thick, Dash::Solid, Ink::Blue});
@@ -116,6 +117,23 @@ void draw_units(Pad& pad, const Elevation& elevation) {
   }
 }
 
+// The fullest of `texts` that fits, on a white ground in the middle of a lintel: none is ever cut.
+void write_in_lintel(Pad& pad, const Area& box, const std::vector<std::string>& texts) {
+  Lettering lettering{box.height() > 6'000 ? kText : kSmallText, Weight::Regular, Anchor::Middle, Ink::Black, 0};
+  for (const std::string& text : texts) {
+    for (const Micrometres height : {lettering.height, kSmallText}) {
+      lettering.height = height;
+      if (!fits(text, box.width() - 2'000, lettering)) continue;
+      const Micrometres half = text_width(text, height, Weight::Regular) / 2 + 600, high = height / 2 + 500;
+      const Point middle = box.centre();
+      const Area ground{middle.x - half, middle.y - high, middle.x + half, middle.y + high};
+      pad.box(clipped_box(ground, box), {Pen::None}, Fill::White);
+      pad.write({middle.x, middle.y - height / 2}, text, lettering);
+      return;
+    }
+  }
+}
+
 void draw_one_piece_lintel(Pad& pad, const Elevation& elevation, const PlacedLintel& placed) {
   const Building& building = elevation.context.building;
   const ResolvedOpening& opening = building.openings[static_cast<std::size_t>(placed.opening)];
@@ -127,13 +145,10 @@ void draw_one_piece_lintel(Pad& pad, const Elevation& elevation, const PlacedLin
                                 opening.to.distance_from_start() + placed.end_bearing, low, building.courses[last - 1].top);
   pad.box(box, {Pen::Medium}, Fill::Hatch135);
   if (box.empty()) return;
-  const Length whole = opening.width() + placed.start_bearing + placed.end_bearing;
-  const Lettering lettering{box.height() > 6'000 ? kText : kSmallText, Weight::Regular, Anchor::Middle, Ink::Black, 0};
-  const std::string text = clipped(fill_in(elevation.context.words.lintel_one_piece, {height_text(elevation.context, whole)}), box.width() - 2'000, lettering);
-  const Micrometres half = text_width(text, lettering.height, Weight::Regular) / 2 + 600, high = lettering.height / 2 + 500;
-  const Point middle = box.centre();
-  pad.box(clipped_box({middle.x - half, middle.y - high, middle.x + half, middle.y + high}, box), {Pen::None}, Fill::White);
-  pad.write({middle.x, middle.y - lettering.height / 2}, text, lettering);
+  const std::string length = height_text(elevation.context, opening.width() + placed.start_bearing + placed.end_bearing);
+  const Words& words = elevation.context.words;
+  write_in_lintel(pad, box,
+                  {fill_in(words.lintel_one_piece, {length}), fill_in(words.lintel_length, {length}), length});
 }
 
 void draw_bars(Pad& pad, const Elevation& elevation) {
@@ -159,6 +174,18 @@ void draw_floor_marks(Pad& pad, const Elevation& elevation) {
   }
 }
 
+// A cleanout: a square at its unit's foot under the bar, black where it opens to this side.
+void draw_cleanouts(Pad& pad, const Elevation& elevation) {
+  const Building& building = elevation.context.building;
+  constexpr Micrometres kHalf = 800, kHigh = 1'600;
+  for (const setout::WallCleanout& cleanout : setout::cleanouts_of(building, elevation.context.layout)) {
+    if (cleanout.wall != elevation.wall || !elevation.part.holds(cleanout.along)) continue;
+    const Micrometres x = elevation.view.at(cleanout.along);
+    const Micrometres y = elevation.level(building.courses[static_cast<std::size_t>(cleanout.course - 1)].underside());
+    pad.box({x - kHalf, y, x + kHalf, y + kHigh}, {Pen::Thin}, cleanout.outward ? Fill::Black : Fill::White);
+  }
+}
+
 void draw_beams(Pad& pad, const Elevation& elevation) {
   for (const Course& course : elevation.context.building.courses) {
     if (!course.bond_beam) continue;
@@ -174,6 +201,7 @@ void draw_masonry(Pad& pad, const Elevation& elevation) {
   draw_beams(pad, elevation);
   draw_bars(pad, elevation);
   draw_floor_marks(pad, elevation);
+  draw_cleanouts(pad, elevation);
   write_exceptions(pad, elevation);
   for (const PlacedLintel& lintel : elevation.context.layout.lintels) draw_one_piece_lintel(pad, elevation, lintel);
 }

@@ -3,7 +3,7 @@
 #include <algorithm>
 
 #include "measure/metres.hpp"
-#include "sheet/legibility.hpp"
+#include "sheet/placing.hpp"
 #include "sheet/plan.hpp"
 
 namespace stringcourse::sheet {
@@ -34,33 +34,16 @@ std::vector<Point> corner_points(const Context& context, const Area& room, Scale
   return points;
 }
 
-/// What is lettered so far: a text takes the first of its places where it meets none of it, or stays out (the table
-/// tells it too).
-class Lettered {
- public:
-  explicit Lettered(const Group& drawn) { add(drawn); }
-  /// On white, or not at all.
-  void write(Pad& pad, const std::string& text, const Lettering& lettering, const std::vector<Point>& places) {
-    for (const Point& place : places) {
-      const Box box = text_box({place, text, lettering.height, lettering.weight, lettering.anchor, lettering.ink, 0});
-      if (std::any_of(boxes_.begin(), boxes_.end(), [&](const Box& one) { return overlap(one, box); })) continue;
-      boxes_.push_back(box);
-      pad.box({static_cast<Micrometres>(box.left), static_cast<Micrometres>(box.low), static_cast<Micrometres>(box.right), static_cast<Micrometres>(box.high)}, {Pen::None}, Fill::White);
-      pad.write(place, text, lettering);
-      return;
-    }
-  }
+/// A text on white at the first of its places that is free, or not at all: the table tells it too.
+void write_where_free(Pad& pad, Placer& lettered, const std::string& text, const Lettering& lettering, const std::vector<Point>& places) {
+  const auto place = lettered.free_place(text, lettering, places);
+  if (!place) return;
+  const Box box = text_box({*place, text, lettering.height, lettering.weight, lettering.anchor, lettering.ink, 0});
+  pad.box({box.left, box.low, box.right, box.high}, {Pen::None}, Fill::White);
+  lettered.write(pad, text, lettering, *place);
+}
 
- private:
-  static bool overlap(const Box& a, const Box& b) { return a.left < b.right && b.left < a.right && a.low < b.high && b.low < a.high; }
-  void add(const Group& group) {
-    for (const Text& text : group.texts) boxes_.push_back(text_box(text));
-    for (const Group& inner : group.groups) add(inner);
-  }
-  std::vector<Box> boxes_;
-};
-
-void draw_lines(Pad& pad, const Context& context, const TapeAsFound& tape, const std::vector<Point>& points, Lettered& lettered) {
+void draw_lines(Pad& pad, const Context& context, const TapeAsFound& tape, const std::vector<Point>& points, Placer& lettered) {
   for (const TapedLine& line : tape.lines) {
     const Point a = points[static_cast<std::size_t>(line.from)], b = points[static_cast<std::size_t>(line.to)];
     const bool out = line.slip || line.wrong;
@@ -72,7 +55,7 @@ void draw_lines(Pad& pad, const Context& context, const TapeAsFound& tape, const
       places.push_back({static_cast<Micrometres>(a.x + std::int64_t{b.x - a.x} * tenths / 100), static_cast<Micrometres>(a.y + std::int64_t{b.y - a.y} * tenths / 100)});
     }
     const std::string text = corner_name(context, line.from) + corner_name(context, line.to) + "  " + both_forms(line.read, context.tape());
-    lettered.write(pad, text, {kSmallText, Weight::Regular, Anchor::Middle, out ? Ink::Red : Ink::Black, 0}, places);
+    write_where_free(pad, lettered, text, {kSmallText, Weight::Regular, Anchor::Middle, out ? Ink::Red : Ink::Black, 0}, places);
   }
 }
 
@@ -119,7 +102,7 @@ void draw_ellipse(Pad& pad, const PegMove& move, Point at, Scale scale) {
   pad.path(std::move(ring), {Pen::Thin, Dash::Solid, Ink::Blue});
 }
 
-void draw_moves(Pad& pad, const Context& context, const TapeAsFound& tape, const std::vector<Point>& points, Lettered& lettered, Scale scale) {
+void draw_moves(Pad& pad, const Context& context, const TapeAsFound& tape, const std::vector<Point>& points, Placer& lettered, Scale scale) {
   const Words& words = context.words;
   Point middle{0, 0};
   for (const Point& point : points) middle.x += point.x / static_cast<Micrometres>(points.size()), middle.y += point.y / static_cast<Micrometres>(points.size());
@@ -132,7 +115,7 @@ void draw_moves(Pad& pad, const Context& context, const TapeAsFound& tape, const
     const std::string text = held               ? std::string(words.found_held)
                              : move.within_doubt ? std::string(words.found_leave)
                                                  : ground::move_text(context.building, move);
-    lettered.write(pad, text, {kText, Weight::Bold, at.x < middle.x ? Anchor::Start : Anchor::End, held ? Ink::Black : Ink::Blue, 0}, beside(at, middle));
+    write_where_free(pad, lettered, text, {kText, Weight::Bold, at.x < middle.x ? Anchor::Start : Anchor::End, held ? Ink::Black : Ink::Blue, 0}, beside(at, middle));
   }
 }
 
@@ -273,14 +256,14 @@ void add_fit(Table& table, const Context& context) {
 Group draw_found_plan(const Context& context, const Area& room, Scale scale) {
   Pad pad(Role::Figure, std::string(context.words.title_found_plan));
   Group plan = draw_plan(context, 1, PlanDetail::Site, room, scale);
-  Lettered lettered(plan);
+  Placer lettered(plan);
   pad.add(std::move(plan));
   if (context.job.found == nullptr) return std::move(pad).take();
   const std::vector<Point> points = corner_points(context, room, scale);
   // Lines first, so that the ways of the pegs lie over them; the pegs' words have the first choice of places.
   Pad moves(Role::Figure, std::string(context.words.found_moves));
   draw_moves(moves, context, context.job.found->tape, points, lettered, scale);
-  if (!context.job.found->tape.moves.empty()) pad.write({room.left, room.bottom}, clipped(std::string(context.words.found_ellipse_note), room.width(), {kSmallText}), {kSmallText});
+  if (!context.job.found->tape.moves.empty()) pad.write({room.left, room.bottom}, std::string(context.words.found_ellipse_note), {kSmallText});
   draw_lines(pad, context, context.job.found->tape, points, lettered);
   pad.add(std::move(moves).take());
   return std::move(pad).take();

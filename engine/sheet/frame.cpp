@@ -32,9 +32,9 @@ Group title_block(const Page& page, const FrameText& text, const Words& words) {
   for (const Field& field : fields) {
     const Micrometres width = page.block.width() / 100 * field.share;
     if (left > page.block.left) pad.line({left, page.block.bottom}, {left, page.block.top});
-    const Micrometres room = width - 4'000;
-    pad.write({left + 2'000, page.block.top - 4'000}, clipped(std::string(field.caption), room, kCaption), kCaption);
-    pad.write({left + 2'000, page.block.bottom + 2'500}, clipped(field.value, room, kValue), kValue);
+    pad.write({left + 2'000, page.block.top - 4'000}, std::string(field.caption), kCaption);
+    const Setting value = fitting_name(text.names, field.value, {width - 3'000, kSmallText + line_pitch(kSmallText)}, kValue, kDrawingHeights);
+    write_setting(pad, {left + 2'000, page.block.bottom + 4'200}, value);
     left += width;
   }
   return std::move(pad).take();
@@ -76,7 +76,6 @@ Group caution_block(const Page& page, const FrameText& text, const Words& words)
   const Micrometres left = page.caution.left + 7'500;
   Micrometres y = page.caution.top - 1'200 - kSmallText;
   for (const std::string& line : wrapped(text.caution, page.caution.right - left - 1'500, body)) {
-    if (y < page.caution.bottom + 600) break;
     pad.write({left, y}, line, body);
     y -= kCautionPitch;
   }
@@ -95,11 +94,12 @@ BarDivision bar_division(Scale scale, Tape tape) {
   const bool inches = tape == Tape::Inches;
   if (scale.denominator == 1) return {inches ? Length::inches(1) : Length::millimetres(20), 2, inches ? 1 : 20, inches ? "in" : "mm"};
   const Micrometres narrowest = inches ? 9'000 : 14'000, room = 70'000;  // four figures of millimetres take more room
+  const int millimetres = scale.denominator <= 10 ? 100 : 500;
   for (const int size : {1, 2, 5, 10, 20, 50, 100, 200}) {
-    const Length length = inches ? Length::feet(size) : Length::millimetres(500 * size);
+    const Length length = inches ? Length::feet(size) : Length::millimetres(millimetres * size);
     const Micrometres width = scale.paper(length);
     if (width < narrowest) continue;
-    return {length, std::clamp(room / width, 1, 4), inches ? size : 500 * size, inches ? "ft" : "mm"};
+    return {length, std::clamp(room / width, 1, 4), inches ? size : millimetres * size, inches ? "ft" : "mm"};
   }
   return {inches ? Length::feet(500) : Length::millimetres(100'000), 1, inches ? 500 : 100'000, inches ? "ft" : "mm"};
 }
@@ -127,8 +127,9 @@ Group scale_bar(const Page& page, Scale scale, Tape tape) {
 Group sheet_title(const Page& page, const FrameText& text) {
   Pad pad(Role::Heading, text.title);
   const Lettering lettering{kLargeText, Weight::Bold, Anchor::Start, Ink::Black, 0};
-  pad.write({page.title.left, page.title.bottom + 2'500}, clipped(text.title, page.title.width() - 95'000, lettering),
-            lettering);
+  const TextRoom room{page.title.width() - 95'000, page.title.height()};
+  const Setting title = fitting_name(text.names, text.title, room, lettering, kLargeHeights);
+  write_setting(pad, {page.title.left, page.title.bottom + 2'500 + (title.lines.size() > 1 ? title.height / 2 - 1'500 : kLargeText / 2)}, title);
   return std::move(pad).take();
 }
 

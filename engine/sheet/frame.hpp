@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "measure/notation.hpp"
+#include "sheet/names.hpp"
 #include "sheet/pad.hpp"
 #include "sheet/scale.hpp"
 #include "sheet/words.hpp"
@@ -28,6 +29,7 @@ struct FrameText {
   std::string job, title, issued, drawn_by, caution;
   std::size_t number = 1, of = 1;
   std::optional<Scale> scale;
+  std::vector<LongName> names = {};  // keys for what has no room
 };
 
 /// The frame's groups: title, title block, ruler, caution, scale bar (if the sheet has a scale).

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "sheet/hook_words.hpp"
 #include "steel/dowels.hpp"
 
 namespace stringcourse::sheet {
@@ -24,15 +25,11 @@ std::string units_text(const Context& context, const LintelAsLaid& lintel) {
   return joined(kinds, ", ");
 }
 
-std::string tape_hook(const Context& context, int wall) {
-  const std::string& start = context.wall(wall).start_name;
-  return fill_in(context.wall(wall).interior ? context.words.measured_from_wall : context.words.measured_from, {start});
-}
-
 void add_bar(Table& table, const Context& context, const BarThrough& bar) {
   const Words& words = context.words;
   const std::string opening = context.building.openings[static_cast<std::size_t>(bar.opening)].name;
-  const auto cell = steel::cell_at(context.building, context.layout, bar.wall, bar.course, bar.centre);
+  const Length middle = context.building.series_of(context.wall(bar.wall)).thickness.half_down();
+  const auto cell = steel::cell_at(context.building, context.layout, bar.wall, bar.course, {bar.centre, middle});
   const std::string course = context.wall(bar.wall).name + "-" + number_text(bar.course);
   const std::string unit = bar.unit > 0 ? course + "-" + number_text(bar.unit) : course;
   const Length centre = rounded_to(bar.centre, tape_step(context.tape()));
@@ -61,7 +58,7 @@ std::string span_text(const Context& context, const LintelAsLaid& lintel) {
 std::string bearing_text(const Context& context, const LintelAsLaid& lintel) {
   const ResolvedOpening& opening = opening_of(context, lintel);
   const Wall& wall = context.wall(opening.wall);
-  const auto name = [](const std::string& end) { return clipped(end, 20'000, {kSmallText}); };
+  const auto name = [&](const std::string& end) { return short_name(context.names, end); };
   return fill_in(context.words.lintel_bearing, {height_text(context, lintel.start.bearing), name(wall.start_name),
                                                 height_text(context, lintel.end.bearing), name(wall.end_name),
                                                 height_text(context, opening.lintel->least_bearing)});
@@ -99,7 +96,7 @@ Table lintel_bar_table(const Context& context) {
     for (const LintelAsLaid& lintel : lintels) {
       for (const BarThrough& bar : lintel.bars) {
         if (bar.wall != wall) continue;
-        if (!headed) table.add_heading(context.wall(wall).name + ": " + tape_hook(context, wall));
+        if (!headed) table.add_heading(context.wall(wall).name + ": " + marks_from_text(context.building, wall, words));
         headed = true;
         add_bar(table, context, bar);
       }

@@ -8,7 +8,9 @@
 #include "setout/marks.hpp"
 #include "setout/places.hpp"
 #include "setout/saw_list.hpp"
+#include "sheet/hook_words.hpp"
 #include "sheet/lintel_lists.hpp"
+#include "sheet/poured.hpp"
 #include "supply/counts.hpp"
 
 namespace stringcourse::sheet {
@@ -135,9 +137,8 @@ void add_opening(Table& table, const Context& context, const std::vector<supply:
   const bool floor = opening.first_course <= 1 && opening.use != OpeningUse::Window;
   const std::string size = fill_in(words.wide, {both_forms(opening.width(), tape)}) + "\n" +
                            fill_in(words.high, {both_forms(opening.height(), tape)});
-  const std::string jambs = fill_in(wall.interior ? words.from_named_wall : words.from_named, {wall.start_name}) +
-                            "\n" + both_forms(opening.from.distance_from_start(), tape) + "\n" +
-                            both_forms(opening.to.distance_from_start(), tape);
+  const std::string jambs = fill_in(words.from_named, {hook_text(context.building, opening.wall, words)}) + "\n" + both_forms(opening.from.distance_from_start(), tape) +
+                            "\n" + both_forms(opening.to.distance_from_start(), tape);
   const std::string heights = fill_in(floor ? words.floor : words.sill, {both_forms(opening.underside, tape)}) + "\n" +
                               fill_in(words.head, {both_forms(opening.soffit, tape)});
   const std::string asked = opening.asked_width > Length() ? size_text(context, opening.asked_width, opening.asked_height) : "";
@@ -159,6 +160,12 @@ Table opening_schedule(const Context& context) {
   const auto lintels = supply::lintels_as_laid(context.building, context.layout);
   for (std::size_t index = 0; index < context.building.openings.size(); ++index)
     add_opening(table, context, lintels, index);
+  return table;
+}
+
+Table names_table(const Context& context) {
+  Table table = new_table(context.page.drawing.width(), context.words.title_names, {column(context.words.name_key, 12), column(context.words.name, 88)}, kText);
+  for (const LongName& name : context.names) table.add_row({name.key, name.name});
   return table;
 }
 
@@ -212,26 +219,6 @@ Table gauge_rod_table(const Context& context) {
     }
     table.add_row({"", both_forms(rod[first].at, context.tape()), course, events});
     first = next;
-  }
-  return table;
-}
-
-Table dowel_table(const Context& context) {
-  const Words& words = context.words;
-  Table table = new_table(context.page.drawing.width(), words.title_dowels,
-                          {column("", 5), column(words.dowel, 11), column(words.dowel_at, 28), column(words.dowel_off_face, 14),
-                           column(fill_in(words.dowel_cell, {"1"}), 21), column(fill_in(words.dowel_cell, {"2"}), 21)}, kText);
-  table.pencil_boxes = true;
-  if (context.job.dowels == nullptr) return table;
-  const auto cell_text = [&](const std::optional<steel::InCell>& cell) {
-    return cell ? fill_in(words.dowel_unit, {number_text(cell->unit), number_text(cell->cell)}) : std::string(words.dowel_other_wall);
-  };
-  int wall = -1;
-  for (const steel::Dowel& dowel : *context.job.dowels) {
-    if (dowel.wall != wall) table.add_heading(context.wall(dowel.wall).name + ": " + fill_in(words.measured_from, {start_corner_name(context, dowel.wall)}));
-    wall = dowel.wall;
-    table.add_row({"", context.wall(wall).name + " " + number_text(dowel.number), both_forms(rounded_to(dowel.along, tape_step(context.tape())), context.tape()),
-                   height_text(context, dowel.off_face), cell_text(dowel.first), cell_text(dowel.second)});
   }
   return table;
 }

@@ -1,6 +1,7 @@
 #include "sheet/pad.hpp"
 
 #include <algorithm>
+#include <iterator>
 
 namespace stringcourse::sheet {
 namespace {
@@ -47,6 +48,27 @@ std::vector<std::string> words_of(const std::string& line) {
     at = end + 1;
   }
   return words;
+}
+
+// A word in pieces no wider than a line, broken at the spaces that hold its parts together if it has any; else anywhere,
+// at least one character each. One that fits stays whole.
+std::vector<std::string> split_word(const std::string& word, Micrometres width, Lettering lettering) {
+  if (fits(word, width, lettering)) return {word};
+  std::vector<std::string> parts(1);
+  const std::size_t space = word.rfind(' ');
+  if (space != std::string::npos) {
+    parts = split_word(word.substr(0, space), width, lettering);
+    std::ranges::move(split_word(word.substr(space + 1), width, lettering), std::back_inserter(parts));
+    return parts;
+  }
+  for (std::size_t at = 0; at < word.size();) {
+    const std::size_t next = next_character(word, at);
+    const std::string character = word.substr(at, next - at);
+    if (!parts.back().empty() && !fits(parts.back() + character, width, lettering)) parts.emplace_back();
+    parts.back() += character;
+    at = next;
+  }
+  return parts;
 }
 
 // One cluster of labels that touch: they stand `pitch` apart from its first place on.
@@ -127,21 +149,6 @@ bool fits(const std::string& text, Micrometres width, Lettering lettering) {
   return text_width(text, lettering.height, lettering.weight) <= width;
 }
 
-std::string clipped(const std::string& raw, Micrometres width, Lettering lettering) {
-  const std::string text = without_control_characters(raw);
-  if (fits(text, width, lettering)) return text;
-  std::string longest;
-  for (std::size_t end = 0; end < text.size();) {
-    end = next_character(text, end);
-    std::string candidate = text.substr(0, end);
-    while (!candidate.empty() && candidate.back() == ' ') candidate.pop_back();
-    candidate += "…";
-    if (!fits(candidate, width, lettering)) break;
-    longest = std::move(candidate);
-  }
-  return longest;
-}
-
 std::vector<std::string> wrapped(const std::string& text, Micrometres width, Lettering lettering) {
   std::vector<std::string> lines;
   std::size_t at = 0;
@@ -149,18 +156,58 @@ std::vector<std::string> wrapped(const std::string& text, Micrometres width, Let
     const std::size_t end = std::min(text.find('\n', at), text.size());
     std::string line;
     for (const std::string& word : words_of(without_control_characters(text.substr(at, end - at)))) {
-      const std::string longer = line.empty() ? word : line + " " + word;
+      std::string longer = line.empty() ? word : line + " " + word;
       if (fits(longer, width, lettering)) {
-        line = longer;
+        line = std::move(longer);
         continue;
       }
       if (!line.empty()) lines.push_back(std::move(line));
-      line = clipped(word, width, lettering);
+      std::vector<std::string> parts = split_word(word, width, lettering);
+      line = std::move(parts.back());
+      parts.pop_back();
+      std::ranges::move(parts, std::back_inserter(lines));
     }
     if (!line.empty() || lines.empty()) lines.push_back(std::move(line));
     at = end + 1;
   }
   return lines;
+}
+
+std::optional<Setting> set_in(const std::string& text, TextRoom room, Lettering lettering, std::span<const Micrometres> heights) {
+  for (const Micrometres height : heights) {
+    lettering.height = height;
+    Setting setting{{}, lettering, 0, 0};
+    bool whole = true;  // no word is torn
+    for (const std::string& word : words_of(without_control_characters(text))) whole = whole && fits(word, room.width, lettering);
+    if (!whole) continue;
+    setting.lines = wrapped(text, room.width, lettering);
+    for (const std::string& line : setting.lines) setting.width = std::max(setting.width, text_width(line, height, lettering.weight));
+    setting.height = height + static_cast<Micrometres>(setting.lines.size() - 1) * line_pitch(height);
+    if (setting.height <= room.height) return setting;
+  }
+  return std::nullopt;
+}
+
+void write_setting(Pad& pad, Point middle, const Setting& setting) {
+  const bool turned = setting.lettering.quarter_turns % 2 != 0;
+  Micrometres down = setting.lettering.height - setting.height / 2;  // from the middle to the first baseline
+  for (const std::string& line : setting.lines) {
+    pad.write(turned ? Point{middle.x + down, middle.y} : Point{middle.x, middle.y - down}, line, setting.lettering);
+    down += line_pitch(setting.lettering.height);
+  }
+}
+
+Micrometres paragraph_height(const std::string& text, Micrometres width, Lettering lettering) {
+  return static_cast<Micrometres>(wrapped(text, width, lettering).size()) * line_pitch(lettering.height);
+}
+
+Micrometres write_paragraph(Pad& pad, Point top_left, Micrometres width, const std::string& text, Lettering lettering) {
+  Micrometres y = top_left.y;
+  for (const std::string& line : wrapped(text, width, lettering)) {
+    pad.write({top_left.x, y - (line_pitch(lettering.height) + lettering.height) / 2}, line, lettering);
+    y -= line_pitch(lettering.height);
+  }
+  return y;
 }
 
 std::vector<Micrometres> spread(const std::vector<Micrometres>& wanted, Micrometres pitch, Micrometres first,

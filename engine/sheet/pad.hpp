@@ -1,5 +1,7 @@
 #pragma once
 // The drawing hand: a group being filled, and the small rules of lettering and dimensioning (ISO 128, 129, 3098).
+#include <optional>
+#include <span>
 #include <string>
 #include <vector>
 
@@ -54,6 +56,8 @@ class Pad {
   /// Empty texts are left out.
   Pad& write(Point at, std::string text, Lettering lettering = {});
   Pad& add(Group group);
+  /// What is drawn so far.
+  [[nodiscard]] const Group& so_far() const { return group_; }
   [[nodiscard]] Group take() && { return std::move(group_); }
 
  private:
@@ -63,12 +67,33 @@ class Pad {
   bool layer_open_ = false;
 };
 
-/// The text itself if it is no wider than `width`, else its longest beginning that fits with "…" behind it.
-/// Never splits a UTF-8 character; control characters become spaces.
-[[nodiscard]] std::string clipped(const std::string& text, Micrometres width, Lettering lettering);
-/// Lines no wider than `width`, broken at spaces and line ends; a word that is too wide alone is clipped.
+/// Lines no wider than `width`, broken at spaces and line ends; a word that is too wide alone goes on over lines of its
+/// own. Nothing is left out; a UTF-8 character is never split; control characters become spaces.
 [[nodiscard]] std::vector<std::string> wrapped(const std::string& text, Micrometres width, Lettering lettering);
 [[nodiscard]] bool fits(const std::string& text, Micrometres width, Lettering lettering);
+
+/// A text in lines that fit their room.
+struct Setting {
+  std::vector<std::string> lines;
+  Lettering lettering;
+  Micrometres width = 0;   // of the widest line
+  Micrometres height = 0;  // from the top of the first line's capitals to the last baseline
+};
+struct TextRoom {
+  Micrometres width = 0, height = 0;  // along the lines, and across them
+};
+/// The text in the largest of `heights` at which it fits the room, whole, on one line or broken between words; none
+/// where it does not fit at the last of them.
+[[nodiscard]] std::optional<Setting> set_in(const std::string& text, TextRoom room, Lettering lettering, std::span<const Micrometres> heights);
+/// Heights for lettering on drawings, and where there is much room.
+inline constexpr Micrometres kDrawingHeights[] = {kText, kSmallText};
+inline constexpr Micrometres kLargeHeights[] = {kLargeText, kText, kSmallText};
+/// Writes the lines with their middle at `middle`; its x (turned text: y) is the anchor's.
+void write_setting(Pad& pad, Point middle, const Setting& setting);
+/// Writes lines hanging down from `top_left`, and returns the y under the last. The caller has made room for them.
+Micrometres write_paragraph(Pad& pad, Point top_left, Micrometres width, const std::string& text, Lettering lettering);
+/// Height that write_paragraph() takes.
+[[nodiscard]] Micrometres paragraph_height(const std::string& text, Micrometres width, Lettering lettering);
 
 /// Places for labels that want to stand at `wanted` (rising) but need `pitch` between them and must stay within
 /// first..last: as near to where they want to be as the pitch allows. Too many: the pitch shrinks.

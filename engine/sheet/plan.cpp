@@ -3,8 +3,10 @@
 #include <algorithm>
 #include <optional>
 
+#include "setout/cleanouts.hpp"
+#include "setout/corner_sets.hpp"
 #include "setout/places.hpp"
-#include "walls/corner_plan.hpp"
+#include "sheet/placing.hpp"
 
 namespace stringcourse::sheet {
 namespace {
@@ -34,6 +36,7 @@ struct PlanView {
   Point at(PlanPoint point) const {
     return {origin.x + scale.paper(point.x - base.x), origin.y + scale.paper(point.y - base.y)};
   }
+  Area box(const Wall& wall, const setout::OnWall& place) const { return box(wall, place.from, place.to, place.shallow, place.deep); }
   Area box(const Wall& wall, Length from, Length to, Length near, Length far) const {
     const Point a = at(plan_point(wall, from, near)), b = at(plan_point(wall, to, far));
     return {std::min(a.x, b.x), std::min(a.y, b.y), std::max(a.x, b.x), std::max(a.y, b.y)};
@@ -58,58 +61,15 @@ bool convex_end(const Context& context, const WallEnd& end) {
   return end.kind == EndKind::Corner && context.building.corners[static_cast<std::size_t>(end.corner)].convex;
 }
 
-/// What makes the corner at one end of a piece that runs through there; none elsewhere.
-std::optional<std::vector<walls::CornerPart>> corner_at(const Context& context, const Run& run, const Piece& piece, int end) {
-  const auto pieces = setout::pieces_of(context.layout, run);
-  const bool is_last = &piece == &pieces.back(), is_first = &piece == &pieces.front();
-  const bool here = end > 0 ? is_last && run.at_end == RunEnd::ThroughCorner : is_first && run.at_start == RunEnd::ThroughCorner;
-  if (!here) return std::nullopt;
-  const Wall& wall = context.wall(run.wall);
-  const bool both = is_first && is_last && run.at_start == run.at_end;
-  const Corner& corner = context.building.corners[static_cast<std::size_t>((end > 0 ? wall.end : wall.start).corner)];
-  return walls::corner_parts(context.building, corner, run.wall, piece.length, both ? walls::Makes::TwoCorners : walls::Makes::OneCorner);
-}
-
-/// Where a part of a corner stands on paper.
-Area corner_area(const Context& context, const PlanView& view, const Run& run, int end, const walls::CornerPart& part) {
-  const Wall& wall = context.wall(run.wall);
-  const Length thick = context.building.series_of(wall).thickness;
-  const bool convex = convex_end(context, end > 0 ? wall.end : wall.start);
-  const Length near = convex ? part.near : thick - part.far, far = convex ? part.far : thick - part.near;
-  return end > 0 ? view.box(wall, run.end - part.to, run.end - part.from, near, far)
-                 : view.box(wall, run.start + part.from, run.start + part.to, near, far);
-}
-
 // The corner's legs and fillers beside the unit itself.
 void draw_corner_parts(Pad& pad, const Context& context, const PlanView& view, const Run& run, const Piece& piece) {
-  for (const int end : {-1, 1}) {
-    const auto parts = corner_at(context, run, piece, end);
-    for (std::size_t i = 1; parts && i < parts->size(); ++i) {
-      pad.box(corner_area(context, view, run, end, (*parts)[i]), {Pen::Thin}, Fill::White);
-    }
-  }
-}
-
-/// How much of its wall's thickness a piece takes: at a corner the set's unit may be thinner than the wall.
-struct Depths {
-  Length near, far;
-};
-Depths depths_of(const Context& context, const Run& run, const Piece& piece) {
-  const Wall& wall = context.wall(run.wall);
-  const Length thick = context.building.series_of(wall).thickness;
-  for (const int end : {-1, 1}) {
-    const auto parts = corner_at(context, run, piece, end);
-    if (!parts || parts->empty()) continue;
-    if (convex_end(context, end > 0 ? wall.end : wall.start)) return {parts->front().near, parts->front().far};
-    return {thick - parts->front().far, thick - parts->front().near};
-  }
-  return {Length(), thick};
+  const auto parts = setout::corner_parts_of(context.building, run, piece);
+  for (std::size_t k = 1; k < parts.size(); ++k) pad.box(view.box(context.wall(run.wall), parts[k].place), {Pen::Thin}, Fill::White);
 }
 
 // Where a unit's number goes: its middle, or moved off its bar. Nowhere if the bar stands in the middle.
-std::optional<Area> room_for_number(const PlanView& view, const Wall& wall, const Depths& depths, const Piece& piece,
-                                    const std::vector<setout::WallBar>& bars) {
-  Length from = piece.start.nearest_nanometre(), to = setout::far_end(piece).nearest_nanometre();
+std::optional<Area> room_for_number(const PlanView& view, const Wall& wall, const setout::OnWall& extent, const std::vector<setout::WallBar>& bars) {
+  Length from = extent.from, to = extent.to;
   const Length middle = from + (to - from).half_down(), clear = Length::millimetres(45);
   for (const setout::WallBar& bar : bars) {
     if (bar.centre < from || bar.centre > to) continue;
@@ -117,7 +77,7 @@ std::optional<Area> room_for_number(const PlanView& view, const Wall& wall, cons
     if (bar.centre < middle) from = bar.centre + clear;
     else to = bar.centre - clear;
   }
-  return view.box(wall, from, to, depths.near, depths.far);
+  return view.box(wall, {from, to, extent.shallow, extent.deep});
 }
 
 // Number and letter, on white where the unit is hatched; at least the letter of an exception.
@@ -140,12 +100,12 @@ void write_unit(Pad& pad, const Area& room, const Piece& piece, const std::strin
 void draw_unit(Pad& pad, const Context& context, const PlanView& view, const Run& run, const Piece& piece,
                const std::vector<setout::WallBar>& bars) {
   const Wall& wall = context.wall(run.wall);
-  const Depths depths = depths_of(context, run, piece);
-  const Area box = view.box(wall, piece.start.nearest_nanometre(), setout::far_end(piece).nearest_nanometre(), depths.near, depths.far);
+  const setout::OnWall extent = setout::extent_of(context.building, run, piece);
+  const Area box = view.box(wall, extent);
   const Exception exception = exception_of(piece);
-  Pad unit(Role::Figure, setout::piece_name(context.building, run, piece));
+  Pad unit(Role::Figure, setout::piece_name(*context.as_named, run, piece));
   unit.box(box, {Pen::Thin}, exception.fill == Fill::None ? Fill::White : exception.fill);
-  const auto room = room_for_number(view, wall, depths, piece, bars);
+  const auto room = room_for_number(view, wall, extent, bars);
   if (room && view.scale.denominator <= kSmallestNumbered.denominator) write_unit(unit, *room, piece, exception.letter);
   pad.add(std::move(unit).take());
   draw_corner_parts(pad, context, view, run, piece);
@@ -178,19 +138,61 @@ void draw_bars(Pad& pad, const Context& context, const PlanView& view, int cours
   }
 }
 
-// Beside the opening, on the inside.
-void draw_opening_names(Pad& pad, const Context& context, const PlanView& view, int course) {
+// Cleanouts: a wedge at each bar's cell, in the face that it opens through.
+void draw_cleanouts(Pad& pad, const Context& context, const PlanView& view, int course) {
+  for (const setout::WallCleanout& cleanout : setout::cleanouts_of(context.building, context.layout)) {
+    if (cleanout.course != course) continue;
+    const Wall& wall = context.wall(cleanout.wall);
+    const Length face = cleanout.outward ? Length() : context.building.series_of(wall).thickness;
+    const Point at = view.at(plan_point(wall, cleanout.along, face));
+    const Way way = way_of(wall.heading), right = right_of(way);
+    const int inward = cleanout.outward ? 1 : -1;
+    constexpr Micrometres kHalf = 900, kDeep = 1'100;
+    pad.area({{at.x - way.x * kHalf, at.y - way.y * kHalf}, {at.x + way.x * kHalf, at.y + way.y * kHalf},
+              {at.x + right.x * inward * kDeep, at.y + right.y * inward * kDeep}}, {Pen::Thin}, Fill::Black);
+  }
+}
+
+/// Where a name beside a wall may stand: on the wall's inner side, then outside, each a little along it and farther off.
+std::vector<Point> beside_wall(const Area& box, Way in, Way way, Micrometres high) {
+  std::vector<Point> places;
+  const Point middle = box.centre();
+  const Micrometres half = (in.x != 0 ? box.width() : box.height()) / 2;
+  for (const int side : {1, -1}) {
+    for (const int line : {0, 1, 2}) {
+      for (const int step : {0, 1, -1, 2, -2, 3, -3}) {
+        const Micrometres off = half + 1'200 + line * (high + 1'500);
+        const Micrometres x = middle.x + side * in.x * off + way.x * step * 4'000, y = middle.y + side * in.y * off + way.y * step * 4'000;
+        // Baselines: level text hangs below or stands above; turned text reads upwards, its capitals to the left.
+        if (in.x == 0) places.push_back({x, side * in.y > 0 ? y : y - high});
+        else places.push_back({side * in.x > 0 ? x + high : x, y});
+      }
+    }
+  }
+  return places;
+}
+
+/// The whole name where one of its places is free, else its key there; where none is free, the key at the first.
+void write_beside_wall(Pad& pad, Placer& placer, const Context& context, const Wall& wall, const Area& box, const std::string& name, Lettering lettering) {
+  const Way way = way_of(wall.heading);
+  lettering.quarter_turns = upright(wall) ? 1 : 0;
+  const std::vector<Point> places = beside_wall(box, right_of(way), way, lettering.height);
+  for (const std::string& text : {name, short_name(context.names, name)}) {
+    const auto place = placer.free_place(text, lettering, places);
+    if (!place && text != short_name(context.names, name)) continue;
+    placer.write(pad, text, lettering, place.value_or(places.front()));
+    return;
+  }
+}
+
+void draw_opening_names(Pad& pad, Placer& placer, const Context& context, const PlanView& view, int course) {
   for (const ResolvedOpening& opening : context.building.openings) {
     if (course < opening.first_course || course > opening.last_course) continue;
     const Wall& wall = context.wall(opening.wall);
     const Length thick = context.building.series_of(wall).thickness;
-    const Area box = view.box(wall, opening.from.distance_from_start(), opening.to.distance_from_start(), Length(), thick);
-    const Way in = right_of(way_of(wall.heading));
-    Lettering lettering{kSmallText, Weight::Bold, Anchor::Middle, Ink::Black, upright(wall) ? 1 : 0};
-    const Micrometres away = in.x + in.y > 0 ? 1'200 : -1'200;
-    const std::string name = clipped(opening.name, std::max(box.width(), box.height()) - 500, lettering);
-    if (upright(wall)) pad.write({away > 0 ? box.right + away + kSmallText : box.left + away, box.centre().y}, name, lettering);
-    else pad.write({box.centre().x, away > 0 ? box.top + away : box.bottom + away - kSmallText}, name, lettering);
+    const Length from = opening.from_in(course).distance_from_start(), to = opening.to_in(course).distance_from_start();
+    const Area box = view.box(wall, from, to, Length(), thick);
+    write_beside_wall(pad, placer, context, wall, box, opening.name, {kSmallText, Weight::Bold, Anchor::Middle, Ink::Black, 0});
   }
 }
 
@@ -264,7 +266,7 @@ struct NamedEnd {
 void draw_named_end(Pad& pad, const Context& context, const NamedEnd& end) {
   const Point place{end.at.x + end.outward.x * 5'500, end.at.y + end.outward.y * 5'500 - kText / 2};
   const Lettering name{kText, Weight::Bold, Anchor::Middle, end.start ? Ink::Blue : Ink::Black, 0};
-  pad.write(place, clipped(end.name, 9'000, name), name);
+  write_setting(pad, {place.x, place.y + kText / 2}, fitting_name(context, end.name, {10'000, kText}, name, kDrawingHeights));
   if (!end.start) return;
   const Lettering word{kSmallText, Weight::Regular, Anchor::Middle, Ink::Blue, 0};
   pad.write({place.x, place.y - kSmallText - 1'800}, std::string(context.words.start_corner), word);
@@ -292,14 +294,9 @@ void draw_free_ends(Pad& pad, const Context& context, const PlanView& view, cons
   }
 }
 
-void draw_interior_name(Pad& pad, const Context& context, const PlanView& view, const Wall& wall) {
+void draw_interior_name(Pad& pad, Placer& placer, const Context& context, const PlanView& view, const Wall& wall) {
   const Length thick = context.building.series_of(wall).thickness;
-  const Area box = view.box(wall, Length(), wall.actual, Length(), thick);
-  const Lettering lettering{kText, Weight::Regular, Anchor::Middle, Ink::Black, upright(wall) ? 1 : 0};
-  const Micrometres room = view.scale.paper(wall.actual) - 4'000;
-  const std::string text = clipped(wall.name, room, lettering);
-  if (upright(wall)) pad.write({box.left - 1'500, box.centre().y}, text, lettering);
-  else pad.write({box.centre().x, box.top + 1'500}, text, lettering);
+  write_beside_wall(pad, placer, context, wall, view.box(wall, Length(), wall.actual, Length(), thick), wall.name, {kText, Weight::Regular, Anchor::Middle, Ink::Black, 0});
 }
 
 PlanView view_of(const Building& building, const Area& room, Scale scale) {
@@ -345,19 +342,24 @@ Group draw_plan(const Context& context, int course, PlanDetail detail, const Are
   Pad pad(Role::Figure, fill_in(context.words.title_plan, {number_text(course)}));
   if (detail == PlanDetail::Units) draw_units(pad, context, view, course);
   else draw_walls(pad, context, view, course);
-  draw_opening_names(pad, context, view, course);
+  draw_cleanouts(pad, context, view, course);
   draw_bars(pad, context, view, course);
   for (std::size_t index = 0; index < context.building.corners.size(); ++index) draw_corner(pad, context, view, index);
   for (const Wall& wall : context.building.walls) {
-    if (wall.interior) {
-      draw_interior_name(pad, context, view, wall);
-      continue;
-    }
+    if (wall.interior) continue;
     draw_free_ends(pad, context, view, wall);
     draw_side_dimension(pad, context, view, wall);
     if (detail == PlanDetail::Walls) draw_order_arrow(pad, view, wall);
   }
   if (detail == PlanDetail::Units) draw_corner_arrows(pad, context, view, course);
+  Placer placer(pad.so_far(), room);
+  for (const Wall& wall : context.building.walls) {
+    placer.keep_clear(view.box(wall, Length(), wall.actual, Length(), context.building.series_of(wall).thickness));
+  }
+  for (const Wall& wall : context.building.walls) {
+    if (wall.interior) draw_interior_name(pad, placer, context, view, wall);
+  }
+  draw_opening_names(pad, placer, context, view, course);
   return std::move(pad).take();
 }
 

@@ -8,6 +8,7 @@ namespace stringcourse::sheet {
 namespace {
 
 constexpr Micrometres kLine = 7'000;  // from one turned line to the next
+constexpr Micrometres kLeastPitch = kLine + 700;
 constexpr Micrometres kTick = 1'500;  // plumb again under the label
 
 struct LabelText {
@@ -34,13 +35,17 @@ void write_label(Pad& pad, const RunningLabel& label, const LabelText& text, Poi
   if (!text.second.empty()) pad.write({first_x + columns, at.y}, text.second, turned(weight, kLargeText, anchor));
   if (label.what.empty()) return;
   const Micrometres taken = text_width(text.first, kLargeText, weight) + 2'000;
-  const Micrometres height = fits(label.what, room - taken, {kText}) ? kText : kSmallText;
-  const Lettering what = turned(Weight::Regular, height, anchor);
   const Micrometres y = side == LabelSide::Above ? at.y + taken : at.y - taken;
-  pad.write({first_x, y}, clipped(label.what, room - taken, what), what);
+  const bool whole = fits(label.what, room - taken, {kSmallText});
+  const std::string& what = whole || label.short_what.empty() ? label.what : label.short_what;
+  pad.write({first_x, y}, what, turned(Weight::Regular, fits(what, room - taken, {kText}) ? kText : kSmallText, anchor));
 }
 
 }  // namespace
+
+bool labels_fit(std::size_t count, Micrometres width) {
+  return static_cast<std::int64_t>(count) * kLeastPitch <= width;
+}
 
 Group draw_running_labels(std::vector<RunningLabel> labels, const Area& room, Leader leader, LabelSide side,
                           Tape tape) {
@@ -50,7 +55,7 @@ Group draw_running_labels(std::vector<RunningLabel> labels, const Area& room, Le
   const auto count = static_cast<Micrometres>(labels.size());
   Micrometres pitch = tape == Tape::Millimetres ? kLine + 1'000 : 2 * kLine + 1'500;
   const bool one_line = count * pitch > room.width();
-  if (one_line) pitch = kLine + 700;
+  if (one_line) pitch = kLeastPitch;
   const Micrometres inset = pitch / 2;
   const auto places = spread(wanted, pitch, room.left + inset, room.right - inset);
   const Micrometres way = side == LabelSide::Above ? 1 : -1;

@@ -13,6 +13,7 @@ struct RunningLabel {
   Length at;          // the rounded mark
   bool bold = false;  // bay marks
   std::string what;   // "jamb D1", "bar centre"; empty: a block end
+  std::string short_what;  // instead of it where it has no room; may be empty
 };
 
 enum class LabelSide { Above, Below };
@@ -22,6 +23,8 @@ struct Leader {
   Micrometres high = 0, plumb = 0;
 };
 
+/// Whether so many labels stand clear of each other in a room so wide.
+[[nodiscard]] bool labels_fit(std::size_t count, Micrometres width);
 /// Labels in the room over (or under) a strip whose edge is the room's bottom (top). Both forms of each number: total
 /// inches, then feet and inches beside it; in millimetres one.
 [[nodiscard]] Group draw_running_labels(std::vector<RunningLabel> labels, const Area& room, Leader leader,

@@ -4,6 +4,8 @@
 #include "setout/boards.hpp"
 #include "setout/line.hpp"
 #include "setout/marks.hpp"
+#include "setout/trigs.hpp"
+#include "sheet/hook_words.hpp"
 #include "sheet/lists.hpp"
 
 namespace stringcourse::sheet {
@@ -96,6 +98,17 @@ std::string pounds(double newtons, Tape tape) {
   return number_text(static_cast<long long>(number + 0.5)) + (tape == Tape::Inches ? " lb" : " N");
 }
 
+/// Where the line is held up, each place from the side's own zero.
+std::string trig_text(const Context& context, int wall, const setout::Trigs& trigs) {
+  const Words& words = context.words;
+  if (trigs.at.empty() && trigs.holds) return std::string(words.card_no_support);
+  std::vector<std::string> places;
+  for (const Length at : trigs.at) places.push_back(tape_text(rounded_to(at, tape_step(context.tape())), context.tape()));
+  std::string text = fill_in(words.card_supports, {joined(places, ", "), hook_text(context.building, wall, words)});
+  if (trigs.at.empty()) text.clear();
+  return trigs.holds ? text : text + (text.empty() ? "" : "; ") + std::string(words.card_too_wide);
+}
+
 void add_lines(Table& table, const Context& context) {
   const Words& words = context.words;
   const SettingOut& asked = *context.job.setting_out;
@@ -105,14 +118,16 @@ void add_lines(Table& table, const Context& context) {
   if (line.weight <= 0 || line.pull <= 0) return;
   const Length most = asked.line_sag.value_or(context.tape() == Tape::Inches ? Length::sixteenths(1).half_down() : Length::millimetres(1));
   table.add_heading(fill_in(words.card_line, {pounds(line.pull, context.tape()), exact_text(most, context.tape())}));
-  for (const Wall& wall : context.building.walls) {
+  const Length longest = setout::longest_span(line, static_cast<double>(most.in_nanometres()) * 1e-9);
+  for (int index = 0; index < static_cast<int>(context.building.walls.size()); ++index) {
+    const Wall& wall = context.wall(index);
     if (wall.interior) continue;
     const setout::LineSpan span = setout::line_over(static_cast<double>(wall.actual.in_nanometres()) * 1e-9, line, static_cast<double>(most.in_nanometres()) * 1e-9);
-    const std::string supports = span.supports == 0 ? std::string(words.card_no_support)
-                                                    : fill_in(words.card_supports, {number_text(span.supports), tape_text(length_of(span.part), context.tape())});
+    const setout::Trigs trigs = setout::trigs_of(context.building, index, longest);
     std::string without = fill_in(words.card_pull_without, {pounds(span.pull_without, context.tape())});
     if (span.bears == setout::LineSpan::Bears::No) without += std::string(words.card_too_much);
-    table.add_row({"", wall.name, fill_in(words.card_sag, {sag_text(context, length_of(span.sag))}), supports, span.supports == 0 ? std::string() : without});
+    const bool none = trigs.at.empty() && trigs.holds;
+    table.add_row({"", wall.name, fill_in(words.card_sag, {sag_text(context, length_of(span.sag))}), trig_text(context, index, trigs), none ? std::string() : without});
   }
 }
 

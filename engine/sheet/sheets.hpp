@@ -3,6 +3,7 @@
 // layout alone; no file, no clock. For Letter or A4, landscape.
 #include <cstddef>
 #include <functional>
+#include <optional>
 #include <string>
 #include <utility>
 #include <vector>
@@ -17,6 +18,7 @@
 #include "sheet/words.hpp"
 #include "steel/dowel_search.hpp"
 #include "steel/dowels.hpp"
+#include "steel/poured.hpp"
 #include "steel/slab.hpp"
 #include "walls/building.hpp"
 
@@ -31,6 +33,7 @@ struct SheetWords {
   const std::vector<setout::SideBoards>* boards = nullptr;
   const std::vector<setout::RodReadingWanted>* rod_readings = nullptr;
   const std::vector<steel::Dowel>* dowels = nullptr;             // none: no list of them
+  std::optional<Length> dowel_lap;                               // how far they stand up, if the job says it
   const std::vector<steel::FoundDowel>* found_dowels = nullptr;  // none: nothing was read
   const steel::DowelSearch* dowel_search = nullptr;               // layouts that save dowels
   const std::vector<steel::FaceLine>* face_lines = nullptr;
@@ -40,6 +43,10 @@ struct SheetWords {
   std::vector<std::pair<std::string, std::vector<std::string>>> changes;  // since it was printed: a line each, and its units
   const std::vector<std::uint32_t>* changed_pieces = nullptr;  // into the layout's pieces, rising
   const ground::AsFound* found = nullptr;  // what readings say; none: no sheets of it
+  const Building* poured_building =
+      nullptr;  // what the sheets of the pour are drawn of, where the rest is otherwise by now
+  const Layout* poured_layout = nullptr;
+  const steel::DowelsNow* dowels_now = nullptr;  // once the concrete is poured; none: dowels are still to be set
 };
 
 /// Name and title of one sheet: "01-summary", "Summary". Names are unique, rising and made of a-z, A-Z, 0-9 and "-".

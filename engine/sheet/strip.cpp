@@ -2,54 +2,29 @@
 
 #include <algorithm>
 
+#include "setout/cleanouts.hpp"
 #include "setout/laying_order.hpp"
-#include "setout/marks.hpp"
-#include "setout/places.hpp"
-#include "sheet/running_labels.hpp"
+#include "sheet/strip_parts.hpp"
 
 namespace stringcourse::sheet {
 namespace {
 
 constexpr Micrometres kEndRoom = 14'000;    // at each end: what the end is
 constexpr Micrometres kAboveInches = 55'000, kAboveMillimetres = 48'000;  // numbers, leaders and labels over the strip
-constexpr Micrometres kNumbers = 6'000;     // of that: unit numbers, between leaders that run plumb
-constexpr Micrometres kLeader = 11'500;
-constexpr Micrometres kLowLeader = 13'000;  // under the strip, room for arrows and the closure's words
-constexpr Micrometres kLowPlumb = 7'500;
 constexpr Micrometres kArrow = 11'000;
-constexpr Micrometres kNotes = 17'000;      // at the foot of the sheet
 
 constexpr Lettering kSmall{kSmallText, Weight::Regular, Anchor::Middle, Ink::Black, 0};
-
-struct Strip {
-  const Context& context;
-  int wall, course;
-  Part part;
-  Scale scale;
-  WallView view;
-  Micrometres face;   // paper y of the outer face
-  Micrometres thick;  // thickness on paper
-  Area frame;           // what is drawn lies inside
-  std::vector<setout::WallBar> bars;
-
-  Micrometres back() const { return face + thick; }
-  Area box(Length from, Length to) const { return clipped_box({view.at(to), face, view.at(from), back()}, frame); }
-};
 
 Strip strip_of(const Context& context, int wall, int course, const Part& part, Scale scale) {
   const Area room = context.page.drawing;
   const Micrometres wide = scale.paper(part.to) - scale.paper(part.from);
-  Strip strip{context, wall, course, part, scale, {scale, 0, part.from}, 0, 0, {}, setout::bars_on_wall(context.building, context.layout, wall)};
+  Strip strip{context, wall, course, part, scale, {scale, 0, part.from}, 0, 0, 0, {}, setout::bars_on_wall(context.building, context.layout, wall)};
   strip.view.right = room.centre().x + wide / 2;
   strip.thick = scale.paper(context.building.series_of(context.wall(wall)).thickness);
   const Micrometres above = context.tape() == Tape::Inches ? kAboveInches : kAboveMillimetres;
   strip.face = room.top - above - strip.thick;
   strip.frame = {strip.view.right - wide, room.bottom, strip.view.right, room.top};
   return strip;
-}
-
-bool stands_in(const Strip& strip, const setout::WallBar& bar) {
-  return strip.course >= bar.first_course && strip.course <= bar.last_course;
 }
 
 bool holds_bar(const Strip& strip, Length from, Length to) {
@@ -74,15 +49,15 @@ void write_number(Pad& pad, const Strip& strip, const Area& box, const Piece& pi
 }
 
 // The cells of a unit: thin, and medium round a bar.
-void draw_cells(Pad& pad, const Strip& strip, const Piece& piece, const Area& box) {
+void draw_cells(Pad& pad, const Strip& strip, const Piece& piece, const Area& box, const setout::OnWall& extent) {
   const Series& series = strip.context.building.series_of(strip.context.wall(strip.wall));
-  const Micrometres shell = strip.scale.paper(series.face_shell);
+  const Micrometres low = strip.face + strip.scale.paper(extent.shallow + series.face_shell), high = strip.face + strip.scale.paper(extent.deep - series.face_shell);
   const bool cut = setout::is_saw_cut(piece);
   for (const CellSpan& cell : setout::cells_of(series, piece)) {
     const Length start = piece.start.nearest_nanometre();
     const bool barred = holds_bar(strip, start + cell.from, start + cell.to);
     if (cut && !barred) continue;
-    Area inside = clipped_box({strip.view.at(start + cell.to), strip.face + shell, strip.view.at(start + cell.from), strip.back() - shell}, box);
+    const Area inside = clipped_box({strip.view.at(start + cell.to), low, strip.view.at(start + cell.from), high}, box);
     pad.box(inside, {barred ? Pen::Medium : Pen::Thin}, Fill::White);
   }
 }
@@ -105,25 +80,17 @@ void write_cut_length(Pad& pad, const Strip& strip, const Piece& piece, const Ar
   }
 }
 
-// A cleanout's opening: a black wedge at the inner face.
-void draw_cleanout(Pad& pad, const Strip& strip, const Area& box) {
-  const Micrometres x = box.centre().x, y = strip.back();
-  pad.area({{x - 1'600, y}, {x + 1'600, y}, {x, y - 1'800}}, {Pen::Thin}, Fill::Black);
-}
-
 Group draw_unit(const Strip& strip, const Run& run, const Piece& piece) {
   const Context& context = strip.context;
-  Area box = strip.box(piece.start.nearest_nanometre(), setout::far_end(piece).nearest_nanometre());
-  const auto& set = context.building.series_of(context.wall(strip.wall)).corner_set;
-  if (piece.kind == Kind::CornerSet && set) box.top = std::min(box.top, strip.face + strip.scale.paper(set->short_leg));
-  Pad pad(Role::Figure, setout::piece_name(context.building, run, piece));
+  const setout::OnWall extent = setout::extent_of(context.building, run, piece);
+  const Area box = strip.box(extent);
+  Pad pad(Role::Figure, setout::piece_name(*context.as_named, run, piece));
   if (box.empty()) return std::move(pad).take();
   const Exception exception = exception_of(piece);
   const bool cut = setout::is_saw_cut(piece);
   pad.box(box, {Pen::Medium}, exception.fill == Fill::None ? Fill::White : exception.fill);
-  draw_cells(pad, strip, piece, box);
+  draw_cells(pad, strip, piece, box, extent);
   if (cut) write_cut_length(pad, strip, piece, box);
-  if (piece.kind == Kind::Cleanout || piece.kind == Kind::CleanoutHalf) draw_cleanout(pad, strip, box);
   const bool far_end_shown = strip.part.holds(setout::far_end(piece).nearest_nanometre());
   const std::string letter = cut ? cut_mark(context, context.wall(strip.wall).series, piece) : exception.letter;
   if (far_end_shown) write_number(pad, strip, box, piece, letter);
@@ -135,29 +102,51 @@ void draw_units(Pad& pad, const Strip& strip) {
     for (const Piece& piece : setout::pieces_of(strip.context.layout, run)) {
       Group unit = draw_unit(strip, run, piece);
       if (!unit.shapes.empty()) pad.add(std::move(unit));
+      // A corner set's filler or short leg.
+      const auto parts = setout::corner_parts_of(strip.context.building, run, piece);
+      for (std::size_t k = 1; k < parts.size(); ++k) pad.box(strip.box(parts[k].place), {Pen::Medium}, Fill::White);
     }
+  }
+}
+
+// Cleanouts: a black wedge at each bar's cell, in the face that it opens through.
+void draw_cleanouts(Pad& pad, const Strip& strip) {
+  for (const setout::WallCleanout& cleanout : setout::cleanouts_in(strip.context.building, strip.context.layout, strip.wall, strip.course)) {
+    if (!strip.part.holds(cleanout.along)) continue;
+    const Micrometres x = strip.view.at(cleanout.along), y = cleanout.outward ? strip.face : strip.back(), way = cleanout.outward ? 1 : -1;
+    pad.area({{x - 1'600, y}, {x + 1'600, y}, {x, y + way * 1'800}}, {Pen::Thin}, Fill::Black);
   }
 }
 
 void draw_bars(Pad& pad, const Strip& strip) {
   for (const setout::WallBar& bar : strip.bars) {
     if (!stands_in(strip, bar) || !strip.part.holds(bar.centre)) continue;
-    pad.dot({strip.view.at(bar.centre), strip.face + strip.thick / 2}, 1'000);
+    pad.dot({strip.view.at(bar.centre), strip.face + strip.scale.paper(bar.off_face)}, 1'000);
   }
+}
+
+// Name over size; where both have no room, the name alone: sizes stand in the opening schedule.
+void write_in_opening(Pad& pad, const Context& context, const Area& box, const std::string& name, const std::string& size) {
+  const Lettering bold{kText, Weight::Bold, Anchor::Middle, Ink::Black, 0};
+  const Micrometres wide = box.width() - 2'000, high = box.height() - 1'000;
+  const Micrometres under = kSmallText + 1'400;
+  const auto said = set_in(size, {wide, kSmallText}, kSmall, std::span(kDrawingHeights).last(1));
+  const Setting named = fitting_name(context, name, {wide, said ? high - under : high}, bold, kDrawingHeights);
+  const bool both = said && named.height + under <= high;
+  write_setting(pad, {box.centre().x, box.centre().y + (both ? under / 2 : 0)}, named);
+  if (both) pad.write({box.centre().x, box.centre().y - (named.height + under) / 2}, said->lines.front(), kSmall);
 }
 
 void draw_openings(Pad& pad, const Strip& strip) {
   for (const ResolvedOpening& opening : strip.context.building.openings) {
     if (opening.wall != strip.wall || strip.course < opening.first_course || strip.course > opening.last_course) continue;
-    const Area box = strip.box(opening.from.distance_from_start(), opening.to.distance_from_start());
+    const Position from = opening.from_in(strip.course), to = opening.to_in(strip.course);
+    const Area box = strip.box(from.distance_from_start(), to.distance_from_start());
     if (box.empty()) continue;
     pad.box(box, {Pen::Thin, Dash::Dashed, Ink::Black});
-    const std::string size = fill_in(strip.context.words.opening_size, {height_text(strip.context, opening.width()),
+    const std::string size = fill_in(strip.context.words.opening_size, {height_text(strip.context, to - from),
                                                                         height_text(strip.context, opening.height())});
-    const Lettering name{box.height() >= 9'000 ? kText : kSmallText, Weight::Bold, Anchor::Middle, Ink::Black, 0};
-    const Micrometres room = box.width() - 2'000;
-    pad.write({box.centre().x, box.centre().y + (name.height == kText ? 1'000 : 600)}, clipped(opening.name, room, name), name);
-    pad.write({box.centre().x, box.centre().y - 900 - kSmallText}, clipped(size, room, kSmall), kSmall);
+    write_in_opening(pad, strip.context, box, opening.name, size);
   }
 }
 
@@ -213,6 +202,7 @@ void draw_end(Pad& pad, const Strip& strip, bool at_start, const Run& run) {
   const Length place = at_start ? run.start : run.end;
   const int other = other_wall(context, at_start ? wall.start : wall.end, strip.wall);
   const std::string met = other < 0 ? std::string() : context.wall(other).name;
+  const std::string short_met = short_name(context.names, met);
   const Micrometres outward = at_start ? 1 : -1;
   Micrometres edge = strip.view.at(place);
   draw_end_arrow(pad, strip, kind, edge, outward);
@@ -225,11 +215,13 @@ void draw_end(Pad& pad, const Strip& strip, bool at_start, const Run& run) {
   }
   const Ink ink = at_start ? Ink::Blue : Ink::Black;
   const Lettering role{kSmallText, Weight::Regular, Anchor::Middle, Ink::Black, 1};
-  const Micrometres x = edge + outward * 3'500;
-  pad.write({x + kSmallText / 2, strip.face + strip.thick / 2}, clipped(end_role(context, kind, met), 30'000, role), role);
+  const Micrometres middle = strip.face + strip.thick / 2, high = 30'000;
+  const std::string says = end_role(context, kind, met);
+  const std::string told = fits(says, high, role) ? says : end_role(context, kind, short_met);
+  pad.write({edge + outward * 3'500 + kSmallText / 2, middle}, told, role);
   const Lettering name{kLargeText, Weight::Bold, at_start ? Anchor::Start : Anchor::End, ink, 0};
-  pad.write({edge + outward * 6'500, strip.face + strip.thick / 2 - kLargeText / 2},
-            clipped(at_start ? wall.start_name : wall.end_name, 9'000, name), name);
+  const Micrometres room = at_start ? strip.context.page.drawing.right - edge - 6'500 : edge - 6'500 - strip.context.page.drawing.left;
+  write_setting(pad, {edge + outward * 6'500, middle}, fitting_name(context, at_start ? wall.start_name : wall.end_name, {room, high}, name, kLargeHeights));
 }
 
 void draw_ends(Pad& pad, const Strip& strip) {
@@ -252,13 +244,6 @@ void draw_match_lines(Pad& pad, const Strip& strip) {
   if (!strip.part.last()) draw(strip.frame.left, strip.part.index, -1);
 }
 
-std::string kind_of_mark(const Strip& strip, const setout::Mark& mark) {
-  const Words& words = strip.context.words;
-  if (mark.kind == setout::MarkKind::BarCentre) return std::string(words.bar);
-  if (mark.opening < 0) return std::string(words.joint_edge);
-  return fill_in(words.jamb, {strip.context.building.openings[static_cast<std::size_t>(mark.opening)].name});
-}
-
 // The unit of a lapped wall that fills the slot in this course.
 void draw_slots(Pad& pad, const Strip& strip) {
   const Building& building = strip.context.building;
@@ -271,62 +256,7 @@ void draw_slots(Pad& pad, const Strip& strip) {
     if (box.empty() || filled) continue;
     pad.box(box, {Pen::Thin, Dash::Dashed, Ink::Black});
     const Lettering name{kSmallText, Weight::Bold, Anchor::Middle, Ink::Black, 1};
-    pad.write({box.centre().x + kSmallText / 2, box.centre().y}, clipped(strip.context.wall(junction.abutting).name, box.height() - 600, name), name);
-  }
-}
-
-// Both faces of every wall that abuts this one, seen from the side that it abuts.
-void add_junction_labels(std::vector<RunningLabel>& labels, const Strip& strip) {
-  const Context& context = strip.context;
-  for (const Junction& junction : context.building.junctions) {
-    if (junction.main != strip.wall) continue;
-    const std::string what = fill_in(context.words.face_of, {context.wall(junction.abutting).name});
-    for (const Position face : {junction.from, junction.to}) {
-      const Length at = face.distance_from_start();
-      if (strip.part.holds(at)) labels.push_back({strip.view.at(at), rounded_to(at, tape_step(context.tape())), false, what});
-    }
-  }
-}
-
-void draw_marks(Pad& pad, const Strip& strip) {
-  std::vector<RunningLabel> above, below;
-  const Context& context = strip.context;
-  for (const setout::Mark& mark : setout::running_marks(context.building, context.layout, strip.wall, strip.course)) {
-    if (!strip.part.holds(mark.exact.nearest_nanometre())) continue;
-    const Micrometres x = strip.view.at(mark.exact.nearest_nanometre());
-    if (mark.kind == setout::MarkKind::BlockEnd) above.push_back({x, mark.at, mark.bay, {}});
-    else below.push_back({x, mark.at, false, kind_of_mark(strip, mark)});
-  }
-  add_junction_labels(below, strip);
-  const Area room = context.page.drawing;
-  pad.add(draw_running_labels(above, {room.left, strip.back(), room.right, room.top}, {kLeader, kNumbers}, LabelSide::Above,
-                              context.tape()));
-  pad.add(draw_running_labels(below, {room.left, room.bottom + kNotes, room.right, strip.face}, {kLowLeader, kLowPlumb},
-                              LabelSide::Below, context.tape()));
-}
-
-// What the sheet's marks, arrows and letters mean.
-void write_notes(Pad& pad, const Strip& strip) {
-  const Context& context = strip.context;
-  const Words& words = context.words;
-  const Area room = context.page.drawing;
-  const Lettering large{kText, Weight::Regular, Anchor::Start, Ink::Black, 0}, bold{kText, Weight::Bold, Anchor::Start, Ink::Black, 0};
-  const Lettering small{kSmallText, Weight::Regular, Anchor::Start, Ink::Black, 0};
-  const bool inside = context.wall(strip.wall).start.kind == EndKind::Junction;
-  const std::string rule(words.block_end_rule);
-  const std::string from = fill_in(inside ? words.measured_from_wall : words.measured_from, {start_corner_name(context, strip.wall)});
-  const Micrometres offset = text_width(rule, kText, Weight::Bold) + 2'500;
-  pad.write({room.left, room.bottom + 11'800}, rule, bold);
-  pad.write({room.left + offset, room.bottom + 11'800}, clipped(from, room.width() - offset, large), large);
-  std::vector<std::string> meanings{std::string(words.arrow_note)};
-  if (strip.course == 1) meanings.emplace_back(words.closure_note);
-  if (!strip.bars.empty()) meanings.emplace_back(words.bar_note);
-  meanings.push_back(joined(legend_of(context, {strip.wall, strip.course}), "; "));
-  Micrometres y = room.bottom + 6'900;
-  for (const std::string& line : wrapped(joined(meanings, " "), room.width(), small)) {
-    if (y < room.bottom - 1'700) break;
-    pad.write({room.left, y}, line, small);
-    y -= 4'300;
+    write_setting(pad, box.centre(), fitting_name(strip.context, strip.context.wall(junction.abutting).name, {box.height() - 600, box.width()}, name, std::span(kDrawingHeights).last(1)));
   }
 }
 
@@ -374,11 +304,13 @@ std::string strip_title(const Context& context, int wall, int course) {
 }
 
 Group draw_strip(const Context& context, int wall, int course, const Part& part, Scale scale) {
-  const Strip strip = strip_of(context, wall, course, part, scale);
+  Strip strip = strip_of(context, wall, course, part, scale);
+  strip.foot = notes_height(context, wall, course);
   Pad pad(Role::Figure, strip_title(context, wall, course));
   draw_units(pad, strip);
   draw_openings(pad, strip);
   draw_slots(pad, strip);
+  draw_cleanouts(pad, strip);
   draw_bars(pad, strip);
   if (course == 1) draw_closures(pad, strip);
   draw_ends(pad, strip);

@@ -60,6 +60,12 @@ void add_lintels_of_units(Table& table, const Context& context) {
       {std::string(words.lintels), fill_in(pattern, {text_of(of_units), text_of(static_cast<std::int64_t>(floors))})});
 }
 
+std::string cleanout_text(const PourWords& words, const supply::CleanoutCount& count) {
+  if (count.cut == 0) return fill_in(words.cleanouts_bought, {text_of(count.all())});
+  if (count.bought == 0) return fill_in(words.cleanouts_cut, {text_of(count.all())});
+  return fill_in(words.cleanouts_both, {text_of(count.all()), text_of(count.bought), text_of(count.cut)});
+}
+
 void add_tallies(Table& table, const Context& context) {
   const Words& words = context.words;
   const Cost& cost = context.layout.cost;
@@ -75,6 +81,8 @@ void add_tallies(Table& table, const Context& context) {
   table.add_row({std::string(words.bars),
                  bars.bars == 0 ? std::string(words.bars_none)
                                 : fill_in(words.bar_length, {text_of(bars.bars), bars.size, tape_text(bars.total, context.tape())})});
+  const supply::CleanoutCount cleanouts = supply::count_cleanouts(context.building, context.layout);
+  if (cleanouts.all() > 0) table.add_row({std::string(words.pour.cleanouts), cleanout_text(words.pour, cleanouts)});
   add_lintels_of_units(table, context);
   for (const supply::LintelCount& lintel : supply::one_piece_lintels(context.building, context.layout)) {
     table.add_row({std::string(words.lintels),
@@ -140,38 +148,52 @@ Table unit_table(const Context& context, const Area& box, Micrometres height) {
   return table;
 }
 
-// Hangs tables one under another while there is room; lines that do not fit are left to the sheets behind.
+// Hangs tables and sentences one under another while there is room. What has none is left to the sheets behind, and that is
+// said: room for it and for a last sentence is kept free.
 class Stack {
  public:
-  Stack(Pad& pad, Area box, std::string more) : pad_(pad), box_(box), more_(std::move(more)) {}
+  Stack(Pad& pad, Area box, std::string more, std::string last = {}) : pad_(pad), box_(box), more_(std::move(more)), last_(std::move(last)) {
+    floor_ = box_.bottom + height_of(more_) + (last_.empty() ? 0 : height_of(last_));
+  }
   void hang(const Table& table) {
-    const std::size_t fit = lines_that_fit(table, box_.height() - table.pitch());
+    const std::size_t fit = lines_that_fit(table, box_.top - floor_ - table.pitch());
     const std::size_t shown = std::min(fit, table.lines.size());
+    left_out_ = left_out_ || shown < table.lines.size();
     if (shown == 0) return;
     pad_.add(draw_table(table, {box_.left, box_.top}, 0, shown));
-    box_.top -= table_height(table, shown);
-    if (shown < table.lines.size()) write(more_, Weight::Regular);
-    box_.top -= 3'000;
+    box_.top -= table_height(table, shown) + 3'000;
+  }
+  bool has_room(const std::vector<std::string>& texts) const {
+    Micrometres high = 0;
+    for (const std::string& text : texts) high += height_of(text);
+    return high <= box_.top - floor_;
   }
   [[nodiscard]] bool has_room(const Table& table) const {
-    return table.lines.size() <= lines_that_fit(table, box_.height() - table.pitch());
+    return table.lines.size() <= lines_that_fit(table, box_.top - floor_ - table.pitch());
   }
   void write(const std::string& text, Weight weight, Ink ink = Ink::Black) {
-    const Lettering lettering{kSmallText, weight, Anchor::Start, ink, 0};
-    const std::vector<std::string> lines = wrapped(text, box_.width() - 2'000, lettering);
-    if (box_.height() < line_pitch(kSmallText) * static_cast<Micrometres>(lines.size()))
-      return;  // never half of a sentence
-    for (const std::string& line : lines) {
-      box_.top -= line_pitch(kSmallText);
-      pad_.write({box_.left + 1'000, box_.top}, line, lettering);
-    }
-    box_.top -= 1'500;
+    if (has_room(std::vector{text})) write_here(text, weight, ink);
+    else left_out_ = true;
+  }
+  /// The last sentence, and before it that something was left out.
+  void finish() {
+    if (left_out_) write_here(more_, Weight::Regular, Ink::Black);
+    if (!last_.empty()) write_here(last_, Weight::Regular, Ink::Black);
   }
 
  private:
+  // Bold is the wider of the two weights.
+  Micrometres height_of(const std::string& text) const {
+    return paragraph_height(text, box_.width() - 2'000, {kSmallText, Weight::Bold, Anchor::Start, Ink::Black, 0}) + 1'500;
+  }
+  void write_here(const std::string& text, Weight weight, Ink ink) {
+    box_.top = write_paragraph(pad_, {box_.left + 1'000, box_.top}, box_.width() - 2'000, text, {kSmallText, weight, Anchor::Start, ink, 0}) - 1'500;
+  }
   Pad& pad_;
   Area box_;
-  std::string more_;
+  std::string more_, last_;
+  Micrometres floor_ = 0;
+  bool left_out_ = false;
 };
 
 // Corners and free ends as the outline is walked.
@@ -201,22 +223,32 @@ std::string lead_text(const setout::Lead& lead) {
   return text;
 }
 
+void write_legend(Stack& stack, const Context& context, int course) {
+  if (scale_of_course_plan(context).denominator > kSmallestNumbered.denominator) return;
+  const std::string legend = joined(legend_of(context, {-1, course}), "; ");
+  if (!legend.empty()) stack.write(legend, Weight::Regular);
+}
+
 void write_first_course_notes(Stack& stack, const Context& context) {
   const Words& words = context.words;
   stack.write(fill_in(words.order_of_corners, {context.building.walls.front().start_name, order_of_corners(context)}), Weight::Bold);
   stack.write(std::string(words.arrow_note), Weight::Regular);
   stack.write(std::string(words.block_end_rule) + " " + std::string(words.whole_plan_note), Weight::Regular);
   stack.write(std::string(words.bed_note), Weight::Bold);
-  if (context.building.cleanouts_needed) stack.write(std::string(words.cleanout_note), Weight::Regular);
+  if (std::ranges::contains(context.layout.cleanouts, 1, &PlacedCleanout::course)) stack.write(std::string(words.pour.cleanout_note), Weight::Regular);
   const auto wire = courses_with_wire(context.building);
   if (!wire.empty()) stack.write(fill_in(words.wire_note, {ranges_text(wire)}), Weight::Regular);
   stack.write(std::string(words.mortar_note), Weight::Regular);
   if (!context.layout.bars.empty()) stack.write(std::string(words.bar_note), Weight::Regular);
-  stack.write(std::string(words.leads_explained), Weight::Regular);
+  write_legend(stack, context, 1);
+  // All leads or none: they stand in their own list too.
+  std::vector<std::string> leads{std::string(words.leads_explained)};
   for (const setout::Lead& lead : setout::leads(context.building, context.layout)) {
     const Corner& corner = context.building.corners[static_cast<std::size_t>(lead.corner)];
-    stack.write(fill_in(words.leads_note, {corner.name, lead_text(lead)}), Weight::Regular);
+    leads.push_back(fill_in(words.leads_note, {corner.name, lead_text(lead)}));
   }
+  if (!stack.has_room(leads)) leads = {std::string(words.leads_elsewhere)};
+  for (const std::string& lead : leads) stack.write(lead, Weight::Regular);
 }
 
 void write_second_course_notes(Stack& stack, const Context& context) {
@@ -225,6 +257,7 @@ void write_second_course_notes(Stack& stack, const Context& context) {
   stack.write(std::string(words.arrow_note), Weight::Regular);
   stack.write(std::string(words.block_end_rule) + " " + std::string(words.whole_plan_note), Weight::Regular);
   if (!context.layout.bars.empty()) stack.write(std::string(words.bar_note), Weight::Regular);
+  write_legend(stack, context, 2);
 }
 
 struct SummaryTables {
@@ -282,15 +315,15 @@ namespace {
 bool write_summary(Pad& pad, const Context& context) {
   const Area box = right_of(context, kSummaryShare);
   const SummaryTables tables = summary_tables(context, box);
-  Stack stack(pad, box, std::string(context.words.more_follow));
+  Stack stack(pad, box, std::string(context.words.more_follow), std::string(context.words.standards_behind));
   stack.hang(tables.tallies);
   stack.write(proof_text(context), Weight::Bold);
   write_troubles(stack, context);
-  stack.hang(tables.units);
   stack.write(buy_text(context), Weight::Regular);
+  stack.hang(tables.units);
   const bool sides = stack.has_room(tables.sides);
   if (sides) stack.hang(tables.sides);
-  stack.write(std::string(context.words.standards_behind), Weight::Regular);
+  stack.finish();
   return sides;
 }
 
@@ -320,7 +353,7 @@ Group draw_course_plan(const Context& context, int course) {
   Stack stack(pad, right_of(context, kPlanShare), std::string(context.words.more_follow));
   if (course == 1) write_first_course_notes(stack, context);
   else write_second_course_notes(stack, context);
-  if (scale.denominator <= kSmallestNumbered.denominator) stack.write(joined(legend_of(context, {-1, course}), "; "), Weight::Regular);
+  stack.finish();
   return std::move(pad).take();
 }
 

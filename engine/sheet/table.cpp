@@ -20,14 +20,19 @@ bool has_head(const Table& table) {
   return std::any_of(table.columns.begin(), table.columns.end(), [](const Column& column) { return !column.title.empty(); });
 }
 
+// What a column leaves to its text.
+Micrometres text_room(const Table& table, std::size_t column) {
+  const Micrometres end = table.columns[column].anchor == Anchor::End ? kEndPadding : kPadding;
+  return column_width(table, column) - kPadding - end;
+}
+
 // Printed lines of the head: column titles wrap too.
 std::vector<std::vector<std::string>> head_lines(const Table& table) {
   if (!has_head(table)) return {};
   std::vector<std::vector<std::string>> titles;
   std::size_t most = 1;
   for (std::size_t column = 0; column < table.columns.size(); ++column) {
-    titles.push_back(wrapped(table.columns[column].title, column_width(table, column) - 2 * kPadding,
-                             lettering_of(table, Weight::Bold)));
+    titles.push_back(wrapped(table.columns[column].title, text_room(table, column), lettering_of(table, Weight::Bold)));
     most = std::max(most, titles.back().size());
   }
   std::vector<std::vector<std::string>> lines(most, std::vector<std::string>(table.columns.size()));
@@ -46,7 +51,7 @@ Group draw_cells(const Table& table, const std::vector<std::string>& cells, Micr
     lettering.anchor = table.columns[column].anchor;
     const Micrometres x = lettering.anchor == Anchor::End ? left + width - kEndPadding : left + kPadding;
     Pad cell(Role::TableCell);
-    cell.write({x, baseline}, clipped(cells[column], width - kPadding - (lettering.anchor == Anchor::End ? kEndPadding : kPadding), lettering), lettering);
+    cell.write({x, baseline}, cells[column], lettering);
     row.add(std::move(cell).take());
     left += width;
   }
@@ -68,8 +73,7 @@ void Table::add_row(const std::vector<std::string>& cells) {
   std::vector<std::vector<std::string>> columns_of_lines;
   std::size_t most = 1;
   for (std::size_t column = 0; column < cells.size(); ++column) {
-    columns_of_lines.push_back(wrapped(cells[column], column_width(*this, column) - 2 * kPadding,
-                                       lettering_of(*this, Weight::Regular)));
+    columns_of_lines.push_back(wrapped(cells[column], text_room(*this, column), lettering_of(*this, Weight::Regular)));
     most = std::max(most, columns_of_lines.back().size());
   }
   for (std::size_t line = 0; line < most; ++line) {
@@ -80,7 +84,10 @@ void Table::add_row(const std::vector<std::string>& cells) {
 }
 
 void Table::add_heading(const std::string& text) {
-  lines.push_back({{clipped(text, width - 2 * kPadding, lettering_of(*this, Weight::Bold))}, true, true});
+  bool first = true;
+  for (std::string& line : wrapped(text, width - 2 * kPadding, lettering_of(*this, Weight::Bold))) {
+    lines.push_back({{std::move(line)}, std::exchange(first, false), true});
+  }
 }
 
 Table new_table(Micrometres width, std::string_view name, std::vector<Column> columns, Micrometres height_of_text) {

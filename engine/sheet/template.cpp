@@ -3,45 +3,52 @@
 #include <algorithm>
 
 #include "setout/marks.hpp"
-#include "setout/places.hpp"
-#include "sheet/running_labels.hpp"
+#include "sheet/hook_words.hpp"
 
 namespace stringcourse::sheet {
 namespace {
 
 constexpr Scale kFullSize{1};
-constexpr Micrometres kBelowEdge = 16'000;   // under the form's edge: its name
+constexpr Micrometres kBelowEdge = 16'000;   // under the face line: its name
 constexpr Micrometres kColumn = 78'000;      // at the right: where the template is laid
 constexpr Micrometres kBesideCell = 12'000;  // template beyond its outermost cell
-constexpr Micrometres kEnds = 14'000;        // corner names at both ends of a board
-constexpr Micrometres kLabels = 62'000, kLeader = 11'500, kPlumb = 4'000;
-constexpr Lettering kSmall{kSmallText, Weight::Regular, Anchor::Middle, Ink::Black, 0};
+constexpr Lettering kNote{kSmallText, Weight::Regular, Anchor::Start, Ink::Black, 0};
 
-struct Around {
-  Length before, after;
-  friend bool operator==(const Around&, const Around&) = default;
-};
+/// A cell round its dowel: how far it reaches each way along the wall, and in from the face.
+using Around = setout::OnWall;
 
 std::optional<Around> around(const steel::Dowel& dowel, const std::optional<steel::InCell>& cell) {
   if (!cell) return std::nullopt;
-  return Around{dowel.along - cell->near, cell->far - dowel.along};
+  return Around{dowel.along - cell->clear.from, cell->clear.to - dowel.along, cell->clear.shallow, cell->clear.deep};
 }
 
-bool alike(const steel::Dowel& a, const steel::Dowel& b) {
-  return a.off_face == b.off_face && around(a, a.first) == around(b, b.first) && around(a, a.second) == around(b, b.second);
+/// How far the outer face line of the wall round an outside corner lies from the corner's dowel, each way along the wall.
+struct OtherFace {
+  std::optional<Length> before, after;
+  friend bool operator==(const OtherFace&, const OtherFace&) = default;
+};
+
+OtherFace other_face(const Context& context, const steel::Dowel& dowel) {
+  if (dowel.corner < 0) return {};
+  const Corner& corner = context.building.corners[static_cast<std::size_t>(dowel.corner)];
+  if (!corner.convex) return {};
+  if (corner.arriving == dowel.wall) return {std::nullopt, context.wall(dowel.wall).actual - dowel.along};
+  return {dowel.along, std::nullopt};
 }
 
-std::string dowel_name(const Context& context, const steel::Dowel& dowel) { return context.wall(dowel.wall).name + " " + number_text(dowel.number); }
-
-std::string mark_text(const Context& context, Length along) { return both_forms(rounded_to(along, tape_step(context.tape())), context.tape()); }
+bool alike(const Context& context, const steel::Dowel& a, const steel::Dowel& b) {
+  return context.wall(a.wall).interior == context.wall(b.wall).interior && a.off_face == b.off_face && around(a, a.first) == around(b, b.first) &&
+         around(a, a.second) == around(b, b.second) && other_face(context, a) == other_face(context, b);
+}
 
 // The sheet of one template.
 struct Full {
   const Context& context;
   const DowelTemplate& shown;
+  OtherFace other;
   Point cross;       // the dowel's centre
-  Micrometres edge;  // paper y of the form's edge, or of the line that stands for it
-  Length edge_off;   // that line's distance from the form's edge; zero: it is the edge
+  Micrometres edge;  // paper y of the face line, or of the line that stands for it
+  Length edge_off;   // that line's distance from the face line; zero: it is the face line
   Area strip;        // what is cut out
 
   const steel::Dowel& dowel() const { return *shown.dowels.front(); }
@@ -50,25 +57,27 @@ struct Full {
 /// The face line at the strip's foot if the dowel's depth leaves an inch of paper beyond it.
 Full full_of(const Context& context, const DowelTemplate& shown) {
   const Area room = context.page.drawing;
-  Full full{context, shown, {}, room.bottom + kBelowEdge, {}, {}};
-  const Length depth = shown.dowels.front()->off_face;
+  const steel::Dowel& dowel = *shown.dowels.front();
+  Full full{context, shown, other_face(context, dowel), {}, room.bottom + kBelowEdge, {}, {}};
   const Micrometres most = room.height() - kBelowEdge - 25'400;
-  while (kFullSize.paper(depth - full.edge_off) > most) full.edge_off = full.edge_off + (context.tape() == Tape::Inches ? Length::inches(1) : Length::millimetres(20));
+  const Length step = context.tape() == Tape::Inches ? Length::inches(1) : Length::millimetres(20);
+  while (kFullSize.paper(dowel.off_face - full.edge_off) > most) full.edge_off = full.edge_off + step;
   Length before = Length::inches(2), after = Length::inches(2);
-  for (const auto& cell : {around(*shown.dowels.front(), shown.dowels.front()->first), around(*shown.dowels.front(), shown.dowels.front()->second)}) {
-    if (cell) before = std::max(before, cell->before), after = std::max(after, cell->after);
+  for (const auto& cell : {around(dowel, dowel.first), around(dowel, dowel.second)}) {
+    if (cell) before = std::max(before, cell->from), after = std::max(after, cell->to);
   }
-  // Seen from above with the outer face towards the reader: the side's start is at the right, as on all strips.
-  full.strip = {room.left, full.edge, room.left + kFullSize.paper(before + after) + 2 * kBesideCell, room.top};
-  full.cross = {full.strip.right - kBesideCell - kFullSize.paper(before), full.edge + kFullSize.paper(depth - full.edge_off)};
+  // Seen from above with the outer face towards the reader: the wall's start is at the right, as on all strips.
+  const Micrometres right = full.other.before ? kFullSize.paper(*full.other.before) : kFullSize.paper(before) + kBesideCell;
+  const Micrometres left = full.other.after ? kFullSize.paper(*full.other.after) : kFullSize.paper(after) + kBesideCell;
+  full.strip = {room.left, full.edge, room.left + left + right, room.top};
+  full.cross = {full.strip.right - right, full.edge + kFullSize.paper(dowel.off_face - full.edge_off)};
   return full;
 }
 
 void draw_cell(Pad& pad, const Full& full, const std::optional<Around>& cell, Stroke stroke) {
   if (!cell) return;
-  const Length inner = full.shown.thickness - full.shown.shell;
-  const Area box{full.cross.x - kFullSize.paper(cell->after), full.edge + kFullSize.paper(full.shown.shell - full.edge_off), full.cross.x + kFullSize.paper(cell->before),
-                 full.edge + kFullSize.paper(inner - full.edge_off)};
+  const Area box{full.cross.x - kFullSize.paper(cell->to), full.edge + kFullSize.paper(cell->shallow - full.edge_off), full.cross.x + kFullSize.paper(cell->from),
+                 full.edge + kFullSize.paper(cell->deep - full.edge_off)};
   pad.box(clipped_box(box, full.strip), stroke);
 }
 
@@ -80,19 +89,57 @@ void draw_cross(Pad& pad, const Full& full) {
   pad.dot(full.cross, 1'200);
 }
 
-void write_edge(Pad& pad, const Full& full) {
-  const Words& words = full.context.words;
+/// What the heavy edge is, and where the form stands from it.
+std::string edge_text(const Full& full) {
+  const PourWords& words = full.context.words.pour;
   const Tape tape = full.context.tape();
-  pad.line({full.strip.left, full.edge}, {full.strip.right, full.edge}, {Pen::Heavy});
-  const std::string edge = full.edge_off == Length() ? std::string(words.template_edge) : fill_in(words.template_parallel, {tape_text(full.edge_off, tape)});
-  pad.write({full.strip.left, full.edge - 5'500}, clipped(edge, full.strip.width(), {kText}), {kText, Weight::Bold, Anchor::Start, Ink::Black, 0});
-  pad.add(arrow({full.strip.right - 26'000, full.edge - 10'500}, {full.strip.right - 2'000, full.edge - 10'500}, {Pen::Medium}));
-  pad.write({full.strip.right - 28'000, full.edge - 11'700}, std::string(words.template_to_corner), {kSmallText, Weight::Regular, Anchor::End, Ink::Black, 0});
-  pad.write({full.cross.x + 2'000, full.edge + (full.cross.y - full.edge) / 2}, both_forms(full.dowel().off_face, tape), {kSmallText, Weight::Regular, Anchor::Start, Ink::Black, 0});
+  if (full.edge_off != Length()) return fill_in(words.template_parallel, {tape_text(full.edge_off, tape)});
+  if (full.context.wall(full.dowel().wall).interior) return std::string(words.template_inner_line);
+  const std::optional<Length> form = setout::form_edge(full.context.building, full.context.job.setting_out, full.dowel().wall).beyond_face;
+  const std::string line(words.template_line);
+  if (!form) return line + " " + std::string(words.template_form_unknown);
+  if (*form == Length()) return line + " " + std::string(words.template_is_form);
+  return line + " " + fill_in(words.template_form_at, {tape_text(*form, tape)});
 }
 
-/// "AB 1-3, 7; BC 2: places in the dowel list".
-std::string numbers_by_side(const Full& full) {
+/// How deep the dowel stands: from the face line, from the line drawn where that is another, and from the form.
+void write_depths(Pad& pad, const Full& full) {
+  const PourWords& words = full.context.words.pour;
+  const Tape tape = full.context.tape();
+  const Length depth = rounded_to(full.dowel().off_face, tape_step(tape));
+  std::vector<std::string> lines{fill_in(words.template_from_line, {tape_text(depth, tape)})};
+  if (full.edge_off != Length()) lines.push_back(fill_in(words.template_from_this, {tape_text(depth - full.edge_off, tape)}));
+  const std::optional<Length> form = setout::form_edge(full.context.building, full.context.job.setting_out, full.dowel().wall).beyond_face;
+  if (form && *form != Length()) lines.push_back(fill_in(words.template_from_form, {tape_text(depth + *form, tape)}));
+  Micrometres y = full.edge + (full.cross.y - full.edge) / 2;
+  for (const std::string& line : lines) y = write_paragraph(pad, {full.cross.x + 2'000, y}, full.strip.right - full.cross.x, line, kNote);
+}
+
+/// The lines that are laid on the face lines, and what each is.
+void write_edges(Pad& pad, const Full& full) {
+  const Area& strip = full.strip;
+  pad.line({strip.left, full.edge}, {strip.right, full.edge}, {Pen::Heavy});
+  const Setting edge = *set_in(edge_text(full), {full.context.page.drawing.width() - kColumn - 2'000, 8'000}, {kText, Weight::Bold, Anchor::Start, Ink::Black, 0}, kDrawingHeights);
+  write_setting(pad, {strip.left, full.edge - 1'500 - edge.height / 2 - 500}, edge);
+  pad.add(arrow({strip.right - 26'000, full.edge - 12'500}, {strip.right - 2'000, full.edge - 12'500}, {Pen::Medium}));
+  const std::string corner(full.context.words.template_to_corner);
+  pad.write({strip.right - 28'000, full.edge - 13'700}, corner, {kSmallText, Weight::Regular, Anchor::End, Ink::Black, 0});
+  const Corner* turned = full.dowel().corner < 0 ? nullptr : &full.context.building.corners[static_cast<std::size_t>(full.dowel().corner)];
+  for (const Micrometres x : {strip.left, strip.right}) {
+    const bool face = x == strip.left ? full.other.after.has_value() : full.other.before.has_value();
+    pad.line({x, full.edge}, {x, strip.top}, face ? Stroke{Pen::Heavy} : Stroke{Pen::Thin, Dash::Dashed, Ink::Black});
+    if (!face || turned == nullptr) continue;
+    const int other = turned->arriving == full.dowel().wall ? turned->leaving : turned->arriving;
+    const PourWords& words = full.context.words.pour;
+    const std::string line = full.shown.dowels.size() > 1 ? std::string(words.template_other_lines) : fill_in(words.template_other_line, {full.context.wall(other).name});
+    const Lettering up{kSmallText, Weight::Bold, Anchor::Middle, Ink::Black, 1};
+    const Micrometres beside = x == strip.left ? 1'500 + kSmallText : -1'500;
+    pad.write({x + beside, full.edge + (strip.top - full.edge) / 2}, line, up);
+  }
+}
+
+/// "AB 1-3, 7; BC 2: their places stand in the dowel list".
+std::string numbers_by_wall(const Full& full) {
   std::string text;
   std::vector<int> numbers;
   int wall = -1;
@@ -109,77 +156,49 @@ std::string numbers_by_side(const Full& full) {
   return fill_in(full.context.words.template_list, {text});
 }
 
+/// One line for each dowel under what its wall's numbers are measured from.
+std::vector<std::string> places_by_wall(const Full& full) {
+  const Context& context = full.context;
+  const PourWords& words = context.words.pour;
+  const Tape tape = context.tape();
+  std::vector<std::string> lines;
+  int wall = -1;
+  for (const steel::Dowel* dowel : full.shown.dowels) {
+    if (dowel->wall != wall) lines.push_back(fill_in(words.template_places, {context.wall(dowel->wall).name, hook_text(context.building, dowel->wall, context.words)}));
+    wall = dowel->wall;
+    lines.push_back(context.wall(wall).name + " " + number_text(dowel->number) + ": " + saw_text(context, rounded_to(dowel->along, tape_step(tape))));
+  }
+  return lines;
+}
+
+/// The walls of its dowels whose form boards begin before their corner.
+std::string board_starts(const Full& full) {
+  const Context& context = full.context;
+  std::string text;
+  int wall = -1;
+  for (const steel::Dowel* dowel : full.shown.dowels) {
+    if (dowel->wall == wall) continue;
+    wall = dowel->wall;
+    const auto before = setout::form_edge(context.building, context.job.setting_out, wall).before_start;
+    if (before && *before > Length()) text += (text.empty() ? "" : " ") + fill_in(context.words.pour.template_board, {context.wall(wall).name, tape_text(*before, context.tape())});
+  }
+  return text;
+}
+
 void write_places(Pad& pad, const Full& full) {
   const Context& context = full.context;
-  const Words& words = context.words;
   const Area room = context.page.drawing;
   const Micrometres left = std::max(full.strip.right + 6'000, room.right - kColumn), wide = room.right - left;
-  Micrometres y = room.top - 6'000;
-  const auto write = [&](const std::string& text, Lettering lettering) {
-    for (const std::string& line : wrapped(text, wide, lettering)) {
-      if (y < room.bottom) return;
-      pad.write({left, y}, line, lettering);
-      y -= line_pitch(lettering.height);
-    }
-  };
-  write(std::string(words.template_use), {kSmallText});
-  y -= 2'000;
+  Micrometres y = write_paragraph(pad, {left, room.top - 2'000}, wide, std::string(context.words.pour.template_use), kNote) - 1'500;
   // Each with its mark where there is room for all of them, else by their numbers in the dowel list.
   const Lettering bold{kSmallText, Weight::Bold, Anchor::Start, Ink::Black, 0};
-  std::vector<std::string> places;
-  std::size_t lines = 0;
-  for (const steel::Dowel* dowel : full.shown.dowels) {
-    places.push_back(dowel_name(context, *dowel) + ": " + mark_text(context, dowel->along) + " " + fill_in(words.template_from, {start_corner_name(context, dowel->wall)}));
-    lines += wrapped(places.back(), wide, bold).size();
-  }
-  if (static_cast<Micrometres>(lines) * line_pitch(kSmallText) > y - room.bottom) places = {numbers_by_side(full)};
-  for (const std::string& place : places) write(place, bold);
-}
-
-// The form board of one side.
-struct Board {
-  const Context& context;
-  int wall;
-  WallView view;
-  Micrometres face, back, left, right;
-};
-
-Board board_of(const Context& context, int wall) {
-  const Area room = context.page.drawing;
-  const Scale scale = scale_of_form_board(context, wall);
-  const Length actual = context.wall(wall).actual;
-  const Micrometres wide = scale.paper(actual), right = room.centre().x + wide / 2;
-  const Micrometres thick = scale.paper(context.building.series_of(context.wall(wall)).thickness);
-  const Micrometres face = room.top - kLabels - thick;
-  return {context, wall, {scale, right, Length()}, face, face + thick, right - wide, right};
-}
-
-void draw_board(Pad& pad, const Board& board) {
-  const Wall& wall = board.context.wall(board.wall);
-  pad.box({board.left, board.face, board.right, board.back}, {Pen::Thin, Dash::Dashed, Ink::Black});
-  pad.line({board.left, board.face}, {board.right, board.face}, {Pen::Heavy});
-  const Micrometres middle = board.face + (board.back - board.face) / 2 - kLargeText / 2;
-  const Lettering start{kLargeText, Weight::Bold, Anchor::Start, Ink::Blue, 0}, end{kLargeText, Weight::Bold, Anchor::End, Ink::Black, 0};
-  pad.write({board.right + 3'000, middle}, clipped(wall.start_name, 10'000, start), start);
-  pad.write({board.left - 3'000, middle}, clipped(wall.end_name, 10'000, end), end);
-}
-
-void draw_board_openings(Pad& pad, const Board& board) {
-  const Context& context = board.context;
-  const Micrometres y = board.face - 9'000;
-  for (const ResolvedOpening& opening : context.building.openings) {
-    if (opening.wall != board.wall) continue;
-    const Micrometres left = board.view.at(opening.to.distance_from_start()), right = board.view.at(opening.from.distance_from_start());
-    pad.line({left, y}, {right, y}, {Pen::Medium}).line({left, y - 1'500}, {left, board.face}, {Pen::Thin}).line({right, y - 1'500}, {right, board.face}, {Pen::Thin});
-    const Lettering name{kText, Weight::Bold, Anchor::Middle, Ink::Black, 0};
-    const Micrometres wide = right - left - 1'000, x = left + (right - left) / 2;
-    pad.write({x, y - 5'500}, clipped(opening.name, wide, name), name);
-    const Length step = tape_step(context.tape());
-    const auto at = [&](Position place) { return tape_text(rounded_to(place.distance_from_start(), step), context.tape()); };
-    for (const auto& [text, line] : {std::pair(at(opening.from), 0), std::pair(at(opening.to), 1)}) {
-      pad.write({x, y - 10'000 - line * 4'200}, clipped(text, wide, kSmall), kSmall);
-    }
-  }
+  std::vector<std::string> lines = places_by_wall(full);
+  const std::string board = board_starts(full);
+  Micrometres high = board.empty() ? 0 : paragraph_height(board, wide, kNote) + 1'500;
+  for (const std::string& line : lines) high += paragraph_height(line, wide, bold);
+  if (high > y - room.bottom) lines = {numbers_by_wall(full)};
+  for (const std::string& line : lines) y = write_paragraph(pad, {left, y}, wide, line, bold);
+  if (lines.size() > 1) write_paragraph(pad, {left, y - 1'500}, wide, board, kNote);
 }
 
 }  // namespace
@@ -188,12 +207,9 @@ std::vector<DowelTemplate> dowel_templates(const Context& context) {
   std::vector<DowelTemplate> all;
   if (context.job.dowels == nullptr) return all;
   for (const steel::Dowel& dowel : *context.job.dowels) {
-    const Series& series = context.building.series_of(context.wall(dowel.wall));
-    const auto same = std::find_if(all.begin(), all.end(), [&](const DowelTemplate& one) {
-      return one.thickness == series.thickness && one.shell == series.face_shell && alike(*one.dowels.front(), dowel);
-    });
+    const auto same = std::ranges::find_if(all, [&](const DowelTemplate& one) { return alike(context, *one.dowels.front(), dowel); });
     if (same != all.end()) same->dowels.push_back(&dowel);
-    else all.push_back({{&dowel}, series.thickness, series.face_shell});
+    else all.push_back({{&dowel}});
   }
   return all;
 }
@@ -203,43 +219,10 @@ Group draw_dowel_template(const Context& context, const DowelTemplate& shown) {
   Pad pad(Role::Figure, std::string(context.words.title_template));
   draw_cell(pad, full, around(full.dowel(), full.dowel().second), {Pen::Thin, Dash::Dashed, Ink::Black});
   draw_cell(pad, full, around(full.dowel(), full.dowel().first), {Pen::Medium});
-  pad.line({full.strip.left, full.edge}, {full.strip.left, full.strip.top}, {Pen::Thin, Dash::Dashed, Ink::Black});
-  pad.line({full.strip.right, full.edge}, {full.strip.right, full.strip.top}, {Pen::Thin, Dash::Dashed, Ink::Black});
   draw_cross(pad, full);
-  write_edge(pad, full);
+  write_edges(pad, full);
+  write_depths(pad, full);
   write_places(pad, full);
-  return std::move(pad).take();
-}
-
-bool has_form_board(const Context& context, int wall) {
-  return context.job.dowels != nullptr && std::any_of(context.job.dowels->begin(), context.job.dowels->end(), [&](const steel::Dowel& dowel) { return dowel.wall == wall; });
-}
-
-Scale scale_of_form_board(const Context& context, int wall) {
-  return fitting_scale(context.wall(wall).actual, Length(), context.page.drawing.width() - 2 * kEnds, context.page.drawing.height(), {20});
-}
-
-Group draw_form_board(const Context& context, int wall) {
-  const Board board = board_of(context, wall);
-  Pad pad(Role::Figure, fill_in(context.words.title_form_board, {context.wall(wall).name}));
-  draw_board(pad, board);
-  draw_board_openings(pad, board);
-  std::vector<RunningLabel> labels;
-  for (const steel::Dowel& dowel : *context.job.dowels) {
-    if (dowel.wall != wall) continue;
-    const Micrometres x = board.view.at(dowel.along);
-    pad.dot({x, board.face + board.view.scale.paper(dowel.off_face)}, 1'000);
-    labels.push_back({x, rounded_to(dowel.along, tape_step(context.tape())), false, {}});
-    pad.write({x, board.face - 4'500}, number_text(dowel.number), {kSmallText, Weight::Bold, Anchor::Middle, Ink::Black, 0});
-  }
-  const Area room = context.page.drawing;
-  pad.add(draw_running_labels(labels, {room.left, board.back, room.right, room.top}, {kLeader, kPlumb}, LabelSide::Above, context.tape()));
-  const Words& words = context.words;
-  Micrometres y = room.bottom + 12'000;
-  for (const std::string& line : wrapped(fill_in(words.measured_from, {start_corner_name(context, wall)}) + " " + std::string(words.form_board_note), room.width(), {kText})) {
-    pad.write({room.left, y}, line, {kText});
-    y -= line_pitch(kText);
-  }
   return std::move(pad).take();
 }
 

@@ -4,6 +4,7 @@
 
 #include "job/strikes.hpp"
 #include "setout/places.hpp"
+#include "sheet/hook_words.hpp"
 
 namespace stringcourse::sheet {
 namespace {
@@ -90,7 +91,8 @@ bool is_shown(const WallMark& mark) {
 
 void add_course(Table& table, const Context& context, const CourseAsLaid& course) {
   const Words& words = context.words;
-  std::string heading = fill_in(words.mark_course, {context.wall(course.wall).name, number_text(course.course), context.wall(course.wall).start_name});
+  std::string heading = fill_in(words.mark_course, {context.wall(course.wall).name, number_text(course.course), hook_text(context.building, course.wall, words),
+                                                    face_text(context.building, course.wall, words)});
   if (!course.runs.empty() && course.runs.front().closing) heading += "; " + fill_in(words.marks_one_joint, {tape_text(course.runs.front().closing->joint, context.tape())});
   table.add_heading(heading);
   int run = -1;

@@ -1,6 +1,8 @@
 // English words of the sheets: short, in the trade's terms.
 #include "sheet/words.hpp"
 
+#include "sheet/words_english_pour.hpp"
+
 namespace stringcourse::sheet {
 
 const Words kEnglish{
@@ -27,6 +29,10 @@ const Words kEnglish{
     .title_saw = "Saw list",
     .title_gauge_rod = "Gauge rod",
     .title_lead_table = "Corner leads",
+    .title_names = "Names",
+    .name_key = "On drawings",
+    .name = "Name",
+    .names_note = "Where a drawing has no room for a name, its number in brackets stands there.",
 
     .courses = "Courses",
     .half_high_courses = "half-high: {0}",
@@ -84,13 +90,11 @@ const Words kEnglish{
     .bar = "bar",
     .joint_edge = "joint edge",
     .block_end_rule = "End of block ON the mark.",
-    .measured_from = "All marks from the outer face at corner {0}, one hook of the tape.",
-    .measured_from_wall = "All marks from the face of {0}, one hook of the tape.",
     .bed_note = "First bed full, webs mortared. Thicker shell up.",
-    .cleanout_note = "K: cleanout unit, open side to the inside.",
     .wire_note = "Wire on courses {0}.",
     .closure_note = "Heavy blue joints: the unit that closes its stretch, laid last; butter both ends.",
     .leads_note = "Lead at {0}: {1}.",
+    .leads_elsewhere = "Leads: see the list of corner leads.",
     .second_note = "Swap at every corner: what ran through in course 1 butts here. Higher courses repeat these two "
                    "where no opening, beam or band changes them: see the elevations.",
     .whole_plan_note = "Numbers run along each side from its start corner. One sheet per side follows with every mark.",
@@ -106,10 +110,11 @@ const Words kEnglish{
     .lintel_bears = "bears {0} toward {1}",
     .lintel_bearing_asked = "asked: {0} each end",
     .lintel_one_piece = "lintel {0}, one piece",
+    .lintel_length = "lintel {0}",
     .lintel_floor = "lintel units, on shores",
+    .lintel_form = "bond-beam units: form and shore the soffit",
     .lintel_units = "{0}, on shores",
     .lintel_units_form = "{0}, open underneath: form and shore the soffit",
-    .lintel_form = "bond-beam units: form and shore the soffit",
     .lintel_nothing = "NOTHING SPANS IT: see the findings",
     .lintel_tally = "{0} of units",
     .lintel_tally_floors = "{0} of units; {1} floors to break out for bars",
@@ -146,7 +151,7 @@ const Words kEnglish{
     .legend_lintel = "L lintel",
     .legend_sash = "S sash",
     .legend_open_end = "O open end",
-    .legend_cleanout = "K cleanout (wedge: its opening, to the inside)",
+    .legend_cleanout = "K cleanout unit",
     .legend_corner_set = "A corner set",
     .legend_half_high = "F half-high",
     .legend_solid = "M solid",
@@ -191,8 +196,7 @@ const Words kEnglish{
                      "frame and buck ask for stands beside them. Heights from the datum: top of course 1 = 0.",
     .wide = "wide {0}",
     .high = "high {0}",
-    .from_named = "from outer face at {0}:",
-    .from_named_wall = "from the face of {0}:",
+    .from_named = "from {0}:",
     .packed = "to pack:",
     .packed_each_side = "{0} each side",
     .packed_head = "{0} at the head",
@@ -210,8 +214,9 @@ const Words kEnglish{
     .card_boards = "Boards of side {0}, {1} beyond {2} and beyond {3}: kerfs from the board's outer end",
     .card_line = "The line, pulled with {0}; sag between supports at most {1}",
     .card_sag = "sags {0} unsupported",
-    .card_supports = "trigs: {0}, every {1}",
+    .card_supports = "trigs at {0} from {1}",
     .card_no_support = "no trig",
+    .card_too_wide = "an opening is too wide for the line: pull harder, or give each side of it a line of its own",
     .card_pull_without = "{0} would do without",
     .card_too_much = ": too much for the line",
     .card_note = "Tops of all boards at one level. Marks off from ONE end of the tape. Take the largest triangle that fits; equal diagonals alone do not prove a rectangle, its opposite sides must be equal too. Units stand off the line by 1/16 in (2 mm), tops level with it.",
@@ -232,13 +237,6 @@ const Words kEnglish{
     .kerf_footing_inside = "footing, inner edge",
     .title_dowels = "Dowel list",
     .dowel = "Dowel",
-    .dowel_at = "Centre, from the corner",
-    .dowel_off_face = "In from face",
-    .dowel_cell = "Cell in course {0}",
-    .dowel_other_wall = "in the other side's corner unit",
-    .dowel_unit = "unit {0}, cell {1}",
-    .dowel_note = "Distances are to the dowel's centre, along the outer face line, from the outer corner named. Hook the tape once; never measure from dowel to dowel. Cap every dowel.",
-    .dowel_lap_note = "They stand up {0} over the bearing, as your drawings ask.",
     .found_dowels = "Dowels as found",
     .found_off = "{0} off its place, {1} in from the face",
     .found_saving = "Laid otherwise",
@@ -261,14 +259,9 @@ const Words kEnglish{
     .found_north = "{0} north",
     .found_south = "{0} south",
     .title_form_board = "Form board: side {0}",
-    .form_board_note = "Seen from above, outer face below. Dots: dowel centres, with the number of the list. Under the board: openings and their jambs.",
     .title_template = "Dowel template",
-    .template_edge = "Outer face line: edge of the form",
-    .template_parallel = "Line {0} in from the outer face",
     .template_to_corner = "to the corner",
-    .template_use = "Full size: lay a tape on the ruler first. Cut along the dashed lines and the heavy one. Lay the heavy edge on the outer face line, the cross's line on the mark. Solid: cell of course 1; dashed: of course 2. The dowel stands at the dot, plumb.",
     .template_list = "{0}: their places stand in the dowel list.",
-    .template_from = "from {0}",
     .title_found_plan = "Pegs as found",
     .title_found = "Readings and what they come to",
     .title_bed_profile = "First course as found: side {0}",
@@ -307,12 +300,20 @@ const Words kEnglish{
     .chalk_edges = "The outer face is, from {0}: {1}.",
     .chalk_edge = "{0} in from the slab's edge at {1}",
 
+    .poured_heading = "As poured: these dowels stand in the concrete and stay where they are",
+    .poured_since = "What differs since the pour",
+    .poured_found = "found at {0}",
+    .poured_bar = "its bar is at {0}",
+    .poured_no_bar = "no bar comes down to it",
+    .poured_no_dowel = "a bar without a dowel",
+    .poured_off = "{0} toward {1}",
+
     .title_marks = "Marks at the wall",
     .mark = "Mark",
     .mark_is = "What it is",
     .mark_found = "Past or short",
     .mark_next = "Next joints",
-    .mark_course = "{0}, course {1}: tape hooked on {2}",
+    .mark_course = "{0}, course {1}: marks from {2}, {3}",
     .mark_unit = "end of unit {0}",
     .mark_end_unit = "end of unit {0}, at {1}",
     .mark_near_jamb = "near jamb of {0}",
@@ -390,6 +391,7 @@ const Words kEnglish{
     .caution_lintel = "Nobody under a lintel until it bears and its shores stand. Leave every shore until your "
                       "engineer, or your drawings, let it go.",
     .caution_dowels = "Upright bars run people through: cap or bend over every one at once. Size, spacing and lap come from your drawings, the local code or a licensed engineer.",
+    .pour = kEnglishPour,
 };
 
 }  // namespace stringcourse::sheet

@@ -81,6 +81,12 @@ void write_course(JsonOut& out, const Course& course, Tape tape) {
   });
 }
 
+/// From the underside of the first bed joint to the top of the last course's units: what the job's height asks for.
+Length height_as_built(const Building& building) {
+  const Course& first = building.courses.front();
+  return building.courses.back().top - first.top + first.unit_height + building.joint;
+}
+
 void write_opening(JsonOut& out, const Building& building, const ResolvedOpening& opening) {
   const Tape tape = building.tape;
   out.object([&] {
@@ -95,6 +101,13 @@ void write_opening(JsonOut& out, const Building& building, const ResolvedOpening
     write_length(out, "soffit", opening.soffit, tape);
     out.field("first_course", opening.first_course);
     out.field("last_course", opening.last_course);
+    if (opening.laid_from < opening.laid_to) {
+      out.object("planned", [&] {
+        out.field("laid_courses", opening.laid_courses);
+        write_length(out, "from", opening.laid_from.distance_from_start(), tape);
+        write_length(out, "to", opening.laid_to.distance_from_start(), tape);
+      });
+    }
     write_length(out, "asked_width", opening.asked_width, tape);
     write_length(out, "asked_height", opening.asked_height, tape);
     write_length(out, "filler_each_side", opening.filler_each_side, tape);
@@ -156,6 +169,7 @@ void write_building(JsonOut& out, const Building& building, const Layout& layout
   out.list("courses", [&] {
     for (const Course& course : building.courses) write_course(out, course, building.tape);
   });
+  write_length(out, "height", height_as_built(building), building.tape);
   out.list("openings", [&] {
     for (const ResolvedOpening& opening : building.openings) write_opening(out, building, opening);
   });

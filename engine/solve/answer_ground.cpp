@@ -1,5 +1,6 @@
 #include "ground/as_found.hpp"
 #include "measure/metres.hpp"
+#include "sheet/hook_words.hpp"
 #include "solve/answer_parts.hpp"
 
 namespace stringcourse::answer_parts {
@@ -273,11 +274,57 @@ void write_fit(JsonOut& out, const Building& building, const ground::SlabFit& fi
   });
 }
 
-void write_cell(JsonOut& out, std::string_view key, const std::optional<steel::InCell>& cell) {
+/// Rounded inwards, as printed; "nm" is exact.
+void write_room(JsonOut& out, const steel::DowelRoom& room, Tape tape) {
+  const auto write = [&](std::string_view key, Length length) {
+    out.object(key, [&] {
+      out.field("text", tape_text(steel::usable(length, tape), tape));
+      out.field("nm", length.in_nanometres());
+    });
+  };
+  out.object("room", [&] {
+    write("to_start", room.to_start);
+    write("to_end", room.to_end);
+    write("to_outer", room.to_outer);
+    write("to_inner", room.to_inner);
+  });
+}
+
+void write_cell(JsonOut& out, std::string_view key, const Building& building, const std::optional<steel::InCell>& cell) {
   if (!cell) return;
   out.object(key, [&] {
+    out.field("side", wall_name(building, cell->wall));
     out.field("unit", cell->unit);
     out.field("cell", cell->cell);
+  });
+}
+
+/// One poured dowel, against the layout as it is now.
+void write_dowel_now(JsonOut& out, const Answer& answer, const steel::DowelNow& now) {
+  const Tape tape = answer.building.tape;
+  const steel::Dowel& dowel = answer.dowels[now.dowel];
+  out.object([&] {
+    out.field("side", wall_name(answer.building, dowel.wall));
+    out.field("number", dowel.number);
+    if (now.found) write_length(out, "found_at", *now.found, tape);
+    if (now.bar) write_length(out, "bar_at", *now.bar, tape);
+  });
+}
+
+void write_poured(JsonOut& out, const Answer& answer) {
+  if (!answer.dowels_now) return;
+  out.object("poured", [&] {
+    out.list("dowels", [&] {
+      for (const steel::DowelNow& now : answer.dowels_now->dowels) write_dowel_now(out, answer, now);
+    });
+    out.list("bars_without_dowel", [&] {
+      for (const steel::Dowel& bar : answer.dowels_now->without) {
+        out.object([&] {
+          out.field("side", wall_name(answer.building, bar.wall));
+          write_length(out, "at", bar.along, answer.building.tape);
+        });
+      }
+    });
   });
 }
 
@@ -298,16 +345,19 @@ void write_ground(JsonOut& out, const Answer& answer) {
 
 void write_dowels(JsonOut& out, const Answer& answer, Placed placed) {
   const Building& building = answer.building;
+  if (placed != Placed::Omit) write_poured(out, answer);
   out.list("dowels", [&] {
     for (const steel::Dowel& dowel : answer.dowels) {
       if (placed == Placed::Omit) return;
       out.object([&] {
         out.field("side", wall_name(building, dowel.wall));
         out.field("number", dowel.number);
+        out.field("measured_from", sheet::hook_text(building, dowel.wall, sheet::kEnglish));
         write_length(out, "at", dowel.along, building.tape);
         write_length(out, "off_face", dowel.off_face, building.tape);
-        write_cell(out, "first_course", dowel.first);
-        write_cell(out, "second_course", dowel.second);
+        write_cell(out, "first_course", building, dowel.first);
+        write_cell(out, "second_course", building, dowel.second);
+        if (dowel.room) write_room(out, *dowel.room, building.tape);
       });
     }
   });

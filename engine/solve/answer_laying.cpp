@@ -2,6 +2,7 @@
 #include <optional>
 
 #include "measure/metres.hpp"
+#include "sheet/hook_words.hpp"
 #include "solve/answer_parts.hpp"
 #include "solve/page_parts.hpp"
 
@@ -134,7 +135,7 @@ void write_one_course(JsonOut& out, const Answer& answer, const CourseAsLaid& co
     out.field("side", wall_name(building, course.wall));
     out.field("course", course.course);
     out.field("name", course_name(building, course.wall, course.course));
-    out.field("from", building.walls[static_cast<std::size_t>(course.wall)].start_name);
+    out.field("from", sheet::hook_text(building, course.wall, sheet::kEnglish));
     out.field("finished", course.finished);
     out.field("run", course.run);
     out.list("marks", [&] {

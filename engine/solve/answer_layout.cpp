@@ -1,3 +1,4 @@
+#include "setout/cleanouts.hpp"
 #include "setout/places.hpp"
 #include "solve/answer_parts.hpp"
 #include "solve/answer_words.hpp"
@@ -52,7 +53,7 @@ void write_bar_through(JsonOut& out, const Building& building, const Layout& lay
     out.field("course", bar.course);
     if (bar.unit > 0) out.field("unit", bar.unit);
     write_length(out, "centre", bar.centre, building.tape);
-    const auto cell = steel::cell_at(building, layout, bar.wall, bar.course, bar.centre);
+    const auto cell = steel::cell_at(building, layout, bar.wall, bar.course, {bar.centre, building.series_of(building.walls[static_cast<std::size_t>(bar.wall)]).thickness.half_down()});
     if (cell) out.field("cell", cell->cell);
   });
 }
@@ -94,6 +95,17 @@ void write_bar(JsonOut& out, const Building& building, const PlacedBar& bar) {
   });
 }
 
+void write_cleanout(JsonOut& out, const Building& building, const Layout& layout, const setout::WallCleanout& cleanout) {
+  out.object([&] {
+    out.field("side", wall_name(building, cleanout.wall));
+    out.field("course", cleanout.course);
+    out.field("unit", layout.pieces[cleanout.piece].number);
+    write_length(out, "at", cleanout.along, building.tape);
+    out.field("bought", cleanout.bought);
+    out.field("opens", cleanout.outward ? "outward" : "inward");
+  });
+}
+
 }  // namespace
 
 void write_layout(JsonOut& out, const Building& building, const Layout& layout, Placed placed) {
@@ -104,6 +116,11 @@ void write_layout(JsonOut& out, const Building& building, const Layout& layout, 
   });
   out.list("bars", [&] {
     for (const PlacedBar& bar : layout.bars) if (filled) write_bar(out, building, bar);
+  });
+  out.list("cleanouts", [&] {
+    for (const setout::WallCleanout& cleanout : setout::cleanouts_of(building, layout)) {
+      if (filled) write_cleanout(out, building, layout, cleanout);
+    }
   });
   out.list("runs", [&] {
     for (const Run& run : layout.runs) if (filled) write_run(out, building, layout, run);

@@ -65,6 +65,12 @@ void write_other_counts(JsonOut& out, const Building& building, const Layout& la
     out.field("count", bars.bars);
     write_length(out, "total", bars.total, building.tape);
   });
+  const supply::CleanoutCount cleanouts = supply::count_cleanouts(building, layout);
+  out.object("cleanouts", [&] {
+    out.field("count", cleanouts.all());
+    out.field("in_cleanout_units", cleanouts.bought);
+    out.field("to_cut", cleanouts.cut);
+  });
 }
 
 void write_counts(JsonOut& out, const Building& building, const Layout& layout) {

@@ -84,6 +84,7 @@ void write_verdict(JsonOut& out, const Answer& answer) {
   out.list("offers", [&] {
     for (const Offer& offer : answer.offers) write_offer(out, offer, answer.building.tape);
   });
+  out.field("offers_complete", answer.offers_complete);
   out.list("free_places", [&] {
     for (const FreePlaces& places : answer.free_places) write_free_places(out, answer.building, places);
   });

@@ -1,5 +1,6 @@
 #include "solve/answer_words.hpp"
 
+#include <algorithm>
 #include <cstddef>
 #include <utility>
 
@@ -23,7 +24,7 @@ constexpr std::string_view kHeadings[] = {"west", "north", "east", "south"};
 constexpr std::string_view kRodEvents[] = {"floor", "sill", "course-top", "wire", "head",
                                            "lintel-course", "bond-beam", "pour-stop", "top"};
 constexpr std::string_view kSoffits[] = {"one-piece", "floor", "form", "nothing-spans"};
-constexpr std::string_view kOffers[] = {"move-opening", "change-side"};
+constexpr std::string_view kOffers[] = {"move-opening", "move-near-jamb", "move-far-jamb", "move-head", "change-side"};
 
 }  // namespace
 
@@ -34,6 +35,11 @@ std::string_view opening_use_name(OpeningUse use) { return word(kOpeningUses, us
 std::string_view heading_name(Heading heading) { return word(kHeadings, heading); }
 std::string_view rod_event_name(setout::RodEvent event) { return word(kRodEvents, event); }
 std::string_view soffit_name(supply::Soffit soffit) { return word(kSoffits, soffit); }
-std::string_view offer_name(Offer::What what) { return word(kOffers, what); }
+std::string_view offer_name(OfferWhat what) { return word(kOffers, what); }
+std::optional<OfferWhat> offer_named(std::string_view name) {
+  const auto found = std::ranges::find(kOffers, name);
+  if (found == std::end(kOffers)) return std::nullopt;
+  return static_cast<OfferWhat>(found - std::begin(kOffers));
+}
 
 }  // namespace stringcourse

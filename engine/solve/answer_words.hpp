@@ -1,5 +1,6 @@
 #pragma once
 // The words that the answer document uses for the engine's own choices. Those of the job's are in job/enum_names.hpp.
+#include <optional>
 #include <string_view>
 
 #include "bond/layout.hpp"
@@ -24,7 +25,8 @@ namespace stringcourse {
 [[nodiscard]] std::string_view rod_event_name(setout::RodEvent event);
 /// "one-piece", "floor", "form", "nothing-spans".
 [[nodiscard]] std::string_view soffit_name(supply::Soffit soffit);
-/// "move-opening", "change-side".
-[[nodiscard]] std::string_view offer_name(Offer::What what);
+/// "move-opening", "move-near-jamb", "move-far-jamb", "move-head", "change-side".
+[[nodiscard]] std::string_view offer_name(OfferWhat what);
+[[nodiscard]] std::optional<OfferWhat> offer_named(std::string_view name);
 
 }  // namespace stringcourse

@@ -1,113 +1,113 @@
 #include "solve/as_built.hpp"
 
 #include <algorithm>
+#include <array>
 #include <expected>
 #include <optional>
+#include <set>
 #include <utility>
 
 #include "bond/assemble.hpp"
 #include "job/words.hpp"
-#include "measure/sorting.hpp"
 #include "setout/places.hpp"
-#include "solve/edit.hpp"
+#include "solve/changes.hpp"
+#include "solve/found_places.hpp"
 #include "walls/resolve.hpp"
 
 namespace stringcourse {
 namespace {
 
-constexpr std::string_view kRule = "least change: what is found is fixed, the rest is solved anew";
+template <typename List>
+auto& at(List& list, int index) { return list[static_cast<std::size_t>(index)]; }
 
-struct FoundHere {
-  std::size_t entry;
-  int wall = -1, opening = -1;
-  FoundWhat what = FoundWhat::NearJamb;
-  Length at, planned;
+/// Control joints stand in the courses laid and in the concrete's own joints: a rule does not move them any more.
+void keep_control_joints(Job& job, const Building& planned) {
+  if (job.control_joints.rule.value_or(JointRule::None) == JointRule::None) return;
+  job.control_joints.rule = JointRule::None;
+  for (const ControlJoint& joint : planned.control_joints) {
+    if (!joint.by_rule) continue;
+    const Wall& wall = at(planned.walls, joint.wall);
+    const StatedLength from{joint.from.distance_from_start(), Basis::Actual};
+    job.control_joints.placed.push_back({wall.name, {wall.interior ? "start" : wall.start_name, from, Face::Near}});
+  }
+}
+
+/// Courses laid from the bottom up without a gap, by wall.
+std::vector<int> laid_courses(const Job& job, const Building& building) {
+  const std::vector<bool> counts = laying::entries_that_count(job);
+  std::set<std::pair<int, int>> laid;
+  for (std::size_t k = 0; k < job.laid.size(); ++k) {
+    const auto& one = job.laid[k].laid;
+    if (counts[k] && one) laid.emplace(laying::wall_of(building, one->on), one->course);
+  }
+  std::vector<int> to(building.walls.size(), 0);
+  for (std::size_t wall = 0; wall < to.size(); ++wall) {
+    while (laid.contains({static_cast<int>(wall), to[wall] + 1})) ++to[wall];
+    to[wall] = std::min(to[wall], static_cast<int>(building.courses.size()));
+  }
+  return to;
+}
+
+/// Whether a bar may be kept there: masonry of the wall as it is now.
+bool is_masonry(const Building& building, int wall, Length along) {
+  const Position place = Position::from_start(along);
+  return along > Length() && along < at(building.walls, wall).actual &&
+         std::ranges::none_of(building.openings, [&](const ResolvedOpening& opening) {
+           return opening.wall == wall && opening.from < place && place < opening.to;
+         });
+}
+
+/// Which dowels the bars are kept over.
+enum class KeptBars { All, OnOtherWalls, None };
+
+/// What was found, ready to be laid.
+struct Site {
+  const Job& job;          // the user's
+  const Building& planned;
+  const Layout& printed;
+  Job changed;             // with what was found
+  Building building;       // of it
+  std::set<int> walls;     // on which something was found
+  std::vector<int> laid;   // by wall, as the log says
+
+  bool is_kept(const PlacedBar& bar, KeptBars bars) const {
+    const bool other = !walls.contains(bar.wall);
+    return bar.reason != BarReason::Corner && bar.first_course == 1 && (bars == KeptBars::All || other) &&
+           is_masonry(building, bar.wall, bar.centre);
+  }
 };
 
-/// What this entry is about in the building; none for one that names what is not there.
-std::optional<FoundHere> found_in(const Building& building, const LaidEntry& entry, std::size_t index) {
-  const FoundPlace& found = *entry.found;
-  FoundHere here{index, laying::wall_of(building, found.on), -1, found.what, found.at, {}};
-  if (here.wall < 0 || !laying::unknown_in(entry, building).empty()) return std::nullopt;
-  if (found.what == FoundWhat::WallEnd) {
-    const Wall& wall = building.walls[static_cast<std::size_t>(here.wall)];
-    if (wall.interior) return std::nullopt;
-    here.planned = wall.actual;
-    return here;
+/// The dowels stand in the concrete: their bars stay over them. A corner's goes with its corner.
+Job with_bars(const Site& site, KeptBars bars) {
+  Job job = site.changed;
+  if (!job.steel.bars || bars == KeptBars::None) return job;
+  std::erase_if(job.steel.bars->dimensioned, [&](const DimensionedBar& bar) {
+    return bars == KeptBars::All || !site.walls.contains(laying::wall_of(site.planned, bar.on));
+  });
+  for (const PlacedBar& bar : site.printed.bars) {
+    if (!site.is_kept(bar, bars)) continue;
+    const Wall& wall = at(site.planned.walls, bar.wall);
+    Reading reading;
+    const Length middle = site.planned.series_of(wall).thickness.half_down();
+    reading.id = "as poured " + number_text(job.readings.size()) + ": " + wall.name;
+    reading.dowel = DowelReading{wall.name, std::nullopt, bar.centre, middle};
+    job.steel.kept_dowels.push_back(reading.id);
+    job.readings.push_back(std::move(reading));
   }
-  for (std::size_t k = 0; k < building.openings.size(); ++k) {
-    if (building.openings[k].name == found.opening) here.opening = static_cast<int>(k);
-  }
-  if (here.opening < 0) return std::nullopt;
-  const ResolvedOpening& opening = building.openings[static_cast<std::size_t>(here.opening)];
-  here.planned = (found.what == FoundWhat::NearJamb ? opening.from : opening.to).distance_from_start();
-  return here;
+  return job;
 }
 
-bool same_place(const FoundHere& a, const FoundHere& b) { return a.wall == b.wall && a.opening == b.opening && a.what == b.what; }
-
-std::string place_text(const Building& building, const FoundHere& here) {
-  const std::string& wall = building.walls[static_cast<std::size_t>(here.wall)].name;
-  if (here.what == FoundWhat::WallEnd) return "The far corner of " + wall;
-  return std::string(here.what == FoundWhat::NearJamb ? "The near" : "The far") + " jamb of " + building.openings[static_cast<std::size_t>(here.opening)].name;
-}
-
-/// The last entry of each place; what lies far from its plan only where it was read twice alike.
-std::vector<FoundHere> found_places(const Job& job, const Building& building, std::vector<Finding>& findings) {
-  const std::vector<bool> counts = laying::entries_that_count(job);
-  std::vector<FoundHere> all, last;
-  for (std::size_t k = 0; k < job.laid.size(); ++k) {
-    if (!counts[k] || !job.laid[k].found) continue;
-    if (const auto here = found_in(building, job.laid[k], k)) all.push_back(*here);
-  }
-  for (std::size_t k = 0; k < all.size(); ++k) {
-    const bool later = std::any_of(all.begin() + static_cast<std::ptrdiff_t>(k) + 1, all.end(), [&](const FoundHere& one) { return same_place(one, all[k]); });
-    if (later) continue;
-    const bool far = magnitude(all[k].at - all[k].planned) > kFoundFar;
-    const auto alike = std::ranges::count_if(all, [&](const FoundHere& one) { return same_place(one, all[k]) && magnitude(one.at - all[k].at) <= Length::sixteenths(2); });
-    if (far && alike < 2) {
-      findings.push_back({"found-place-doubtful", "/laid/" + number_text(all[k].entry),
-                          place_text(building, all[k]) + " was found at " + both_forms(all[k].at, building.tape) + ", planned at " + both_forms(all[k].planned, building.tape) + ": farther off than " + tape_text(kFoundFar, building.tape) + ". Read it again: read twice alike it counts. Is it measured from " + building.walls[static_cast<std::size_t>(all[k].wall)].start_name + "?",
-                          std::string(kRule), HoldPoint::FirstCourse});
-      continue;
-    }
-    last.push_back(all[k]);
-  }
-  return last;
-}
-
-/// The job with one place as it was found.
-std::expected<Job, std::string> with_found(const Job& job, const Building& building, const FoundHere& here) {
-  if (here.what == FoundWhat::WallEnd) {
-    const Length change = here.at - building.walls[static_cast<std::size_t>(here.wall)].actual;
-    if (change == Length()) return job;
-    auto longer = with_longer_side(job, static_cast<std::size_t>(here.wall), change);
-    if (!longer) return std::unexpected(std::string("no other side changes with it"));
-    return *std::move(longer);
-  }
-  // The hole itself is stated: leaf and frame are what has to fit it now.
-  const ResolvedOpening& stood = building.openings[static_cast<std::size_t>(here.opening)];
-  const Length from = here.what == FoundWhat::NearJamb ? here.at : stood.from.distance_from_start();
-  const Length to = here.what == FoundWhat::FarJamb ? here.at : stood.to.distance_from_start();
-  if (from >= to) return std::unexpected(std::string("its jambs would meet"));
-  const Wall& wall = building.walls[static_cast<std::size_t>(stood.wall)];
-  Job changed = job;
-  Opening& opening = changed.openings[static_cast<std::size_t>(here.opening)];
-  opening.place = {wall.interior ? "start" : wall.start_name, {from, Basis::Actual}, Face::Near};
-  opening.door.reset(), opening.overhead.reset(), opening.window.reset();
-  opening.masonry = MasonrySize{{to - from, Basis::Actual}, {stood.height(), Basis::Actual}};
-  return changed;
-}
-
-/// What leaf, frame and buck ask for is still what was planned: the hole as found is to be packed to it, or is too small.
-void keep_asked_sizes(Building& building, const Building& planned) {
+/// Courses laid stand at the jambs that they were laid to; and what a frame asks for is still what it asked for.
+void stand_as_laid(Building& building, const Building& planned, const std::vector<int>& laid) {
+  building.laid_to = laid;
   for (std::size_t k = 0; k < building.openings.size() && k < planned.openings.size(); ++k) {
     ResolvedOpening& opening = building.openings[k];
-    opening.use = planned.openings[k].use;
-    opening.asked_width = planned.openings[k].asked_width;
-    opening.asked_height = planned.openings[k].asked_height;
-    opening.filler_each_side = (opening.width() - opening.asked_width).half_down();
-    opening.filler_head = opening.height() - opening.asked_height;
+    const ResolvedOpening& was = planned.openings[k];
+    opening.use = was.use, opening.asked_width = was.asked_width, opening.asked_height = was.asked_height;
+    opening.filler_each_side = (opening.width() - was.asked_width).half_down();
+    opening.filler_head = opening.height() - was.asked_height;
+    if (opening.from == was.from && opening.to == was.to) continue;
+    opening.laid_courses = at(laid, opening.wall), opening.laid_from = was.from, opening.laid_to = was.to;
   }
 }
 
@@ -121,150 +121,135 @@ void find_too_narrow(const Building& building, std::vector<Finding>& findings) {
                         opening.name + " as found is " + tape_text(opening.width(), building.tape) + " wide, " + lack +
                             " less than what goes into it asks for. Take the " + lack +
                             " off its packing, set a jamb anew, or order to the hole.",
-                        std::string(kRule), HoldPoint::FirstCourse});
+                        std::string(kFoundRule), HoldPoint::FirstCourse});
   }
 }
 
-/// Spaced bars have their dowels: they stand where they were printed.
-void keep_bars(Job& job, const Building& planned, const Layout& printed) {
-  if (!job.steel.bars) return;
-  for (const PlacedBar& bar : printed.bars) {
-    if (bar.reason != BarReason::Spaced) continue;
-    const Wall& wall = planned.walls[static_cast<std::size_t>(bar.wall)];
-    job.steel.bars->dimensioned.push_back({wall.name, {wall.interior ? "start" : wall.start_name, {bar.centre, Basis::Actual}, std::nullopt}});
-  }
-}
-
-/// Courses laid from the bottom up without a gap, by wall.
-std::vector<int> laid_courses(const Job& job, const Building& building) {
-  const std::vector<bool> counts = laying::entries_that_count(job);
-  std::vector<int> to(building.walls.size(), 0);
-  for (std::size_t wall = 0; wall < to.size(); ++wall) {
-    const auto is_laid = [&](int course) {
-      for (std::size_t k = 0; k < job.laid.size(); ++k) {
-        if (counts[k] && job.laid[k].laid && job.laid[k].laid->course == course && job.laid[k].laid->on == building.walls[wall].name) return true;
+/// Courses laid have the very units that they were laid with, whatever stands over them now.
+void keep_kinds(const Building& building, const Layout& printed, Layout& layout) {
+  for (const Run& run : layout.runs) {
+    if (run.course > at(building.laid_to, run.wall)) continue;
+    for (const Run& before : setout::runs_in(printed, run.wall, run.course)) {
+      if (before.start != run.start || before.piece_count != run.piece_count) continue;
+      for (std::uint32_t k = 0; k < run.piece_count; ++k) {
+        layout.pieces[run.first_piece + k].kind = printed.pieces[before.first_piece + k].kind;
       }
-      return false;
+    }
+  }
+}
+
+struct Laid {
+  Job job;
+  Building building;
+  Layout layout;
+  KeptBars bars = KeptBars::All;
+  int up = 0;  // courses taken up on the walls on which something was found
+};
+
+/// With the top `up` courses of those walls taken up: as many bars over their dowels as lay.
+std::optional<Laid> lay(const Site& site, int up, bond::PanelMemo& memo) {
+  std::vector<int> laid = site.laid;
+  for (const int wall : site.walls) at(laid, wall) = std::max(0, at(laid, wall) - up);
+  for (const KeptBars bars : {KeptBars::All, KeptBars::OnOtherWalls, KeptBars::None}) {
+    Job job = with_bars(site, bars);
+    auto building = resolve(job);
+    if (!building) continue;
+    stand_as_laid(*building, site.planned, laid);
+    Layout layout = bond::lay_out_from(site.printed, *building, memo);
+    if (!layout.stopped.empty()) continue;
+    keep_kinds(*building, site.printed, layout);
+    return Laid{std::move(job), *std::move(building), std::move(layout), bars, up};
+  }
+  return std::nullopt;
+}
+
+/// The fewest courses taken up that lay; where none do, as it is, stopped.
+Laid laid_out(const Site& site, bond::PanelMemo& memo) {
+  if (auto kept = lay(site, 0, memo)) return *std::move(kept);
+  int most = 0;
+  for (const int wall : site.walls) most = std::max(most, at(site.laid, wall));
+  auto best = most > 0 ? lay(site, most, memo) : std::nullopt;
+  if (!best) {
+    Building building = site.building;
+    stand_as_laid(building, site.planned, site.laid);
+    return {site.changed, building, bond::lay_out_from(site.printed, building, memo), KeptBars::None, 0};
+  }
+  for (int low = 1; low < best->up;) {
+    const int middle = low + (best->up - low) / 2;
+    if (auto fewer = lay(site, middle, memo)) best = std::move(fewer);
+    else low = middle + 1;
+  }
+  return *std::move(best);
+}
+
+void say_taken_up(const Site& site, const Laid& laid, std::size_t entry, std::vector<Finding>& findings) {
+  std::string courses;
+  for (const int wall : site.walls) {
+    const int first = at(laid.building.laid_to, wall) + 1, last = at(site.laid, wall);
+    if (first > last) continue;
+    const std::string& name = at(site.planned.walls, wall).name;
+    courses += (courses.empty() ? "" : ", ") + name + (first == last ? " course " : " courses ") + number_text(first) +
+               (first == last ? "" : " to " + number_text(last));
+  }
+  findings.push_back({"laid-courses-do-not-fit", "/laid/" + number_text(entry),
+                      "Over what is laid nothing that keeps the rules closes to what was found: " + courses +
+                          " would have to come up. Compare before you lay on.",
+                      std::string(kFoundRule), HoldPoint::FirstCourse});
+}
+
+void say_bars(KeptBars bars, std::size_t entry, std::vector<Finding>& findings) {
+  const std::string where = bars == KeptBars::None ? "" : " of the walls on which something was found";
+  findings.push_back({"bars-do-not-fit", "/laid/" + number_text(entry),
+                      "Not all bars" + where + " can stay over their dowels: the dowel list says which differ.",
+                      std::string(kFoundRule), HoldPoint::FirstCourse});
+}
+
+/// What was found, applied one by one; what cannot be built on is said.
+std::vector<FoundHere> apply(Site& site, const std::vector<FoundHere>& places, std::vector<Finding>& findings) {
+  std::vector<FoundHere> applied;
+  for (const FoundHere& here : places) {
+    const auto say = [&](const std::string& why) {
+      findings.push_back({"found-place-not-built", "/laid/" + number_text(here.entry),
+                          found_name(site.planned, here) + " as found cannot be built on: " + why,
+                          std::string(kFoundRule), HoldPoint::FirstCourse});
     };
-    while (to[wall] < static_cast<int>(building.courses.size()) && is_laid(to[wall] + 1)) ++to[wall];
+    auto changed = with_found(site.changed, site.building, here);
+    if (!changed) { say(changed.error()); continue; }
+    auto building = resolve(*changed);
+    if (!building) { say(building.error().shown.front().reason); continue; }
+    site.changed = *std::move(changed), site.building = *std::move(building);
+    applied.push_back(here);
   }
-  return to;
-}
-
-std::string piece_text(const Building& building, const Piece& piece) {
-  if (piece.cut != CutEnd::None) return "a cut of " + tape_text(piece.length, building.tape);
-  return std::string(kind_name(piece.kind));
-}
-
-bool same_piece(const Piece& a, const Piece& b) { return a.kind == b.kind && a.length == b.length && a.cut == b.cut; }
-
-/// One course of one wall, old and new.
-CourseChange change_of(const AsBuilt& found, int wall, int course, std::vector<std::uint32_t>& pieces) {
-  CourseChange change;
-  change.wall = wall, change.courses = {course};
-  const auto before = setout::runs_in(found.printed, wall, course), after = setout::runs_in(found.layout, wall, course);
-  std::vector<const Piece*> old, now;
-  for (const Run& run : before) {
-    for (const Piece& piece : setout::pieces_of(found.printed, run)) old.push_back(&piece);
+  for (std::size_t wall = 0; wall < site.planned.walls.size(); ++wall) {
+    if (site.planned.walls[wall].actual != site.building.walls[wall].actual) site.walls.insert(static_cast<int>(wall));
   }
-  for (const Run& run : after) {
-    for (const Piece& piece : setout::pieces_of(found.layout, run)) now.push_back(&piece);
-  }
-  const Length step = tape_step(found.building.tape);
-  for (std::size_t k = 0; k < now.size(); ++k) {
-    if (k < old.size()) {
-      const Length moved = rounded_to(setout::far_end(*now[k]).nearest_nanometre(), step) - rounded_to(setout::far_end(*old[k]).nearest_nanometre(), step);
-      if (moved != Length()) ++change.marks_moved;
-      if (magnitude(moved) > magnitude(change.farthest)) change.farthest = moved;
-    }
-    if (k < old.size() && same_piece(*old[k], *now[k])) continue;
-    pieces.push_back(static_cast<std::uint32_t>(now[k] - found.layout.pieces.data()));
-    change.units.push_back("unit " + number_text(now[k]->number) + ": " + (k < old.size() ? piece_text(found.building, *old[k]) + ", now " : "new, ") + piece_text(found.building, *now[k]));
-  }
-  for (std::size_t k = now.size(); k < old.size(); ++k) change.units.push_back("unit " + number_text(old[k]->number) + ": " + piece_text(found.building, *old[k]) + ", now none");
-  return change;
-}
-
-bool alike(const CourseChange& a, const CourseChange& b) {
-  return a.wall == b.wall && a.units == b.units && a.marks_moved == b.marks_moved && a.farthest == b.farthest;
-}
-
-void compare(AsBuilt& found) {
-  for (int wall = 0; wall < static_cast<int>(found.building.walls.size()); ++wall) {
-    for (int course = 1; course <= static_cast<int>(found.building.courses.size()); ++course) {
-      CourseChange change = change_of(found, wall, course, found.pieces);
-      if (change.units.empty() && change.marks_moved == 0) continue;
-      const auto same = std::ranges::find_if(found.changes, [&](const CourseChange& one) { return alike(one, change); });
-      if (same != found.changes.end()) same->courses.push_back(course);
-      else found.changes.push_back(std::move(change));
-    }
-  }
-  sort_stably(found.pieces);
+  for (const FoundHere& here : applied) site.walls.insert(here.wall);
+  return applied;
 }
 
 }  // namespace
-
-std::string change_text(const Building& building, const CourseChange& change) {
-  const Wall& wall = building.walls[static_cast<std::size_t>(change.wall)];
-  std::string text = wall.name + (change.courses.size() == 1 ? ", course " : ", courses ");
-  for (std::size_t k = 0; k < change.courses.size(); ++k) text += (k == 0 ? "" : ", ") + number_text(change.courses[k]);
-  text += ": " + (change.units.empty() ? std::string("the same units") : number_text(change.units.size()) + (change.units.size() == 1 ? " unit differs" : " units differ"));
-  if (change.marks_moved > 0) text += "; " + number_text(change.marks_moved) + (change.marks_moved == 1 ? " mark moves, " : " marks move, up to ") + tape_text(magnitude(change.farthest), building.tape) + (change.farthest < Length() ? " toward " + wall.start_name : " toward " + wall.end_name);
-  return text;
-}
 
 Resolved solve_from_here(const Job& job, const Building& planned, const Layout& printed, bond::PanelMemo& memo) {
   Resolved resolved;
   const std::vector<FoundHere> places = found_places(job, planned, resolved.findings);
   if (places.empty() || !printed.stopped.empty()) return resolved;
-  const auto say = [&](const FoundHere& here, const std::string& why) {
-    resolved.findings.push_back({"found-place-not-built", "/laid/" + number_text(here.entry), place_text(planned, here) + " as found cannot be built on: " + why, std::string(kRule), HoldPoint::FirstCourse});
-  };
+  Site site{job, planned, printed, job, planned, {}, laid_courses(job, planned)};
+  keep_control_joints(site.changed, planned);
+  const std::vector<FoundHere> applied = apply(site, places, resolved.findings);
+  if (applied.empty()) return resolved;
+  Laid laid = laid_out(site, memo);
+  if (laid.up > 0) say_taken_up(site, laid, applied.front().entry, resolved.findings);
+  if (laid.bars != KeptBars::All && job.steel.bars) say_bars(laid.bars, applied.front().entry, resolved.findings);
+  for (const FoundHere& here : applied) {
+    if (here.at != here.planned) resolved.findings.push_back(told(planned, laid.building, laid.building.laid_to, here));
+  }
+  find_too_narrow(laid.building, resolved.findings);
   AsBuilt found;
-  found.job = job, found.building = planned, found.printed = printed;
-  bool any = false;
-  for (const FoundHere& here : places) {
-    auto changed = with_found(found.job, found.building, here);
-    if (!changed) {
-      say(here, changed.error());
-      continue;
-    }
-    auto building = resolve(*changed);
-    if (!building) {
-      say(here, building.error().shown.front().reason);
-      continue;
-    }
-    found.job = *std::move(changed), found.building = *std::move(building), any = true;
-    keep_asked_sizes(found.building, planned);
-  }
-  if (!any) return resolved;
-  // Bars where they stand, courses as they are laid; then without the one, then without the other.
-  Job with_bars = found.job;
-  keep_bars(with_bars, planned, printed);
-  auto barred = resolve(with_bars);
-  if (barred) keep_asked_sizes(*barred, planned);
-  find_too_narrow(found.building, resolved.findings);
-  const std::vector<int> laid = laid_courses(job, planned);
-  for (const bool keeps_bars : {true, false}) {
-    if (keeps_bars && !barred) continue;
-    Building building = keeps_bars ? *barred : found.building;
-    for (const bool keeps_laid : {true, false}) {
-      building.laid_to = keeps_laid ? laid : std::vector<int>{};
-      Layout layout = bond::lay_out_from(printed, building, memo);
-      if (!layout.stopped.empty() && (keeps_bars || keeps_laid)) continue;
-      found.layout = std::move(layout), found.building = std::move(building), found.laid_kept = keeps_laid;
-      if (keeps_bars) found.job = std::move(with_bars);
-      if (!keeps_laid && std::ranges::any_of(laid, [](int to) { return to > 0; })) {
-        resolved.findings.push_back({"laid-courses-do-not-fit", "/laid/" + number_text(places.front().entry), "The courses laid do not close with lawful joints between what was found: the new layout changes them too. Compare it before you lay on.", std::string(kRule), HoldPoint::FirstCourse});
-      }
-      if (!keeps_bars) {
-        resolved.findings.push_back({"bars-do-not-fit", "/laid/" + number_text(places.front().entry), "The spaced bars as printed do not all stand in cells of the new layout: others are chosen. Check their dowels.", std::string(kRule), HoldPoint::FirstCourse});
-      }
-      compare(found);
-      resolved.as_built = std::move(found);
-      return resolved;
-    }
-  }
+  found.laid_kept = laid.up == 0;
+  found.job = std::move(laid.job), found.building = std::move(laid.building), found.layout = std::move(laid.layout);
+  found.planned = planned, found.printed = printed;
+  find_changes(job, found, resolved.findings);
+  resolved.as_built = std::move(found);
   return resolved;
 }
 

@@ -1,5 +1,5 @@
 #pragma once
-// "Re-solve from here": jambs and corners as they were found to stand, courses as they are laid, and what of the printed
+// "Re-solve from here": jambs and corners as they were found, dowels and courses as they stand, and what of the printed
 // layout has to change for it.
 #include <optional>
 #include <string>
@@ -14,7 +14,7 @@
 
 namespace stringcourse {
 
-/// Courses of one wall that change alike.
+/// Courses of one wall that change alike, as far as they are still to be laid.
 struct CourseChange {
   std::int32_t wall = 0;
   std::vector<int> courses;             // rising
@@ -25,12 +25,14 @@ struct CourseChange {
 };
 
 struct AsBuilt {
-  Job job;                    // the user's, with what was found in the place of what was wanted, and its bars where they stand
+  Job job;  // the user's, with what was found in the place of what was wanted, its bars over their dowels
   Building building;
-  Layout layout, printed;
-  std::vector<CourseChange> changes;    // by wall, then course
+  Layout layout;
+  Building planned;           // as it was before anything was found
+  Layout printed;
+  std::vector<CourseChange> changes;    // by wall, then course; nothing that is laid
   std::vector<std::uint32_t> pieces;    // changed, into layout.pieces, rising
-  bool laid_kept = true;      // the courses laid keep their very pieces
+  bool laid_kept = true;      // no course laid has to come up
 };
 
 struct Resolved {
@@ -38,10 +40,8 @@ struct Resolved {
   std::vector<Finding> findings;
 };
 
-/// What was found farther than this from its plan is questioned and not applied, unless it is read twice alike.
-inline constexpr Length kFoundFar = Length::inches(2);
-
-/// `printed` is the layout of the job as planned. The layout of the answer keeps corners as printed.
+/// `printed` is the layout of the job as planned. The layout of the answer keeps corners as printed; the courses laid
+/// stand just where they were printed (at a jamb found elsewhere too), and the bars over their dowels.
 [[nodiscard]] Resolved solve_from_here(const Job& job, const Building& planned, const Layout& printed, bond::PanelMemo& memo);
 
 /// "AB, courses 2, 4: 3 units differ; 9 marks move, up to 3/8\" toward B".

@@ -16,7 +16,8 @@ struct Measures {
 };
 
 /// A closed rectangle of sides AB BC CD DA, in the tape of the series. Refused with all that is wrong, each at "/begin/"
-/// and the name of the measure: "not-a-length", "unknown-series". Whether it can be built is not asked here.
+/// and the name of the measure: "not-a-length", "unknown-series", and "unit-unsaid" of a number alone that may be feet as
+/// well as inches (metres or centimetres as well as millimetres). Whether it can be built is not asked here.
 [[nodiscard]] std::expected<Job, Refusals> begun_job(const Measures& measures);
 
 }  // namespace stringcourse

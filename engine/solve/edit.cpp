@@ -71,6 +71,17 @@ Edited made(const Job& job, const Building& building, const ResizeOpening& resiz
   return changed;
 }
 
+Edited made(const Job& job, const Building& building, const MoveHead& move) {
+  if (!has_opening(job, building, move.opening)) return no_opening();
+  const ResolvedOpening& opening = building.openings[move.opening];
+  Job changed = job;
+  auto& hole = changed.openings[move.opening].masonry;
+  if (!hole) return std::unexpected("This opening states no height of its hole.");
+  add_rounded(hole->height.length, move.to - opening.underside - opening.asked_height, building.tape);
+  if (hole->height.length <= Length()) return std::unexpected("An opening is higher than nothing.");
+  return changed;
+}
+
 /// +1 where a side that moves outward lengthens its neighbour at this corner, -1 where it shortens it.
 int lengthens(const Outline& outline, std::size_t corner_after) {
   const bool right = outline.sides[corner_after].turn.value_or(Turn::Right) == Turn::Right;
@@ -105,10 +116,23 @@ std::optional<std::size_t> index_behind(std::string_view place, std::string_view
   return index;
 }
 
+Edited taken(const Job& job, const Building& building, const TakeOffer& offer, std::size_t index) {
+  if (!has_opening(job, building, index)) return no_opening();
+  const ResolvedOpening& opening = building.openings[index];
+  const Length from = opening.from.distance_from_start(), to = opening.to.distance_from_start();
+  switch (offer.what) {
+    case OfferWhat::MoveOpening: return made(job, building, MoveOpening{index, from + offer.change});
+    case OfferWhat::MoveNearJamb: return made(job, building, ResizeOpening{index, Jamb::From, from + offer.change});
+    case OfferWhat::MoveFarJamb: return made(job, building, ResizeOpening{index, Jamb::To, to + offer.change});
+    case OfferWhat::MoveHead: return made(job, building, MoveHead{index, opening.underside + opening.asked_height + offer.change});
+    case OfferWhat::ChangeSide: break;
+  }
+  return no_side();
+}
+
 Edited made(const Job& job, const Building& building, const TakeOffer& offer) {
   if (const auto opening = index_behind(offer.place, "/openings/")) {
-    if (!has_opening(job, building, *opening)) return no_opening();
-    return made(job, building, MoveOpening{*opening, building.openings[*opening].from.distance_from_start() + offer.change});
+    return taken(job, building, offer, *opening);
   }
   if (const auto side = index_behind(offer.place, "/outline/sides/"); side && *side < job.outline.sides.size()) {
     if (const auto changed = with_longer_side(job, *side, offer.change)) return *changed;
@@ -123,23 +147,29 @@ bool stated_from_end(const Building& building, const ResolvedOpening& opening, c
   return place.from == wall.end_name || (wall.interior && place.from == "end");
 }
 
-std::optional<Job> with_longer_side(const Job& job, std::size_t side, Length change) {
-  Job changed = job;
-  changed.outline.sides[side].length.length += change;
-  if (!job.outline.closed) return changed;
-  std::vector<int> heading(job.outline.sides.size(), 0);
+std::optional<std::size_t> side_that_follows(const Outline& outline, std::size_t side) {
+  if (!outline.closed) return std::nullopt;
+  std::vector<int> heading(outline.sides.size(), 0);
   for (std::size_t i = 1; i < heading.size(); ++i) {
-    const bool right = job.outline.sides[i - 1].turn.value_or(Turn::Right) == Turn::Right;
+    const bool right = outline.sides[i - 1].turn.value_or(Turn::Right) == Turn::Right;
     heading[i] = (heading[i - 1] + (right ? 1 : 3)) % 4;
   }
   for (std::size_t i = 1; i < heading.size(); ++i) {
     const std::size_t other = (side + i) % heading.size();
     if (heading[other] != (heading[side] + 2) % 4) continue;
-    if (other < side) return std::nullopt;  // it comes with the side that is listed first
-    changed.outline.sides[other].length.length += change;
-    return changed;
+    return other < side ? std::nullopt : std::optional(other);  // it comes with the side that is listed first
   }
   return std::nullopt;
+}
+
+std::optional<Job> with_longer_side(const Job& job, std::size_t side, Length change) {
+  Job changed = job;
+  changed.outline.sides[side].length.length += change;
+  if (!job.outline.closed) return changed;
+  const auto other = side_that_follows(job.outline, side);
+  if (!other) return std::nullopt;
+  changed.outline.sides[*other].length.length += change;
+  return changed;
 }
 
 Edited edited(const Job& job, const Building& building, const Edit& edit) {

@@ -28,20 +28,33 @@ struct MoveSide {
   std::size_t side = 0;
   Length by;
 };
-/// An offer's change: Offer::place and Offer::change.
+/// The head of a bare hole comes to `to`, from the datum.
+struct MoveHead {
+  std::size_t opening = 0;
+  Length to;
+};
+/// What an offer changes. By how much, says a length: jambs and openings go towards the wall's end where it is positive,
+/// heads up; sides get longer.
+enum class OfferWhat { MoveOpening, MoveNearJamb, MoveFarJamb, MoveHead, ChangeSide };
+/// An offer's change: Offer::what, Offer::place and Offer::change.
 struct TakeOffer {
+  OfferWhat what = OfferWhat::MoveOpening;
   std::string place;
   Length change;
 };
-using Edit = std::variant<MoveOpening, ResizeOpening, MoveSide, TakeOffer>;
+using Edit = std::variant<MoveOpening, ResizeOpening, MoveHead, MoveSide, TakeOffer>;
 
 /// The job with one change made. `building` is that of `job`. A length that is neither whole sixty-fourths of an inch
 /// nor whole tenths of a millimetre is rounded to the tape's step, 1/16 in or 1 mm. The error is a sentence: the opening
 /// or side is not there, or nothing can be moved by it.
 [[nodiscard]] std::expected<Job, std::string> edited(const Job& job, const Building& building, const Edit& edit);
 
-/// The job with one side longer by `change`; in a closed outline the first side that runs the other way changes with it,
-/// if it comes later in the list. Nothing where no such side is.
+/// In a closed outline: the first side that runs the other way than `side`, which follows when that one gets longer, if it
+/// comes later in the list. Nothing where no such side is.
+[[nodiscard]] std::optional<std::size_t> side_that_follows(const Outline& outline, std::size_t side);
+
+/// The job with one side longer by `change`; in a closed outline side_that_follows() changes with it; nothing
+/// where no such side is.
 [[nodiscard]] std::optional<Job> with_longer_side(const Job& job, std::size_t side, Length change);
 
 /// True if the opening is stated from the end of its wall.

@@ -3,12 +3,13 @@
 #include <algorithm>
 #include <array>
 #include <optional>
-#include <set>
+#include <span>
 
 #include "bond/assemble.hpp"
 #include "bond/key.hpp"
+#include "job/words.hpp"
 #include "measure/sorting.hpp"
-#include "solve/edit.hpp"
+#include "solve/offer_changes.hpp"
 #include "walls/resolve.hpp"
 
 namespace stringcourse {
@@ -22,157 +23,209 @@ bond::Order order_of(const Building& building) {
 struct Tried {
   Cost cost;
   std::int64_t bars = 0;
+  bool counts_are_proven = false;  // a longer search would find the same numbers of cuts and short laps
 };
+
+/// An offer as a short search found it, and the change behind it.
+struct Found {
+  Offer offer;
+  Wanted wanted;
+  bool counts_are_proven = false;
+};
+
+/// All changes that are tried lay this many pieces at most; a garage's come to a quarter of that.
+constexpr std::size_t kMostPieces = 800'000;
+/// How many of the best offers whose numbers a short search leaves open are searched as long as the job itself.
+constexpr std::size_t kSearchedLong = 4;
+
+std::int64_t bars_of(const Layout& layout) { return static_cast<std::int64_t>(layout.bars.size()); }
+
+/// No layout has fewer short laps, nor as few and fewer cuts (or the other way round): a longer search would tell the same.
+bool counts_are_proven(const Layout& layout) {
+  return layout.cost.short_laps == layout.least_possible.short_laps && layout.cost.cuts == layout.least_possible.cuts;
+}
+
+/// "no cuts", "3 short laps fewer", "1 bar more"; nothing where nothing changes.
+void add_saving(std::string& text, std::int64_t saved, std::int64_t left, const char* one, const char* many) {
+  if (saved == 0) return;
+  text += text.empty() ? "" : ", ";
+  if (saved > 0 && left == 0) {
+    text.append("no ").append(many);
+    return;
+  }
+  const std::int64_t size = saved < 0 ? -saved : saved;
+  text += number_text(size) + " " + (size == 1 ? one : many) + (saved < 0 ? " more" : " fewer");
+}
+
+std::string savings(const Offer& offer, const Tried& tried) {
+  std::string text;
+  add_saving(text, offer.cuts, tried.cost.cuts, "cut", "cuts");
+  add_saving(text, offer.short_laps, tried.cost.short_laps, "short lap", "short laps");
+  if (offer.what == OfferWhat::MoveHead) text += (text.empty() ? "" : ", ") + std::string("its head comes on a course");
+  add_saving(text, offer.bars, tried.bars, "bar", "bars");
+  return text;
+}
 
 class OfferFinder {
  public:
   OfferFinder(Answer& answer, bond::PanelMemo& memo, const Wishes& wishes)
-      : answer_(&answer), memo_(&memo), wishes_(&wishes), order_(order_of(answer.building)) {
-    changes_ = answer.building.openings.size() * kOpeningSteps + answer.job.outline.sides.size() * kSideSteps;
-  }
+      : answer_(&answer), memo_(&memo), wishes_(&wishes), order_(order_of(answer.building)) {}
 
   void run() {
-    for (std::size_t o = 0; o < answer_->building.openings.size() && !cancelled_; ++o) try_opening(o);
-    for (std::size_t s = 0; s < answer_->job.outline.sides.size() && !cancelled_; ++s) try_side(s);
-    sort_stably(answer_->offers, [this](const Offer& a, const Offer& b) { return worth(b) < worth(a); });
+    const std::vector<Wanted> all = affordable(all_wanted());
+    steps_ = all.size() + kSearchedLong;
+    for (const Wanted& wanted : all) {
+      if (!go_on()) break;
+      try_out(wanted);
+    }
+    put_best_first();
+    search_long();
+    put_best_first();
+    for (Found& found : found_) answer_->offers.push_back(std::move(found.offer));
+    for (FreePlaces& free : answer_->free_places) sort_stably(free.from);
   }
 
  private:
-  static constexpr std::size_t kOpeningSteps = 8, kSideSteps = 4;
-
-  /// Savings in the order of the cost, to sort by.
-  [[nodiscard]] std::array<std::int64_t, 3> worth(const Offer& offer) const {
-    if (order_ == bond::Order::QuarterBond) return {offer.cuts, offer.short_laps, offer.bars};
-    return {offer.short_laps, offer.cuts, offer.bars};
-  }
-
-  void step() {
-    ++done_;
-    if (wishes_->progress && !wishes_->progress(static_cast<double>(done_) / static_cast<double>(std::max<std::size_t>(changes_, 1)))) {
-      cancelled_ = true;
+  /// Where nothing is cut and nothing laps short, only where openings may go is asked.
+  [[nodiscard]] std::vector<Wanted> all_wanted() {
+    const Building& building = answer_->building;
+    const Cost& cost = answer_->layout.cost;
+    const bool can_save = cost.cuts > 0 || cost.short_laps > 0;
+    std::vector<Wanted> all;
+    const auto add = [&](const std::vector<Wanted>& more) { all.insert(all.end(), more.begin(), more.end()); };
+    for (std::size_t o = 0; o < building.openings.size(); ++o) {
+      answer_->free_places.push_back({static_cast<std::int32_t>(o), {}});
+      if (cost.cuts == 0) note_free(o, Length());
+      add(moves_of(building, o));
+      std::vector<Wanted> sizes = sizes_of(answer_->job, building, o);
+      if (!can_save) std::erase_if(sizes, [](const Wanted& size) { return size.what != OfferWhat::MoveHead; });
+      add(sizes);
     }
+    for (std::size_t s = 0; s < answer_->job.outline.sides.size() && can_save; ++s) add(lengths_of(building, s));
+    return all;
   }
 
-  [[nodiscard]] std::optional<Tried> solve_changed(const Job& job) {
-    const std::expected<Building, Refusals> building = resolve(job);
+  /// Of a large building the changes that are likeliest to help: on walls with cuts, small ones first.
+  [[nodiscard]] std::vector<Wanted> affordable(std::vector<Wanted> all) {
+    const std::size_t most = std::max<std::size_t>(16, kMostPieces / std::max<std::size_t>(1, answer_->layout.pieces.size()));
+    answer_->offers_complete = all.size() <= most;
+    if (answer_->offers_complete) return all;
+    const std::vector<bool> cut = walls_with_cuts();
+    sort_stably(all, [&](const Wanted& a, const Wanted& b) {
+      const bool first = cut[wall_of(answer_->building, a)], second = cut[wall_of(answer_->building, b)];
+      return first != second ? first : magnitude(a.by) < magnitude(b.by);
+    });
+    all.resize(most);
+    return all;
+  }
+
+  [[nodiscard]] std::vector<bool> walls_with_cuts() const {
+    std::vector<bool> cut(answer_->building.walls.size(), false);
+    for (const Run& run : answer_->layout.runs) {
+      const std::span pieces(answer_->layout.begin_of(run), run.piece_count);
+      if (std::ranges::any_of(pieces, [](const Piece& piece) { return piece.cut != CutEnd::None; })) {
+        cut[static_cast<std::size_t>(run.wall)] = true;
+      }
+    }
+    return cut;
+  }
+
+  bool go_on() {
+    ++done_;
+    if (wishes_->progress && !wishes_->progress(static_cast<double>(done_) / static_cast<double>(steps_))) cancelled_ = true;
+    return !cancelled_;
+  }
+
+  void note_free(std::size_t opening, Length move) {
+    const Length from = answer_->building.openings[opening].from.distance_from_start();
+    answer_->free_places[opening].from.push_back(from + move);
+  }
+
+  void try_out(const Wanted& wanted) {
+    const std::optional<Tried> tried = solved(wanted, *memo_);
+    if (!tried) return;
+    if (wanted.what == OfferWhat::MoveOpening && tried->cost.cuts == 0) note_free(wanted.index, wanted.by);
+    if (auto made = priced(wanted, *tried)) found_.push_back({*std::move(made), wanted, tried->counts_are_proven});
+  }
+
+  /// The best few that are open still, with the job's own search; the others are not promised.
+  void search_long() {
+    bond::PanelMemo memo(wishes_->search_budget);
+    std::size_t searched = answer_->layout.pieces.size() * kSearchedLong > kMostPieces / 8 ? kSearchedLong : 0;
+    std::vector<Found> kept;
+    for (Found& found : found_) {
+      if (found.counts_are_proven) {
+        kept.push_back(std::move(found));
+      } else if (searched < kSearchedLong && !cancelled_ && go_on()) {
+        ++searched;
+        const std::optional<Tried> tried = solved(found.wanted, memo);
+        auto made = tried ? priced(found.wanted, *tried) : std::nullopt;
+        if (made) kept.push_back({*std::move(made), found.wanted, true});
+      }
+    }
+    found_ = std::move(kept);
+  }
+
+  [[nodiscard]] std::optional<Tried> solved(const Wanted& wanted, bond::PanelMemo& memo) {
+    const std::optional<Job> job = changed_job(answer_->job, answer_->building, wanted);
+    if (!job) return std::nullopt;
+    const std::expected<Building, Refusals> building = resolve(*job);
     if (!building) return std::nullopt;
-    const Layout layout = bond::lay_out(*building, *memo_);
+    const Layout layout = bond::lay_out(*building, memo);
     if (!layout.stopped.empty()) return std::nullopt;
     const Layout& now = answer_->layout;  // no saving at the price of a rule
     if ((layout.relaxed_piece && !now.relaxed_piece) || (layout.relaxed_bearing && !now.relaxed_bearing)) return std::nullopt;
-    return Tried{layout.cost, static_cast<std::int64_t>(layout.bars.size())};
+    return Tried{layout.cost, bars_of(layout), counts_are_proven(layout)};
   }
 
-  void offer(Offer::What what, const std::string& place, const std::string& name, Length change, const std::string& words,
-             const Tried& tried) {
+  /// Savings in the order of the cost, to sort by. Fewer bars alone are none: they follow from where cells happen to fall.
+  [[nodiscard]] std::array<std::int64_t, 3> worth(const Offer& offer) const {
+    const std::int64_t head = offer.what == OfferWhat::MoveHead ? 1 : 0;
+    if (order_ == bond::Order::QuarterBond) return {offer.cuts, offer.short_laps, head};
+    return {offer.short_laps, offer.cuts, head};
+  }
+
+  /// The offer with what it saves, if that is anything.
+  [[nodiscard]] std::optional<Offer> priced(const Wanted& wanted, const Tried& tried) const {
     const Cost& now = answer_->layout.cost;
-    if (!(bond::key_of(tried.cost, order_) < bond::key_of(now, order_)) && tried.bars >= static_cast<std::int64_t>(answer_->layout.bars.size())) return;
-    Offer made;
-    made.what = what;
-    made.place = place;
-    made.name = name;
-    made.change = change;
+    Offer made = unpriced_offer(answer_->job, answer_->building, wanted);
     made.cuts = now.cuts - tried.cost.cuts;
     made.short_laps = now.short_laps - tried.cost.short_laps;
-    made.bars = static_cast<std::int64_t>(answer_->layout.bars.size()) - tried.bars;
-    if (!(worth(made) > std::array<std::int64_t, 3>{0, 0, 0})) return;
-    made.text = name + " " + words + ": " + savings(made);
-    answer_->offers.push_back(std::move(made));
+    made.bars = bars_of(answer_->layout) - tried.bars;
+    if (worth(made) <= std::array<std::int64_t, 3>{}) return std::nullopt;
+    made.text += ": " + savings(made, tried);
+    return made;
   }
 
-  static std::string savings(const Offer& offer) {
-    std::string text;
-    const auto add = [&](std::int64_t count, const char* one, const char* many) {
-      if (count == 0) return;
-      const std::int64_t size = count < 0 ? -count : count;
-      text += (text.empty() ? "" : ", ") + std::to_string(size) + " " + (size == 1 ? one : many) + (count < 0 ? " more" : " fewer");
-    };
-    add(offer.short_laps, "short lap", "short laps");
-    add(offer.cuts, "cut", "cuts");
-    add(offer.bars, "bar", "bars");
-    return text;
-  }
-
-  /// Moves to the half-unit lines within one unit, and by whole half units from where it is.
-  [[nodiscard]] std::set<Length> moves_of(const ResolvedOpening& opening) const {
-    const Wall& wall = answer_->building.walls[static_cast<std::size_t>(opening.wall)];
-    const Series& series = answer_->building.series_of(wall);
-    const Length pitch = series.pitch(), unit = series.full_pitch();
-    std::set<Length> moves;
-    for (std::int64_t k = -2; k <= 2; ++k) moves.insert(pitch * k);
-    // Half-unit lines: jambs stand at N pitches less a joint from a convex corner.
-    const Length from = opening.from.distance_from_start() + answer_->building.joint;
-    const std::int64_t line = from.whole_multiples(pitch);
-    for (std::int64_t k = -2; k <= 3; ++k) moves.insert(pitch * (line + k) - from);
-    std::erase_if(moves, [&](Length move) { return move == Length{} || move > unit || move < -unit; });
-    return moves;
-  }
-
-  void try_opening(std::size_t index) {
-    const ResolvedOpening& opening = answer_->building.openings[index];
-    const std::size_t in_job = job_index(opening.place);
-    if (in_job >= answer_->job.openings.size()) return;
-    FreePlaces free{static_cast<std::int32_t>(index), {}};
-    if (answer_->layout.cost.cuts == 0) free.from.push_back(opening.from.distance_from_start());
-    for (const Length move : moves_of(opening)) {
-      step();
-      if (cancelled_) break;
-      Job changed = answer_->job;
-      Place& place = changed.openings[in_job].place;
-      const bool from_end = stated_from_end(answer_->building, opening, place);
-      place.at.length += from_end ? -move : move;
-      const std::optional<Tried> tried = solve_changed(changed);
-      if (!tried) continue;
-      if (tried->cost.cuts == 0) free.from.push_back(opening.from.distance_from_start() + move);
-      const Wall& wall = answer_->building.walls[static_cast<std::size_t>(opening.wall)];
-      const Length size = move < Length{} ? -move : move;
-      offer(Offer::What::MoveOpening, opening.place, opening.name, move,
-            tape_text(size, answer_->building.tape) + " toward " + (move < Length{} ? wall.start_name : wall.end_name), *tried);
+  /// Of changes of one thing in one direction the larger ones that save no more are left out.
+  void put_best_first() {
+    sort_stably(found_, [this](const Found& a, const Found& b) {
+      const auto first = worth(a.offer), second = worth(b.offer);
+      return first != second ? second < first : magnitude(a.offer.change) < magnitude(b.offer.change);
+    });
+    std::vector<Found> kept;
+    for (Found& found : found_) {
+      const auto makes_needless = [&](const Found& better) {
+        const Offer &one = better.offer, &other = found.offer;
+        return better.counts_are_proven && one.what == other.what && one.place == other.place && (one.change < Length()) == (other.change < Length()) &&
+               magnitude(one.change) <= magnitude(other.change);
+      };
+      if (std::ranges::none_of(kept, makes_needless)) kept.push_back(std::move(found));
     }
-    sort_stably(free.from);
-    answer_->free_places.push_back(std::move(free));
-  }
-
-  void try_side(std::size_t index) {
-    const Job& job = answer_->job;
-    const Length pitch = answer_->building.series.front().pitch();
-    for (const std::int64_t k : {-2, -1, 1, 2}) {
-      step();
-      if (cancelled_) return;
-      const std::optional<Job> changed = with_longer_side(job, index, pitch * k);
-      if (!changed) continue;
-      const std::optional<Tried> tried = solve_changed(*changed);
-      if (!tried) continue;
-      const Side& side = job.outline.sides[index];
-      const std::string name = side.name.empty() ? side.from + side.to : side.name;
-      const Length size = pitch * (k < 0 ? -k : k);
-      offer(Offer::What::ChangeSide, "/outline/sides/" + std::to_string(index), name, pitch * k,
-            tape_text(size, answer_->building.tape) + (k < 0 ? " shorter" : " longer"), *tried);
-    }
-  }
-
-  static std::size_t job_index(const std::string& pointer) {
-    std::size_t index = 0;
-    const std::size_t slash = pointer.find_last_of('/');
-    if (slash == std::string::npos) return ~std::size_t{0};
-    for (std::size_t i = slash + 1; i < pointer.size(); ++i) {
-      if (pointer[i] < '0' || pointer[i] > '9') return ~std::size_t{0};
-      index = index * 10 + static_cast<std::size_t>(pointer[i] - '0');
-    }
-    return index;
+    found_ = std::move(kept);
   }
 
   Answer* answer_;
   bond::PanelMemo* memo_;
   const Wishes* wishes_;
   bond::Order order_;
-  std::size_t done_ = 0, changes_ = 0;
+  std::vector<Found> found_;
+  std::size_t done_ = 0, steps_ = 1;
   bool cancelled_ = false;
 };
 
 }  // namespace
 
-/// Changes whose layouts can't be proven quickly are not offered.
 void find_offers(Answer& answer, bond::PanelMemo& memo, const Wishes& wishes) {
   memo.set_budget(wishes.search_budget / 20, bond::OutOfRoom::Stop);
   OfferFinder(answer, memo, wishes).run();

@@ -1,3 +1,4 @@
+#include "sheet/hook_words.hpp"
 #include "solve/answer_parts.hpp"
 #include "solve/page_parts.hpp"
 
@@ -35,7 +36,7 @@ void write_opening_handle(JsonOut& out, const Building& building, const sheet::D
     write_step(out, "along", handle.along_x, handle.along_y);
     out.field("from_nm", from.in_nanometres());
     out.field("to_nm", to.in_nanometres());
-    out.field("label", opening.name + ", " + tape_text(from, building.tape) + " to " + tape_text(to, building.tape) + " from " + wall.start_name);
+    out.field("label", opening.name + ", " + tape_text(from, building.tape) + " to " + tape_text(to, building.tape) + " from " + sheet::hook_text(building, opening.wall, sheet::kEnglish));
   });
 }
 

@@ -4,7 +4,7 @@
 
 #include "setout/marks.hpp"
 #include "setout/places.hpp"
-#include "sheet/words.hpp"
+#include "sheet/hook_words.hpp"
 #include "solve/answer_parts.hpp"
 #include "solve/answer_words.hpp"
 #include "solve/page_parts.hpp"
@@ -89,7 +89,7 @@ void write_card(JsonOut& out, const Answer& answer, std::string_view name, const
     write_length(out, "length", piece.length, building.tape);
     write_length(out, "from", rounded_to(piece.start.nearest_nanometre(), step), building.tape);
     write_length(out, "to", rounded_to(setout::far_end(piece).nearest_nanometre(), step), building.tape);
-    out.field("measured_from", wall.start_name);
+    out.field("measured_from", sheet::hook_text(building, found.run->wall, sheet::kEnglish));
     write_length(out, "joint", found.run->joints == 0 ? Length() : Length::nanometres(found.run->slack.in_nanometres() / found.run->joints), building.tape);
     write_neighbour(out, "left", answer, found, 1);
     write_neighbour(out, "right", answer, found, -1);

@@ -16,6 +16,10 @@ sheet::SheetWords sheet_words(const Answer& answer) {
   if (!answer.job.readings.empty()) words.found = &answer.found, words.found_dowels = &answer.found_dowels, words.dowel_search = &answer.dowel_search;
   if (answer.slab.fit) words.fit = &*answer.slab.fit, words.face_lines = &answer.slab.face_lines;
   words.dowels = &answer.dowels;
+  if (answer.dowels_now) words.dowels_now = &*answer.dowels_now;
+  const PourOf pour = pour_of(answer);
+  if (&pour.building != &answer.building) words.poured_building = &pour.building, words.poured_layout = &pour.layout;
+  words.dowel_lap = answer.job.steel.dowel_lap;
   if (answer.job.setting_out) words.setting_out = &*answer.job.setting_out, words.boards = &answer.boards, words.rod_readings = &answer.rod_readings;
   if (answer.as_built) {
     for (const CourseChange& change : answer.as_built->changes) words.changes.emplace_back(change_text(answer.building, change), change.units);

@@ -88,20 +88,26 @@ void find_saving(Answer& answer) {
                              "bond solved anew with those bars fixed, by a quick search", HoldPoint::FirstCourse});
 }
 
-/// The dowels to be set, and what follows from those that were found.
-void look_at_dowels(Answer& answer, const Wishes& wishes) {
+/// Dowels that must be set nearly where they are planned: one finding for each wall.
+void find_little_room(Answer& answer) {
   const Building& building = answer.building;
-  if (!building.bars) return;
-  answer.dowels = steel::dowels_of(building, answer.layout);
-  if (building.bars->spacing) {
-    if (const auto lands = steel::spacing_that_lands(building, *building.bars->spacing)) {
-      answer.findings.push_back({"spacing-misses-cells", "/steel/bars/spacing",
-                                 "Cells come every " + tape_text(building.series[0].pitch(), building.tape) + "; a spacing of " + tape_text(*building.bars->spacing, building.tape) +
-                                     " falls into webs. Bars stand at most " + tape_text(*lands, building.tape) + " apart instead.",
-                                 "every half unit, nominal, has a cell (derived)", HoldPoint::Pour});
+  for (int wall = 0; wall < static_cast<int>(building.walls.size()); ++wall) {
+    std::string tight;
+    for (const steel::Dowel& dowel : answer.dowels) {
+      if (dowel.wall != wall) continue;
+      const std::string room = steel::little_room_text(building, dowel, steel::kLittleRoom);
+      if (!room.empty()) tight += (tight.empty() ? "" : "; ") + number_text(dowel.number) + ": " + room;
     }
+    if (tight.empty()) continue;
+    answer.findings.push_back({"dowel-little-room", building.walls[static_cast<std::size_t>(wall)].place,
+                               "Set these dowels of " + building.walls[static_cast<std::size_t>(wall)].name + " with care: out of place by more than this they lose the grout round them in course 1 or 2. " + tight + ".",
+                               "less room than " + tape_text(steel::kLittleRoom, building.tape) + ", to which bars are placed across a thin wall (TMS 602, second-hand)", HoldPoint::Pour});
   }
-  if (answer.job.readings.empty()) return;
+}
+
+/// What was read of the dowels.
+void look_at_dowels_read(Answer& answer, const Wishes& wishes) {
+  const Building& building = answer.building;
   const std::vector<bool> counts = ground::entries_that_count(answer.job, building);
   answer.found_dowels = steel::dowels_found(answer.job, building, answer.layout, counts, tape_doubt(answer.job));
   if (wishes.save_dowels) answer.dowel_search = steel::search_dowels(answer.job, answer.layout, answer.found_dowels, counts, tape_doubt(answer.job), search_room(answer.layout));
@@ -114,6 +120,31 @@ void look_at_dowels(Answer& answer, const Wishes& wishes) {
                                "bend at most 1 in 6; bars of a non-contact lap at most a fifth of the lap and 8 in apart; grout clear round a bar 1/4 in fine, 1/2 in coarse (TMS 402/602, second-hand)",
                                HoldPoint::FirstCourse});
   }
+}
+
+/// The dowels to be set, and what follows from those that were found.
+void look_at_dowels(Answer& answer, const Wishes& wishes) {
+  const Building& building = answer.building;
+  if (!building.bars) return;
+  const PourOf pour = pour_of(answer);
+  answer.dowels = steel::dowels_of(pour.building, pour.layout);
+  if (building.bars->spacing) {
+    if (const auto lands = steel::spacing_that_lands(building, *building.bars->spacing)) {
+      answer.findings.push_back({"spacing-misses-cells", "/steel/bars/spacing",
+                                 "Cells come every " + tape_text(building.series[0].pitch(), building.tape) +
+                                     "; a spacing of " + tape_text(*building.bars->spacing, building.tape) +
+                                     " falls into webs. Bars stand at most " + tape_text(*lands, building.tape) +
+                                     " apart instead.",
+                                 "every half unit, nominal, has a cell (derived)", HoldPoint::Pour});
+    }
+  }
+  if (!answer.poured) find_little_room(answer);
+  if (!answer.job.readings.empty()) look_at_dowels_read(answer, wishes);
+  if (!answer.poured) return;
+  const std::vector<steel::Dowel> now = steel::dowels_of(building, answer.layout);
+  answer.dowels_now = steel::dowels_now(answer.dowels, now, answer.found_dowels);
+  number_as_poured(answer.dowels, *answer.dowels_now, answer.found_dowels);
+  std::ranges::copy(dowel_findings(building, answer.dowels, *answer.dowels_now), std::back_inserter(answer.findings));
 }
 
 /// What is found to stand otherwise than planned takes the plan's place.
@@ -147,6 +178,8 @@ std::expected<Answer, Refusals> solve(const Job& job, const Wishes& wishes, bond
   answer.job = job;
   answer.building = std::move(*building);
   answer.layout = wishes.like == nullptr ? bond::lay_out(answer.building, memo) : bond::lay_out_like(*wishes.like, answer.building, memo);
+  answer.poured = is_poured(job, answer.building);
+  if (answer.poured && wishes.at_wall) answer.kept_from = without_kept_dowels(job, memo);
   std::vector<Finding> found_here;
   if (wishes.at_wall) found_here = resolve_from_here(answer, memo);
   answer.findings = answer.building.findings;
@@ -155,8 +188,8 @@ std::expected<Answer, Refusals> solve(const Job& job, const Wishes& wishes, bond
   std::ranges::copy(lintel_findings(answer.building, answer.layout), std::back_inserter(answer.findings));
   answer.found = ground::as_found(job, answer.building, answer.layout);
   std::ranges::copy(answer.found.findings, std::back_inserter(answer.findings));
-  answer.boards = setout::boards_of(job, answer.building);
-  answer.rod_readings = setout::rod_readings(job, answer.building);
+  answer.boards = setout::boards_of(job, pour_of(answer).building);
+  answer.rod_readings = setout::rod_readings(job, pour_of(answer).building);
   look_at_dowels(answer, wishes);
   look_at_slab(answer);
   if (wishes.at_wall) look_at_wall(answer);
@@ -164,6 +197,7 @@ std::expected<Answer, Refusals> solve(const Job& job, const Wishes& wishes, bond
     return a.hold_point != b.hold_point ? a.hold_point < b.hold_point : a.place < b.place;
   });
   if (wishes.offers && answer.layout.stopped.empty()) find_offers(answer, memo, wishes);
+  if (answer.poured) answer.offers.clear();  // neither sides nor openings move any more
   return answer;
 }
 

@@ -1,9 +1,9 @@
 #include "steel/dowels.hpp"
 
 #include <algorithm>
-#include <array>
 
 #include "measure/notation.hpp"
+#include "setout/marks.hpp"
 #include "setout/places.hpp"
 
 namespace stringcourse::steel {
@@ -11,38 +11,59 @@ namespace {
 
 const Wall& wall_of(const Building& building, int wall) { return building.walls[static_cast<std::size_t>(wall)]; }
 
-/// The run and piece over a place, if any.
-struct Over {
-  const Run* run = nullptr;
-  const Piece* piece = nullptr;
-};
+/// The corner whose bar a shared or owned corner bar is; -1: none.
+int corner_of(const Layout& layout, int wall, const setout::WallBar& bar) {
+  if (bar.reason != BarReason::Corner) return -1;
+  const auto placed = std::ranges::find_if(layout.bars, [&](const PlacedBar& one) { return one.wall == wall && one.centre == bar.centre; });
+  return placed == layout.bars.end() ? -1 : placed->corner;
+}
 
-Over over(const Layout& layout, int wall, int course, Length along) {
-  for (const Run& run : setout::runs_in(layout, wall, course)) {
-    if (along < run.start || along > run.end) continue;
-    for (const Piece& piece : setout::pieces_of(layout, run)) {
-      if (piece.start.nearest_nanometre() <= along && along <= setout::far_end(piece).nearest_nanometre()) return {&run, &piece};
-    }
-    return {&run, nullptr};  // in a joint
+/// Whole nanometres, so that what is rounded goes against the room.
+Length radius_of(const BarRules& bars) { return bars.diameter - bars.diameter.half_down() + bars.clearance; }
+
+std::optional<DowelRoom> room_of(const Building& building, const Dowel& dowel) {
+  if (!building.bars || !dowel.first || (building.courses.size() > 1 && !dowel.second)) return std::nullopt;
+  const Length off = radius_of(*building.bars);
+  setout::OnWall clear = dowel.first->clear;
+  if (dowel.second) {
+    const setout::OnWall& above = dowel.second->clear;
+    clear = {std::max(clear.from, above.from), std::min(clear.to, above.to), std::max(clear.shallow, above.shallow), std::min(clear.deep, above.deep)};
   }
-  return {};
+  return DowelRoom{dowel.along - clear.from - off, clear.to - dowel.along - off, dowel.off_face - clear.shallow - off, clear.deep - dowel.off_face - off};
 }
 
 }  // namespace
 
-std::optional<InCell> cell_at(const Building& building, const Layout& layout, int wall, int course, Length along) {
-  const auto [run, piece] = over(layout, wall, course, along);
-  if (piece == nullptr) return std::nullopt;
-  const Length start = piece->start.nearest_nanometre();
-  int number = 0;
-  for (const CellSpan& cell : setout::cells_of(building.series_of(wall_of(building, wall)), *piece)) {
-    ++number;
-    if (start + cell.from <= along && along <= start + cell.to) return InCell{piece->number, number, start + cell.from, start + cell.to};
-  }
-  return std::nullopt;
+std::optional<InCell> cell_at(const Building& building, const Layout& layout, int wall, int course, setout::SeenFrom place) {
+  return setout::what_stands_over(building, layout, wall, course, place).cell;
 }
 
-bool unit_at(const Layout& layout, int wall, int course, Length along) { return over(layout, wall, course, along).run != nullptr; }
+bool unit_at(const Building& building, const Layout& layout, int wall, int course, setout::SeenFrom place) {
+  return setout::what_stands_over(building, layout, wall, course, place).run != nullptr;
+}
+
+Length DowelRoom::least() const { return std::min({to_start, to_end, to_outer, to_inner}); }
+
+Length usable(Length room, Tape tape) {
+  const Length step = tape_step(tape);
+  return step * room.whole_multiples(step);
+}
+
+std::string little_room_text(const Building& building, const Dowel& dowel, Length most) {
+  if (!dowel.room) return "";
+  const Wall& wall = wall_of(building, dowel.wall);
+  const bool inner = wall.interior;
+  const struct { Length room; std::string way; } ways[] = {{dowel.room->to_start, "toward " + wall.start_name}, {dowel.room->to_end, "toward " + wall.end_name},
+                                                           {dowel.room->to_outer, inner ? "to one face" : "to the outer face"},
+                                                           {dowel.room->to_inner, inner ? "to the other face" : "to the inner face"}};
+  std::string text;
+  for (const auto& [room, way] : ways) {
+    if (room >= most) continue;
+    const Length left = std::max(Length(), usable(room, building.tape));
+    text += (text.empty() ? "" : ", ") + tape_text(left, building.tape) + " " + way;
+  }
+  return text;
+}
 
 std::vector<Dowel> dowels_of(const Building& building, const Layout& layout) {
   std::vector<Dowel> dowels;
@@ -50,8 +71,11 @@ std::vector<Dowel> dowels_of(const Building& building, const Layout& layout) {
     std::int32_t number = 0;
     for (const setout::WallBar& bar : setout::bars_on_wall(building, layout, wall)) {
       if (bar.shared || bar.first_course != 1) continue;
-      dowels.push_back({wall, ++number, bar.centre, bar.off_face, bar.reason, cell_at(building, layout, wall, 1, bar.centre),
-                        building.courses.size() > 1 ? cell_at(building, layout, wall, 2, bar.centre) : std::nullopt});
+      const setout::SeenFrom place{bar.centre, bar.off_face};
+      Dowel dowel{wall, ++number, bar.centre, bar.off_face, bar.reason, corner_of(layout, wall, bar), cell_at(building, layout, wall, 1, place), std::nullopt, std::nullopt};
+      if (building.courses.size() > 1) dowel.second = cell_at(building, layout, wall, 2, place);
+      dowel.room = room_of(building, dowel);
+      dowels.push_back(std::move(dowel));
     }
   }
   return dowels;

@@ -8,34 +8,49 @@
 
 #include "bond/layout.hpp"
 #include "job/job.hpp"
+#include "setout/over.hpp"
 #include "walls/building.hpp"
 
 namespace stringcourse::steel {
 
-/// A place in a cell of one course.
-struct InCell {
-  std::int32_t unit = 0;   // number along the wall
-  int cell = 0;            // from the unit's end nearer to the wall's start, 1, 2 ...
-  Length near, far;        // the cell's two webs, along the wall
-};
+/// A cell, seen along the wall asked about; its unit may be another wall's, at a corner or in a slot.
+using InCell = setout::SeenCell;
 
-/// The cell of a wall's course that a place lies in; none in webs, joints, openings, saw-cut ends and the other wall's
-/// corner units.
-[[nodiscard]] std::optional<InCell> cell_at(const Building& building, const Layout& layout, int wall, int course, Length along);
-/// False where this wall has no unit over the place in that course: an opening, or the other wall's corner unit.
-[[nodiscard]] bool unit_at(const Layout& layout, int wall, int course, Length along);
+/// The cell of a course over a place on a wall's line; none in webs, joints, openings and saw-cut ends.
+[[nodiscard]] std::optional<InCell> cell_at(const Building& building, const Layout& layout, int wall, int course, setout::SeenFrom place);
+/// False where no unit stands over the place in that course: an opening.
+[[nodiscard]] bool unit_at(const Building& building, const Layout& layout, int wall, int course, setout::SeenFrom place);
+
+/// How far a dowel may stand out of its place, each way, and still keep the grout's clearance in the cells of courses 1 and
+/// 2. Exact; below zero: it lacks so much where it is planned.
+struct DowelRoom {
+  Length to_start, to_end;     // along the wall
+  Length to_outer, to_inner;   // across it
+  [[nodiscard]] Length least() const;
+  friend bool operator==(const DowelRoom&, const DowelRoom&) = default;
+};
 
 /// One dowel to be set. Every bar that starts at the bearing has one; a corner's is listed on the wall that owns the bar.
 struct Dowel {
   std::int32_t wall = 0, number = 0;  // 1, 2 ... along the wall
-  Length along;     // centre, from the outer face at the wall's start corner
-  Length off_face;  // centre, in from the outer face
+  Length along;     // centre, from where the wall's numbers begin (setout/hook.hpp)
+  Length off_face;  // centre, in from the outer face; an inner wall's: from the face on the walker's left
   BarReason reason = BarReason::Spaced;
-  std::optional<InCell> first, second;  // cells of courses 1 and 2; none where the other wall's corner unit stands
+  int corner = -1;  // reason Corner: into Building::corners
+  std::optional<InCell> first, second;  // cells of courses 1 and 2; none where a course has none there
+  std::optional<DowelRoom> room;        // none without a cell
 };
 
 /// All dowels, by wall, then along it.
 [[nodiscard]] std::vector<Dowel> dowels_of(const Building& building, const Layout& layout);
+
+/// Less room than this is hard to keep in wet concrete: the tolerance across a thin wall. SOURCE: TMS 602, placing of bars,
+/// +-1/2 in where d <= 8 in (second-hand).
+inline constexpr Length kLittleRoom = Length::sixteenths(8);
+/// Room as it may be used: whole steps of the tape, rounded inwards (down).
+[[nodiscard]] Length usable(Length room, Tape tape);
+/// "1/4\" toward A": where a dowel has less room than `most`, each way; empty: it has more everywhere.
+[[nodiscard]] std::string little_room_text(const Building& building, const Dowel& dowel, Length most);
 
 /// A greatest spacing that whole cells cannot keep: the largest multiple of the half-unit pitch below it; none where it
 /// is one already. Cells come every half unit (nominal 8 in, 200 mm).

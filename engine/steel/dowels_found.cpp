@@ -20,54 +20,55 @@ struct Wanted {
 
 int courses_looked_at(const Building& building) { return std::min<int>(2, static_cast<int>(building.courses.size())); }
 
-/// Room along the wall beyond the clearance at a place, the least of both courses; nothing where a course has a unit
-/// there without a cell. A course without a unit there (the other wall's corner unit) has nothing to say.
-std::optional<Length> room_along(const Wanted& wanted, Length along) {
-  std::optional<Length> least;
+/// What is left round a place beyond the clearance, the least of both courses; nothing where a course has a unit there
+/// without a cell. A course without a unit there (an opening) has nothing to say. The cell is the one over the planned
+/// depth: a dowel far out across the wall still belongs to it.
+struct Left {
+  Length along, across;
+};
+std::optional<Left> room_left(const Wanted& wanted, Length along, Length depth, Length planned_depth) {
+  std::optional<Left> least;
+  const Length off = wanted.half_bar + wanted.rules.clearance;
   for (int course = 1; course <= courses_looked_at(wanted.building); ++course) {
-    if (!unit_at(wanted.layout, wanted.wall, course, along)) continue;
-    const auto cell = cell_at(wanted.building, wanted.layout, wanted.wall, course, along);
+    const setout::SeenFrom place{along, planned_depth};
+    if (!unit_at(wanted.building, wanted.layout, wanted.wall, course, place)) continue;
+    const auto cell = cell_at(wanted.building, wanted.layout, wanted.wall, course, place);
     if (!cell) return std::nullopt;
-    const Length room = std::min(along - cell->near, cell->far - along) - wanted.half_bar - wanted.rules.clearance;
-    least = least ? std::min(*least, room) : room;
+    const Left here{std::min(along - cell->clear.from, cell->clear.to - along) - off, std::min(depth - cell->clear.shallow, cell->clear.deep - depth) - off};
+    least = least ? Left{std::min(least->along, here.along), std::min(least->across, here.across)} : here;
   }
   return least;
 }
 
-/// Room across the wall, from the bar to the nearer shell, beyond the clearance.
+/// Room across the wall, from the bar to the nearer shell, beyond the clearance, where no cell says it.
 Length room_across(const Wanted& wanted, Length off_face) {
   const Series& series = wanted.building.series_of(wanted.building.walls[static_cast<std::size_t>(wanted.wall)]);
   const Length inside = std::min(off_face - series.face_shell, series.thickness - series.face_shell - off_face);
   return inside - wanted.half_bar - wanted.rules.clearance;
 }
 
-/// Adds the cells of one course, narrowed by those of the other. Where the other has no unit (the other wall's corner
-/// unit) this course decides; such places are found from that course's own units.
-void add_stretches(std::vector<std::pair<Length, Length>>& stretches, const Wanted& wanted, int course, int other) {
-  const Series& series = wanted.building.series_of(wanted.building.walls[static_cast<std::size_t>(wanted.wall)]);
+/// Adds the cells of one course, narrowed by those of the other, to where a bar's centre may stand in them. Where the other
+/// has no unit (an opening) this course decides; such places are found from that course's own units.
+void add_stretches(std::vector<setout::OnWall>& stretches, const Wanted& wanted, int course, int other) {
   const Length off = wanted.half_bar + wanted.rules.clearance;
-  for (const Run& run : setout::runs_in(wanted.layout, wanted.wall, course)) {
-    for (const Piece& piece : setout::pieces_of(wanted.layout, run)) {
-      for (const CellSpan& cell : setout::cells_of(series, piece)) {
-        const Length start = piece.start.nearest_nanometre();
-        Length from = start + cell.from + off, to = start + cell.to - off;
-        const Length middle = from + (to - from).half_down();
-        const bool both = other > 0 && unit_at(wanted.layout, wanted.wall, other, middle);
-        if (both && course > other) continue;  // found from the lower course
-        if (both) {
-          const auto above = cell_at(wanted.building, wanted.layout, wanted.wall, other, middle);
-          if (!above) continue;
-          from = std::max(from, above->near + off), to = std::min(to, above->far - off);
-        }
-        if (from <= to) stretches.emplace_back(from, to);
-      }
+  for (const InCell& cell : setout::cells_seen(wanted.building, wanted.layout, wanted.wall, course)) {
+    setout::OnWall room = cell.clear;
+    const setout::SeenFrom middle{room.from + (room.to - room.from).half_down(), room.shallow + (room.deep - room.shallow).half_down()};
+    const bool both = other > 0 && unit_at(wanted.building, wanted.layout, wanted.wall, other, middle);
+    if (both && course > other) continue;  // found from the lower course
+    if (both) {
+      const auto above = cell_at(wanted.building, wanted.layout, wanted.wall, other, middle);
+      if (!above) continue;
+      room = {std::max(room.from, above->clear.from), std::min(room.to, above->clear.to), std::max(room.shallow, above->clear.shallow), std::min(room.deep, above->clear.deep)};
     }
+    room = {room.from + off, room.to - off, room.shallow + off, room.deep - off};
+    if (room.from <= room.to) stretches.push_back(room);
   }
 }
 
-/// Stretches of the wall where a bar has its clearance in both courses.
-std::vector<std::pair<Length, Length>> lawful_stretches(const Wanted& wanted) {
-  std::vector<std::pair<Length, Length>> stretches;
+/// Where along the wall a bar has its clearance in both courses.
+std::vector<setout::OnWall> lawful_stretches(const Wanted& wanted) {
+  std::vector<setout::OnWall> stretches;
   const bool two = courses_looked_at(wanted.building) > 1;
   add_stretches(stretches, wanted, 1, two ? 2 : 0);
   if (two) add_stretches(stretches, wanted, 2, 1);
@@ -77,8 +78,8 @@ std::vector<std::pair<Length, Length>> lawful_stretches(const Wanted& wanted) {
 /// The nearest place with clearance that is no farther than `most` from the bar; none where there is no such place.
 std::optional<Length> place_near(const Wanted& wanted, Length along, Length bar, Length most) {
   std::optional<Length> best;
-  for (auto [from, to] : lawful_stretches(wanted)) {
-    from = std::max(from, bar - most), to = std::min(to, bar + most);
+  for (const setout::OnWall& stretch : lawful_stretches(wanted)) {
+    const Length from = std::max(stretch.from, bar - most), to = std::min(stretch.to, bar + most);
     if (from > to) continue;
     const Length place = std::clamp(along, from, to);
     if (!best || magnitude(place - along) < magnitude(*best - along)) best = place;
@@ -97,11 +98,11 @@ Length apart_most(const DowelRules& rules) {
   return std::min(rules.apart_most, Length::nanometres(rules.lap->in_nanometres() / 5));
 }
 
-void decide(FoundDowel& dowel, const Wanted& wanted) {
-  const auto along = room_along(wanted, dowel.along);
-  const Length across = room_across(wanted, dowel.off_face);
-  const bool in_cell = along.has_value();
-  dowel.room = in_cell ? std::min(*along, across) : across;
+void decide(FoundDowel& dowel, const Wanted& wanted, Length planned_depth) {
+  const auto left = room_left(wanted, dowel.along, dowel.off_face, planned_depth);
+  const Length across = left ? left->across : room_across(wanted, dowel.off_face);
+  const bool in_cell = left.has_value();
+  dowel.room = in_cell ? std::min(left->along, across) : across;
   const ground::Verdict verdict = in_cell ? ground::judged(dowel.room, dowel.doubt) : ground::Verdict::DoesNotFit;
   const Length off = magnitude(dowel.off_place);
   if (verdict == ground::Verdict::CannotTell) { dowel.action = Action::CannotTell; return; }
@@ -135,14 +136,12 @@ DowelRules dowel_rules(const Job& job, const Building& building) {
 std::optional<LawfulPlace> nearest_lawful(const Building& building, const Layout& layout, const DowelRules& rules, int wall, Length along) {
   const Length half_bar = building.bars ? building.bars->diameter.half_down() : Length();
   const Wanted wanted{building, layout, rules, half_bar, wall};
-  const Series& series = building.series_of(building.walls[static_cast<std::size_t>(wall)]);
-  const Length off = series.face_shell + half_bar + rules.clearance;
   std::optional<LawfulPlace> best;
   Length best_way;
-  for (const auto& [from, to] : lawful_stretches(wanted)) {
-    const Length way = along < from ? from - along : along > to ? along - to : Length();
+  for (const setout::OnWall& room : lawful_stretches(wanted)) {
+    const Length way = along < room.from ? room.from - along : along > room.to ? along - room.to : Length();
     if (best && way >= best_way) continue;
-    best = LawfulPlace{from, to, off, series.thickness - off}, best_way = way;
+    best = LawfulPlace{room.from, room.to, room.shallow, room.deep}, best_way = way;
   }
   return best;
 }
@@ -158,15 +157,16 @@ std::vector<FoundDowel> dowels_found(const Job& job, const Building& building, c
     const auto place = ground::wall_place(building, reading.on, reading.from, reading.at);
     if (!place) continue;
     FoundDowel dowel{.entry = k, .wall = place->wall, .along = place->along, .off_face = reading.off_face, .off_place = {}, .room = {}, .doubt = doubt, .shift = {}, .height = {}, .apart = {}};
+    Length depth = building.series_of(building.walls[static_cast<std::size_t>(place->wall)]).thickness.half_down();
     for (const setout::WallBar& bar : setout::bars_on_wall(building, layout, place->wall)) {
       const Length off = place->along - bar.centre;
       if (bar.first_course != 1 || (dowel.has_bar && magnitude(off) >= magnitude(dowel.off_place))) continue;
-      dowel.has_bar = true, dowel.off_place = off;
+      dowel.has_bar = true, dowel.off_place = off, depth = bar.off_face;
     }
     for (const Dowel& one : planned) {
       if (dowel.has_bar && one.wall == place->wall && one.along == place->along - dowel.off_place) dowel.number = one.number;
     }
-    decide(dowel, {building, layout, rules, half_bar, place->wall});
+    decide(dowel, {building, layout, rules, half_bar, place->wall}, depth);
     found.push_back(dowel);
   }
   return found;

@@ -5,6 +5,7 @@
 #include <tuple>
 
 #include "measure/sorting.hpp"
+#include "setout/cleanouts.hpp"
 #include "setout/places.hpp"
 #include "setout/saw_list.hpp"
 #include "walls/corner_plan.hpp"
@@ -170,6 +171,12 @@ std::vector<LintelCount> one_piece_lintels(const Building& building, const Layou
     return std::tuple(-a.length, a.courses) < std::tuple(-b.length, b.courses);
   });
   return lintels;
+}
+
+CleanoutCount count_cleanouts(const Building& building, const Layout& layout) {
+  CleanoutCount count;
+  for (const setout::WallCleanout& cleanout : setout::cleanouts_of(building, layout)) ++(cleanout.bought ? count.bought : count.cut);
+  return count;
 }
 
 BarCount count_bars(const Building& building, const Layout& layout) {

@@ -87,6 +87,15 @@ struct BarCount {
   std::int64_t bars = 0;
   Length total;
 };
+/// Cleanouts: one for every bar of each pour that asks for them, corner units included.
+struct CleanoutCount {
+  std::int64_t bought = 0;  // in cleanout units, one in each
+  std::int64_t cut = 0;     // cut into units of other kinds, or a second one into a cleanout unit
+  std::int64_t all() const { return bought + cut; }
+  friend bool operator==(const CleanoutCount&, const CleanoutCount&) = default;
+};
+[[nodiscard]] CleanoutCount count_cleanouts(const Building& building, const Layout& layout);
+
 /// A corner's bar counts once, whichever walls list it. Without bars: 0 of size "".
 [[nodiscard]] BarCount count_bars(const Building& building, const Layout& layout);
 

@@ -108,8 +108,14 @@ struct ResolvedOpening {
   Length filler_each_side, filler_head;  // what remains to be packed
   std::string note;
   std::string place;    // JSON pointer
+  /// Where a jamb was found elsewhere: its courses laid before, 1 to laid_courses, and where the jambs stand in them, as
+  /// planned. Else 0, and both places at the wall's start.
+  int laid_courses = 0;
+  Position laid_from, laid_to;
   Length width() const { return to - from; }
   Length height() const { return soffit - underside; }
+  Position from_in(int course) const { return course <= laid_courses ? laid_from : from; }
+  Position to_in(int course) const { return course <= laid_courses ? laid_to : to; }
 };
 
 /// A straight joint through all courses. No head joint: both ends show factory faces.
@@ -169,7 +175,7 @@ struct Building {
   std::vector<FixedBar> fixed_bars;
   std::vector<int> pour_tops;
   std::vector<int> laid_to;       // by wall: courses laid already, from the bottom; empty: nothing is fixed
-  bool cleanouts_needed = false;  // the first pour is high enough to ask for cleanout units
+  std::vector<int> cleanout_courses;  // the lowest course of each pour that is high enough to ask for cleanouts
   std::vector<Finding> findings;  // found while resolving
 
   const Series& series_of(const Wall& wall) const { return series[static_cast<std::size_t>(wall.series)]; }

@@ -68,6 +68,7 @@ void resolve_units(Draft& draft);           // units.cpp
 void resolve_outline(Draft& draft);         // outline.cpp
 void check_overlaps(Draft& draft);          // overlaps.cpp
 void resolve_courses(Draft& draft);         // courses.cpp
+void look_for_implausible(Draft& draft);    // plausible.cpp
 void resolve_interior_walls(Draft& draft);  // junctions.cpp
 void resolve_openings(Draft& draft);        // openings.cpp
 void check_openings(Draft& draft);          // opening_checks.cpp

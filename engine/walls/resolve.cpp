@@ -10,6 +10,7 @@ std::expected<Building, Refusals> resolve(const Job& job) {
   walls::resolve_units(draft);
   walls::resolve_outline(draft);
   walls::resolve_courses(draft);
+  walls::look_for_implausible(draft);
   walls::resolve_interior_walls(draft);
   walls::check_overlaps(draft);
   walls::resolve_openings(draft);

@@ -67,26 +67,33 @@ void resolve_pours(Draft& draft) {
   }
 }
 
-/// Heights of the pours, from the bearing up; one pour where none are said.
-std::vector<Length> pour_heights(const Draft& draft) {
+struct Pour {
+  int first = 1;  // course
+  Length height;
+};
+
+/// The pours from the bearing up; one where none are said.
+std::vector<Pour> pours_of(const Draft& draft) {
   std::vector<int> tops = draft.building.pour_tops;
   if (tops.empty()) tops.push_back(course_count(draft));
-  std::vector<Length> heights;
+  std::vector<Pour> pours;
   int first = 1;
   for (const int top : tops) {
-    heights.push_back(laid_height(draft.building, first, top));
+    pours.push_back({first, laid_height(draft.building, first, top)});
     first = top + 1;
   }
-  return heights;
+  return pours;
 }
 
-void find_cleanouts(Draft& draft, Length first_pour) {
-  if (first_pour <= kTallestPourWithoutCleanouts) return;
-  draft.building.cleanouts_needed = true;
-  find(draft, "cleanout-pour", "/steel/pour_tops",
-       joined({"The first grout pour is ", say(draft, first_pour), " high, over ", say(draft, kTallestPourWithoutCleanouts),
-               ": cleanout units stand in course 1 under each bar."}),
-       cited("cleanout-pour"), HoldPoint::Grout);
+void find_cleanouts(Draft& draft, const std::vector<Pour>& pours) {
+  for (const Pour& pour : pours) {
+    if (pour.height <= kTallestPourWithoutCleanouts) continue;
+    draft.building.cleanout_courses.push_back(pour.first);
+    find(draft, "cleanout-pour", "/steel/pour_tops",
+         joined({"The grout pour from course ", count_text(pour.first), " up is ", say(draft, pour.height), " high, over ",
+                 say(draft, kTallestPourWithoutCleanouts), ": every bar's cell has a cleanout in that course, in a corner's unit too."}),
+         cited("cleanout-pour"), HoldPoint::Grout);
+  }
 }
 
 /// The table's row for a pour of this height: the lowest that reaches it, else the highest.
@@ -169,9 +176,9 @@ void resolve_bar_rules(Draft& draft, const Bars& bars) {
   rules.grout = bars.grout.value_or(Grout::Coarse);
   rules.clearance = bar_clearance(rules.grout);
   rules.spacing = bars.spacing;
-  const std::vector<Length> pours = pour_heights(draft);
-  set_common_opening(draft, rules, std::ranges::max(pours));
-  find_cleanouts(draft, pours.front());
+  const std::vector<Pour> pours = pours_of(draft);
+  set_common_opening(draft, rules, std::ranges::max(pours, {}, &Pour::height).height);
+  find_cleanouts(draft, pours);
   draft.building.bars = rules;
 }
 

@@ -49,4 +49,29 @@ runs 2 begin --length "24'" --width "16'" --height "8'" --series us-9
 holds err "us-8"
 is_empty out
 
+fact "a number alone that may be feet is asked about, each option in a line of its own"
+runs 2 begin --length 24 --width 20 --height 8 --out hut.json
+is_not_there hut.json
+holds err "--length 24: feet or inches? Write 24' or 24\"."
+holds err "--width 20: feet or inches? Write 20' or 20\"."
+holds err "--height 8: feet or inches? Write 8' or 8\"."
+runs 2 begin --length 7.2 --width 4.8m --height 2.6m --series au-190
+holds err "--length 7.2: metres or millimetres? Write 7.2 m or 7.2 mm."
+runs 2 begin --length 720 --width 4.8m --height 2.6m --series au-190
+holds err "--length 720: centimetres or millimetres? Write 720 cm or 720 mm."
+
+fact "a number alone that only the tape's own unit can make a building of is that"
+runs 0 begin --length 288 --width 192 --height 96 --out inches.json
+runs 0 begin --length 24ft --width 16ft --height 8ft --out feet.json
+cmp -s inches.json feet.json || fails "288 in and 24 ft differ"
+runs 0 begin --length 7200 --width 4800 --height 2600 --series au-190
+
+fact "a building of the size of a box is said to be one"
+runs 0 begin --length 32in --width 24in --height 8in --out box.json
+runs 0 look box.json
+holds out "Are feet and inches mixed up?"
+holds out "its walls leave"
+runs 0 look "$(example kiln-house)"
+holds_not out "mixed up"
+
 done_with_facts

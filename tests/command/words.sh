@@ -57,6 +57,14 @@ for verb in plan begin look schema help version; do
   holds out "examples:"
 done
 
+fact "every example of the help can be typed into a shell as it stands"
+for verb in plan begin look marks merge schema help version; do
+  runs 0 help "$verb"
+  sed -n '/^examples:/,$p' out | grep '^  stringcourse' >examples.sh
+  [ -s examples.sh ] || fails "$verb has no example"
+  while read -r line; do bash -n -c "$line" 2>err || fails "$line"; done <examples.sh
+done
+
 fact "every option of a verb stands in its help"
 runs 0 help plan
 for option in --out --paper --json --quiet --strict --no-offers; do holds out "$option"; done

@@ -7,6 +7,7 @@
 #include "measure/notation.hpp"
 #include "print/solved_examples.hpp"
 #include "sheet/context.hpp"
+#include "sheet/form_board.hpp"
 #include "sheet/legibility.hpp"
 #include "sheet/template.hpp"
 
@@ -240,7 +241,7 @@ TEST(PrintedSets, EveryDowelHasOneTemplateAtFullSize) {
         // micrometre by which each edge is rounded.
         const steel::Dowel& dowel = *shown.dowels.front();
         if (!dowel.first) continue;
-        const auto clear = static_cast<double>((dowel.first->far - dowel.first->near).in_nanometres()) / 1000;
+        const auto clear = static_cast<double>((dowel.first->clear.to - dowel.first->clear.from).in_nanometres()) / 1000;
         const Group group = sheet::draw_dowel_template(context, shown);
         bool drawn = false;
         for (const sheet::Shape& shape : group.shapes) {
@@ -263,7 +264,8 @@ TEST(PrintedSets, TheFormBoardOfASideShowsEachDowelsPlaceAsTheListDoes) {
       const Length step = solved.answer.building.tape == Tape::Inches ? Length::sixteenths(1) : Length::millimetres(1);
       const std::string text = tape_text(rounded_to(dowel.along, step), solved.answer.building.tape);
       std::vector<Group> groups;
-      groups.push_back(sheet::draw_form_board(context, dowel.wall));
+      const sheet::StripPlan plan = sheet::plan_form_board(context, dowel.wall);
+      for (const sheet::Part& part : plan.parts) groups.push_back(sheet::draw_form_board(context, dowel.wall, part, plan.scale));
       bool written = false;
       visit_groups(groups, [&](const Group& group) {
         for (const sheet::Text& one : group.texts) written = written || one.text.find(text) != std::string::npos;

@@ -145,10 +145,8 @@ def check_plan(sheet, drawing, scale):
                 sheet.wrong('unit not drawn', 'nothing', piece.name)
                 continue
             left, top, right, bottom = drawing.units[piece.name]
-            thick = here.thick
-            if piece.kind == 'corner-set':
-                thick = min(thick, nm(here.series['half']))
-            a, b = here.point(piece.start), here.point(piece.end, thick)
+            shallow, deep = world.extent(piece)[2:]
+            a, b = here.point(piece.start, shallow), here.point(piece.end, deep)
             xs, ys = sorted((a[0], b[0])), sorted((a[1], b[1]))
             zeros.append((piece.name, left - xs[0] / 1000 / scale, right - xs[1] / 1000 / scale,
                           bottom + ys[0] / 1000 / scale, top + ys[1] / 1000 / scale))
@@ -160,7 +158,7 @@ def check_plan(sheet, drawing, scale):
     for bar in world.answer['bars']:
         if bar['first_course'] <= course <= bar['last_course']:
             side = world.sides[bar['side']]
-            x, y = side.point(nm(bar['centre']), side.thick // 2)
+            x, y = side.point(nm(bar['centre']), world.depth_of(bar))
             paper = (float(x0 + x / 1000 / scale), float(y0 - y / 1000 / scale))
             if not any(abs(paper[0] - dot[0]) <= 2 * MICROMETRES and abs(paper[1] - dot[1]) <= 2 * MICROMETRES
                        for dot in dots):

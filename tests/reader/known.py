@@ -4,16 +4,6 @@ import re
 
 # (set, sheet's title, what, printed): regular expressions; then the reason.
 KNOWN = [
-    (r'glaze-store|seed \d+', r'Dowel list|Form board: side inner', r'inner.*', r'.*',
-     'dowel list and form board of a wall inside measure from the face that they do not name'),
-    (r'clay-store|seed \d+', r'First course as found: .*', r'.*: size to paint|words cut short', r'.*…',
-     'what is painted on the slab is cut where an opening is narrow on paper'),
-    (r'glaze-store|seed \d+', r'Course \d: (side|wall) .*', r'mark under the strip|words cut short', r'missing|.*…',
-     'words under a strip are cut: "face of in…", "joint e…", "b…"; sizes in openings too'),
-    (r'seed \d+', r'(drawing: )?Elevation .*', r'.*: words cut off|words cut short', r'.*',
-     'words in a low or narrow opening of an elevation end half way: "bearing 190 mm right,"'),
-    (r'seed \d+', r'Dowel template', r'.*: depth', r'.*',
-     'a template cut at a line inside the face tells the depth from the face beside a line drawn from that line'),
     (r'seed \d+', r'Marks at the wall', r'.*: next joints', r'.*',
      'where no joints make up for the units the sheet says only what is lost: "; loses the bar at 1907 mm"'),
 ]

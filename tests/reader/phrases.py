@@ -13,7 +13,8 @@ TITLES = {
     'notes': 'Findings and standards',
     'card': 'Setting-out card',
     'dowels': 'Dowel list',
-    'form': 'Form board: side {side~}',
+    'corners': 'Corners in courses 1 and 2',
+    'form': ['Form board: side {side~}', 'Form board: wall {side~}'],
     'template': 'Dowel template',
     'pegs': 'Pegs as found',
     'readings': 'Readings and what they come to',
@@ -35,7 +36,7 @@ PART = '{title~} ({part#} of {parts#})'
 # ---- heads of tables: the words over each column ---------------------------------------------------------------------
 HEADS = {
     'card': ['What', 'Wanted', 'Read'],
-    'dowels': ['Dowel', 'Centre, from the corner', 'In from face', 'Cell in course 1', 'Cell in course 2'],
+    'dowels': ['Dowel', 'Centre', 'In from', 'Course 1', 'Course 2', 'To start', 'To end', 'Across'],
     'readings': ['What', 'Read', 'Planned, or doubt', 'What it comes to'],
     'openings': ['Opening', 'Masonry opening', 'Near and far jamb', 'Heights from datum', 'Asked', 'Lintel, note'],
     'lintel-bars': ['Opening', 'Unit', 'Over cell', "Bar's centre, from the corner", 'Before it is laid'],
@@ -50,8 +51,17 @@ HEADS = {
 }
 
 # ---- where numbers are measured from ---------------------------------------------------------------------------------
-FROM_CORNER = 'All marks from the outer face at corner {corner~}, one hook of the tape.'
-FROM_WALL = 'All marks from the face of {wall~}, one hook of the tape.'
+HOOKS = {
+    'inside corner': 'inside corner {name~}, the outer face of {wall~}',
+    'outer corner': 'outer corner {name~}',
+    'face met': 'the face of {wall~} where {name~} starts',
+    'inner face': 'the inner face of {wall~}',
+    'outer face': 'the outer face of {wall~}',
+    'free end': 'the end of the wall at {name~}',
+}
+ALL_MARKS = [f'All marks from {{hook~}}, {along}: {held}'
+             for along in ('along its outer face', 'along either face')
+             for held in ('hook the tape there once.', "hold the tape's end to it, once.")]
 
 # ---- summary ---------------------------------------------------------------------------------------------------------
 SUMMARY_HEIGHT = 'Datum to top'
@@ -73,21 +83,56 @@ SUMMARY_CUTS = ['{cuts#}, of different lengths: {lengths#}', '{cuts#}']
 SUMMARY_BREAKAGE = ['Buy: {percent#} % more for breakage, each kind rounded up (assumed).',
                     'Buy: {percent#} % more for breakage, each kind rounded up, as the job says.',
                     'Buy: nothing is added for breakage, as the job says.']
+PART_WORKED = '{part~}, webs cut down for the beam'
 SUMMARY_CUT = 'cut {length} from {kind~}'
 SIDE_DIMENSION = '{side~} {length=}'
 
 # ---- dowels ----------------------------------------------------------------------------------------------------------
-DOWEL_HEADING = ['{side~}: All marks from the outer face at corner {corner~}, one hook of the tape.']
-DOWEL_HEADING_WALL = ['{side~}: All marks from the face of {wall~}, one hook of the tape.']
+DOWEL_HEADING = {
+    'outer': '{side~}: from {hook~}, along its outer face; in from its outer face',
+    'either': '{side~}: from {hook~}, along either face; in from either face',
+}
+DOWELS_POURED = 'As poured: these dowels stand in the concrete and stay where they are'
+DOWELS_SINCE = 'What differs since the pour'
+DOWEL_FOUND = 'found at {at=}'
+DOWEL_BAR = 'its bar is at {at=}, {off} toward {corner~}'
+DOWEL_NO_BAR = 'no bar comes down to it'
+BAR_NO_DOWEL = '{at=}: a bar without a dowel'
 DOWEL_AT = '{at=}'
 DOWEL_OFF = '{off}'
-DOWEL_OFF_FACE = 'outer'   # the face that "In from face" means
-DOWEL_CELL = 'unit {unit#}, cell {cell#}'
-DOWEL_OTHER = "in the other side's corner unit"
-TEMPLATE_PLACE = '{dowel~}: {at=} from {corner~}'
+DOWEL_CELL = ['{unit#}, cell {cell#}', '{side~} {unit#}, cell {cell#}']
+DOWEL_NO_CELL = 'no cell'
+DOWEL_GROUT = 'still have {grout} of grout between it and the block'
+DOWEL_LAP = 'They stand up {lap} over the bearing, as your drawings ask.'
+FORM_HERE = "The form's edge is the outer face line."
+FORM_AT = 'The form stands {form} outside the outer face line: from the form, add {again} to what stands under In from.'
+FORM_UNKNOWN = 'The form may stand outside the face line'
+BOARD_NUMBER = 'no. {number#}'
+BOARD_FORM = "Line outside it: the form's edge, {form} farther out."
+BOARD_BEFORE = 'The board begins {before} before 0: from the board\'s end, add {again} to every number.'
+BOARD_AFTER = 'The board begins {after} past 0: from the board\'s end, take {again} off every number.'
+BOARD_UNKNOWN = "Where the form's board begins is not known here"
+TEMPLATE_FROM = '{side~}, from {hook~}:'
+TEMPLATE_PLACE = '{dowel~}: {at}'
 TEMPLATE_LIST = '{list~}: their places stand in the dowel list.'
-TEMPLATE_EDGE = 'Outer face line: edge of the form'
-TEMPLATE_LINE = 'Line {in} in from the outer face'
+TEMPLATE_LINE = 'Outer face line of the wall.'
+TEMPLATE_LINE_INSIDE = 'Face line of the wall (either face)'
+TEMPLATE_PARALLEL = 'Line {in} in from the outer face line'
+TEMPLATE_IS_FORM = "It is the form's edge too."
+TEMPLATE_FORM_AT = 'The form stands {form} farther out.'
+TEMPLATE_FORM_UNKNOWN = 'The form stands where your drawings put it.'
+TEMPLATE_DEPTH = '{at} from the face line'
+TEMPLATE_DRAWN_DEPTH = '{at} from the line drawn'
+TEMPLATE_FORM_DEPTH = '{at} from the form'
+TEMPLATE_OTHER = ['Outer face line of {side~}', 'Outer face line of the wall round the corner']
+TEMPLATE_BOARD = "The board of {side~} begins {before} before that corner: from the board's end add {again}."
+CORNER_TITLE = 'Corner {corner~}, course {course#}'
+CORNER_RUNS = '{side~} runs through.'
+CORNER_UNIT = r'(?P<piece>\S+-\d+-\d+): (?P<made>.+?)(?= Bar:| It stands|$)'
+CORNER_BAR = 'Bar: {a} from the outer face of {first~}, {b} from that of {second~}.'
+CORNER_CELL = 'It stands in {side~} unit {unit#}, cell {cell#}.'
+
+CLEANOUT_EACH = 'cleanout units stand in course 1 under each bar'
 
 # ---- setting out -----------------------------------------------------------------------------------------------------
 CARD_TAPES = 'Tape, outer corner to outer corner'
@@ -107,7 +152,8 @@ CARD_ROD_PLACES = {'floor at {opening~}': 'underside', 'sill of {opening~}': 'un
                    'bearing': 'bearing', 'top of course 1': 'datum', 'tops of boards': 'boards', 'top of wall': 'top'}
 CARD_LINE = 'The line, pulled with {pull~}; sag between supports at most {most}'
 CARD_SAG = ['sags {sag} unsupported', 'sags under {under} unsupported']
-CARD_TRIGS = 'trigs: {count#}, every {part}'
+CARD_TRIGS = r'trigs at (?P<places>[^;]+?) from (?P<hook>.+?)(?=; an opening| \d+ (?:lb|N) would do|$)'  # a regular expression
+CARD_TOO_WIDE = 'an opening is too wide for the line'
 CARD_NO_TRIG = 'no trig'
 CARD_PULL = ['{pull~} would do without', '{pull~} would do without: too much for the line']
 CARD_OFF_LINE = 'Units stand off the line by {inches} ({mm})'
@@ -115,6 +161,7 @@ CARD_OFF_LINE = 'Units stand off the line by {inches} ({mm})'
 # ---- courses ---------------------------------------------------------------------------------------------------------
 STRIP_BAR = 'bar'
 STRIP_JAMB = 'jamb {opening~}'
+STRIP_BEHIND = '{what~}, behind {corner~}'  # a place before zero, by its distance
 STRIP_JOINT = 'joint edge'
 STRIP_FACE = 'face of {wall~}'
 STRIP_NUMBER = ['{number#}', '{number#} {letter~}']
@@ -125,6 +172,7 @@ STRIP_MEETS = 'meets {side~}'
 STRIP_FREE = 'free end'
 STRIP_CUT = '{mark~} = {length}'
 PLAN_ORDER = 'Start at corner {corner~}. Lay the corners in this order: {order~}.'
+PLAN_NO_LEADS = 'Leads: see the list of corner leads.'
 PLAN_LEAD = 'Lead at {corner~}: {lead~}.'
 LETTERS = {
     'half': 'H', 'corner-set': 'A', 'open-end': 'O', 'open-both': 'O', 'bond-beam': 'B', 'bond-beam-half': 'B',
@@ -153,7 +201,7 @@ ELEVATION_JOINT = 'CJ'
 OPENING_NAME = '{name~} {use~}, {side~}'
 OPENING_USES = {'door': 'door', 'overhead door': 'overhead', 'window': 'window', 'opening': 'plain'}
 OPENING_SIZE = 'wide {wide=} high {high=}'
-OPENING_JAMBS = ['from outer face at {corner~}: {from=} {to=}', 'from the face of {wall~}: {from=} {to=}']
+OPENING_JAMBS = 'from {hook~}: {from=} {to=}'
 OPENING_BEARING = 'bears {start} toward {start_name~} bears {end} toward {end_name~} asked: {asked} each end'
 OPENING_HEIGHTS = ['floor {underside=} head {soffit=}', 'sill {underside=} head {soffit=}']
 OPENING_ASKED = '{wide} x {high}'
@@ -174,8 +222,9 @@ LEAD_SIDES = '{arriving~} + {leaving~}'
 LEAD_COUNT = '{arriving#} + {leaving#}'
 
 # ---- at the wall -----------------------------------------------------------------------------------------------------
-MARK_HEADING = ['{side~}, course {course#}: tape hooked on {corner~}; with the units as measured: joints of {joint}',
-                '{side~}, course {course#}: tape hooked on {corner~}']
+MARK_HEADING = ['{side~}, course {course#}: marks from {hook~}, along its outer face',
+                '{side~}, course {course#}: marks from {hook~}, along either face']
+MARK_JOINTS = '; with the units as measured: joints of {joint}'
 MARK_WHAT = {'near jamb of {opening~}': 'near-jamb', 'far jamb of {opening~}': 'far-jamb',
              'control joint, near edge': 'joint-near-edge', 'control joint, far edge': 'joint-far-edge',
              'centre of a bar': 'bar-centre'}
@@ -216,10 +265,10 @@ FOUND_ROOM = 'least room of faces and dowels'
 PEG_LINE = '{pair~} {read}'
 BED_JAMBS = 'jambs at {from} and {to}'
 BED_HEAD = 'head on course {course#}'
-BED_NAME = '{opening~} {wide} x {high}'
+BED_SIZE = '{wide} x {high}'
 BED_LIMITS = "Dashed: the bed's limits, {least} and {most} under the units."
 BED_CHALK = 'Chalk the outer face of {side~}, and a second line {offset} inside it that mortar does not bury.'
-BED_EDGES = 'The outer face is, from {corner~}: {edges~}.'
+BED_EDGES = 'The outer face is, from {hook~}: {edges~}.'
 BED_EDGE = "{in} in from the slab's edge at {at}"
 
 # ---- the log ---------------------------------------------------------------------------------------------------------

@@ -23,44 +23,60 @@ def touched_face(side, wall):
     return 0 if abs(here) <= abs(here - wall.thick) else wall.thick
 
 
-def named_point(world, side, sort, name):
+def point_of(world, side, sort, name, wall):
     """The plan point that words name as zero of a side's numbers; None if there is no such thing."""
-    if sort == 'corner' and name in world.corners:
-        return tuple(world.corners[name]['point'])
-    wall = world.sides.get(name)
-    if sort == 'corner' and wall is not None:  # "the outer face at corner AB": AB's outer face
-        return on_wall(side, wall, 0)
-    if sort == 'corner' and name in (side.start, side.end):  # the free end of an open outline
-        return side.start_point if name == side.start else side.point(side.actual)
-    if wall is None:
+    met = world.sides.get(wall) if wall is not None else None
+    if sort in ('outer corner', 'inside corner'):
+        corner = world.corners.get(name)
+        if corner is None or corner['convex'] != (sort == 'outer corner'):
+            return None
+        if sort == 'inside corner' and world.corner_other(side.name, name) != wall:
+            return None
+        return tuple(corner['point'])
+    if sort == 'free end':
+        ends = {side.start: side.start_point, side.end: side.point(side.actual)}
+        alone = name in world.corners and not {'arriving', 'leaving'} <= world.corners[name].keys()
+        return ends.get(name) if alone or name not in world.corners else None
+    if met is None:
         return None
-    depth = {'face': touched_face(side, wall), 'inner': wall.thick, 'outer': 0}[sort]
-    return on_wall(side, wall, depth)
+    return on_wall(side, met, {'inner face': met.thick, 'outer face': 0, 'face met': touched_face(side, met)}[sort])
 
 
-REFERENCES = [('corner', phrases.FROM_CORNER, 'corner'), ('face', phrases.FROM_WALL, 'wall')]
-
-
-def reference_in(text):
-    """(sort, name) of the first reference that a text makes."""
-    for sort, template, field in REFERENCES:
-        found = phrases.part(template, text)
+def hook_in(text):
+    """(sort, name, wall) of what a text says that the tape is held to."""
+    for sort, template in phrases.HOOKS.items():
+        found = phrases.whole(template, text)
         if found:
-            return sort, found[field]
+            fields = found.groupdict()
+            return sort, fields.get('name'), fields.get('wall')
     return None
 
 
-def shift_of(sheet, side, reference, passage):
+def reference_in(text):
+    """The hook of the first "All marks from ..." that a text has."""
+    for template in phrases.ALL_MARKS:
+        found = phrases.part(template, text)
+        if found:
+            return hook_in(found['hook'])
+    return None
+
+
+def says_reference(text):
+    return any(phrases.part(template, text) for template in phrases.ALL_MARKS)
+
+
+def shift_of(sheet, side, hook, passage):
     """What is added to a place on the side's line to have the number that the words ask for. Words that name nothing,
     or a point off the side's outer face line, are an error."""
-    if reference is None:
-        sheet.wrong(f'{side.name}: measured from', 'nothing', side.start, passage)
+    if hook is None:
+        sheet.wrong(f'{side.name}: measured from', passage.text[:80] if passage else 'nothing', side.start, passage)
         return 0
-    point = named_point(sheet.world, side, *reference)
+    point = point_of(sheet.world, side, *hook)
     if point is None:
-        sheet.wrong(f'{side.name}: measured from', ' '.join(reference), side.start, passage)
+        sheet.wrong(f'{side.name}: measured from', ' '.join(str(one) for one in hook), side.start, passage)
         return 0
     away = minus(side.start_point, point)
     if dot(away, side.inward) != 0:
-        sheet.wrong(f'{side.name}: measured from a point off its line', ' '.join(reference), side.start, passage)
+        sheet.wrong(f'{side.name}: measured from a point off its line', ' '.join(str(one) for one in hook), side.start,
+                    passage)
     return dot(away, side.along)

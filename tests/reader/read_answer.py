@@ -1,8 +1,9 @@
-"""The answer beside the job and beside itself: corners from the job's own sides, the marks, rod and counts that the page
-shows from the placed pieces."""
+"""The answer beside the job and beside itself: corners from the job's own sides, and what the page shows (marks, rod,
+counts) from the placed pieces."""
 from collections import Counter
 from fractions import Fraction
 
+import phrases
 from lengths import agrees, lengths_in, rounded
 from read_lists import rod_events
 from sheets import Sheet
@@ -19,6 +20,7 @@ def read_answer(book):
     check_page_marks(sheet)
     check_rod(sheet)
     check_counts(sheet)
+    check_cleanouts(sheet)
     return sheet
 
 
@@ -47,7 +49,7 @@ def check_corners(sheet):
         return sheet.wrong('outline', (x, y), 'closed')
     half = Fraction(world.joint, 2)
     for at, row in enumerate(rows):
-        # Each end is in by half a joint from the line of the side that it meets, or from the nominal end of an open one.
+        # Each end is in by half a joint from the line of the side that it meets, or from its own nominal end.
         side = world.sides.get(side_name(row))
         if side is None:
             sheet.wrong('side', 'none', side_name(row))
@@ -118,7 +120,8 @@ def check_page_marks(sheet):
                 sheet.wrong(f'{course["name"]}: {mark["kind"]}', mark['at']['text'],
                             [sheet.book.text(one[0]) for one in low if one[1] == what])
             low[key] -= 1
-        left = [f'{what} {name} {sheet.book.text(place)}' for (place, what, name), count in low.items() if count > 0]
+        left = [f'{what} {name} {sheet.book.text(place)}' for (place, what, name), count in low.items()
+                if count > 0 and place >= 0]
         sheet.same(left, [], f'{course["name"]}: places without a mark')
         ends = sum(mark['kind'] == 'block-end' for mark in course['marks'])
         sheet.same(ends, len(world.pieces[side, number]), f'{course["name"]}: marks of block ends')
@@ -144,3 +147,17 @@ def check_counts(sheet):
         sheet.same((row['whole'], row['cut_pieces']), (whole.pop(key, 0), cut.pop(key, 0)), f'count of {row["kind"]}')
     sheet.same((dict(whole), dict(cut)), ({}, {}), 'kinds without a count')
     sheet.same(world.answer['counts']['pieces'], len(world.by_name), 'pieces')
+
+
+def check_cleanouts(sheet):
+    """Where a finding says that cleanout units stand under each bar, the unit of course 1 under each is one."""
+    world = sheet.world
+    if not any(phrases.CLEANOUT_EACH in row['text'] for row in world.answer['findings']):
+        return
+    without = []
+    for name, dowel in world.dowels().items():
+        over = world.over(dowel.side, 1, dowel.centre, dowel.depth)
+        piece = world.by_name.get(f'{over[0]}-1-{over[1]}') if over else None
+        if piece is None or not piece.kind.startswith('cleanout'):
+            without.append(name)
+    sheet.same(without, [], 'bars without a cleanout under them')

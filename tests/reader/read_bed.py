@@ -4,7 +4,7 @@ from fractions import Fraction
 
 import phrases
 from lengths import INCH, MM, rounded
-from places import reference_in, shift_of
+from places import hook_in, reference_in, says_reference, shift_of
 from read_courses import Strip, check_feet, split_labels
 from read_found import ground, readings_of
 from read_pour import check_label, points
@@ -65,7 +65,7 @@ def bed(sheet):
         zeros.append(one.zero)
     ends = world.block_ends(side.name, 1)
     sheet.same(len(above), len(ends), 'marks of block ends')
-    notes = [passage for passage in sheet.passages if reference_in(passage.text)]
+    notes = [passage for passage in sheet.passages if says_reference(passage.text)]
     sheet.same(len(notes), len(sheet.pages), 'every part says what its marks are measured from')
     shifts = [shift_of(sheet, side, reference_in(one.text), one) for one in notes] or [0]
     sheet.same(len(set(shifts)), 1, 'every part measures from one place')
@@ -116,30 +116,32 @@ def bed_numbers(sheet, one, side, top):
 
 
 def bed_openings(sheet, page, side):
+    """At each opening its name, its hole, its jambs and the course that its head is on, one under the other."""
     texts = sheet.texts(page)
-    for before, text in zip(texts, texts[1:]):
-        row = sheet.world.openings.get(before.text)
-        if row is None or abs(before.top - text.top) > 1:
+    for at, text in enumerate(texts):
+        row = sheet.world.openings.get(text.text)
+        if row is None or row['side'] != side.name or text.turned:
             continue
-        passage, name = sheet.take([before, text]), row['name']
-        found = phrases.whole(phrases.BED_NAME, passage.text)
-        if found is None:
-            sheet.wrong(f'{name}: size to paint', passage.text, phrases.BED_NAME, passage)
+        group = [text]
+        middle = text.x
+        if at + 1 < len(texts) and abs(texts[at + 1].top - text.top) < 1 and texts[at + 1].lengths():
+            group, middle = [text, texts[at + 1]], (text.left + texts[at + 1].right) / 2
+        for more in texts[at + len(group):]:
+            if more.turned or abs(more.x - middle) > 1.5 or not 0 < more.top - group[-1].top < 40:
+                break
+            group.append(more)
+        passage, name = sheet.take(group), row['name']
+        size, jambs = phrases.part(phrases.BED_SIZE, passage.text), phrases.part(phrases.BED_JAMBS, passage.text)
+        head = phrases.part(phrases.BED_HEAD, passage.text)
+        if not (size and jambs and head):
+            sheet.wrong(f'{name}: to paint', passage.text, phrases.BED_JAMBS, passage)
             continue
-        middle = (before.left + text.right) / 2
-        sheet.length(passage, found, 'wide', nm(row['to']) - nm(row['from']), f'{name}: width')
-        sheet.length(passage, found, 'high', nm(row['soffit']) - nm(row['underside']), f'{name}: height')
-        for more in texts:
-            if abs(more.x - middle) > 1.5 or not 0 < more.top - text.top < 40 or id(more) in sheet.taken:
-                continue
-            jambs = phrases.whole(phrases.BED_JAMBS, more.text)
-            head = phrases.whole(phrases.BED_HEAD, more.text)
-            if jambs:
-                passage = sheet.take([more])
-                sheet.length(passage, jambs, 'from', nm(row['from']), f'{name}: near jamb')
-                sheet.length(passage, jambs, 'to', nm(row['to']), f'{name}: far jamb')
-            elif head:
-                sheet.same(int(head['course']), row['last_course'], f'{name}: head on course')
+        near, far = (sheet.world.jamb(row, edge, 1) for edge in ('from', 'to'))
+        sheet.length(passage, size, 'wide', far - near, f'{name}: width')
+        sheet.length(passage, size, 'high', nm(row['soffit']) - nm(row['underside']), f'{name}: height')
+        sheet.length(passage, jambs, 'from', near, f'{name}: near jamb')
+        sheet.length(passage, jambs, 'to', far, f'{name}: far jamb')
+        sheet.same(int(head['course']), row['last_course'], f'{name}: head on course', passage)
 
 
 def bed_stations(sheet, one, side, top):
@@ -179,11 +181,11 @@ def check_edges(sheet, passage, side, edges):
     world, fit = sheet.world, ground(sheet)['fit']
     rows = [row for _, row in readings_of(world, 'edge') if row['on'] == side.name]
     found = phrases.parts(phrases.BED_EDGE, passage.text)
-    sheet.same(edges['corner'], side.start, f'edges of {side.name}: measured from', passage)
+    shift = shift_of(sheet, side, hook_in(edges['hook']), passage)
     sheet.same(len(found), len(rows), f'edges of {side.name}', passage)
     for match, row in zip(found, rows):
         at, beyond = world.length(row['at']), world.length(row['beyond'])
-        sheet.length(passage, match, 'at', at, f'edge of {side.name}: at')
+        sheet.length(passage, match, 'at', at + shift, f'edge of {side.name}: at')
         middle = [(min(axis) + max(axis)) / Fraction(2)
                   for axis in zip(*(row['point'] for row in world.corners.values()))]
         x, y = (here - there for here, there in zip(side.point(at), middle))

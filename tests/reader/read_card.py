@@ -1,8 +1,10 @@
 """The setting-out card: tapes, squares, boards, rod readings, the line, each from the plan and the job alone."""
+import re
 from fractions import Fraction
 
 import phrases
 from lengths import FOOT, INCH, MM
+from places import hook_in, shift_of
 from sheets import read_table, take_paragraphs
 from world import nm
 
@@ -164,7 +166,7 @@ def most_sag(world):
 
 
 def line_row(sheet, row, _):
-    """The sag of a light line is w L^2 / 8 T: unsupported, and between trigs at equal distances."""
+    """The sag of a light line is w L^2 / 8 T: unsupported, and between trigs."""
     world, asked = sheet.world, sheet.world.job['setting_out']
     side = world.sides.get(row.text(0))
     if side is None:
@@ -181,16 +183,68 @@ def line_row(sheet, row, _):
         sheet.length(passage, found, 'under', world.step, f'sag of {side.name}')
     else:
         sheet.wrong(f'sag of {side.name}', passage.text, sheet.book.text(sag), passage)
-    parts = 1
-    while sag / (parts * parts) > most_sag(world):
-        parts += 1
-    trigs = phrases.part(phrases.CARD_TRIGS, passage.text)
-    if parts > 1:
-        sheet.same(trigs and int(trigs['count']), parts - 1, f'trigs of {side.name}', passage)
-        if trigs:
-            sheet.length(passage, trigs, 'part', Fraction(side.actual, parts), f'trigs of {side.name}')
-    else:
-        sheet.same(trigs is None, True, f'trigs of {side.name}', passage)
+    # The longest part that hangs no lower: L^2 = most / sag of the whole, times its own L^2.
+    check_trigs(sheet, passage, side, lambda part: sag * part * part <= most_sag(world) * side.actual * side.actual)
+
+
+def ground_of(world, side):
+    """Where the middle of a trig may stand: half a unit of masonry, in no opening."""
+    holes = sorted((nm(row['from']), nm(row['to'])) for row in world.openings.values() if row['side'] == side.name)
+    half, start, found = nm(side.series['half']) // 2, 0, []
+    for low, high in holes + [(side.actual, side.actual)]:
+        if start + half <= low - half:
+            found.append((start + half, low - half))
+        start = max(start, high)
+    return found
+
+
+def fewest(ground, whole, hangs_well):
+    """The fewest supports, each as far on as the line allows; None where an opening is too wide for it."""
+    count, last = 0, 0
+    while not hangs_well(whole - last):
+        places = [high if hangs_well(high - last) else None for low, high in ground if high > last]
+        best = None
+        for low, high in ground:
+            if high <= last or (low > last and not hangs_well(low - last)):
+                continue
+            inside, outside = max(low, last), high
+            if hangs_well(high - last):
+                best = high
+                continue
+            while outside - inside > 1:  # the line's own limit lies in this stretch
+                middle = (inside + outside) // 2
+                inside, outside = (middle, outside) if hangs_well(middle - last) else (inside, middle)
+            best = inside if inside > last else best
+        if best is None or not places:
+            return None
+        count, last = count + 1, best
+    return count
+
+
+def check_trigs(sheet, passage, side, hangs_well):
+    """Supports stand on masonry, are the fewest, and leave no part that hangs lower than is allowed."""
+    world, what = sheet.world, f'trigs of {side.name}'
+    found = re.search(phrases.CARD_TRIGS, passage.text)
+    wanted = fewest(ground_of(world, side), side.actual, hangs_well)
+    if wanted is None:
+        return sheet.same(phrases.CARD_TOO_WIDE in passage.text, True, what, passage)
+    if wanted == 0 or found is None:
+        return sheet.same((0 if found is None else None), wanted, what, passage)
+    low = found.start('places')
+    places = [one for one in passage.lengths if low <= one.start < found.end('places')]
+    shift = shift_of(sheet, side, hook_in(found['hook']), passage)
+    sheet.same(len(places), wanted, what, passage)
+    last = 0
+    for one in places:
+        passage.claimed.add(one.start)
+        at = one.value - shift
+        if not any(start - world.step <= at <= end + world.step for start, end in ground_of(world, side)):
+            sheet.wrong(f'{what}: place', one.text, 'on masonry', passage)
+        if not hangs_well(at - last - world.step):
+            sheet.wrong(f'{what}: part', one.text, 'nearer', passage)
+        last = at
+    if not hangs_well(side.actual - last - world.step):
+        sheet.wrong(f'{what}: part', 'the last', 'shorter', passage)
 
 
 CARD_ROWS = {'tapes': tape_row, 'squares': square_row, 'boards': board_row, 'rod': rod_row, 'lines': line_row}

@@ -3,7 +3,7 @@ import re
 
 import phrases
 from lengths import agrees
-from places import reference_in, shift_of
+from places import reference_in, says_reference, shift_of
 from read_lists import check_lead, cut_marks
 from read_summary import read_side_dimensions
 from read_pour import SLACK, check_label, label_pairs, points, scale_of
@@ -62,7 +62,8 @@ def plan(sheet):
         if order:
             first = next(iter(world.sides.values())).start
             sheet.same(order['corner'], first, 'start corner', passage)
-    if sheet.fields['course'] != '1' or sheet.title.startswith('drawing'):
+    elsewhere = any(phrases.PLAN_NO_LEADS in passage.text for passage in sheet.passages)
+    if sheet.fields['course'] != '1' or sheet.title.startswith('drawing') or elsewhere:
         return
     both = {name for name, row in world.corners.items() if 'arriving' in row and 'leaving' in row}
     sheet.same(sorted(leads), sorted(both), 'leads told')
@@ -113,7 +114,7 @@ def strip(sheet):
         take_units(sheet, one, side, course)
         take_paragraphs(sheet, one.page)
     check_legend(sheet)
-    notes = [passage for passage in sheet.passages if reference_in(passage.text)]
+    notes = [passage for passage in sheet.passages if says_reference(passage.text)]
     sheet.same(len(notes), len(pages), 'every part says what its marks are measured from')
     shifts = [shift_of(sheet, side, reference_in(one.text), one) for one in notes] or [0]
     sheet.same(len(set(shifts)), 1, 'every part measures from one place')
@@ -149,17 +150,18 @@ def low_marks(sheet, pages, side, course, shift):
     left = list(expected)
     for passage in found:
         words = passage.texts[-1].text if not passage.texts[-1].lengths() else ''
-        what = low_word(words)
-        value = passage.lengths[0].value if passage.lengths else None
+        behind = phrases.whole(phrases.STRIP_BEHIND, words)
+        what, sign = low_word(behind['what'] if behind else words), -1 if behind else 1
+        value = passage.lengths[0].value * sign if passage.lengths else None
         near = [mark for mark in left if (mark[1], mark[2]) == what and value is not None
                 and agrees(value, mark[0] + shift, sheet.world.step)]
         if near:
-            check_label(sheet, passage, near[0][0] + shift, words)
+            check_label(sheet, passage, sign * (near[0][0] + shift), words)
             left.remove(near[0])
         else:
             sheet.claim_all(passage)
-            sheet.wrong('mark under the strip', passage.text, [f'{mark[1]} {mark[2]} {sheet.book.text(mark[0])}'
-                                                               for mark in left], passage)
+            sheet.wrong('mark under the strip', passage.text,
+                        [f'{mark[1]} {mark[2]} {sheet.book.text(mark[0])}' for mark in left], passage)
     for mark in left:
         sheet.wrong('mark under the strip', 'missing', f'{mark[1]} {mark[2]} {sheet.book.text(mark[0])}')
 
@@ -201,6 +203,8 @@ def check_feet(sheet, one, ends, low):
             if not passage.lengths:
                 continue
             value = passage.lengths[0].value
+            if phrases.whole(phrases.STRIP_BEHIND, passage.texts[-1].text):
+                value = -value
             near = min(places, key=lambda place: abs(place - value), default=None)
             if near is not None:
                 zeros.append((foot + points(near, one.scale), passage))
@@ -230,16 +234,18 @@ def check_drawn(sheet, one, side, course):
             sheet.wrong(f'box of {piece.name}', 'not drawn',
                         f'{one.place(piece.end):.2f}..{one.place(piece.start):.2f} pt')
     dots = [dot for dot in sheet.shapes(one.page).dots if one.top < dot[1] < one.bottom]
-    for centre, first, last, _ in world.bars_on(side.name):
-        x = one.place(centre)
-        if first <= course <= last and left < x < right:
-            if not any(abs(dot[0] - x) < SLACK for dot in dots):
-                sheet.wrong('dot of a bar', 'not drawn', sheet.book.text(centre))
-            cell = world.cell_at(side.name, course, centre)
-            if cell and not any(abs(box.left - one.place(cell[2][1])) < 2 * SLACK
-                                and abs(box.right - one.place(cell[2][0])) < 2 * SLACK
-                                for box in sheet.shapes(one.page).boxes):
-                sheet.wrong('cell of a bar', 'not drawn', f'unit {cell[0]}, cell {cell[1]}')
+    for centre, first, last, _, depth in world.bars_on(side.name):
+        x, y = one.place(centre), one.bottom - points(depth, one.scale)
+        if not (first <= course <= last and left < x < right):
+            continue
+        if not any(abs(dot[0] - x) < SLACK and abs(dot[1] - y) < SLACK for dot in dots):
+            sheet.wrong('dot of a bar', 'not drawn', f'{sheet.book.text(centre)}, {sheet.book.text(depth)} deep')
+        cell = world.over(side.name, course, centre, depth)
+        if cell and cell[0] == side.name:
+            low, high = one.place(cell[3][1]), one.place(cell[3][0])
+            if not any(abs(box.left - low) < 2 * SLACK and abs(box.right - high) < 2 * SLACK
+                       for box in sheet.shapes(one.page).boxes):
+                sheet.wrong('cell of a bar', 'not drawn', f'unit {cell[1]}, cell {cell[2]}')
 
 
 def take_units(sheet, one, side, course):
@@ -256,7 +262,8 @@ def take_units(sheet, one, side, course):
         elif phrases.whole(phrases.STRIP_SIZE, text.text) and last in world.openings:
             passage, row = sheet.take([text]), world.openings[last]
             found = phrases.whole(phrases.STRIP_SIZE, text.text)
-            sheet.length(passage, found, 'wide', nm(row['to']) - nm(row['from']), f'{last}: width')
+            wide = world.jamb(row, 'to', course) - world.jamb(row, 'from', course)
+            sheet.length(passage, found, 'wide', wide, f'{last}: width')
             sheet.length(passage, found, 'high', nm(row['soffit']) - nm(row['underside']), f'{last}: height')
         elif one.top is not None and one.top < text.y < one.bottom and phrases.whole('{at}', text.text):
             one.cuts = getattr(one, 'cuts', []) + [sheet.take([text])]

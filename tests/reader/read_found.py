@@ -24,15 +24,17 @@ def readings_of(world, sort):
 def pegs(sheet):
     world, page = sheet.world, sheet.pages[0]
     lines = [(row['from'] + row['to'], nm(row['read'])) for row in ground(sheet)['tape']['lines']]
-    texts = sheet.texts(page)
+    texts, taped_pairs = sheet.texts(page), {name for name, _ in lines}
     for first, second in zip(texts, texts[1:]):
         pair = first.text
-        taped = pair in {name for name, _ in lines} and pair not in world.sides
+        taped = pair in taped_pairs and pair not in world.sides
         if taped and second.lengths() and id(first) not in sheet.taken and abs(first.top - second.top) < 1:
             passage = sheet.take([first, second])
-            exact = min((read for name, read in lines if name == pair),
-                        key=lambda read: abs(read - second.lengths()[0].value))
-            check_label(sheet, passage, exact, f'taping {pair}')
+            left = [one for one in lines if one[0] == pair] or [(pair, None)]
+            best = min(left, key=lambda one: abs((one[1] or 0) - second.lengths()[0].value))
+            check_label(sheet, passage, best[1] or 0, f'taping {pair}')
+            if best in lines:
+                lines.remove(best)
     read_side_dimensions(sheet, page)
     moves = {row['text']: row for row in ground(sheet)['tape'].get('moves', [])}
     take_paragraphs(sheet, page)
@@ -267,7 +269,7 @@ def dowel_row(sheet, row, state):
     at, inward = world.length(reading['at']), world.length(reading['off_face'])
     cell(sheet, row, 1, '{at=}', {'at': at}, f'found dowel {name}')
     listed = world.dowels().get(name)
-    off = at - listed[1] if listed else nm(one['off_place'])
+    off = at - listed.centre if listed else nm(one['off_place'])
     cell(sheet, row, 2, phrases.FOUND_OFF, {'off': off, 'in': nm(one['off_face'])}, f'found dowel {name}')
     if row.cells[3]:
         sheet.same(row.text(3), one['text'], f'found dowel {name}', row.cells[3])

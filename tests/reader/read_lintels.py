@@ -60,12 +60,12 @@ def floors(world):
     """(unit, cell or '', centre) of each bar that comes up under a lintel unit, which has a floor."""
     found = []
     for side in world.sides:
-        for centre, first, last, _ in world.bars_on(side):
+        for centre, first, last, _, depth in world.bars_on(side):
             for course in range(first, last + 1):
                 for piece in world.pieces[side, course]:
                     if piece.kind in FLOORED and piece.start <= centre <= piece.end:
-                        cell = world.cell_at(side, course, centre)
-                        found.append((piece.name, str(cell[1]) if cell else '', centre))
+                        cell = world.over(side, course, centre, depth)
+                        found.append((piece.name, str(cell[2]) if cell else '', centre))
     return found
 
 
@@ -77,7 +77,7 @@ def cored(world):
         if laid is None or lintel['make'] != 'one-piece':
             continue
         low, high = nm(row['from']) - nm(laid['start_bearing']), nm(row['to']) + nm(laid['end_bearing'])
-        for centre, _, last, _ in world.bars_on(row['side']):
+        for centre, _, last, _, _ in world.bars_on(row['side']):
             if low <= centre <= high and last >= lintel['first_course']:
                 found.append((f'{row["side"]}-{lintel["first_course"]}', '', centre))
     return found

@@ -1,9 +1,9 @@
 """Findings, schedules and lists: sizes, jambs, heights, cut lengths, the rod, the leads."""
 import phrases
-from places import shift_of
 from read_lintels import check_bars, check_bearing, read_bars
 from sheets import read_table, take_paragraphs
 from lengths import agrees
+from places import hook_in, shift_of
 from read_summary import one_piece_length
 from world import HALVES, nm
 
@@ -103,10 +103,8 @@ def opening_row(sheet, row):
 
     soffit, underside = nm(opening['soffit']), nm(opening['underside'])
     lengths(1, phrases.OPENING_SIZE, {'wide': nm(opening['to']) - nm(opening['from']), 'high': soffit - underside})
-    jambs = phrases.whole(phrases.OPENING_JAMBS, row.text(2))
-    named = jambs and jambs.groupdict()
-    reference = named and (('corner', named['corner']) if named.get('corner') else ('face', named['wall']))
-    shift = shift_of(sheet, side, reference, row.cells[2])
+    told = phrases.part(phrases.OPENING_JAMBS.split(':')[0] + ':', row.text(2))
+    shift = shift_of(sheet, side, hook_in(told['hook']) if told else None, row.cells[2])
     lengths(2, phrases.OPENING_JAMBS, {'from': nm(opening['from']) + shift, 'to': nm(opening['to']) + shift})
     lengths(3, phrases.OPENING_HEIGHTS, {'underside': underside, 'soffit': soffit})
     opening_asked(sheet, row, opening)

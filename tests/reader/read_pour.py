@@ -1,9 +1,9 @@
-"""What is set before the pour: dowel list, form boards, dowel templates."""
+"""What is set before the pour: the dowel list and the form boards."""
 import phrases
 from lengths import INCH, agrees
-from places import reference_in, shift_of
+from places import hook_in, reference_in, says_reference, shift_of
 from sheets import read_table, take_paragraphs
-from world import nm
+from world import CLEARANCE, nm
 
 POINT = INCH / 72  # of paper, nanometres
 SLACK = 0.06                 # points: paper places are whole micrometres, printed to 0.001 pt
@@ -17,45 +17,146 @@ def points(length, scale=1):
 
 def dowels(sheet):
     world, expected = sheet.world, sheet.world.dowels()
-    seen, shift = [], 0
+    seen, shift, since = [], 0, False
     for page in sheet.pages:
         for row in read_table(sheet, page, phrases.HEADS['dowels'], has_boxes=True):
+            if row.heading and row.text(0) in (phrases.DOWELS_POURED, phrases.DOWELS_SINCE):
+                sheet.same('poured' in world.answer, True, 'told as poured', row.cells[0])
+                since = row.text(0) == phrases.DOWELS_SINCE
+                continue
+            if since and not row.heading:
+                dowel_since(sheet, row)
+                continue
             if row.heading:
-                name = row.text(0).split(':')[0]
-                side = world.sides.get(name)
-                if side is None:
-                    sheet.wrong('heading', row.text(0), list(world.sides), row.cells[0])
-                    continue
-                shift = shift_of(sheet, side, reference_in(row.text(0)), row.cells[0])
+                shift = dowel_heading(sheet, row.cells[0])
                 continue
             if row.text(0) not in expected:
                 sheet.wrong('dowel', row.text(0), 'a bar that starts at the footing', row.cells[0])
                 continue
             seen.append(row.text(0))
-            dowel_row(sheet, row, *expected[row.text(0)], shift)
+            dowel_row(sheet, row, expected[row.text(0)], shift)
         take_paragraphs(sheet, page)
     sheet.same(seen, list(expected), 'dowels listed')
+    for passage in sheet.passages:
+        dowel_notes(sheet, passage)
 
 
-def dowel_row(sheet, row, side, centre, shift):
+def dowel_since(sheet, row):
+    """A dowel found elsewhere, a bar beside its dowel, either without the other: as the answer says."""
+    world, poured, told, passage = sheet.world, sheet.world.answer['poured'], row.text(1), row.cells[1]
+    lone = phrases.whole(phrases.BAR_NO_DOWEL, told)
+    if lone:
+        bars = [nm(one['at']) for one in poured['bars_without_dowel'] if one['side'] == row.text(0)]
+        at = min(bars, key=lambda one: abs(one - sheet.value(passage, lone, 'at'))) if bars else 0
+        sheet.length(passage, lone, 'at', at, f'{row.text(0)}: bar without a dowel')
+        return
+    one = next((one for one in poured['dowels'] if f'{one["side"]} {one["number"]}' == row.text(0)), None)
+    if one is None:
+        sheet.wrong('dowel since the pour', row.text(0), 'a dowel of the list', row.cells[0])
+        return
+    listed = next(dowel for dowel in world.answer['dowels']
+                  if (dowel['side'], dowel['number']) == (one['side'], one['number']))
+    stands = nm(one['found_at']) if 'found_at' in one else nm(listed['at'])
+    found = phrases.part(phrases.DOWEL_FOUND, told)
+    if found:
+        sheet.length(passage, found, 'at', stands, f'{row.text(0)}: found')
+    if 'bar_at' not in one:
+        sheet.same(told.endswith(phrases.DOWEL_NO_BAR), True, f'{row.text(0)}: its bar', passage)
+        return
+    bar = phrases.part(phrases.DOWEL_BAR, told)
+    if bar:
+        sheet.length(passage, bar, 'at', nm(one['bar_at']), f'{row.text(0)}: its bar')
+        sheet.length(passage, bar, 'off', abs(nm(one['bar_at']) - stands), f'{row.text(0)}: off its dowel')
+
+
+def dowel_heading(sheet, passage):
+    """Where a side's numbers start, and which face "in from" means: an inside wall's dowels stand in its middle."""
+    for face, template in phrases.DOWEL_HEADING.items():
+        found = phrases.whole(template, passage.text)
+        side = sheet.world.sides.get(found['side']) if found else None
+        if side is not None:
+            if face == 'either' and any(one.depth * 2 != side.thick for one in sheet.world.dowels().values()
+                                        if one.side == side.name):
+                sheet.wrong(f'{side.name}: in from either face', passage.text, 'dowels in the middle', passage)
+            return shift_of(sheet, side, hook_in(found['hook']), passage)
+    sheet.wrong('heading', passage.text, list(sheet.world.sides), passage)
+    return 0
+
+
+def dowel_row(sheet, row, dowel, shift):
     world, name = sheet.world, row.text(0)
-    match = phrases.whole(phrases.DOWEL_AT, row.text(1))
-    if match is None:
-        return sheet.wrong(f'{name}: centre', row.text(1), sheet.book.text(centre), row.cells[0])
-    sheet.length(row.cells[1], match, 'at', centre + shift, f'{name}: centre')
-    off = phrases.whole(phrases.DOWEL_OFF, row.text(2))
-    if off:
-        sheet.length(row.cells[2], off, 'off', world.sides[side].thick // 2, f'{name}: in from its face')
-    else:
-        sheet.wrong(f'{name}: in from its face', row.text(2), 'a length', row.cells[2])
-    for course, column in ((1, 3), (2, 4)):
-        if course not in world.courses:
+    for column, template, exact, what in ((1, phrases.DOWEL_AT, dowel.centre + shift, 'centre'),
+                                          (2, phrases.DOWEL_OFF, dowel.depth, 'in from its face')):
+        passage = row.cells[column]
+        match = phrases.whole(template, passage.text) if passage else None
+        if match is None:
+            sheet.wrong(f'{name}: {what}', row.text(column), sheet.book.text(exact), row.cells[0])
             continue
-        cell = world.cell_at(side, course, centre)
-        found = phrases.whole(phrases.DOWEL_CELL, row.text(column))
-        got = (int(found['unit']), int(found['cell'])) if found else row.text(column)
-        sheet.same(got, cell[:2] if cell else phrases.DOWEL_OTHER, f'{name}: cell in course {course}',
-                   row.cells[column])
+        sheet.length(passage, match, list(match.groupdict())[0], exact, f'{name}: {what}')
+    for course, column in ((1, 3), (2, 4)):
+        if course in world.courses:
+            dowel_cell(sheet, row.cells[column], name, dowel, course)
+    dowel_room(sheet, row, name, world.room(dowel))
+
+
+def dowel_cell(sheet, passage, name, dowel, course):
+    """The unit and cell over the dowel: its own side's, or another's by name."""
+    cell, poured = sheet.world.over(dowel.side, course, dowel.centre, dowel.depth), sheet.world.poured_row(name)
+    if poured is not None:
+        told = poured.get('first_course' if course == 1 else 'second_course')
+        cell = (told['side'], told['unit'], told['cell']) if told else None
+    found = phrases.whole(phrases.DOWEL_CELL, passage.text) if passage else None
+    got = None
+    if found:
+        got = (found.groupdict().get('side') or dowel.side, int(found['unit']), int(found['cell']))
+    elif passage is not None and passage.text != phrases.DOWEL_NO_CELL:
+        got = passage.text
+    sheet.same(got, cell[:3] if cell else None, f'{name}: cell in course {course}', passage)
+
+
+def dowel_room(sheet, row, name, room):
+    """How far it may be out each way, rounded down to the tape's steps, nothing less than none."""
+    poured = sheet.world.poured_row(name)
+    if poured is not None:
+        told = poured.get('room')
+        room = [nm(told[way]) for way in ('to_start', 'to_end', 'to_outer', 'to_inner')] if told else None
+    exacts = (None, None, None) if room is None else (room[0], room[1], min(room[2], room[3]))
+    for column, exact in zip((5, 6, 7), exacts):
+        passage = row.cells[column]
+        if exact is None:
+            sheet.same(row.text(column), phrases.DOWEL_NO_CELL, f'{name}: room', row.cells[0])
+            continue
+        one = passage.lengths[0] if passage and len(passage.lengths) == 1 else None
+        wanted = max(0, exact // sheet.world.step * sheet.world.step)
+        if one is not None:
+            passage.claimed.add(one.start)
+        if one is None or one.value != wanted:
+            sheet.wrong(f'{name}: room', row.text(column), sheet.book.text(wanted), row.cells[0])
+
+
+def footing(world, key='footing_outside'):
+    """How far the job's footing reaches beyond a face; None where it does not say."""
+    asked = world.job.get('setting_out', {})
+    return world.length(asked[key]) if key in asked else None
+
+
+def dowel_notes(sheet, passage):
+    """The grout asked for, the lap, and where the form stands from the face line."""
+    world, form = sheet.world, footing(sheet.world)
+    grout = phrases.part(phrases.DOWEL_GROUT, passage.text)
+    if grout:
+        bars = world.job['steel']['bars']
+        sheet.length(passage, grout, 'grout', CLEARANCE[bars.get('grout', 'coarse')], 'grout round a bar')
+        told = phrases.part(phrases.FORM_AT, passage.text)
+        if told and form:
+            sheet.length(passage, told, 'form', form, 'form from the face')
+            sheet.length(passage, told, 'again', form, 'form from the face')
+        wanted = phrases.FORM_UNKNOWN if form is None else phrases.FORM_HERE if form == 0 else None
+        if (wanted is not None and wanted not in passage.text) or (wanted is None and not told):
+            sheet.wrong('where the form stands', passage.text[-120:], wanted or phrases.FORM_AT, passage)
+    lap = phrases.part(phrases.DOWEL_LAP, passage.text)
+    if lap:
+        sheet.length(passage, lap, 'lap', world.length(world.job['steel']['dowel_lap']), 'lap of the dowels')
 
 
 # ---- form board ------------------------------------------------------------------------------------------------------
@@ -89,42 +190,6 @@ def check_label(sheet, passage, exact, what):
             sheet.wrong(what, one.text, sheet.book.text(exact), passage)
 
 
-def form(sheet):
-    world, side = sheet.world, sheet.world.sides.get(sheet.fields['side'])
-    page = sheet.pages[0]
-    if side is None:
-        return sheet.wrong('side', sheet.fields['side'], list(world.sides))
-    mine = {name: centre for name, (on, centre) in world.dowels().items() if on == side.name}
-    turned = [text for text in sheet.texts(page) if text.turned]
-    labels = label_pairs(sheet, page, turned)
-    form_openings(sheet, page, side)
-    numbers = [text for text in sheet.texts(page) if text.text.isdigit()]
-    for text in numbers:
-        sheet.take([text])
-    take_paragraphs(sheet, page)
-    notes = next((one for one in sheet.passages if reference_in(one.text)), None)
-    shift = shift_of(sheet, side, reference_in(notes.text) if notes else None, notes)
-    centres = sorted(mine.values(), reverse=True)
-    sheet.same(len(labels), len(centres), f'{side.name}: dowels on the board')
-    for passage, centre in zip(labels, centres):
-        check_label(sheet, passage, centre + shift, f'{side.name}: dowel on the board')
-    form_dots(sheet, page, side, mine, numbers)
-
-
-def form_openings(sheet, page, side):
-    world = sheet.world
-    mine = {row['name']: row for row in world.answer['openings'] if row['side'] == side.name}
-    texts, seen = sheet.texts(page), set()
-    for at, text in enumerate(texts):
-        row = mine.get(text.text)
-        if row is None or [len(one.lengths()) for one in texts[at + 1:at + 3]] != [1, 1]:
-            continue
-        seen.add(text.text)
-        for edge, one in (('from', texts[at + 1]), ('to', texts[at + 2])):
-            check_label(sheet, sheet.take([one]), nm(row[edge]), f'{text.text}: jamb under the board')
-    sheet.same(sorted(seen), sorted(mine), f'{side.name}: openings under the board')
-
-
 def scale_of(page):
     if page.scale is not None:
         return page.scale
@@ -141,135 +206,143 @@ def heavy_line(sheet, page):
     return max(level, key=lambda line: abs(line.points[0][0] - line.points[1][0]), default=None)
 
 
-def form_dots(sheet, page, side, mine, numbers):
-    """Dots and their numbers stand where the scale puts the dowels: along from the right end, in from the face."""
-    scale, face = scale_of(page), heavy_line(sheet, page)
-    if scale is None or face is None:
-        return sheet.wrong('form board', 'no scale or no outer face', 'both')
-    right, level = max(point[0] for point in face.points), face.points[0][1]
-    found = sorted(sheet.shapes(page).dots, reverse=True)
-    expected = sorted(((right - points(centre, scale), level - points(side.thick // 2, scale), name.rsplit(' ', 1)[1])
-                       for name, centre in mine.items()), reverse=True)
-    if len(found) != len(expected):
-        return sheet.wrong('dots on the board', len(found), len(expected))
-    for (x, y, _), (want_x, want_y, number) in zip(found, expected):
-        if abs(x - want_x) > SLACK or abs(y - want_y) > SLACK:
-            sheet.wrong(f'dot of dowel {number}', f'{x:.2f}, {y:.2f} pt', f'{want_x:.2f}, {want_y:.2f} pt')
-        under = [text.text for text in numbers if abs(text.x - x) < 1.5 and text.top > level]
-        sheet.same(under, [number], f'number under the dot of dowel {number}')
+class Board:
+    """One page of a form board: the face line, the wall's other face, and where zero comes on paper."""
+
+    def __init__(self, sheet, page, side):
+        self.page, self.scale, self.zero = page, scale_of(page), None
+        face = heavy_line(sheet, page)
+        self.bottom = face.points[0][1] if face else None
+        self.top = self.bottom - points(side.thick, self.scale) if face else None
+        self.left, self.right = sorted(point[0] for point in face.points) if face else (None, None)
+        self.above, self.below = [], []
+
+    def place(self, along):
+        return self.zero - points(along, self.scale)
 
 
-# ---- dowel templates -------------------------------------------------------------------------------------------------
-
-def template(sheet):
-    seen = []
-    for page in sheet.pages:
-        seen += template_page(sheet, page)
-    sheet.same(sorted(seen), sorted(sheet.world.dowels()), 'dowels that have a template')
-
-
-def template_page(sheet, page):
-    world, expected = sheet.world, sheet.world.dowels()
-    names, entries, entry = [], [], None
-    for text in sheet.texts(page):
-        name = text.text.split(':')[0]
-        if text.turned:
+def form(sheet):
+    world, side = sheet.world, sheet.world.sides.get(sheet.fields['side'])
+    if side is None:
+        return sheet.wrong('side', sheet.fields['side'], list(world.sides))
+    mine = {name: dowel for name, dowel in world.dowels().items() if dowel.side == side.name}
+    jambs = sorted((nm(row.get('planned', row)[edge]), row['name']) for row in world.answer['openings']
+                   if row['side'] == side.name for edge in ('from', 'to'))
+    boards = [Board(sheet, page, side) for page in sheet.pages]
+    for board in boards:
+        if board.bottom is None:
+            sheet.wrong('form board', 'no face line', 'a heavy line')
             continue
-        if name in expected and ':' in text.text:
-            entry = [text]
-            entries.append((name, entry))
-        elif entry is not None and abs(text.left - entry[0].left) < 1 and 0 < text.top - entry[-1].top < 16:
-            entry.append(text)
-        elif entry is not None:
-            entry = None
-    for name, texts in entries:
-        passage = sheet.take(texts)
-        names.append(name)
-        template_place(sheet, passage, name)
-    listed = next((text for text in sheet.texts(page) if phrases.part(r'{list~}:', text.text) and not text.turned
-                   and text.text.split(' ')[0] in world.sides), None)
-    take_paragraphs(sheet, page)
+        turned = [text for text in sheet.texts(board.page) if text.turned]
+        first = next((at for at, text in enumerate(turned) if text.lengths()), len(turned))
+        for passage in label_pairs(sheet, board.page, turned[first:]):
+            (board.above if passage.texts[0].bottom < board.top else board.below).append(passage)
+        take_paragraphs(sheet, board.page)
+    shift = board_words(sheet, side)
+    board_labels(sheet, [passage for board in boards for passage in reversed(board.above)],
+                 [(dowel.centre + shift, phrases.BOARD_NUMBER.replace('{number#}', name.rsplit(' ', 1)[1]))
+                  for name, dowel in mine.items()], 'dowels on the board')
+    board_labels(sheet, [passage for board in boards for passage in reversed(board.below)],
+                 [(place + shift, phrases.STRIP_JAMB.replace('{opening~}', name)) for place, name in jambs], 'jambs')
+    for board in boards:
+        if board.bottom is not None:
+            board_zero(sheet, board, [dowel.centre for dowel in mine.values()], [place for place, _ in jambs], shift)
+            board_drawn(sheet, board, side, mine)
+
+
+def board_labels(sheet, labels, expected, what):
+    """Labels from the start on: each the next place, with its own word."""
+    sheet.same(len(labels), len(expected), what)
+    for passage, (place, word) in zip(labels, expected):
+        check_label(sheet, passage, place, word)
+        words = passage.texts[-1].text if not passage.texts[-1].lengths() else ''
+        sheet.same(words, word, what, passage)
+
+
+def board_zero(sheet, board, dowels_on, jambs, shift):
+    """Every leader starts where its own number stands on the side's line: all give one zero on paper."""
+    zeros = []
+    for labels, level, down, places in ((board.above, board.top, False, dowels_on), (board.below, None, True, jambs)):
+        feet = board_feet(sheet, board, level, down)
+        if not sheet.same(len(feet), len(labels), 'leaders'):
+            continue
+        for foot, passage in zip(feet, labels):
+            value = passage.lengths[0].value - shift if passage.lengths else None
+            near = min(places, key=lambda place: abs(place - value), default=None) if value is not None else None
+            if near is not None:
+                zeros.append((foot + points(near, board.scale), passage))
+    zeros.sort(key=lambda zero: zero[0])
+    if zeros:
+        board.zero = zeros[len(zeros) // 2][0]
+    for zero, passage in zeros:
+        if abs(zero - board.zero) > 2 * SLACK:
+            sheet.wrong('foot of a leader', passage.text, f'{zero - board.zero:.2f} pt away', passage)
+
+
+def board_feet(sheet, board, level, down):
+    feet = []
+    for line in sheet.shapes(board.page).lines:
+        first = line.points[0]
+        plumb = len(line.points) == 4 and abs(line.points[1][0] - first[0]) < 0.01
+        if plumb and (line.points[1][1] > first[1]) == down and (level is None or abs(first[1] - level) < SLACK):
+            if level is not None or first[1] > board.bottom:
+                feet.append(first[0])
+    return feet
+
+
+def board_drawn(sheet, board, side, mine):
+    """Dots stand where the scale puts the dowels, in from the face line."""
+    if board.zero is None:
+        return
+    found = sheet.shapes(board.page).dots
+    shown = [dowel for dowel in mine.values() if board.left - SLACK < board.place(dowel.centre) < board.right + SLACK]
+    sheet.same(len(found), len(shown), 'dots on the board')
+    for dowel in shown:
+        x, y = board.place(dowel.centre), board.bottom - points(dowel.depth, board.scale)
+        if not any(abs(dot[0] - x) < SLACK and abs(dot[1] - y) < SLACK for dot in found):
+            sheet.wrong('dot of a dowel', 'not drawn', f'{sheet.book.text(dowel.centre)} along {side.name}')
+
+
+def board_start(world, side):
+    """How far before zero a side's form board begins: as far as the footing reaches beyond an outside corner; at a
+    re-entrant one it meets the other form so far short of it; an inside wall's lies inside the footing that it starts
+    from."""
+    corner = world.corners.get(side.start)
+    if not side.interior and corner and 'arriving' in corner and 'leaving' in corner:
+        out = footing(world)
+        return out if out is None or corner['convex'] else -out
+    if side.interior and side.start in world.sides and not world.sides[side.start].interior:
+        inside = footing(world, 'footing_inside')
+        return None if inside is None else -inside
+    return None
+
+
+def board_words(sheet, side):
+    """What the numbers are measured from, and how far from the board's end and the form that is."""
+    world, shift = sheet.world, 0
+    notes = [passage for passage in sheet.passages if says_reference(passage.text)]
+    sheet.same(len(notes), len(sheet.pages), 'every part says what its numbers are measured from')
+    for passage in notes:
+        shift = shift_of(sheet, side, reference_in(passage.text), passage)
+    before, form_out = board_start(world, side), None if side.interior else footing(world)
     for passage in sheet.passages:
-        if passage.page is page:
-            found = phrases.whole(phrases.TEMPLATE_LIST, passage.text)
-            if found and found['list'].split(' ')[0] in {name.split(' ')[0] for name in expected}:
-                names += listed_names(found['list'])
-    unknown = [name for name in names if name not in expected]
-    if unknown or not names:
-        sheet.wrong('dowels of a template', unknown, 'dowels of the list')
-        return names
-    template_drawing(sheet, page, names)
-    return names
-
-
-def template_place(sheet, passage, name):
-    world = sheet.world
-    side, centre = world.dowels()[name]
-    side = world.sides[side]
-    match = phrases.whole(phrases.TEMPLATE_PLACE, passage.text)
-    if match is None:
-        return sheet.wrong(f'{name}: place of its template', passage.text, phrases.TEMPLATE_PLACE, passage)
-    reference = ('corner', match['corner']) if match['corner'] in world.corners else ('face', match['corner'])
-    if match['corner'] == side.start and match['corner'] not in world.sides:
-        reference = ('corner', match['corner'])
-    sheet.length(passage, match, 'at', centre + shift_of(sheet, side, reference, passage),
-                 f'{name}: place of its template')
-
-
-def listed_names(text):
-    """"AB 1-3, 5; CD 2" as names of dowels."""
-    names = []
-    for part in text.split('; '):
-        side, numbers = part.rsplit(' ', 1) if ',' not in part else part.split(' ', 1)
-        while ', ' in side:  # a side's name has no comma
-            side, more = side.split(' ', 1)
-            numbers = f'{more} {numbers}'
-        for one in numbers.split(', '):
-            low, _, high = one.partition('-')
-            names += [f'{side} {number}' for number in range(int(low), int(high or low) + 1)]
-    return names
-
-
-def template_drawing(sheet, page, names):
-    """Full size: the dot is as deep behind the edge, and as far from the webs, as every dowel named."""
-    world = sheet.world
-    face = heavy_line(sheet, page)
-    dots = sheet.shapes(page).dots
-    if face is None or len(dots) != 1:
-        return sheet.wrong('template', f'{len(dots)} dots', 'one, and an edge')
-    x, y, _ = dots[0]
-    edge_in = template_edge(sheet, page)
-    side, centre = world.dowels()[names[0]]
-    depth = world.sides[side].thick // 2
-    if abs((face.points[0][1] - y) - points(depth - edge_in)) > SLACK:
-        sheet.wrong(f'{names[0]}: depth drawn', f'{face.points[0][1] - y:.2f} pt', f'{points(depth - edge_in):.2f} pt')
-    for passage in [one for one in sheet.passages if one.page is page and not one.claimed and phrases.whole('{at}',
-                                                                                                            one.text)]:
-        check_label(sheet, passage, depth - edge_in, f'{names[0]}: depth')
-    boxes = [box for box in sheet.shapes(page).boxes if box.stroked and box.left < x < box.right
-             and box.top < y < box.bottom]
-    for name in names:
-        side, centre = world.dowels()[name]
-        for course in (1, 2):
-            cell = world.cell_at(side, course, centre) if course in world.courses else None
-            drawn = [box for box in boxes if box.dashed == (course == 2)]
-            if cell is None:
-                sheet.same(len(drawn), 0, f'{name}: cells of course {course} drawn')
-                continue
-            left, right = x - points(cell[2][1] - centre), x + points(centre - cell[2][0])
-            if not any(abs(box.left - left) < SLACK and abs(box.right - right) < SLACK for box in drawn):
-                sheet.wrong(f'{name}: webs of course {course}', [f'{box.left - x:.2f}..{box.right - x:.2f} pt'
-                                                                 for box in drawn],
-                            f'{left - x:.2f}..{right - x:.2f} pt')
-
-
-def template_edge(sheet, page):
-    """How far in from the outer face the template's edge line is."""
-    for passage in [one for one in sheet.passages if one.page is page]:
-        found = phrases.whole(phrases.TEMPLATE_LINE, passage.text)
-        if found:
-            passage.claimed.update(one.start for one in passage.lengths)
-            return sheet.value(passage, found, 'in')
-    return 0
-
-
+        out = phrases.part(phrases.BOARD_FORM, passage.text)
+        if out:
+            sheet.length(passage, out, 'form', form_out, f'{side.name}: form from the face')
+        for template, field, exact in ((phrases.BOARD_BEFORE, 'before', before), (phrases.BOARD_AFTER, 'after',
+                                                                                  before)):
+            found = phrases.part(template, passage.text)
+            if found:
+                right = exact is not None and (exact > 0) == (field == 'before')
+                for name in (field, 'again'):
+                    sheet.length(passage, found, name, abs(exact) if right else None,
+                                 f'{side.name}: where the board begins')
+    text = ' '.join(passage.text for passage in sheet.passages)
+    if form_out:
+        sheet.same(phrases.part(phrases.BOARD_FORM, text) is not None, True, f'{side.name}: the form is told')
+    if before is None:
+        sheet.same(phrases.BOARD_UNKNOWN in text, True, f'{side.name}: the board is not known')
+    elif before != 0:
+        told = phrases.part(phrases.BOARD_BEFORE if before > 0 else phrases.BOARD_AFTER, text)
+        sheet.same(told is not None, True, f'{side.name}: where the board begins is told')
+    return shift

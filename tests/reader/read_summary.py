@@ -63,10 +63,9 @@ def summary_row(sheet, page, row):
         match = phrases.whole(phrases.SUMMARY_COURSES[::-1], passage.text)
         sheet.same(match and match['courses'], str(len(answer['courses'])), 'courses', passage)
     elif label == phrases.SUMMARY_BARS_LABEL and len(row) == 2 and answer['bars']:
-        labels = {round(text.top) for text in page.texts if abs(text.left - row[0].left) < 1}
+        labels = [text.top for text in page.texts if abs(text.left - row[0].left) < 1 and text.top > row[0].top + 1]
         below = [text for text in sheet.texts(page) if abs(text.left - row[1].left) < 1
-                 and 0 < text.top - row[1].top < 14
-                 and round(text.top) not in labels]
+                 and row[1].top < text.top < min(labels, default=0) - 1]
         passage = sheet.take([row[1]] + below)
         match = phrases.whole(phrases.SUMMARY_BARS, passage.text)
         if match is None:
@@ -123,10 +122,16 @@ def check_units(sheet):
     for row in world.answer['counts']['to_buy']:
         laid = whole[row['series'] if several else '', row['kind']] + row['for_saw']
         sheet.same(row['total'], laid - -laid * percent // 100, f'{row["kind"]} to buy, with {percent} % for breakage')
-    parts, bought = Counter(), Counter()
+    parts, bought, whole_parts, whole_bought = Counter(), Counter(), Counter(), Counter()
     for row in world.answer['counts']['corner_set_parts']:
-        parts[row['part']] += row['count']
-        bought[row['part']] += row['count'] - -row['count'] * percent // 100
+        named = row['part'] if row['work'] == 'none' else phrases.PART_WORKED.replace('{part~}', row['part'])
+        parts[named] += row['count']
+        bought[named] += row['total']
+        whole_parts[row['part']] += row['count']
+        whole_bought[row['part']] += row['total']
+    for part, count in whole_parts.items():  # a part is bought once, whatever is then cut of it
+        sheet.same(whole_bought[part], count - -count * percent // 100, f'{part} to buy, with {percent} % for breakage')
+    check_sets(sheet, whole_parts)
     head = next((text for text in page.texts if text.text == phrases.HEADS['units'][1]), None)
     if head is None:
         return
@@ -144,7 +149,8 @@ def check_units(sheet):
             sheet.same([int(text.text) for text in row[1:]], [whole[series, kind], buy.get((series, kind))],
                        f'count of {name}', passage)
             seen.add((series, kind))
-        elif phrases.whole(phrases.SUMMARY_CUT, name) or name in parts:
+        elif phrases.whole(phrases.SUMMARY_CUT, name) or part_named(parts, name):
+            name = part_named(parts, name) or name
             passage = sheet.take(row)
             check_cut_or_part(sheet, passage, row, name, cuts, (parts, bought))
     full = any(phrases.KINDS.get(text.text) for text in page.texts)
@@ -153,15 +159,26 @@ def check_units(sheet):
         sheet.wrong('kinds without a count', 'none', missing)
 
 
+def part_named(parts, printed):
+    """The part whose name begins so: a long name goes on in the next line."""
+    fits = [name for name in parts if name == printed or (len(printed) > 20 and name.startswith(printed))]
+    return fits[0] if len(fits) == 1 else None
+
+
+def check_sets(sheet, parts):
+    """Every placed corner set has each of its parts once."""
+    sets = sum(piece.kind == 'corner-set' for pieces in sheet.world.pieces.values() for piece in pieces)
+    for part, count in parts.items():
+        if len(sheet.world.series) == 1:
+            sheet.same(count % max(sets, 1), 0, f'{part} for each of {sets} corner sets')
+
+
 def check_cut_or_part(sheet, passage, row, name, cuts, parts):
     world = sheet.world
     match = phrases.whole(phrases.SUMMARY_CUT, name)
     if match is None:
         sheet.claim_all(passage)
         sheet.same([int(text.text) for text in row[1:]], [part[name] for part in parts], f'count of {name}', passage)
-        if len(world.series) == 1:  # every placed corner set has each of its parts once
-            sets = sum(piece.kind == 'corner-set' for pieces in world.pieces.values() for piece in pieces)
-            sheet.same(int(row[1].text) % max(sets, 1), 0, f'{name} for each of {sets} corner sets', passage)
         return
     kind = match['kind']
     for series in world.series:

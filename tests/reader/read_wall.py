@@ -3,7 +3,7 @@ from fractions import Fraction
 
 import phrases
 from lengths import INCH, MM, agrees, rounded
-from places import shift_of
+from places import hook_in, shift_of
 from sheets import read_table, take_paragraphs
 from world import nm
 
@@ -58,22 +58,17 @@ def shown(mark):
 
 
 def mark_heading(sheet, passage, courses):
-    found = phrases.whole(phrases.MARK_HEADING, passage.text)
+    told, _, joints = passage.text.partition(phrases.MARK_JOINTS.split('{')[0])
+    found = phrases.whole(phrases.MARK_HEADING, told)
     row = courses.get((found['side'], int(found['course']))) if found else None
     if row is None:
         sheet.wrong('heading of marks', passage.text, list(courses), passage)
         return None, 0
-    side = sheet.world.sides[row['side']]
-    sheet.same(found['corner'], side.start, f'{row["name"]}: tape hooked on', passage)
-    reference = ('corner', found['corner']) if found['corner'] in sheet.world.corners else ('face', found['corner'])
-    if found.groupdict().get('joint'):
-        sheet.length(passage, found, 'joint', nm(row['runs'][0]['one_joint']['joint']), f'{row["name"]}: one joint')
-    return row, shift_of(sheet, side, reference if not is_free(side, found['corner']) else ('corner', found['corner']),
-                         passage)
-
-
-def is_free(side, name):
-    return name == side.start and not side.interior
+    if joints:
+        one = phrases.part(phrases.MARK_JOINTS, passage.text)
+        sheet.length(passage, one, 'joint', nm(row['runs'][0]['one_joint']['joint']), f'{row["name"]}: one joint')
+    side, hook = sheet.world.sides[row['side']], found['hook']
+    return row, shift_of(sheet, side, hook_in(hook), passage)
 
 
 def mark_row(sheet, row, course, left, shift):
@@ -149,7 +144,8 @@ def exact_mark(sheet, course, mark):
         piece = world.by_name.get(f'{course["side"]}-{course["course"]}-{mark["unit"]}')
         found = piece.end if piece else None
     elif mark['kind'] in ('near-jamb', 'far-jamb'):
-        found = nm(world.openings[mark['opening']]['from' if mark['kind'] == 'near-jamb' else 'to'])
+        edge = 'from' if mark['kind'] == 'near-jamb' else 'to'
+        found = world.jamb(world.openings[mark['opening']], edge, course['course'])
     elif mark['kind'].startswith('joint'):
         edge = 'from' if mark['kind'] == 'joint-near-edge' else 'to'
         places = [nm(row[edge]) for row in world.answer['control_joints'] if row['side'] == course['side']]

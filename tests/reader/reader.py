@@ -18,7 +18,8 @@ def main(folders):
             book = Book(paper, answer)
             sheets = book.read() + read_drawings(Path(folder), book) + [read_answer(book)]
             covered, told, whole = tally(sheets)
-            print(f'{folder} {paper.name}: {sum(covered.values())} of {sum(whole.values())} lengths, {sum(told.values())} as words')
+            counts = f'{sum(covered.values())} of {sum(whole.values())} lengths, {sum(told.values())} as words'
+            print(f'{folder} {paper.name}: {counts}')
             for sort in whole:
                 if whole[sort]:
                     print(f'   {sort:10} {covered[sort]:5} of {whole[sort]:5}')

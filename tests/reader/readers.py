@@ -8,7 +8,9 @@ import read_lintels
 import read_lists
 import read_pour
 import read_summary
+import read_template
 import read_wall
+
 
 READERS = {
     'summary': read_summary.summary,
@@ -17,7 +19,8 @@ READERS = {
     'card': read_card.card,
     'dowels': read_pour.dowels,
     'form': read_pour.form,
-    'template': read_pour.template,
+    'template': read_template.template,
+    'corners': read_template.corners,
     'pegs': read_found.pegs,
     'readings': read_found.readings,
     'bed': read_bed.bed,

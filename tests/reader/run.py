@@ -37,7 +37,7 @@ def plan(program, job, out, paper='both'):
 
 
 def read_set(name, folder):
-    """(name, paper, errors, counts of lengths, open lengths) of each paper of a planned set; drawings with the first."""
+    """(name, paper, errors, counts, open lengths) of each paper of a planned set; drawings with the first."""
     answer, papers = load(folder)
     results = []
     for at, paper in enumerate(papers):

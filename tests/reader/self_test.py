@@ -40,25 +40,22 @@ class Case:
         return bool(errors - self.whole[title][0]) or claimed < self.whole[title][1]
 
     def missed(self, change, keys, where):
-        """Sorts of sheets on which a wrong answer is not noticed. `where`: by sort a sheet's title, or None: any."""
+        """Sorts of sheets on which a wrong answer is not noticed. `where`: by sort the side and course, or None."""
         wrong = dict(self.answer)
         wrong.update((key, copy.deepcopy(self.answer[key])) for key in keys)
         change(wrong)
         book, missed = Book(self.pdf, wrong, self.pages, self.file, self.right.sheets), []
-        for sort, title in where.items():
-            titles = [title] if title else [base for base, entry in self.sheets.items() if entry[0] == sort]
+        for sort, fields in where.items():
+            titles = [base for base, entry in self.sheets.items()
+                      if entry[0] == sort and (fields is None or fields.items() <= entry[2].items())]
             if not any(self.noticed(book, base) for base in titles):
                 missed.append(sort)
         return missed
 
 
-def title_of(answer, sort, side, course=None):
-    """The title of a side's sheet, in the sheets' own words."""
-    template = phrases.TITLES[sort]
-    if sort == 'strip':
-        interior = next(row['interior'] for row in answer['sides'] if row['name'] == side)
-        template = template[1 if interior else 0]
-    return template.replace('{side~}', side).replace('{course#}', str(course))
+def of(side, course=None):
+    """The sheets of one side, and course."""
+    return {'side': side} if course is None else {'side': side, 'course': str(course)}
 
 
 # ---- wrong answers ---------------------------------------------------------------------------------------------------
@@ -72,9 +69,9 @@ def wrong_marks(answer):
     for at, run in enumerate(answer['runs']):
         if run['course'] > 2:
             continue
-        where = {'strip': title_of(answer, 'strip', run['side'], run['course'])}
+        where = {'strip': of(run['side'], run['course'])}
         if run['course'] == 1 and 'bed' in answer.get('ground', {}).get('levels', {}):
-            where['bed'] = title_of(answer, 'bed', run['side'])
+            where['bed'] = of(run['side'])
         for place in range(len(run['pieces'])):
             def change(wrong, at=at, place=place):
                 wrong['runs'][at]['pieces'][place][3] += step_of(wrong)
@@ -103,25 +100,27 @@ def wrong_dowels(answer):
 
         def change(wrong, at=at, quarter=quarter):
             wrong['bars'][at]['centre']['nm'] += quarter
-        where = {'dowels': None, 'form': title_of(answer, 'form', bar['side']), 'template': None,
-                 'strip': title_of(answer, 'strip', bar['side'], 1)}
+        where = {'dowels': None, 'form': of(bar['side']), 'template': None,
+                 'strip': of(bar['side'], 1)}
         yield f'dowel at {bar["centre"]["text"]} of {bar["side"]}', change, ['bars'], where
 
 
 def wrong_jambs(answer):
     for at, opening in enumerate(answer['openings']):
         side = opening['side']
-        where = {'openings': None, 'elevation': title_of(answer, 'elevation', side)}
+        where = {'openings': None, 'elevation': of(side)}
         if opening['first_course'] == 1:
-            where['strip'] = title_of(answer, 'strip', side, 1)
+            where['strip'] = of(side, 1)
         if any(dowel['side'] == side for dowel in answer['dowels']):
-            where['form'] = title_of(answer, 'form', side)
+            where['form'] = of(side)
         if any(mark.get('opening') == opening['name'] for course in answer.get('laying', {}).get('at_hand', [])
                for mark in course['marks']):
             where['marks'] = None
         for edge in ('from', 'to'):
             def change(wrong, at=at, edge=edge):
                 wrong['openings'][at][edge]['nm'] += step_of(wrong)
+                if 'planned' in wrong['openings'][at]:  # what is poured and laid stands where it was planned
+                    wrong['openings'][at]['planned'][edge]['nm'] += step_of(wrong)
             yield f'{edge} of {opening["name"]}', change, ['openings'], where
 
 
@@ -156,8 +155,7 @@ def wrong_beds(answer):
     for at, unit in enumerate(levels['bed']['units']):
         def bed(wrong, at=at):
             wrong['ground']['levels']['bed']['units'][at]['thinnest']['nm'] -= step_of(wrong)
-        yield f'bed under {unit["side"]}-1-{unit["number"]}', bed, ['ground'], {'bed': title_of(answer, 'bed',
-                                                                                                unit['side'])}
+        yield f'bed under {unit["side"]}-1-{unit["number"]}', bed, ['ground'], {'bed': of(unit['side'])}
 
 
 def wrong_counts(answer):
@@ -185,13 +183,13 @@ def wrong_heights(answer):
         def change(wrong, at=at):
             wrong['courses'][at]['top']['nm'] += step_of(wrong)
         yield f'top of course {course["number"]}', change, ['courses'], \
-            {'rod': None, 'elevation': title_of(answer, 'elevation', answer['sides'][0]['name'])}
+            {'rod': None, 'elevation': of(answer['sides'][0]['name'])}
     for at, opening in enumerate(answer['openings']):
         for key in ('soffit', 'underside'):
             def change(wrong, at=at, key=key):
                 wrong['openings'][at][key]['nm'] += step_of(wrong)
             yield f'{key} of {opening["name"]}', change, ['openings'], \
-                {'rod': None, 'openings': None, 'elevation': title_of(answer, 'elevation', opening['side'])}
+                {'rod': None, 'openings': None, 'elevation': of(opening['side'])}
     for at, lintel in enumerate(answer['lintels']):
         for key in ('start_bearing', 'end_bearing'):
             def change(wrong, at=at, key=key):
@@ -209,9 +207,9 @@ def wrong_places(answer):
                 wrong['sides'][at]['start_point'][axis] += way[axis] * nm(series['thickness'])
         if side['interior']:
             continue
-        where = {'strip': title_of(answer, 'strip', side['name'], 1), 'marks': None}
+        where = {'strip': of(side['name'], 1), 'marks': None}
         if any(dowel['side'] == side['name'] for dowel in answer['dowels']):
-            where.update({'dowels': None, 'template': None, 'form': title_of(answer, 'form', side['name'])})
+            where.update({'dowels': None, 'template': None, 'form': of(side['name'])})
         yield f'{side["name"]} starts a thickness further', change, ['sides'], where
 
 

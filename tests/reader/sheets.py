@@ -160,9 +160,16 @@ def head_of(sheet, page, names):
     for first in texts:
         if first.text != names[0]:
             continue
-        level = [text for text in texts if abs(text.bottom - first.bottom) < 1 and not text.turned]
-        heads = [next((text for text in level if text.text.startswith(name)), None) for name in names]
-        if all(heads):
+        level = sorted((text for text in texts if abs(text.bottom - first.bottom) < 1 and not text.turned),
+                       key=lambda text: text.left)
+        heads, rest = [], [text for text in level if text.left >= first.left]
+        for name in names:
+            at = next((at for at, text in enumerate(rest) if text.text.startswith(name)), None)
+            if at is None:
+                break
+            heads.append(rest[at])
+            rest = rest[at + 1:]
+        if len(heads) == len(names):
             return heads
     return None
 
@@ -193,8 +200,8 @@ def read_table(sheet, page, names, has_boxes=False):
 
 
 def row_of(sheet, page, texts, lefts, edge, has_boxes):
-    if len(texts) == 1 and texts[0].left < edge + 6 and (has_boxes or texts[0].right > lefts[1]
-                                                       or is_heading(sheet.sort, texts[0].text)):
+    alone = all(text.left < edge + 6 for text in texts)
+    if alone and (has_boxes or texts[0].right > lefts[1] or is_heading(sheet.sort, texts[0].text)):
         return Row([sheet.take(texts)] + [None] * (len(lefts) - 1), True, page)
     columns = [[] for _ in lefts]
     for text in texts:

@@ -17,11 +17,21 @@ SHELLS = {'us-4': 12 * SIXTEENTH, 'us-6': 16 * SIXTEENTH, 'us-8': 20 * SIXTEENTH
 # Series whose corners are made by sets: their short leg is half a unit.
 CORNER_SETS = {'us-4', 'us-6', 'us-10', 'us-12', 'au-90', 'au-140', 'au-290', 'uk-100', 'uk-140'}
 HALVES = {'half', 'bond-beam-half', 'lintel-half', 'sash-half', 'cleanout-half', 'half-high-half'}
-CELL_LESS = {'corner-set', 'solid'}
+# Grout between a bar and the unit, by grout: TMS 402 as check values have it (second-hand). Bars: ASTM A615, eighths of
+# an inch to #8; metric ones are as thick as they say.
+CLEARANCE = {'fine': INCH // 4, 'coarse': INCH // 2}
+ROUND_BARS = {'#9': '1.128', '#10': '1.27', '#11': '1.41'}
 
 
 def nm(found):
     return found['nm']
+
+
+def diameter(size):
+    if size in ROUND_BARS:
+        return int(Fraction(ROUND_BARS[size]) * INCH)
+    number = int(size.strip('#NHDYT'))
+    return number * INCH // 8 if size.startswith('#') else number * MM
 
 
 class Piece:
@@ -54,6 +64,19 @@ class Side:
         x, y = self.start_point
         return (x + self.along[0] * along + self.inward[0] * depth, y + self.along[1] * along + self.inward[1] * depth)
 
+    def seen(self, point):
+        """A point of the plan as (along, depth) of this side."""
+        x, y = point[0] - self.start_point[0], point[1] - self.start_point[1]
+        return x * self.along[0] + y * self.along[1], x * self.inward[0] + y * self.inward[1]
+
+
+class Dowel:
+    """One dowel's place: along its side from zero, in from its outer face; the corner whose bar it is, or None."""
+    __slots__ = ('side', 'centre', 'depth', 'corner')
+
+    def __init__(self, side, centre, depth, corner):
+        self.side, self.centre, self.depth, self.corner = side, centre, depth, corner
+
 
 class World:
     def __init__(self, answer):
@@ -73,9 +96,10 @@ class World:
                 self.pieces[run['side'], run['course']].append(Piece(run['side'], run['course'], run, row))
         self.by_name = {piece.name: piece for pieces in self.pieces.values() for piece in pieces}
         self.joint = nm(answer['series'][0]['joint'])
+        self.dowel_list = None
         self.sets_stocked = 'corner-set' in self.job['units'].get('stocked', ['corner-set'])
 
-    # ---- bars and dowels -------------------------------------------------------------------------------------------
+    # ---- bars and dowels ---------------------------------------------------------------------------------------------
 
     def corner_other(self, side, corner):
         """The other side of a corner, or None."""
@@ -84,43 +108,79 @@ class World:
             return None
         return row['leaving'] if row['arriving'] == side else row['arriving']
 
+    def leg(self, side):
+        """How deep the unit that turns a corner is: half a unit with a corner set, less where the wall is thinner."""
+        if side.series['id'] in CORNER_SETS and self.sets_stocked:
+            return min(side.thick, nm(side.series['half']))
+        return side.thick
+
+    def depth_of(self, bar):
+        """A bar stands in the middle of its units, in from its side's outer face: a corner's in the middle of the unit
+        that turns the corner, which lies on the outer faces outside and on the inner ones of a re-entrant corner."""
+        side = self.sides[bar['side']]
+        if bar['reason'] != 'corner':
+            return side.thick // 2
+        middle = self.leg(side) // 2
+        return middle if self.corners[bar['corner']]['convex'] else side.thick - middle
+
     def bars_on(self, side):
-        """Bars along a side as (centre, first course, last course, own row or None): own ones, and corners' that the
-        other side lists: half of that side's thickness from the corner, inward."""
-        found = [(nm(bar['centre']), bar['first_course'], bar['last_course'], bar)
-                 for bar in self.answer['bars'] if bar['side'] == side]
+        """Bars along a side as (centre, first course, last course, own row or None, depth): its own, and corners' that
+        the other side lists, where they stand in plan."""
         here = self.sides[side]
-        listed = {bar.get('corner') for bar in self.answer['bars'] if bar['side'] == side and bar['reason'] == 'corner'}
+        found = [(nm(bar['centre']), bar['first_course'], bar['last_course'], bar, self.depth_of(bar))
+                 for bar in self.answer['bars'] if bar['side'] == side]
+        listed = {bar.get('corner') for _, _, _, bar, _ in found if bar['reason'] == 'corner'}
         for corner in (here.start, here.end):
             other = self.corner_other(side, corner)
             if other is None or here.interior or corner in listed:
                 continue
             for bar in self.answer['bars']:
                 if bar['side'] == other and bar['reason'] == 'corner' and bar.get('corner') == corner:
-                    half = self.sides[other].thick // 2
-                    inward = half if self.corners[corner]['convex'] else -half
-                    place = here.actual - inward if corner == here.end else inward
-                    found.append((place, bar['first_course'], bar['last_course'], None))
+                    along, depth = here.seen(self.sides[other].point(nm(bar['centre']), self.depth_of(bar)))
+                    found.append((along, bar['first_course'], bar['last_course'], None, depth))
         return sorted(found, key=lambda bar: bar[0])
 
     def dowels(self):
-        """Dowels by name as (side, centre): every bar that starts at the footing, numbered along its side."""
-        found = {}
-        for side in self.sides:
-            number = 0
-            for centre, first, _, own in self.bars_on(side):
-                if own is not None and first == 1:
-                    number += 1
-                    found[f'{side} {number}'] = (side, centre)
-        return found
+        """Dowels by name: every bar that starts at the footing, numbered along its side."""
+        if self.dowel_list is None:
+            self.dowel_list = {}
+            for side in self.sides:
+                number = 0
+                for centre, first, _, bar, depth in self.bars_on(side):
+                    if bar is not None and first == 1:
+                        number += 1
+                        self.dowel_list[f'{side} {number}'] = Dowel(side, centre, depth, bar.get('corner'))
+        return self.dowel_list
+
+    def poured_row(self, name):
+        """The answer's own row of a dowel whose units may have been laid otherwise since it was poured: the layout that
+        it was poured for is not in the answer, so its cells are those that the answer tells. None: not so."""
+        if 'poured' not in self.answer or not any('planned' in row for row in self.answer['openings']):
+            return None
+        return next(row for row in self.answer['dowels'] if f"{row['side']} {row['number']}" == name)
+
+    # ---- cells -------------------------------------------------------------------------------------------------------
+
+    def extent(self, piece):
+        """(from, to, shallow, deep) of a piece on its side. A corner set's unit may be thinner than the wall: it lies
+        on the outer faces outside, on the inner ones of a re-entrant corner."""
+        side = self.sides[piece.side]
+        low, high, deep = round(piece.start), round(piece.end), side.thick
+        if piece.kind != 'corner-set':
+            return low, high, 0, deep
+        leg = min(deep, nm(side.series['half']))
+        run = piece.run
+        at_start = run['at_start'] == 'through-corner' and piece.start == run['from']
+        corner = self.corners.get(side.start if at_start else side.end)
+        return (low, high, 0, leg) if corner is None or corner['convex'] else (low, high, deep - leg, deep)
 
     def cells_of(self, piece):
-        """A piece's cells along its side, as (from, to) on the side's line."""
+        """A piece's cells on its side, (from, to, shallow, deep), counted from the end nearer to the side's start."""
         series = self.sides[piece.side].series
         full, half = nm(series['full']), nm(series['half'])
-        if piece.kind in CELL_LESS:
-            return []
         own = self.own_cells(series['id'])
+        if piece.kind == 'solid':
+            return []
         if own is not None:
             cells = own[1 if piece.kind in HALVES else 0]
         elif series['id'] not in WEBS:
@@ -136,8 +196,15 @@ class World:
             cells = [cell for cell in cells if cell[1] < piece.length]
             if piece.cut != 'end':
                 cells = [(piece.length - to, piece.length - start) for start, to in cells]
-        start = round(piece.start)
-        return [(start + low, start + high) for low, high in cells]
+        start, _, shallow, deep = self.extent(piece)
+        shell = self.shell(series['id'])
+        return [(start + low, start + high, shallow + shell, deep - shell) for low, high in cells]
+
+    def shell(self, series):
+        for row in self.job['units'].get('own_series', []):
+            if row['id'] == series:
+                return self.length(row['face_shell']) if 'face_shell' in row else 0
+        return SHELLS[series]
 
     def own_cells(self, series):
         for row in self.job['units'].get('own_series', []):
@@ -146,15 +213,53 @@ class World:
                         for key in ('full_cells', 'half_cells')]
         return None
 
-    def cell_at(self, side, course, along):
-        """(unit, cell, cell's span) over a place; None in webs, joints and openings."""
-        for piece in self.pieces[side, course]:
-            if round(piece.start) <= along <= round(piece.end):
-                for number, (low, high) in enumerate(self.cells_of(piece), 1):
-                    if low <= along <= high:
-                        return piece.number, number, (low, high)
+    @staticmethod
+    def jamb(opening, edge, course):
+        """Where a jamb stands in a course: courses laid before it was found elsewhere keep it where it was."""
+        planned = opening.get('planned')
+        return nm((planned if planned and course <= planned['laid_courses'] else opening)[edge])
+
+    def over(self, side, course, along, depth):
+        """The cell over a place of a side in a course, whichever side's unit it is: (side, unit, cell, (from, to,
+        shallow, deep) as this side sees it); None in webs, joints and openings."""
+        point = self.sides[side].point(along, depth)
+        for name in [side] + [one for one in self.sides if one != side]:
+            here = self.sides[name]
+            a, d = here.seen(point)
+            if not 0 <= d <= here.thick:
+                continue
+            for piece in self.pieces[name, course]:
+                low, high, shallow, deep = self.extent(piece)
+                if not (low <= a <= high and shallow <= d <= deep):
+                    continue
+                for number, cell in enumerate(self.cells_of(piece), 1):
+                    if cell[0] <= a <= cell[1] and cell[2] <= d <= cell[3]:
+                        return name, piece.number, number, self.seen_by(side, name, cell)
                 return None
         return None
+
+    def seen_by(self, side, owner, place):
+        if side == owner:
+            return place
+        ends = [self.sides[side].seen(self.sides[owner].point(along, depth))
+                for along, depth in ((place[0], place[2]), (place[1], place[3]))]
+        (a, c), (b, d) = ends
+        return min(a, b), max(a, b), min(c, d), max(c, d)
+
+    def room(self, dowel):
+        """How far a dowel may be out: to the side's start, to its end, to the outer and to the inner face. None without
+        a cell in both courses."""
+        cells = [self.over(dowel.side, course, dowel.centre, dowel.depth) for course in (1, 2)
+                 if course in self.courses]
+        if not cells or not all(cells):
+            return None
+        low, shallow = max(cell[3][0] for cell in cells), max(cell[3][2] for cell in cells)
+        high, deep = min(cell[3][1] for cell in cells), min(cell[3][3] for cell in cells)
+        bars = self.job['steel']['bars']
+        thick = diameter(bars['size'])
+        off = thick - thick // 2 + CLEARANCE[bars.get('grout', 'coarse')]
+        along = dowel.centre - low - off, high - dowel.centre - off
+        return *along, dowel.depth - shallow - off, deep - dowel.depth - off
 
     # ---- marks -----------------------------------------------------------------------------------------------------
 
@@ -166,11 +271,11 @@ class World:
         marks = []
         for opening in self.answer['openings']:
             if opening['side'] == side and opening['first_course'] <= course <= opening['last_course']:
-                marks += [(nm(opening[edge]), 'jamb', opening['name']) for edge in ('from', 'to')]
+                marks += [(self.jamb(opening, edge, course), 'jamb', opening['name']) for edge in ('from', 'to')]
         for joint in self.answer['control_joints']:
             if joint['side'] == side:
                 marks += [(nm(joint[edge]), 'joint', '') for edge in ('from', 'to')]
-        for centre, first, last, _ in self.bars_on(side):
+        for centre, first, last, _, _ in self.bars_on(side):
             if first <= course <= last:
                 marks.append((centre, 'bar', ''))
         for junction in self.answer['junctions']:

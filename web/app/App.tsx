@@ -1,5 +1,5 @@
 // The table: a head, the building's sheet, and further sheets below it.
-import { signal } from "@preact/signals";
+import { signal, useSignal } from "@preact/signals";
 import { useEffect } from "preact/hooks";
 import type { Offline } from "../offline";
 import { chooseLook, look } from "../look/theme";
@@ -15,11 +15,12 @@ import { Cautions, Counts } from "./Counts";
 import { Ground } from "./Ground";
 import { InHand } from "./InHand";
 import { Jobs } from "./Jobs";
+import { jobName } from "./keeping";
 import { Notices } from "./Notices";
 import { Offers } from "./Offers";
 import { FindPiece, PieceCard } from "./PieceCard";
 import { Sheets } from "./Sheets";
-import { history, readOnly, refusals, said, shown, trouble } from "./state";
+import { history, inHand, readOnly, refusals, said, shown, trouble } from "./state";
 import { StateLine } from "./StateLine";
 import { Strip } from "./Strip";
 import { TitleBlock } from "./TitleBlock";
@@ -85,15 +86,24 @@ function Head() {
   );
 }
 
+/// What is selected stands beside the drawing, or right under it, so that its fields and the drawing are seen together.
+function Margin() {
+  const chosen = inHand.value !== "";
+  return (
+    <div class="margin">
+      <TitleBlock />
+      {chosen ? <InHand key="selected" /> : null}
+      <PieceCard />
+      <Offers />
+      {chosen ? null : <InHand key="building" />}
+    </div>
+  );
+}
+
 function Beside() {
   return (
     <>
-      <div class="margin">
-        <TitleBlock />
-        <PieceCard />
-        <Offers />
-        <InHand />
-      </div>
+      <Margin />
       <ElevationView />
       <div class="schedule">
         <Counts />
@@ -122,14 +132,41 @@ function Building() {
 /// The plan comes first, whatever stands beside and below it a moment later, so that a slow phone answers in between.
 const rest = signal(false);
 
+/// After so long without a drawing it is said what is being waited for: milliseconds.
+const kLong = 3_000;
+
+/// The first drawing is still being worked out. The other jobs can be had meanwhile: one that takes for ever, or ends in a
+/// fault, keeps nobody from them.
+function Awaited() {
+  const long = useSignal(false);
+  useEffect(() => {
+    const clock = setTimeout(() => (long.value = true), kLong);
+    return () => clearTimeout(clock);
+  }, [long]);
+  return (
+    <>
+      <section class="sheet empty" id="building" aria-label={words.contents.building} aria-busy="true">
+        {long.value ? (
+          <p class="row" role="status">
+            {words.jobs.working(jobName())}
+            <a class="button" href="#jobs">
+              {words.jobs.others}
+            </a>
+          </p>
+        ) : null}
+      </section>
+      {long.value ? <Jobs /> : null}
+    </>
+  );
+}
+
 /// Nothing lies on the table before the first drawing is there, so that nothing jumps.
 function Table() {
   const known = shown.value !== undefined || refusals.value !== undefined || trouble.value !== undefined;
   useEffect(() => {
     if (known) setTimeout(() => (rest.value = true), 0);
   }, [known]);
-  if (!known)
-    return <section class="sheet empty" id="building" aria-label={words.contents.building} aria-busy="true" />;
+  if (!known) return <Awaited />;
   return (
     <>
       <Building />

@@ -1,46 +1,63 @@
 // One line to begin a building of one's own: four sizes, in any notation.
 import { signal, useSignal } from "@preact/signals";
+import { kHeightRange, kSideRange, type LengthUnit, meaningsOf, withUnit } from "../job/bare";
+import type { Tape } from "../wall/lengths";
 import { words } from "../words/words";
 import { begin } from "./actions";
+import { onceAtATime } from "./changing";
 import { isExample } from "./state";
+import { WhichUnit } from "./WhichUnit";
 
 /// What the user chose; undefined: the line is open beside the example, where there is room.
 const opened = signal<boolean | undefined>(undefined);
 
-function field(form: FormData, name: string): string {
-  const value = form.get(name);
-  return typeof value === "string" ? value.trim() : "";
+const kSizes = ["length", "width", "height"] as const;
+type Size = (typeof kSizes)[number];
+type Typed = Readonly<Record<Size, string>>;
+
+const kExamples: Readonly<Record<Tape, Typed>> = {
+  inches: { length: words.begin.lengthExample, width: words.begin.widthExample, height: words.begin.heightExample },
+  millimetres: { length: words.begin.metricLength, width: words.begin.metricWidth, height: words.begin.metricHeight },
+};
+
+const rangeOfSize = (size: Size, tape: Tape) => (size === "height" ? kHeightRange : kSideRange)[tape];
+
+/// A block's own tape.
+function tapeOf(series: string): Tape {
+  return series.startsWith("us-") ? "inches" : "millimetres";
 }
 
-function Size(props: {
-  readonly name: "length" | "width" | "height";
-  readonly example: string;
+function SizeField(props: {
+  readonly name: Size;
+  readonly value: string;
   readonly refused: boolean;
+  readonly put: (text: string) => void;
 }) {
   return (
     <label class="field">
       <span>{words.begin[props.name]}</span>
       <input
         name={props.name}
-        defaultValue={props.example}
+        value={props.value}
         required
         maxLength={60}
         autocomplete="off"
         spellcheck={false}
         aria-invalid={props.refused}
         aria-describedby="begin-note"
+        onInput={(event) => props.put(event.currentTarget.value)}
       />
     </label>
   );
 }
 
-function Series(props: { readonly onMetric: (metric: boolean) => void }) {
+function Series(props: { readonly chosen: string; readonly choose: (series: string) => void }) {
   return (
     <label class="field wide">
       <span>{words.begin.units}</span>
-      <select name="series" onChange={(event) => props.onMetric(!event.currentTarget.value.startsWith("us-"))}>
+      <select name="series" onChange={(event) => props.choose(event.currentTarget.value)}>
         {Object.entries(words.series).map(([id, title]) => (
-          <option key={id} value={id} selected={id === "us-8"}>
+          <option key={id} value={id} selected={id === props.chosen}>
             {title}
           </option>
         ))}
@@ -49,40 +66,69 @@ function Series(props: { readonly onMetric: (metric: boolean) => void }) {
   );
 }
 
+const beginOnce = onceAtATime(async (sizes: Typed, series: string, told: (refused: string) => void) => {
+  const refused = (await begin({ ...sizes, series })) ?? "";
+  told(refused);
+  if (refused !== "") return;
+  opened.value = undefined;
+  document.getElementById("plan")?.scrollIntoView({ block: "nearest" });
+});
+
 function Line() {
   const refused = useSignal("");
-  const metric = useSignal(false);
-  const send = async (event: SubmitEvent): Promise<void> => {
-    event.preventDefault();
-    const form = new FormData(event.currentTarget as HTMLFormElement);
-    const sizes = {
-      length: field(form, "length"),
-      width: field(form, "width"),
-      height: field(form, "height"),
-      series: field(form, "series"),
-    };
-    refused.value = (await begin(sizes)) ?? "";
-    if (refused.value !== "") return;
-    opened.value = undefined;
-    document.getElementById("plan")?.scrollIntoView({ block: "nearest" });
+  const series = useSignal("us-8");
+  // What was typed stays, whatever block is chosen; only examples that nobody touched go with it.
+  const typed = useSignal<Partial<Typed>>({});
+  const asking = useSignal(false);
+  const tape = tapeOf(series.value);
+  const sizes: Typed = { ...kExamples[tape], ...typed.value };
+
+  const put = (name: Size, text: string): void => {
+    typed.value = { ...typed.value, [name]: text };
+    asking.value = false;
   };
-  const { begin: text } = words;
-  const examples = metric.value
-    ? ([text.metricLength, text.metricWidth, text.metricHeight] as const)
-    : ([text.lengthExample, text.widthExample, text.heightExample] as const);
-  const key = metric.value ? "metric" : "inches";
+  const doubtful = kSizes.filter((name) => meaningsOf(sizes[name], tape, rangeOfSize(name, tape)).length > 1);
+  const units = doubtful.flatMap((name) => meaningsOf(sizes[name], tape, rangeOfSize(name, tape)).map((one) => one.unit));
+  const send = (chosen: LengthUnit | undefined): void => {
+    const meant = kSizes.map((name) => [name, withUnit(sizes[name], tape, rangeOfSize(name, tape), chosen)] as const);
+    asking.value = meant.some(([, text]) => text === undefined);
+    if (asking.value) return;
+    const whole = Object.fromEntries(meant) as unknown as Typed;
+    const changed = meant.filter(([name, text]) => text !== sizes[name] || name in typed.value);
+    typed.value = Object.fromEntries(changed.map(([name, text]) => [name, text ?? ""]));
+    void beginOnce(whole, series.value, (why) => (refused.value = why));
+  };
   const bad = refused.value !== "";
   return (
-    <form onSubmit={(event) => void send(event as unknown as SubmitEvent)} aria-label={text.lead}>
-      <Size key={`length ${key}`} name="length" example={examples[0]} refused={bad} />
-      <Size key={`width ${key}`} name="width" example={examples[1]} refused={bad} />
-      <Size key={`height ${key}`} name="height" example={examples[2]} refused={bad} />
-      <Series onMetric={(to) => (metric.value = to)} />
+    <form
+      onSubmit={(event) => {
+        event.preventDefault();
+        send(undefined);
+      }}
+      aria-label={words.begin.lead}
+    >
+      {kSizes.map((name) => (
+        <SizeField key={name} name={name} value={sizes[name]} refused={bad} put={(text) => put(name, text)} />
+      ))}
+      <Series
+        chosen={series.value}
+        choose={(to) => {
+          series.value = to;
+          asking.value = false;
+        }}
+      />
       <button type="submit" class="filled wide">
-        {text.go}
+        {words.begin.go}
       </button>
+      {asking.value ? (
+        <WhichUnit
+          numbers={doubtful.map((name) => sizes[name].trim())}
+          units={[...new Set(units)]}
+          choose={(unit) => send(unit)}
+        />
+      ) : null}
       <p class="note small" id="begin-note" role="status">
-        {bad ? <span class="danger">{refused.value}</span> : isExample.value ? text.exampleNote : ""}
+        {bad ? <span class="danger">{refused.value}</span> : isExample.value ? words.begin.exampleNote : ""}
       </p>
     </form>
   );

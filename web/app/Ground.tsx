@@ -12,6 +12,9 @@ import { EntryForm } from "./ReadingForm";
 import { ask } from "./solving";
 import { history, job, readOnly, shown, sides } from "./state";
 
+/// A reading off by more than twice its standard doubt is one in twenty, in thousandths of it; from 3.29 on it is left out.
+const kWell = 2_000;
+
 type Ground = NonNullable<Answer["ground"]>;
 
 const bedSide = signal(0);
@@ -37,7 +40,8 @@ function outcomeOf(one: Listed): string {
   const times = line.times_its_doubt_thousandths ?? 0;
   const second =
     line.agrees_with_first === undefined ? "" : line.agrees_with_first ? words.ground.agrees : words.ground.agreesNot;
-  return [second, times === 0 ? "" : words.ground.fits(times / 1000)].filter((text) => text !== "").join(" · ");
+  const fits = Math.abs(times) <= kWell ? words.ground.fitsWell : words.ground.fitsPoorly;
+  return [second, times === 0 ? "" : fits].filter((text) => text !== "").join(" · ");
 }
 
 function Log() {

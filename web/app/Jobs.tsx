@@ -4,6 +4,7 @@ import type { JobHead } from "../keep";
 import { words } from "../words/words";
 import {
   bringBack,
+  destroyJob,
   duplicateJob,
   keep,
   openExample,
@@ -13,6 +14,8 @@ import {
   removed,
   removeJob,
   renameJob,
+  restoreJob,
+  saveKept,
   toFile,
 } from "./keeping";
 import { rename } from "./actions";
@@ -99,6 +102,50 @@ function Row(props: { readonly head: JobHead }) {
   );
 }
 
+function Trash() {
+  const heads = keep.value?.trash.value ?? [];
+  if (heads.length === 0) return null;
+  return (
+    <details class="trash">
+      <summary>{words.jobs.trash(heads.length)}</summary>
+      <p class="small soft">{words.jobs.trashLead}</p>
+      <ul class="jobs">
+        {heads.map((head) => {
+          const name = head.name === "" ? words.untitled : head.name;
+          return (
+            <li key={head.id}>
+              <p class="job-name">
+                <strong>{name}</strong>
+                <small class="soft">
+                  {[words.jobs.changed(whenText(head.changedAt)), words.jobs.daysLeft(head.daysLeft)].join(" · ")}
+                </small>
+              </p>
+              <button
+                type="button"
+                aria-label={`${words.jobs.bringBack}: ${name}`}
+                onClick={() => void restoreJob(head.id)}
+              >
+                {words.jobs.bringBack}
+              </button>
+              <button type="button" aria-label={`${words.jobs.toFile}: ${name}`} onClick={() => void saveKept(head.id)}>
+                {words.jobs.toFile}
+              </button>
+              <button
+                type="button"
+                class="danger"
+                aria-label={`${words.jobs.destroy}: ${name}`}
+                onClick={() => void destroyJob(head.id)}
+              >
+                {words.jobs.destroy}
+              </button>
+            </li>
+          );
+        })}
+      </ul>
+    </details>
+  );
+}
+
 export function Jobs() {
   const heads = keep.value?.jobs.value ?? [];
   const gone = removed.value;
@@ -135,6 +182,7 @@ export function Jobs() {
             <Row key={head.id} head={head} />
           ))}
         </ul>
+        <Trash />
       </div>
     </section>
   );

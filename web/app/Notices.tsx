@@ -3,24 +3,58 @@ import { useSignal } from "@preact/signals";
 import type { Offline } from "../offline";
 import { words } from "../words/words";
 import { tryAgain } from "./actions";
-import { allStored, saveStranded, stranded } from "./keeping";
-import { trouble } from "./state";
+import { allStored, jobName, notOpened, openKept, saveKept, saveStranded, stranded, toFile } from "./keeping";
+import { shown, trouble } from "./state";
+
+/// Which job it was, and its file: whatever fails, the others are at hand.
+function FaultNotice() {
+  const whose = shown.value === undefined ? words.trouble.faultOf(jobName()) : words.trouble.fault;
+  return (
+    <div class="notice bad">
+      <span>{whose}</span>
+      <button type="button" class="framed" onClick={() => void tryAgain()}>
+        {words.trouble.again}
+      </button>
+      <button type="button" onClick={() => void toFile()}>
+        {words.jobs.toFile}
+      </button>
+      <a class="button" href="#jobs">
+        {words.jobs.others}
+      </a>
+    </div>
+  );
+}
 
 function TroubleNotice() {
   const now = trouble.value;
   if (now === undefined) return null;
+  if (now.kind === "fault") return <FaultNotice />;
   return (
     <div class="notice bad">
-      <span>{now.kind === "fault" ? words.trouble.fault : `${now.lead} ${now.text}`.trim()}</span>
-      {now.kind === "fault" ? (
-        <button type="button" class="framed" onClick={() => void tryAgain()}>
-          {words.trouble.again}
-        </button>
-      ) : (
-        <button type="button" onClick={() => (trouble.value = undefined)}>
-          {words.holdPoints.close}
-        </button>
-      )}
+      <span>{`${now.lead} ${now.text}`.trim()}</span>
+      <button type="button" onClick={() => (trouble.value = undefined)}>
+        {words.holdPoints.close}
+      </button>
+    </div>
+  );
+}
+
+/// A job that was being opened when the page stopped: it is left alone until it is asked for.
+function NotOpenedNotice() {
+  const now = notOpened.value;
+  if (now === undefined) return null;
+  return (
+    <div class="notice bad">
+      <span>{words.jobs.notOpened(now.name === "" ? words.untitled : now.name)}</span>
+      <button type="button" class="framed" onClick={() => void saveKept(now.id)}>
+        {words.jobs.toFile}
+      </button>
+      <button type="button" onClick={() => void openKept(now.id)}>
+        {words.jobs.openAll}
+      </button>
+      <a class="button" href="#jobs">
+        {words.jobs.others}
+      </a>
     </div>
   );
 }
@@ -48,6 +82,7 @@ export function Notices(props: { readonly offline: Offline | undefined }) {
     <>
       <div role="alert">
         <TroubleNotice />
+        <NotOpenedNotice />
         <StrandedNotice />
       </div>
       <div role="status">

@@ -3,6 +3,7 @@ import { computed, signal } from "@preact/signals";
 import { kPegFields, type PegField } from "../job/readings";
 import { words } from "../words/words";
 import { enter } from "./actions";
+import { onceAtATime } from "./changing";
 import { readOnly, shown, sides } from "./state";
 
 type Kind = "tape" | "rod" | "two_peg" | "dowel" | "edge";
@@ -20,9 +21,7 @@ function pegReadings(typed: (name: string) => string): Readonly<Record<PegField,
   return Object.fromEntries(kPegFields.map((name) => [name, typed(name)])) as Record<PegField, string>;
 }
 
-async function send(event: Event): Promise<void> {
-  event.preventDefault();
-  const form = event.currentTarget as HTMLFormElement;
+const send = onceAtATime(async (form: HTMLFormElement): Promise<void> => {
   const typed = (name: string): string => String(new FormData(form).get(name) ?? "");
   const entry =
     kind.value === "edge"
@@ -58,6 +57,11 @@ async function send(event: Event): Promise<void> {
     value.value = "";
     value.focus();
   }
+});
+
+function submit(event: Event): void {
+  event.preventDefault();
+  void send(event.currentTarget as HTMLFormElement);
 }
 
 function Field(props: {
@@ -109,7 +113,7 @@ function Choice(props: {
 export function EntryForm() {
   const names = corners.value;
   return (
-    <form class="entry" onSubmit={(event) => void send(event)} aria-label={words.ground.enter}>
+    <form class="entry" onSubmit={submit} aria-label={words.ground.enter}>
       <fieldset class="choice" aria-label={words.ground.kind}>
         {kKinds.map((one) => (
           <button type="button" key={one} aria-pressed={kind.value === one} onClick={() => (kind.value = one)}>

@@ -26,11 +26,14 @@ function Proof(props: { readonly answer: Answer; readonly draft: boolean }) {
   const { proof } = props.answer;
   if (props.draft) return <p class="proof soft">{words.tallies.looking}</p>;
   if (proof.proven) return <p class="proof">{words.tallies.proven}</p>;
-  const { cost } = props.answer;
   const least = proof.least_possible;
-  if (cost.short_laps === least.short_laps && cost.cuts === least.cuts)
-    return <p class="proof">{words.tallies.lapsAndCuts}</p>;
-  return <p class="proof">{words.tallies.notProven(proof.least_possible.short_laps, proof.least_possible.cuts)}</p>;
+  // What may still be saved is counted in more than these two; of these two nothing may.
+  const none = least.short_laps === props.answer.cost.short_laps && least.cuts === props.answer.cost.cuts;
+  return (
+    <p class="proof">
+      {none ? words.tallies.lapsAndCuts : words.tallies.notProven(least.short_laps, least.cuts)}
+    </p>
+  );
 }
 
 function Stops(props: { readonly answer: Answer }) {
@@ -92,7 +95,7 @@ export function TitleBlock() {
       <h2 class="name">{name === "" ? words.untitled : name}</h2>
       <p class="small">{sizesOf(answer)}</p>
       <p class="small soft">{answer.series.map((series) => series.title).join("; ")}</p>
-      <button type="button" class="small" style={{ marginLeft: "-12px" }} onClick={() => takeInHand("")}>
+      <button type="button" class="small outset" onClick={() => takeInHand("")}>
         {words.inHand.building}
       </button>
       <dl class="tallies" data-draft={now.draft}>

@@ -4,12 +4,12 @@ import type { Edit } from "../engine/contract";
 import { type Field, type NewOpening, withBars, withOpening, withTyped } from "../job/fields";
 import { begun, type History, redoable, redone, undoable, undone } from "../job/history";
 import { type LaidBody, withLaid } from "../job/laid";
-import { type Entry, withReading } from "../job/readings";
-import { jobText, readJson, textAt, without, withValue } from "../job/pointer";
-import { withCounting, withLogsOf } from "../job/strikes";
+import { type Entry, type Stamp, withReading } from "../job/readings";
+import { type Json, jobText, readJson, textAt, without, withValue } from "../job/pointer";
+import { isStanding, withCounting, withLogsOf } from "../job/strikes";
 import { words } from "../words/words";
 import type { Offer, Side } from "./answer";
-import { change, changed, clearTurns, inTurn, step, whyNot } from "./changing";
+import { change, changed, changeSeen, clearTurns, inTurn, step, whyNot } from "./changing";
 import { engine } from "./engine_port";
 import { fieldName } from "./field_name";
 import { ask, forgetFieldTrouble, redraw, seekOffers, solveNow, solveShown, trial } from "./solving";
@@ -28,9 +28,13 @@ import {
   said,
   shown,
   sideIndex,
+  tried,
   trouble,
   unknownPiece,
 } from "./state";
+
+/// So long another job's drawing may stand: milliseconds.
+const kOtherDrawing = 1_000;
 
 /// A job takes the place of the one on the table.
 export function putOnTable(text: string, example: boolean): Promise<void> {
@@ -50,9 +54,17 @@ export function putOnTable(text: string, example: boolean): Promise<void> {
     sideIndex.value = 0;
     forgetFieldTrouble();
   });
-  return solveNow().then(() => {
+  // Another job's drawing stays for a moment, so that nothing flickers; no longer, for it is not this one's.
+  const clock = setTimeout(() => {
+    if (history.value.now.text === text) shown.value = undefined;
+  }, kOtherDrawing);
+  return solveShown().then((drawn) => {
+    clearTimeout(clock);
+    if (history.value.now.text !== text) return undefined;
     // The drawing that stands is another job's.
-    if (refusals.value !== undefined && history.value.now.text === text) shown.value = undefined;
+    if (!drawn) shown.value = undefined;
+    tried.value = text;
+    return drawn ? seekOffers() : undefined;
   });
 }
 
@@ -63,30 +75,29 @@ function withLogsKept(wanted: string, left: string): string {
   return kept === jobText(plain) ? wanted : kept;
 }
 
-async function goTo(next: History, say: string): Promise<void> {
+function goTo(next: History, say: string): void {
   batch(() => {
     history.value = next;
     forgetFieldTrouble();
     said.value = say;
   });
-  if (await solveShown()) void seekOffers();
 }
 
 /// One step back, readings and strikes too. What was entered into a log since is not taken out: it is struck.
-export function undo(): Promise<void> {
-  return inTurn(async () => {
+export async function undo(): Promise<void> {
+  await inTurn(async () => {
     const what = undoable(history.value);
-    if (what === undefined || readOnly.value) return;
-    await goTo(undone(history.value, withLogsKept), words.say.undone(what));
+    if (what !== undefined && !readOnly.value) goTo(undone(history.value, withLogsKept), words.say.undone(what));
   }, undefined);
+  await solveNow();
 }
 
-export function redo(): Promise<void> {
-  return inTurn(async () => {
+export async function redo(): Promise<void> {
+  await inTurn(async () => {
     const what = redoable(history.value);
-    if (what === undefined || readOnly.value) return;
-    await goTo(redone(history.value, withLogsKept), words.say.redone(what));
+    if (what !== undefined && !readOnly.value) goTo(redone(history.value, withLogsKept), words.say.redone(what));
   }, undefined);
+  await solveNow();
 }
 
 async function settled(base: string, edit: Edit, what: string): Promise<void> {
@@ -111,7 +122,7 @@ export function settle(base: string, edit: Edit, what: string): Promise<void> {
 
 export async function takeOffer(offer: Offer): Promise<void> {
   if (readOnly.value) return;
-  const edit: Edit = { do: "accept", place: offer.place, by_nm: offer.change.nm };
+  const edit: Edit = { do: "accept", what: offer.what, place: offer.place, by_nm: offer.change.nm };
   await settle(history.value.now.text, edit, words.steps.offer(offer.text));
 }
 
@@ -129,7 +140,7 @@ async function typedSide(field: Field, text: string): Promise<boolean> {
   const wanted = await readLength(text);
   if (stood === undefined || wanted === undefined) return false;
   const base = history.value.now.text;
-  const edited = await ask({ job: base, edits: [{ do: "accept", place, by_nm: wanted - stood }] });
+  const edited = await ask({ job: base, edits: [{ do: "accept", what: "change-side", place, by_nm: wanted - stood }] });
   const taken = edited?.answer === undefined ? undefined : readJson(edited.job ?? "");
   if (taken === undefined || history.value.now.text !== base) return false;
   const what = words.steps.typed(fieldName(field));
@@ -152,7 +163,7 @@ export async function typed(field: Field, text: string): Promise<void> {
 
 export async function chooseSeries(id: string): Promise<void> {
   if (readOnly.value) return;
-  const made = await change(
+  const made = await changeSeen(
     (now) => withValue(now, "/units/series", id),
     words.steps.typed(words.inHand.fields.series),
   );
@@ -177,7 +188,14 @@ function stamp(by: string): { readonly id: string; readonly when: string; readon
 export async function enter(entry: Entry, by: string, what: string): Promise<string | undefined> {
   if (readOnly.value) return words.wall.readOnly;
   const label = entry.kind === "strike" ? words.steps.struck(what) : words.steps.reading(what);
-  return whyNot(await change((now) => withReading(now, entry, stamp(by)), label));
+  const struckAlready = (now: Json): boolean => entry.kind === "strike" && !isStanding(now, "/readings", entry.id);
+  return whyNot(await change((now) => (struckAlready(now) ? now : withReading(now, entry, stamp(by))), label));
+}
+
+/// The entry added; a strike of what is struck already adds nothing.
+function withOneLaid(log: Json, { body, signs }: { readonly body: LaidBody; readonly signs: Stamp }): Json {
+  const strikes = textAt(body, "/strike");
+  return strikes !== "" && !isStanding(log, "/laid", strikes) ? log : withLaid(log, body, signs);
 }
 
 /// An entry of the laid log; its id, or what was refused.
@@ -193,7 +211,7 @@ export async function enterAllLaid(
 ): Promise<{ id?: string; refused?: string }> {
   if (readOnly.value) return { refused: words.wall.readOnly };
   const entries = bodies.map((body) => ({ body, signs: stamp(by) }));
-  const made = await change((now) => entries.reduce((log, { body, signs }) => withLaid(log, body, signs), now), label);
+  const made = await change((now) => entries.reduce(withOneLaid, now), label);
   const refused = whyNot(made);
   return refused === undefined ? { id: entries.at(-1)?.signs.id ?? "" } : { refused };
 }
@@ -238,7 +256,7 @@ export async function putIn(side: Side, kind: NewOpening): Promise<void> {
   const taken = openings.map((one) => ({ from: one.from.nm, to: one.to.nm }));
   const room = { name: side.name, start: side.start, long: side.actual.nm, taken };
   const made = withOpening(job.value, room, kind);
-  const put = await change((now) => withOpening(now, room, kind).job, words.steps.added(made.name));
+  const put = await changeSeen((now) => withOpening(now, room, kind).job, words.steps.added(made.name));
   if (put.kind === "refused") refusals.value = put.refusals;
   if (put.kind === "done") inHand.value = made.place;
 }
@@ -246,7 +264,7 @@ export async function putIn(side: Side, kind: NewOpening): Promise<void> {
 export async function takeOut(place: string): Promise<void> {
   if (readOnly.value) return;
   const name = textAt(job.value, `${place}/name`);
-  const made = await change((now) => without(now, place), words.steps.removed(name));
+  const made = await changeSeen((now) => without(now, place), words.steps.removed(name));
   if (made.kind === "refused") refusals.value = made.refusals;
   if (made.kind === "done") inHand.value = "";
 }

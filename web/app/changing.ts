@@ -61,6 +61,30 @@ export function change(make: (job: Json) => Json, what: string): Promise<Change>
   return inTurn<Change>(() => changed(make, what), { kind: "left" });
 }
 
+/// A change of the job as it is seen now, by places in it: made only if it still is that job when its turn comes. So what is
+/// asked twice in one tap too many is done once.
+export function changeSeen(make: (job: Json) => Json, what: string): Promise<Change> {
+  const seen = history.value.now.text;
+  const left: Change = { kind: "left" };
+  return inTurn<Change>(async () => (history.value.now.text === seen ? changed(make, what) : left), left);
+}
+
+/// Does `act` unless it is being done already: a form that is sent twice in one tap too many is sent once.
+export function onceAtATime<Asked extends readonly unknown[]>(
+  act: (...asked: Asked) => Promise<void>,
+): (...asked: Asked) => Promise<void> {
+  let busy = false;
+  return async (...asked) => {
+    if (busy) return;
+    busy = true;
+    try {
+      await act(...asked);
+    } finally {
+      busy = false;
+    }
+  };
+}
+
 /// Why a change was not made, in words; undefined where it was.
 export function whyNot(made: Change): string | undefined {
   if (made.kind === "done") return undefined;

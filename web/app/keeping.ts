@@ -4,7 +4,8 @@ import { type Keep, type OpenJob, openKeep, pickFile, readFile, saveBytes, type 
 import { readJson, textAt } from "../job/pointer";
 import { words } from "../words/words";
 import { kOpening, mergeLog, putOnTable } from "./actions";
-import { history, isExample, readOnly, said, trouble } from "./state";
+import { engine } from "./engine_port";
+import { history, isExample, readOnly, said, tried, trouble } from "./state";
 
 export const keep = signal<Keep | undefined>(undefined);
 export const openJob = signal<OpenJob | undefined>(undefined);
@@ -38,6 +39,33 @@ function leaveHint(): void {
   } catch {
     // The example then waits for the store, as always.
   }
+}
+
+/// A job that was being opened when the page stopped for good, and was left alone for that.
+export const notOpened = signal<{ readonly id: string; readonly name: string } | undefined>(undefined);
+
+/// The job that is being opened, kept until the page has outlived it. A page that is left in the usual way clears it.
+const kBeingOpened = "stringcourse-being-opened";
+function noteOpening(id: string | undefined): void {
+  try {
+    if (id === undefined) localStorage.removeItem(kBeingOpened);
+    else localStorage.setItem(kBeingOpened, id);
+  } catch {
+    // Without a store nothing is opened by itself either.
+  }
+}
+function neverOpened(): string | undefined {
+  try {
+    return localStorage.getItem(kBeingOpened) ?? undefined;
+  } catch {
+    return undefined;
+  }
+}
+
+/// What the list calls this job: its own name, else that of its file.
+export function jobName(): string {
+  const own = textAt(readJson(history.value.now.text) ?? {}, "/name");
+  return own !== "" ? own : (openJob.value?.head.value.name ?? "") || words.untitled;
 }
 
 function say(kept: KeepTrouble): void {
@@ -100,22 +128,27 @@ async function leave(): Promise<void> {
   stop = undefined;
   const open = openJob.value;
   openJob.value = undefined;
+  notOpened.value = undefined;
   keepTrouble.value = undefined;
   readOnly.value = false;
   await open?.close();
 }
 
 async function lay(open: OpenJob): Promise<void> {
+  noteOpening(open.id);
   follow(open);
   await putOnTable(open.text.value, false);
 }
 
+/// The job on the table is left only once the other one is there.
 export async function openKept(id: string): Promise<void> {
-  await leave();
+  if (openJob.value?.id === id) return;
   const opened = await keep.value?.open(id);
   if (opened === undefined) return;
-  if (opened.ok) await lay(opened.value);
-  else {
+  if (opened.ok) {
+    await leave();
+    await lay(opened.value);
+  } else {
     say(opened.trouble);
     if (history.value.now.text === "") await openExample();
   }
@@ -127,10 +160,25 @@ export async function openExample(): Promise<void> {
 }
 
 async function takeIn(text: string, name: string): Promise<void> {
-  await leave();
   const taken = await keep.value?.takeIn(text, name);
-  if (taken?.ok) await lay(taken.value);
+  if (taken?.ok) {
+    await leave();
+    await lay(taken.value);
+  } else if (taken?.trouble.kind === "not-a-job")
+    trouble.value = { kind: "message", lead: words.trouble.notAJob, text: await whyNoJob(text) };
   else if (taken !== undefined) say(taken.trouble);
+  if (taken?.ok === false && history.value.now.text === "") await openExample();
+}
+
+/// Why a text is no job, with the line and column where it goes wrong: the engine's words.
+async function whyNoJob(text: string): Promise<string> {
+  try {
+    const solved = await engine().solve({ border: 1, job: text });
+    const first = solved === "superseded" ? undefined : solved.refusals?.refusals[0];
+    return first === undefined ? "" : `${first.reason} ${first.remedy}`;
+  } catch {
+    return "";
+  }
 }
 
 export async function openFile(): Promise<void> {
@@ -148,14 +196,14 @@ export async function dropFile(file: File): Promise<void> {
 /// Another phone's copy of this job, from a file: its logs are taken in.
 export async function takeInLog(): Promise<void> {
   const picked = await pickFile();
-  if (picked.ok) await mergeLog(picked.value.text);
-  else say(picked.trouble);
+  if (!picked.ok) return say(picked.trouble);
+  const refused = await mergeLog(picked.value.text);
+  if (refused !== undefined && refused !== "")
+    trouble.value = { kind: "message", lead: words.wall.notMerged, text: refused };
 }
 
-function fileName(): string {
-  const name = textAt(readJson(history.value.now.text) ?? {}, "/name")
-    .replaceAll(/[^\p{L}\p{N} _-]+/gu, " ")
-    .trim();
+function fileName(called = textAt(readJson(history.value.now.text) ?? {}, "/name")): string {
+  const name = called.replaceAll(/[^\p{L}\p{N} _-]+/gu, " ").trim();
   return `${name === "" ? "job" : name}.json`;
 }
 
@@ -171,6 +219,18 @@ export async function toFile(): Promise<void> {
   said.value = words.state.filed(done.value.name);
 }
 
+/// The file of a job that is not open.
+export async function saveKept(id: string): Promise<void> {
+  const text = await keep.value?.read(id);
+  if (text === undefined) return;
+  if (!text.ok) return say(text.trouble);
+  const heads = [...(keep.value?.jobs.value ?? []), ...(keep.value?.trash.value ?? [])];
+  const name = heads.find((head) => head.id === id)?.name;
+  const done = await saveBytes(text.value, fileName(name), "application/json");
+  if (!done.ok) say(done.trouble);
+  else said.value = words.state.filed(done.value.name);
+}
+
 export async function removeJob(id: string, name: string): Promise<void> {
   if (openJob.value?.id === id) await openExample();
   const gone = await keep.value?.remove(id);
@@ -180,10 +240,20 @@ export async function removeJob(id: string, name: string): Promise<void> {
 
 export async function bringBack(): Promise<void> {
   const { value } = removed;
-  removed.value = undefined;
-  if (value === undefined) return;
-  const back = await keep.value?.restore(value.id);
+  if (value !== undefined) await restoreJob(value.id);
+}
+
+export async function restoreJob(id: string): Promise<void> {
+  const back = await keep.value?.restore(id);
+  if (removed.value?.id === id) removed.value = undefined;
   if (back !== undefined && !back.ok) say(back.trouble);
+}
+
+/// Ends a job in the trash.
+export async function destroyJob(id: string): Promise<void> {
+  const done = await keep.value?.destroy(id);
+  if (removed.value?.id === id) removed.value = undefined;
+  if (done !== undefined && !done.ok) say(done.trouble);
 }
 
 export async function duplicateJob(id: string, name: string): Promise<void> {
@@ -208,6 +278,10 @@ export async function startKeeping(example: string): Promise<void> {
   kOpening.begun = beginKept;
   if (!hint()) void putOnTable(example, true);
   queue = openStore();
+  addEventListener("pagehide", () => noteOpening(undefined));
+  effect(() => {
+    if (tried.value !== "" && tried.value === history.value.now.text) noteOpening(undefined);
+  });
   effect(() => {
     const { text } = history.value.now;
     if (text !== "" && !isExample.value) untracked(() => keepText(text));
@@ -215,9 +289,12 @@ export async function startKeeping(example: string): Promise<void> {
   await queue;
   const store = keep.value;
   const last = await store?.lastOpened();
-  const known = store?.jobs.value.some((head) => head.id === last && !head.newer) === true;
+  const head = store?.jobs.value.find((one) => one.id === last && !one.newer);
   if (!isExample.value) return;
-  if (last !== undefined && known) await openKept(last);
+  const stopped = head !== undefined && neverOpened() === head.id;
+  noteOpening(undefined);
+  if (stopped) notOpened.value = { id: head.id, name: head.name };
+  if (head !== undefined && !stopped) await openKept(head.id);
   else if (history.value.now.text === "") await putOnTable(example, true);
 }
 

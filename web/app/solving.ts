@@ -54,9 +54,10 @@ function clampViews(answer: Answer): boolean {
   return beyond;
 }
 
-export async function ask(request: Omit<Request, "border">): Promise<Reply | undefined> {
+/// `latest`: a newer question of that name takes this one's place while it waits.
+export async function ask(request: Omit<Request, "border">, latest?: string): Promise<Reply | undefined> {
   try {
-    const solved = await engine().solve({ border: 1, ...request });
+    const solved = await engine().solve({ border: 1, ...request }, latest === undefined ? undefined : { latest });
     if (solved === "superseded") return undefined;
     if (solved.head.state !== "bad-request") return solved;
     trouble.value = { kind: "message", lead: words.trouble.badRequest, text: solved.head.message ?? "" };
@@ -93,9 +94,9 @@ export type Outcome =
   | { readonly kind: "failed" };
 
 /// Shown only if the job that stood when it was asked still stands.
-async function solveAndShow(request: Omit<Request, "border">): Promise<Outcome> {
+async function solveAndShow(request: Omit<Request, "border">, latest?: string): Promise<Outcome> {
   const base = history.value.now.text;
-  const solved = await ask({ ...request, drawings: drawingNames() });
+  const solved = await ask({ ...request, drawings: drawingNames() }, latest);
   if (solved === undefined || history.value.now.text !== base) return { kind: "failed" };
   const { answer } = solved;
   if (answer === undefined) return { kind: "refused", refusals: solved.refusals ?? kNothingRefused };
@@ -112,7 +113,7 @@ async function solveAndShow(request: Omit<Request, "border">): Promise<Outcome> 
 /// Solves the job as it stands and shows it. True if it is shown.
 export async function solveShown(): Promise<boolean> {
   const { text } = history.value.now;
-  const outcome = await solveAndShow({ job: text });
+  const outcome = await solveAndShow({ job: text }, "job");
   if (history.value.now.text !== text) return false;
   if (outcome.kind === "refused") refusals.value = outcome.refusals;
   if (outcome.kind !== "shown") return false;

@@ -43,6 +43,8 @@ export const offered = signal<Offered | undefined>(undefined);
 export const refusals = signal<Refusals | undefined>(undefined);
 export const fieldTrouble = signal<FieldTrouble | undefined>(undefined);
 export const trouble = signal<Trouble | undefined>(undefined);
+/// The job that was put on the table and is drawn, refused or failed by now: the page has outlived it.
+export const tried = signal("");
 /// The job that no offers were found for: the search failed.
 export const unsought = signal("");
 

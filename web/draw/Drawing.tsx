@@ -126,7 +126,7 @@ export function Drawing(props: {
       </div>
       {/* biome-ignore lint/a11y/useKeyWithClickEvents: units are reached by name and neighbour from the keyboard */}
       <section
-        class={`box ${kind}`}
+        class={zoom.value === 0 ? `box ${kind} fits` : `box ${kind}`}
         ref={box}
         aria-label={props.label}
         // biome-ignore lint/a11y/noNoninteractiveTabindex: a box that scrolls must be reached by keys

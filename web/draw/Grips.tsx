@@ -1,4 +1,6 @@
-// The blue grips over a drawing: dragged by pointer, moved by arrow keys, read out as sliders.
+// The blue handles over a drawing: dragged by the mouse, by a finger once they were tapped, moved by arrow keys, read out as
+// sliders. A finger that scrolls never moves one: the browser takes such a finger away (pointercancel), and handles with it.
+import { signal } from "@preact/signals";
 import { useRef } from "preact/hooks";
 import { takeInHand } from "../app/actions";
 import { history, inHand, job, lit, readOnly, shown } from "../app/state";
@@ -9,14 +11,25 @@ import type { Grip } from "./drag";
 import { type Area, type GripPlace, openingGrips, type Stands, sideGrip } from "./grip_place";
 import { giveUp, held, heldPlace, letGo, pull, push, takeHold } from "./holding";
 
+/// The drawing and place whose handles a finger may move: those that it tapped last.
+const handlesOut = signal("");
+
+const isFinger = (event: PointerEvent): boolean => event.pointerType !== "mouse";
+
+/// A finger that was taken for scrolling, wherever it lay: the handles are put away.
+function putHandlesAway(event: PointerEvent): void {
+  if (isFinger(event)) handlesOut.value = "";
+}
+globalThis.document?.addEventListener("pointercancel", putHandlesAway, { capture: true });
+
 interface Props {
   readonly head: DrawingHead;
   readonly drawing: "plan" | "elevation";
   readonly pixels: number;
 }
 
-/// A tap that trembles by so much is still a tap.
-const kTapPixels = 4;
+/// A press that trembles by so much is still a tap: of a mouse, of a finger.
+const kTapPixels = { mouse: 4, finger: 10 } as const;
 const kSixteenth = 1_587_500;
 const kMillimetre = 1_000_000;
 /// After so long without a key the place is taken.
@@ -46,13 +59,26 @@ function signOf(key: string, handle: Handle): 1 | -1 | 0 {
   return 0;
 }
 
+function outName(drawing: Props["drawing"], handle: Handle): string {
+  return `${drawing} ${handle.place}`;
+}
+
 function pixelsOf(area: Area) {
   return { left: `${area.left}px`, top: `${area.top}px`, width: `${area.width}px`, height: `${area.height}px` };
 }
 
+interface Press {
+  readonly x: number;
+  readonly y: number;
+  readonly id: number;
+  /// Moves what it lies on; a finger on what is not selected only taps.
+  readonly holds: boolean;
+  moved: boolean;
+}
+
 function OneGrip(props: Props & { readonly handle: Handle; readonly place: GripPlace }) {
   const { handle, place, head, drawing, pixels } = props;
-  const start = useRef<{ x: number; y: number; id: number; moved: boolean } | undefined>(undefined);
+  const start = useRef<Press | undefined>(undefined);
   const rest = useRef<ReturnType<typeof setTimeout> | undefined>(undefined);
   const now = held.value;
   const mine =
@@ -61,34 +87,37 @@ function OneGrip(props: Props & { readonly handle: Handle; readonly place: GripP
     now.hold.grip === place.grip &&
     now.hold.handle.place === handle.place;
 
+  const out = handlesOut.value === outName(drawing, handle);
+
   const down = (event: PointerEvent): void => {
-    if (event.button !== 0 || !(event.currentTarget instanceof HTMLElement)) return;
-    event.currentTarget.setPointerCapture(event.pointerId);
-    start.current = { x: event.clientX, y: event.clientY, id: event.pointerId, moved: false };
+    if (event.button !== 0 || !event.isPrimary || !(event.currentTarget instanceof HTMLElement)) return;
+    const holds = !isFinger(event) || out;
+    if (holds) event.currentTarget.setPointerCapture(event.pointerId);
+    start.current = { x: event.clientX, y: event.clientY, id: event.pointerId, holds, moved: false };
   };
   const move = (event: PointerEvent): void => {
     const from = start.current;
     if (from === undefined || from.id !== event.pointerId) return;
     const dx = event.clientX - from.x;
     const dy = event.clientY - from.y;
-    if (!from.moved && Math.hypot(dx, dy) < kTapPixels) return;
-    if (!from.moved) {
-      from.moved = true;
-      takeHold(drawing, head, handle, place.grip, pixels, "pointer");
-    }
-    pull(dx, dy, event.shiftKey);
+    if (!from.moved && Math.hypot(dx, dy) < kTapPixels[isFinger(event) ? "finger" : "mouse"]) return;
+    if (!from.moved && from.holds) takeHold(drawing, head, handle, place.grip, pixels, "pointer");
+    from.moved = true;
+    if (from.holds) pull(dx, dy, event.shiftKey);
   };
   const up = (): void => {
     const from = start.current;
     start.current = undefined;
-    if (from === undefined) return;
+    if (from === undefined || (from.moved && !from.holds)) return;
     takeInHand(handle.place);
+    handlesOut.value = outName(drawing, handle);
     if (from.moved) void letGo();
     else showField();
   };
   const cancel = (): void => {
+    const from = start.current;
     start.current = undefined;
-    void giveUp();
+    if (from?.holds === true) void giveUp();
   };
 
   const key = (event: KeyboardEvent): void => {
@@ -118,6 +147,7 @@ function OneGrip(props: Props & { readonly handle: Handle; readonly place: GripP
 
   const classes = ["grip", place.grip === "body" || place.grip === "side" ? place.grip : "edge", place.lies];
   if (inHand.value === handle.place) classes.push("chosen");
+  if (out) classes.push("out");
   if (lit.value === handle.place) classes.push("lit");
   if (mine) classes.push("held");
   if (handle.kind === "opening" && handle.shown === false) classes.push("elsewhere");
@@ -151,14 +181,20 @@ function OneGrip(props: Props & { readonly handle: Handle; readonly place: GripP
   );
 }
 
+/// A mouse or a pen's tip: what is selected keeps its handles, for nothing else scrolls by them.
+function finePointer(): boolean {
+  return matchMedia("(pointer: fine)").matches;
+}
+
 /// Brings the field of what is in hand into view, ready for typing where there is a keyboard.
 function showField(): void {
   requestAnimationFrame(() => {
     const field = document.querySelector<HTMLInputElement>("#in-hand input[data-length]");
     if (field === null) return;
     field.scrollIntoView({ block: "nearest" });
-    if (matchMedia("(pointer: fine)").matches) field.select();
-    if (matchMedia("(pointer: fine)").matches) field.focus({ preventScroll: true });
+    if (!finePointer()) return;
+    field.select();
+    field.focus({ preventScroll: true });
   });
 }
 
@@ -189,8 +225,9 @@ export function Grips(props: Props) {
     if (handle.kind === "side")
       return { handle, places: [sideGrip(handle, props.pixels, standsOf(handle))] as readonly GripPlace[] };
     const [body, from, to] = openingGrips(handle, props.pixels);
-    const chosen = inHand.value === handle.place;
-    return { handle, places: chosen ? [body, from, to] : [body] };
+    const edges =
+      inHand.value === handle.place && (finePointer() || handlesOut.value === outName(props.drawing, handle));
+    return { handle, places: edges ? [body, from, to] : [body] };
   });
   const now = held.value;
   // The places of a hand's building are drawn again with each answer; this reads the signals that bring it.

@@ -8,8 +8,9 @@ const kXml = "http://www.w3.org/XML/1998/namespace";
 /// What each host shows now.
 const kShown = new WeakMap<Element, Drawn>();
 
+/// The one style that a drawing has stands in look/drawing.css: the page's policy lets no text style anything.
 function setAttribute(node: Element, { name, value }: Attribute): void {
-  if (name === "xmlns") return;
+  if (name === "xmlns" || name === "style") return;
   if (name.startsWith("xml:")) node.setAttributeNS(kXml, name, value);
   else node.setAttribute(name, value);
 }

@@ -39,7 +39,7 @@ export function unescaped(written: string): string {
   });
 }
 
-function lawful({ name, value }: Attribute): boolean {
+function allowed({ name, value }: Attribute): boolean {
   const low = name.toLowerCase();
   if (low.startsWith("on") || low.endsWith("href")) return false;
   if (low === "style" && value !== "font-kerning:none") return false;
@@ -65,9 +65,9 @@ function read(found: readonly string[]): readonly Attribute[] {
   return attributes;
 }
 
-/// The attributes of a start tag; those that an escape made unlawful are left out.
+/// The attributes of a start tag; those that an escape made not allowed are left out.
 export function attributesOf(drawn: Drawn): readonly Attribute[] {
-  return read(pairs(drawn.written)).filter(lawful);
+  return read(pairs(drawn.written)).filter(allowed);
 }
 
 /// What is to be set, and what is to be taken away, where `old` becomes `next`.
@@ -89,8 +89,8 @@ export function changesBetween(old: Drawn, next: Drawn): Changes {
     gone.delete(name);
   }
   const put = read(differing);
-  const refused = put.filter((attribute) => !lawful(attribute)).map(({ name }) => name);
-  return { put: put.filter(lawful), gone: [...gone, ...refused] };
+  const refused = put.filter((attribute) => !allowed(attribute)).map(({ name }) => name);
+  return { put: put.filter(allowed), gone: [...gone, ...refused] };
 }
 
 interface Begun {
@@ -113,7 +113,7 @@ function startAt(svg: string, at: number): { begun: Begun; closed: boolean } | u
   const found = kStartTag.exec(svg);
   if (found === null) return undefined;
   const [all, tag = "", written = "", slash] = found;
-  if (!kAllowed.has(tag) || (kDoubtful.test(written) && !read(pairs(written)).every(lawful))) return undefined;
+  if (!kAllowed.has(tag) || (kDoubtful.test(written) && !read(pairs(written)).every(allowed))) return undefined;
   return { begun: { tag, written, start: at, inside: at + all.length, children: [] }, closed: slash === "/" };
 }
 

@@ -33,7 +33,7 @@ export class EngineFault extends Error {
 }
 
 export interface EngineClientShape {
-  solve(request: Request, how?: { readonly latest: string }): Promise<Reply | Superseded>;
+  solve(request: Request, how?: { readonly latest: string } | undefined): Promise<Reply | Superseded>;
   solveAside(request: Request): Promise<Reply | Superseded>;
   abandonAside(): void;
   leave(): void;
@@ -177,7 +177,7 @@ export class EngineClient implements EngineClientShape {
     return new EngineClient(browserHelper);
   }
 
-  solve(request: Request, how?: { readonly latest: string }): Promise<Reply | Superseded> {
+  solve(request: Request, how?: { readonly latest: string } | undefined): Promise<Reply | Superseded> {
     return new Promise((resolve, reject) => this.line.ask({ request, latest: how?.latest, resolve, reject }));
   }
 

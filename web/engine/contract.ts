@@ -7,6 +7,7 @@ import type { StringcourseRefusals } from "./generated/refusals";
 export type Answer = StringcourseAnswer;
 export type Job = StringcourseJob;
 export type Refusals = StringcourseRefusals;
+type Offer = StringcourseAnswer["offers"][number];
 
 /// A building's first lines, as typed; the engine makes the job of it.
 export interface Begin {
@@ -22,7 +23,7 @@ export type Edit =
   | { readonly do: "move-opening"; readonly opening: number; readonly to_nm: number }
   | { readonly do: "resize-opening"; readonly opening: number; readonly edge: "from" | "to"; readonly to_nm: number }
   | { readonly do: "move-side"; readonly side: number; readonly by_nm: number }
-  | { readonly do: "accept"; readonly place: string; readonly by_nm: number };
+  | { readonly do: "accept"; readonly what: Offer["what"]; readonly place: string; readonly by_nm: number };
 
 /// Exactly one of `job` (the text of a job document) and `begin`.
 export interface Request {

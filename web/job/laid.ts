@@ -63,3 +63,17 @@ export function lastLaid(job: Json): LaidListed | undefined {
     .filter((one) => !one.struck)
     .at(-1);
 }
+
+/// What was struck last, if nothing was entered since: an undo that may be taken back.
+export function lastStruck(job: Json): LaidListed | undefined {
+  const entries = entriesOf(job, "/laid");
+  const stands = entriesStanding(job, "/laid");
+  const listed = new Map(laidOf(job).map((one) => [one.id, one]));
+  for (let at = entries.length - 1; at >= 0; --at) {
+    const strikes = textAt(entries[at] ?? null, "/strike");
+    if (strikes === "") return undefined;
+    const one = listed.get(strikes);
+    if (one !== undefined && stands[at] === true) return one;
+  }
+  return undefined;
+}

@@ -69,6 +69,12 @@ function strikesFor(
   return log.flatMap((one, other) => (one.strikes === id && stands[other] === true ? [one.id] : []));
 }
 
+/// Whether an entry of this id stands in a log.
+export function isStanding(job: Json, log: string, id: string): boolean {
+  const stands = entriesStanding(job, log);
+  return entriesOf(job, log).some((entry, at) => textAt(entry, "/id") === id && stands[at] === true);
+}
+
 /// The job with this entry of a log counting again, if it was struck.
 export function withCounting(job: Json, log: string, id: string, stamp: () => StrikeStamp): Json {
   const strikings = strikingsOf(entriesOf(job, log));

@@ -143,11 +143,13 @@ class DeviceKeep implements Keep {
 
   remove(id: string): Promise<Kept<JobHead>> {
     const trashedAt = this.environment.now();
-    return this.withRight(id, (store) => store.changeEntry(id, (was) => ({ ...was, trashedAt })));
+    return this.withRight(id, (store) => store.changeEntry(id, (was) => ({ ...was, trashedAt, trashedFor: 0 })));
   }
 
   restore(id: string): Promise<Kept<JobHead>> {
-    return this.withRight(id, (store) => store.changeEntry(id, (was) => ({ ...was, trashedAt: undefined })));
+    return this.withRight(id, (store) =>
+      store.changeEntry(id, (was) => ({ ...was, trashedAt: undefined, trashedFor: undefined })),
+    );
   }
 
   async destroy(id: string): Promise<Kept<void>> {

@@ -8,12 +8,14 @@ import type { JobHead } from "./types";
 const kChannel = "stringcourse-keep";
 const kTrashDays = 30;
 const kDay = 86_400_000;
+const kTidied = "tidied";
 
 /// An entry as a list shows it. A text that is again the one in the file has no changes outside it.
 export function headOf(entry: Entry): JobHead {
   const { id, name, createdAt, changedAt, filedAt, newer, trashedAt } = entry;
   const unfiled = entry.hash === entry.filedHash ? 0 : entry.counter - entry.filedCounter;
-  return { id, name, createdAt, changedAt, unfiled, filedAt, newer, trashedAt };
+  const daysLeft = Math.max(0, Math.ceil(kTrashDays - (entry.trashedFor ?? 0) / kDay));
+  return { id, name, createdAt, changedAt, unfiled, filedAt, newer, trashedAt, daysLeft };
 }
 
 function newestFirst(a: JobHead, b: JobHead): number {
@@ -72,15 +74,31 @@ export class Shelf {
   }
 }
 
+/// The time since the store was tidied last, as far as it can be believed: a clock that was set wrong, or right again, is
+/// worth one day at the most, and none if it went back.
+async function livedSince(store: JobStore, now: number): Promise<number> {
+  const last = Number((await store.setting(kTidied)) ?? now);
+  await store.setSetting(kTidied, String(now));
+  return Math.min(kDay, Math.max(0, now - last));
+}
+
+/// One start more in the trash; the last one ends it.
+async function aged(store: JobStore, entry: Entry, lived: number): Promise<void> {
+  const trashedFor = (entry.trashedFor ?? 0) + lived;
+  if (trashedFor > kTrashDays * kDay) await store.erase(entry.id);
+  else await store.changeEntry(entry.id, (was) => ({ ...was, trashedFor }));
+}
+
 /// At the start: jobs whose making or change was interrupted get their entry, and what lay long enough in the trash ends.
 export async function tidy(store: JobStore, now: number): Promise<void> {
+  const lived = await livedSince(store, now);
   for (const id of await store.orphans()) {
     const slots = await store.slots(id);
     const whole = newestWhole(slots)?.slot;
     if (whole !== undefined) await store.addEntry(entryOf(id, whole.text, whole.hash, whole.counter, now));
   }
   for (const entry of await store.entries()) {
-    if (entry.trashedAt !== undefined && now - entry.trashedAt > kTrashDays * kDay) await store.erase(entry.id);
+    if (entry.trashedAt !== undefined) await aged(store, entry, lived);
     else await mend(store, entry, now);
   }
 }

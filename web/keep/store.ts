@@ -26,6 +26,8 @@ export interface Entry {
   readonly filedAt: number | undefined;
   readonly newer: boolean;
   readonly trashedAt: number | undefined;
+  /// How long it has lain in the trash, in milliseconds that were lived through: see tidy() in shelf.ts.
+  readonly trashedFor?: number | undefined;
 }
 
 export interface Schema extends DBSchema {

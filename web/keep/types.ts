@@ -37,6 +37,8 @@ export interface JobHead {
   readonly newer: boolean;
   /// When it was put in the trash; undefined: it is not there.
   readonly trashedAt: number | undefined;
+  /// Of a job in the trash: days of use until it ends.
+  readonly daysLeft: number;
 }
 
 /// A job that is open in this tab.
@@ -84,7 +86,7 @@ export interface Keep {
   duplicate(id: string, newName: string): Promise<Kept<JobHead>>;
   /// Changes the document's own name.
   rename(id: string, newName: string): Promise<Kept<JobHead>>;
-  /// Into the trash; restore() is the undo. The trash empties itself after 30 days.
+  /// Into the trash; restore() is the undo. The trash empties itself after 30 days on which the page was opened.
   remove(id: string): Promise<Kept<JobHead>>;
   restore(id: string): Promise<Kept<JobHead>>;
   /// Ends a job in the trash for good.

@@ -1,4 +1,5 @@
-// Hands on the view in space: one finger or the mouse turns, two fingers or the wheel come nearer, keys do all of it.
+// Hands on the view in space: the mouse turns; a finger too once the view was tapped, until it scrolls the page elsewhere;
+// two fingers or the wheel come nearer, keys do all of it.
 
 export interface Turned {
   readonly turn: (around: number, up: number) => void;
@@ -38,6 +39,16 @@ function spanOf(fingers: ReadonlyMap<number, Finger>): number {
 // Fingers live as long as the page: a canvas is drawn anew by each render, a hand is not.
 const kFingers = new Map<number, Finger>();
 
+/// A finger that scrolled the page lets the view go.
+globalThis.document?.addEventListener(
+  "pointercancel",
+  (event) => {
+    if (event.pointerType !== "mouse" && document.activeElement instanceof HTMLCanvasElement)
+      document.activeElement.blur();
+  },
+  { capture: true },
+);
+
 /// Handlers for a canvas.
 export function turnedBy(to: Turned) {
   const keys = keyActions(to);
@@ -49,12 +60,14 @@ export function turnedBy(to: Turned) {
     onPointerMove(event: PointerEvent): void {
       const finger = kFingers.get(event.pointerId);
       if (finger === undefined) return;
+      const held = event.pointerType === "mouse" || document.activeElement === event.currentTarget;
       const before = spanOf(kFingers);
       const dx = event.clientX - finger.x;
       const dy = event.clientY - finger.y;
       finger.x = event.clientX;
       finger.y = event.clientY;
       finger.travelled += Math.abs(dx) + Math.abs(dy);
+      if (!held) return;
       if (kFingers.size === 1) to.turn(-dx * kPerPixel, dy * kPerPixel);
       else if (before > 0) to.nearer(spanOf(kFingers) / before);
     },

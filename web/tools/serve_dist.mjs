@@ -1,6 +1,6 @@
 // Hands out web/dist on this machine alone: the right types, no Vary, nothing outside the folder.
 // Usage: node serve_dist.mjs [PORT] [FOLDER]
-import { createReadStream, statSync } from "node:fs";
+import { createReadStream, readFileSync, statSync } from "node:fs";
 import { createServer } from "node:http";
 import { extname, join, normalize, resolve, sep } from "node:path";
 import { fileURLToPath } from "node:url";
@@ -36,6 +36,14 @@ function fileOf(url) {
   }
 }
 
+/// The page's own policy, which stands in its head for hosts that send no headers; framing can only be refused in a header.
+function policy() {
+  const page = readFileSync(join(folder, "index.html"), "utf8");
+  const own = /http-equiv="Content-Security-Policy" content="([^"]+)"/.exec(page)?.[1];
+  if (own === undefined) throw new Error("the page's head has no policy");
+  return `${own}; frame-ancestors 'none'`;
+}
+
 const server = createServer((request, response) => {
   const file = request.method === "GET" || request.method === "HEAD" ? fileOf(request.url ?? "/") : undefined;
   if (file === undefined) {
@@ -46,6 +54,8 @@ const server = createServer((request, response) => {
     "Content-Type": types[extname(file)] ?? "application/octet-stream",
     "Cache-Control": "no-cache",
     "X-Content-Type-Options": "nosniff",
+    "Content-Security-Policy": policy(),
+    "Referrer-Policy": "no-referrer",
   });
   if (request.method === "HEAD") response.end();
   else createReadStream(file).pipe(response);

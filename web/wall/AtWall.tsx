@@ -1,15 +1,41 @@
 // The view at the wall: one number for the eye, zones for the thumb. No typing, no drag, nothing that a glove cannot hit.
-import { useSignalEffect } from "@preact/signals";
+import { useSignal, useSignalEffect } from "@preact/signals";
 import { useEffect } from "preact/hooks";
 import { history, shown } from "../app/state";
 import { words } from "../words/words";
 import { wakeVoices } from "./aloud";
-import { act, keepAwake, letSleep, look, screen, settleState } from "./controller";
+import { act, isReady, keepAwake, letSleep, look, screen, settleState } from "./controller";
+import type { Act, Screen } from "./screens";
 import { wallState } from "./state";
+
+/// A second tap that follows so soon on a new screen was meant for the one before: milliseconds. Fingers in gloves tap
+/// twice within 300 ms or so (the time that phones allow a double tap).
+const kSettle = 450;
 
 /// Long numbers are written smaller; they still stand on one or two lines.
 function sizeOf(text: string): string {
   return text.length <= 6 ? "large" : text.length <= 11 ? "middle" : text.length <= 22 ? "small" : "least";
+}
+
+/// What a touch would do on this screen; steps of a length that is counted leave it as it is.
+function touchesOf({ zones, turn }: Screen): string {
+  return JSON.stringify([turn?.act, ...zones.map((zone) => zone.act), wallState.value.place.screen, entryStep()]);
+}
+
+function entryStep(): readonly (string | number | undefined)[] {
+  const { place } = wallState.value;
+  if (place.screen !== "enter") return [];
+  return [place.entry.kind, place.entry.pick, place.entry.at, place.entry.signs[place.entry.at]];
+}
+
+/// True once the screen has stood for a moment.
+function useSettled(touches: string): boolean {
+  const settled = useSignal("");
+  useEffect(() => {
+    const clock = setTimeout(() => (settled.value = touches), kSettle);
+    return () => clearTimeout(clock);
+  }, [touches, settled]);
+  return settled.value === touches;
 }
 
 export function AtWall() {
@@ -24,8 +50,13 @@ export function AtWall() {
     settleState();
     void look();
   });
-  const { lead, number, under, turn, zones } = screen.value;
+  const { lead, number, under, turn, zones, passing } = screen.value;
+  const settled = useSettled(touchesOf(screen.value));
   const { hand, light } = wallState.value;
+  const live = (what: Act): boolean => settled && isReady(what);
+  const press = (what: Act): void => {
+    if (live(what)) act(what);
+  };
   const figure = (
     <>
       <span class="wall-lead">{lead}</span>
@@ -44,19 +75,20 @@ export function AtWall() {
         {turn === undefined ? (
           figure
         ) : (
-          <button type="button" class="wall-turn" onClick={() => act(turn.act)}>
+          <button type="button" class="wall-turn" aria-disabled={!live(turn.act)} onClick={() => press(turn.act)}>
             {figure}
             <span class="wall-line next">{`${turn.label} →`}</span>
           </button>
         )}
       </div>
-      <div class="wall-zones">
+      <div class={passing === true && !settled ? "wall-zones to-come" : "wall-zones"}>
         {zones.map((zone) => (
           <button
             type="button"
             key={zone.label}
             class={zone.first === true ? "wall-zone first" : "wall-zone"}
-            onClick={() => act(zone.act)}
+            aria-disabled={!live(zone.act)}
+            onClick={() => press(zone.act)}
           >
             {zone.label}
           </button>

@@ -1,6 +1,7 @@
 // What was seen at a course: a note, and the names of photos. The photos stay where they are.
 import { signal } from "@preact/signals";
 import { enterLaid } from "../app/actions";
+import { onceAtATime } from "../app/changing";
 import { readOnly, shown, sides } from "../app/state";
 import { pickNames } from "../keep";
 import { words } from "../words/words";
@@ -20,7 +21,7 @@ function sideNow(): string {
   return names.includes(about.value.side) ? about.value.side : (names[0] ?? "");
 }
 
-async function enterRemark(): Promise<void> {
+const enterRemark = onceAtATime(async (): Promise<void> => {
   const { course, note, photos } = about.value;
   const on = sideNow();
   const body = {
@@ -31,7 +32,7 @@ async function enterRemark(): Promise<void> {
   const done = await enterLaid(body, wallState.value.by, `${on}-${course} ${w.seen}`);
   if (done.id !== undefined) change({ note: "", photos: [] });
   refused.value = done.refused ?? "";
-}
+});
 
 export function Remark() {
   const { course, note, photos } = about.value;

@@ -10,7 +10,8 @@ import { type LaidListed, laidOf } from "../job/laid";
 import { words } from "../words/words";
 import { openWall } from "./controller";
 import { Remark } from "./Remark";
-import { outcomeLines } from "./screens";
+import { kindWords } from "./entries";
+import { outcomeLines } from "./outcomes";
 import { putState, wallState } from "./state";
 
 const w = words.wall;
@@ -24,6 +25,12 @@ function wayOf(text: string, above: string, below: string): string {
   return text.startsWith("-") ? `${text.slice(1)} ${below}` : `${text} ${above}`;
 }
 
+/// Where a reading's mark stands, as the engine writes it in the job's tape; as it was entered where it is unknown.
+function markText(one: LaidListed): string {
+  const marks = laying.value?.begun.flatMap((course) => course.marks) ?? [];
+  return marks.find((mark) => mark.entries?.includes(one.index))?.at.text ?? textAt(one.body, "/at");
+}
+
 /// What an entry says, in the words that it was entered with.
 function valuesOf(one: LaidListed): string {
   const at = (field: string): string => textAt(one.body, `/${field}`);
@@ -31,7 +38,7 @@ function valuesOf(one: LaidListed): string {
     case "mark": {
       const read =
         at("read") === "" ? wayOf(at("past"), w.past.toLowerCase(), w.short.toLowerCase()) : w.reads(at("read"));
-      return w.atMark(at("at"), read);
+      return w.atMark(markText(one), read);
     }
     case "units":
       return at("row") === "" ? w.oneByOne : w.dryRow(at("together"), at("row"));
@@ -56,7 +63,9 @@ function valuesOf(one: LaidListed): string {
 
 function whatOf(one: LaidListed): string {
   const on = [textAt(one.body, "/on"), textAt(one.body, "/course")].filter((text) => text !== "").join("-");
-  return [on, w.kinds[one.kind] ?? one.kind].filter((text) => text !== "").join(" ");
+  return [on, kindWords(one.kind, textAt(job.value, "/tape") === "millimetres" ? "millimetres" : "inches")]
+    .filter((text) => text !== "")
+    .join(" ");
 }
 
 function Entry(props: { readonly one: LaidListed }) {

@@ -1,25 +1,21 @@
 // The view at the wall at work: what each touch does, and what is asked of the engine.
 import { computed, signal } from "@preact/signals";
-import { enterAllLaid, enterLaid } from "../app/actions";
-import { engine } from "../app/engine_port";
-import { history, job, readOnly, shown, sides } from "../app/state";
-import type { CourseReply } from "../engine/contract";
-import { lastLaid, laidOf } from "../job/laid";
+import { bringBack, enterAllLaid, enterLaid } from "../app/actions";
+import { job, readOnly, shown, sides } from "../app/state";
+import { lastLaid, lastStruck, laidOf, type LaidListed } from "../job/laid";
 import { words } from "../words/words";
 import { sayAloud } from "./aloud";
 import { awake, keepAwake, letSleep } from "./awake";
-import { begunEntry, entryBody, type Question, questionsOf, type Site } from "./entries";
-import { stepNm, stepsOf, type Tape } from "./lengths";
-import { type Act, type Known, lastMark, needsPick, nextMark, type Screen, screenOf } from "./screens";
-import { type Entering, type EntryKind, putState, wallState } from "./state";
+import { begunEntry, entryBody, kindWords, type Question, questionsOf, type Site } from "./entries";
+import { course, entryNow, failed, look, said, tape, waiting } from "./hearing";
+import { stepsOf } from "./lengths";
+import { closingGap, nextMark, placeText } from "./places";
+import { type Act, type Known, needsPick, type Screen, screenOf } from "./screens";
+import { type Entering, type EntryKind, type Face, putState, wallState } from "./state";
 
-/// What the engine said last of the course in hand, with the reading that is being tried.
-const course = signal<CourseReply | undefined>(undefined);
-const said = signal("");
+/// Entries on their way into the log: until they are there, no other one is begun.
+const entering = signal(0);
 
-const tape = computed<Tape>(() =>
-  (job.value as { tape?: unknown }).tape === "millimetres" ? "millimetres" : "inches",
-);
 const answer = computed(() => shown.value?.answer);
 const openings = computed(
   () => answer.value?.openings.filter((opening) => opening.side === wallState.value.side) ?? [],
@@ -31,28 +27,26 @@ const jambs = computed(() =>
   ]),
 );
 
-function entryNow(): Entering | undefined {
-  const { place } = wallState.value;
-  return place.screen === "enter" || place.screen === "question" ? place.entry : undefined;
-}
+const kNowhere = { nm: 0, text: "" } as const;
 
-function plannedPlace(kind: EntryKind, pick: string): number {
+function plannedPlace(kind: EntryKind, pick: string): { readonly nm: number; readonly text: string } {
   if (kind === "end" || kind === "check")
-    return sides.value.find((side) => side.name === wallState.value.side)?.actual.nm ?? 0;
+    return sides.value.find((side) => side.name === wallState.value.side)?.actual ?? kNowhere;
   const opening = openings.value.find((one) => pick.endsWith(` ${one.name}`));
-  return (pick.startsWith("near-jamb") ? opening?.from.nm : opening?.to.nm) ?? 0;
+  return (pick.startsWith("near-jamb") ? opening?.from : opening?.to) ?? kNowhere;
 }
 
 function siteOf(kind: EntryKind, pick: string, mark: number): Site {
-  const found = course.value?.course.marks.find((one) => one.at.nm === mark && one.run !== undefined);
+  const planned = plannedPlace(kind, pick);
   return {
     tape: tape.value,
     side: wallState.value.side,
     course: wallState.value.course,
     unit: answer.value?.series[0]?.full.nm ?? 0,
     joint: course.value?.joints.planned.nm ?? 0,
-    planned: plannedPlace(kind, pick),
-    markText: found?.at.text ?? "",
+    planned: planned.nm,
+    plannedText: planned.text,
+    markText: placeText(course.value?.course, mark),
   };
 }
 
@@ -69,7 +63,10 @@ const known = computed<Known>(() => {
     answer: answer.value,
     question: entry === undefined ? undefined : questionsFor(entry)[entry.at],
     jambs: jambs.value,
+    waiting: waiting.value,
+    failed: failed.value,
     undoable: lastLaid(job.value) !== undefined,
+    redoable: lastStruck(job.value) !== undefined,
     awake: awake.value,
     readOnly: readOnly.value,
     said: said.value,
@@ -77,27 +74,6 @@ const known = computed<Known>(() => {
 });
 
 export const screen = computed<Screen>(() => screenOf(known.value));
-
-/// Asks for the course in hand; while past or short is stepped, with that reading tried. The newest question wins.
-export async function look(): Promise<void> {
-  const { side, course: number, place } = wallState.value;
-  const text = history.value.now.text;
-  if (side === "" || number < 1 || text === "") return;
-  const entry = place.screen === "enter" || place.screen === "question" ? place.entry : undefined;
-  const tried =
-    entry?.kind === "mark" && (entry.signs[0] ?? 0) !== 0
-      ? { at_nm: entry.mark, past_nm: (entry.values[0] ?? 0) * (entry.signs[0] ?? 1) * stepNm(tape.value) }
-      : undefined;
-  try {
-    const reply = await engine().solve(
-      { border: 1, job: text, course: { side, course: number, ...(tried === undefined ? {} : { trial: tried }) } },
-      { latest: "wall" },
-    );
-    if (reply !== "superseded" && history.value.now.text === text) course.value = reply.course;
-  } catch {
-    said.value = words.trouble.fault;
-  }
-}
 
 /// A side and a course that the building has: each side's next one.
 export function settleState(): void {
@@ -117,27 +93,37 @@ function nextCourse(side: string): number {
 }
 
 export function openWall(): void {
-  putState({ open: true, place: { screen: "face", face: "mark" } });
+  putState({ open: true, place: { screen: "face", face: "next" } });
   settleState();
 }
 
-function toFace(face: "mark" | "joints" | "bed" = "mark"): void {
+function toFace(face: Face = "next"): void {
   putState({ place: { screen: "face", face } });
 }
 
-function begin(kind: EntryKind, way: number | undefined): void {
+/// The mark that an entry of this kind belongs to: of a reading the one that was on the screen.
+function markFor(what: Extract<Act, { readonly do: "begin" }>): number {
   const now = course.value?.course;
-  const mark = (kind === "gap" ? (lastMark(now) ?? nextMark(now)) : nextMark(now))?.at.nm ?? 0;
-  const entry = begunEntry(kind, "", mark, siteOf(kind, "", mark));
-  if (way === undefined) {
-    putState({ place: { screen: "enter", entry } });
-    return;
+  return (what.kind === "gap" ? closingGap(now)?.at.nm : what.mark) ?? nextMark(now)?.at.nm ?? 0;
+}
+
+function begin(what: Extract<Act, { readonly do: "begin" }>): void {
+  const { kind, way, pick: picked = "" } = what;
+  const mark = markFor(what);
+  const entry = begunEntry(kind, picked, mark, siteOf(kind, picked, mark));
+  if (way === undefined) putState({ place: { screen: "enter", entry } });
+  else if (way === 0) void log({ ...entry, signs: [1], values: [0] });
+  else putState({ place: { screen: "enter", entry: { ...entry, signs: [way], values: [1] } } });
+}
+
+/// Enters something while nothing else can be touched; hands back what `enter` does.
+async function alone<T>(enter: () => Promise<T>): Promise<T> {
+  entering.value += 1;
+  try {
+    return await enter();
+  } finally {
+    entering.value -= 1;
   }
-  if (way !== 0) {
-    putState({ place: { screen: "enter", entry: { ...entry, signs: [way], values: [1] } } });
-    return;
-  }
-  void log({ ...entry, signs: [1], values: [0] });
 }
 
 function withAt<T>(list: readonly T[], at: number, value: T): readonly T[] {
@@ -147,10 +133,13 @@ function withAt<T>(list: readonly T[], at: number, value: T): readonly T[] {
 async function log(entry: Entering): Promise<void> {
   const site = siteOf(entry.kind, entry.pick, entry.mark);
   const { kind } = entry;
-  const done = await enterLaid(
-    entryBody(entry, site),
-    wallState.value.by,
-    `${wallState.value.side}-${wallState.value.course} ${words.wall.kinds[kind === "row" ? "units" : kind === "jamb" || kind === "end" ? "found" : kind] ?? ""}`,
+  if ((kind === "mark" || kind === "gap") && site.markText === "") {
+    said.value = words.wall.markGone;
+    return toFace();
+  }
+  const { side, course: number, by } = wallState.value;
+  const done = await alone(() =>
+    enterLaid(entryBody(entry, site), by, `${side}-${number} ${kindWords(kind, site.tape)}`),
   );
   if (done.id === undefined) {
     said.value = done.refused ?? words.trouble.fault;
@@ -203,15 +192,26 @@ function back(): void {
   }
 }
 
+function whatIs(one: LaidListed): string {
+  return kindWords(one.kind, tape.value);
+}
+
 async function strikeLast(): Promise<void> {
   const last = lastLaid(job.value);
   if (last === undefined) {
     said.value = words.wall.nothingToUndo;
     return;
   }
-  const what = words.wall.kinds[last.kind] ?? last.kind;
-  const done = await enterLaid({ strike: last.id }, wallState.value.by, what);
-  said.value = done.id === undefined ? (done.refused ?? "") : words.wall.undone(what);
+  const done = await alone(() => enterLaid({ strike: last.id }, wallState.value.by, whatIs(last)));
+  said.value = done.id === undefined ? (done.refused ?? "") : words.wall.undone(whatIs(last));
+  toFace();
+}
+
+async function bringLastBack(): Promise<void> {
+  const last = lastStruck(job.value);
+  if (last === undefined) return;
+  await alone(() => bringBack("/laid", last.id, whatIs(last)));
+  said.value = words.wall.redone(whatIs(last));
   toFace();
 }
 
@@ -230,7 +230,7 @@ function changeSide(): void {
 
 async function courseLaid(): Promise<void> {
   const { side, course: number, by } = wallState.value;
-  const done = await enterLaid({ laid: { on: side, course: number } }, by, `${side}-${number}`);
+  const done = await alone(() => enterLaid({ laid: { on: side, course: number } }, by, `${side}-${number}`));
   said.value = done.refused ?? "";
   toFace();
 }
@@ -290,10 +290,12 @@ async function unitsLifted(): Promise<void> {
   const marks = now.marks.filter((mark) => mark.run === now.run).slice(stay);
   const entries = new Set(marks.flatMap((mark) => mark.entries ?? []));
   const strikes = laidOf(job.value).filter((one) => entries.has(one.index));
-  const done = await enterAllLaid(
-    strikes.map((one) => ({ strike: one.id })),
-    wallState.value.by,
-    words.steps.unlaid(words.wall.marksOf(now.name)),
+  const done = await alone(() =>
+    enterAllLaid(
+      strikes.map((one) => ({ strike: one.id })),
+      wallState.value.by,
+      words.steps.unlaid(words.wall.marksOf(now.name)),
+    ),
   );
   said.value = done.refused ?? "";
   toFace();
@@ -309,7 +311,7 @@ const kActs: { readonly [Kind in Act["do"]]: (what: Extract<Act, { readonly do: 
   face: (what) => toFace(what.face),
   more: (what) => putState({ place: { screen: "more", page: what.page } }),
   begin: (what) => {
-    if (!readOnly.value) begin(what.kind, what.way);
+    if (!readOnly.value) begin(what);
   },
   pick: (what) => withEntry((entry) => pick(entry, what.pick)),
   way: (what) => withEntry((entry) => chooseWay(entry, what.way)),
@@ -325,6 +327,8 @@ const kActs: { readonly [Kind in Act["do"]]: (what: Extract<Act, { readonly do: 
   "as-read": () => withEntry((entry) => void log(entry)),
   back,
   undo: () => void strikeLast(),
+  redo: () => void bringLastBack(),
+  look: () => void look(),
   laid: () => void courseLaid(),
   course: (what) => changeCourse(what.by),
   side: changeSide,
@@ -337,12 +341,29 @@ const kActs: { readonly [Kind in Act["do"]]: (what: Extract<Act, { readonly do: 
     putState({ light: wallState.value.light === "sun" ? "evening" : "sun" });
     toFace();
   },
-  leave: () => putState({ open: false, place: { screen: "face", face: "mark" } }),
+  leave: () => putState({ open: false, place: { screen: "face", face: "next" } }),
 };
 
+/// What is entered or begun by what the screen says of the course: not before the course is known.
+const kByTheCourse: ReadonlySet<Act["do"]> = new Set([
+  "begin",
+  "take",
+  "likely",
+  "as-read",
+  "enough",
+  "lifted",
+  "laid",
+]);
+
+/// Until what is on its way into the log is there, a touch would be of what was on the screen before.
+export function isReady(what: Act): boolean {
+  return entering.value === 0 && !(waiting.value && kByTheCourse.has(what.do));
+}
+
 export function act(what: Act): void {
+  if (!isReady(what)) return;
   if (what.do !== "aloud") said.value = "";
   (kActs[what.do] as (what: Act) => void)(what);
 }
 
-export { keepAwake, letSleep };
+export { keepAwake, letSleep, look };

@@ -22,6 +22,8 @@ export interface Site {
   readonly joint: number;
   /// As planned: the place that is looked for, of the pick; of a check in plan how long the side is.
   readonly planned: number;
+  /// The same, and the mark, as they are written: in the job's tape.
+  readonly plannedText: string;
   readonly markText: string;
 }
 
@@ -39,7 +41,7 @@ export function questionsOf(kind: EntryKind, pick: string, site: Site, count = 1
     case "mark":
       return [{ title: site.markText, ways: [w.past, w.short, w.onIt], start: 0 }];
     case "gauge":
-      return [{ title: w.gauge, ways, start: 0 }];
+      return [{ title: w.gauge(site.tape), ways, start: 0 }];
     case "gap":
       return [{ title: w.gapAt(site.markText), start: stepsOf(site.unit + 2 * site.joint, site.tape) }];
     case "set":
@@ -83,7 +85,7 @@ function bodyOf(entry: Entering, site: Site): Json {
   const on = { on: site.side, course: site.course };
   const text = (index: number): string =>
     stepsText((entry.values[index] ?? 0) * ((entry.signs[index] ?? 1) < 0 ? -1 : 1), site.tape);
-  const mark = `${entry.mark / 1e6} mm`;
+  const mark = site.markText;
   switch (entry.kind) {
     case "mark":
       return { ...on, at: mark, past: text(0) };
@@ -102,7 +104,7 @@ function bodyOf(entry: Entering, site: Site): Json {
         line_gap: text(5),
       };
     case "check": {
-      const over = entry.pick === "position" ? `${site.planned / 1e6} mm` : site.tape === "inches" ? `48"` : "1200 mm";
+      const over = entry.pick === "position" ? site.plannedText : site.tape === "inches" ? `48"` : "1200 mm";
       return { ...on, what: entry.pick, ...(entry.pick.endsWith("joint") ? {} : { over }), off: text(0) };
     }
     case "row":
@@ -132,4 +134,10 @@ const kFields: Readonly<Record<EntryKind, string>> = {
 /// What the log says when all is answered.
 export function entryBody(entry: Entering, site: Site): LaidBody {
   return { [kFields[entry.kind]]: bodyOf(entry, site) };
+}
+
+/// What an entry of the log is called: of a kind of entry, or of a field of the log.
+export function kindWords(kind: string, tape: Tape): string {
+  const field = (kFields as Readonly<Record<string, string>>)[kind] ?? kind;
+  return field === "gauge" ? words.wall.gauge(tape).toLowerCase() : (words.wall.kinds[field] ?? field);
 }

@@ -5,12 +5,21 @@ import type { CourseAtWall, CourseReply } from "../engine/contract";
 import { words } from "../words/words";
 import { kChecks, kFewestUnits, kMeasured, type Question } from "./entries";
 import { stepsText, type Tape } from "./lengths";
+import { jointsText, outcomeLines } from "./outcomes";
+import { closingGap, edgeAt, type Mark, nextMark, startMark } from "./places";
 import type { Entering, EntryKind, Face, WallState } from "./state";
 
 export type Act =
   | { readonly do: "face"; readonly face: Face }
   | { readonly do: "more"; readonly page: number }
-  | { readonly do: "begin"; readonly kind: EntryKind; readonly way?: number }
+  /// `mark`: the mark that is on the screen, nanometres; a reading is of that one and no other.
+  | {
+      readonly do: "begin";
+      readonly kind: EntryKind;
+      readonly way?: number;
+      readonly mark?: number;
+      readonly pick?: string;
+    }
   | { readonly do: "pick"; readonly pick: string }
   | { readonly do: "way"; readonly way: number }
   | { readonly do: "step"; readonly by: number }
@@ -24,6 +33,8 @@ export type Act =
   | { readonly do: "as-read" }
   | { readonly do: "back" }
   | { readonly do: "undo" }
+  | { readonly do: "redo" }
+  | { readonly do: "look" }
   | { readonly do: "laid" }
   | { readonly do: "course"; readonly by: number }
   | { readonly do: "side" }
@@ -46,37 +57,29 @@ export interface Screen {
   /// What a touch of the number does.
   readonly turn?: { readonly label: string; readonly act: Act };
   readonly zones: readonly Zone[];
+  /// Nothing but a moment's wait: its zones come after that moment.
+  readonly passing?: true;
 }
 
 export interface Known {
   readonly state: WallState;
   readonly tape: Tape;
+  /// Of this very side, course and job; undefined while it is still asked for.
   readonly course: CourseReply | undefined;
+  /// Something is on its way: what stands on the screen is not to be touched.
+  readonly waiting: boolean;
+  /// The engine did not answer.
+  readonly failed: boolean;
   readonly answer: Answer | undefined;
   readonly question: Question | undefined;
   /// Jambs of this side, for what is found: pick and name.
   readonly jambs: readonly { readonly pick: string; readonly name: string }[];
   readonly undoable: boolean;
+  /// What was struck last may be brought back.
+  readonly redoable: boolean;
   readonly awake: boolean;
   readonly readOnly: boolean;
   readonly said: string;
-}
-
-type Mark = CourseAtWall["marks"][number];
-
-/// The next mark to be met in the run that is laid now.
-export function nextMark(course: CourseAtWall | undefined): Mark | undefined {
-  if (course === undefined || course.run < 0) return undefined;
-  const laid = course.runs[course.run]?.laid ?? 0;
-  const inRun = course.marks.filter((mark) => mark.run === course.run);
-  return inRun.find((mark, index) => mark.to_read === true && index + 1 > laid);
-}
-
-/// The block end at which the run stands now; none at its start.
-export function lastMark(course: CourseAtWall | undefined): Mark | undefined {
-  if (course === undefined || course.run < 0) return undefined;
-  const laid = course.runs[course.run]?.laid ?? 0;
-  return course.marks.filter((mark) => mark.run === course.run)[laid - 1];
 }
 
 const w = words.wall;
@@ -89,101 +92,139 @@ function notes(known: Known): string[] {
   return [known.readOnly ? w.readOnly : "", known.said, known.awake ? "" : w.maySleep].filter((text) => text !== "");
 }
 
-/// "3 x 5/16"" of three equal joints, else one after the other.
-export function jointsText(joints: readonly string[]): string {
-  const groups: { text: string; count: number }[] = [];
-  for (const text of joints) {
-    const last = groups.at(-1);
-    if (last?.text === text) last.count += 1;
-    else groups.push({ text, count: 1 });
-  }
-  return groups.map((group) => (group.count === 1 ? group.text : `${group.count} × ${group.text}`)).join(", ");
+const kMore: Zone = { label: w.more, act: { do: "more", page: 0 } };
+const kUndo: Zone = { label: w.undo, act: { do: "undo" } };
+const kToMark: Zone = { label: w.nextMark, act: { do: "face", face: "next" }, first: true };
+
+/// Nothing of this course is known yet: nothing on the screen can be meant.
+function waitingScreen(known: Known): Screen {
+  const again: Zone = { label: w.again, act: { do: "look" }, first: true };
+  const leave: Zone = { label: w.leave, act: { do: "leave" } };
+  const zones = known.failed ? [again, kMore, leave] : [leave];
+  return { lead: name(known), number: "…", under: notes(known), zones, passing: true };
+}
+
+function endScreen(known: Known, course: CourseAtWall | undefined): Screen {
+  return {
+    lead: name(known),
+    number: course === undefined ? "–" : "✓",
+    under: [course === undefined || course.runs.length === 0 ? w.stopped : w.courseLaid, ...notes(known)],
+    zones: [
+      { label: w.courseUp, act: { do: "course", by: 1 }, first: true },
+      { label: w.nextSide, act: { do: "side" } },
+      kUndo,
+      kMore,
+    ],
+  };
+}
+
+/// "3'-11 5/8"" and, where it is another, "= 47 5/8"".
+function bothForms(mark: Mark): string {
+  const second = mark.at.both.split(" = ")[1];
+  return second === undefined ? "" : `= ${second}`;
+}
+
+function edgeWords(mark: Mark | undefined): string {
+  if (mark === undefined) return "";
+  const { kind, opening = "" } = mark;
+  if (kind === "near-jamb") return w.nearJamb(opening);
+  if (kind === "far-jamb") return w.farJamb(opening);
+  return kind === "joint-near-edge" ? w.jointNear : w.jointFar;
+}
+
+/// Where the run beyond an opening or a control joint starts.
+function startScreen(known: Known, course: CourseAtWall, start: Mark): Screen {
+  const found: Zone = {
+    label: w.elsewhere,
+    act: { do: "begin", kind: "jamb", pick: `far-jamb ${start.opening ?? ""}` },
+  };
+  return {
+    lead: `${name(known)} · ${w.startsAt} ${w.from(course.from)}`,
+    number: start.at.text,
+    under: [[bothForms(start), edgeWords(start)].filter((text) => text !== "").join(" · "), ...notes(known)],
+    zones: [
+      { ...kToMark, act: { do: "face", face: "mark" } },
+      ...(start.kind === "far-jamb" ? [found] : []),
+      kUndo,
+      kMore,
+    ],
+  };
+}
+
+function markScreen(known: Known, course: CourseAtWall, mark: Mark): Screen {
+  const { nm } = mark.at;
+  const what = [bothForms(mark), w.endOfUnit(mark.unit ?? 0), edgeWords(edgeAt(course, nm))];
+  return {
+    lead: `${name(known)} · ${w.nextMark} ${w.from(course.from)}`,
+    number: mark.at.text,
+    under: [what.filter((text) => text !== "").join(" · "), ...notes(known)],
+    turn: { label: w.nextJoints, act: { do: "face", face: "joints" } },
+    zones: [
+      { label: w.short, act: { do: "begin", kind: "mark", way: -1, mark: nm } },
+      { label: w.past, act: { do: "begin", kind: "mark", way: 1, mark: nm } },
+      { label: w.onIt, act: { do: "begin", kind: "mark", way: 0, mark: nm }, first: true },
+      kMore,
+    ],
+  };
+}
+
+/// No mark is on this screen, so none can be read here.
+function jointsScreen(known: Known, course: CourseAtWall): Screen {
+  const next = course.runs[course.run]?.next;
+  const lines = [
+    next?.outside_working === true ? w.outside : "",
+    next?.instead === undefined ? "" : w.or(next.instead.text),
+    ...(next?.loses ?? []).map(w.loses),
+  ];
+  const lifted: Zone = { label: w.lifted, act: { do: "lifted" } };
+  return {
+    lead: `${name(known)} · ${w.nextJoints}`,
+    number: next?.what === "joints" ? jointsText(next.joints) : (next?.text ?? ""),
+    under: [...lines.filter((text) => text !== ""), ...notes(known)],
+    turn: { label: w.thisBed, act: { do: "face", face: "bed" } },
+    // Units that come up take what was read at their marks with them.
+    zones:
+      next?.what === "lay-again"
+        ? [{ ...lifted, first: true }, kUndo, kMore]
+        : [kToMark, ...(next?.instead === undefined ? [] : [lifted]), kUndo, kMore],
+  };
+}
+
+function bedScreen(known: Known): Screen {
+  const gauge = known.answer?.laying?.gauges.find((one) => one.side === known.state.side);
+  const bed = gauge?.beds.find((one) => one.course === known.state.course);
+  return {
+    lead: `${name(known)} · ${w.thisBed}`,
+    number: bed?.bed.text ?? known.course?.joints.planned.text ?? "",
+    under: [bed === undefined ? w.planned : "", ...notes(known)].filter((text) => text !== ""),
+    turn: { label: w.nextMark, act: { do: "face", face: "next" } },
+    zones: [kToMark, { label: w.gauge(known.tape), act: { do: "begin", kind: "gauge" } }, kUndo, kMore],
+  };
 }
 
 function faceScreen(known: Known, face: Face): Screen {
   const course = known.course?.course;
+  if (course === undefined && (known.waiting || known.failed)) return waitingScreen(known);
   const mark = nextMark(course);
-  const zones: readonly Zone[] = [
-    { label: w.short, act: { do: "begin", kind: "mark", way: -1 } },
-    { label: w.past, act: { do: "begin", kind: "mark", way: 1 } },
-    { label: w.onIt, act: { do: "begin", kind: "mark", way: 0 }, first: true },
-    { label: w.more, act: { do: "more", page: 0 } },
-  ];
-  if (course === undefined || mark === undefined) {
-    const text = course === undefined ? "" : course.runs.length === 0 ? w.stopped : w.courseLaid;
-    return {
-      lead: name(known),
-      number: course === undefined ? "…" : "✓",
-      under: [text, ...notes(known)],
-      zones: [
-        { label: w.courseUp, act: { do: "course", by: 1 }, first: true },
-        { label: w.nextSide, act: { do: "side" } },
-        { label: w.undo, act: { do: "undo" } },
-        { label: w.more, act: { do: "more", page: 0 } },
-      ],
-    };
-  }
-  const run = course.runs[course.run];
-  if (face === "joints") {
-    const next = run?.next;
-    const few = next?.what === "joints" ? jointsText(next.joints) : (next?.text ?? "");
-    const lines = [
-      next?.outside_working === true ? w.outside : "",
-      next?.instead === undefined ? "" : w.or(next.instead.text),
-      ...(next?.loses ?? []).map(w.loses),
-    ];
-    return {
-      lead: `${name(known)} · ${w.nextJoints}`,
-      number: few,
-      under: [...lines.filter((text) => text !== ""), ...notes(known)],
-      turn: { label: w.thisBed, act: { do: "face", face: "bed" } },
-      // Units that come up take what was read at their marks with them.
-      zones:
-        next?.what === "lay-again"
-          ? [
-              { label: w.more, act: { do: "more", page: 0 } },
-              { label: w.lifted, act: { do: "lifted" }, first: true },
-            ]
-          : next?.instead === undefined
-            ? zones
-            : [...zones.slice(0, 3), { label: w.lifted, act: { do: "lifted" } }],
-    };
-  }
-  if (face === "bed") {
-    const gauge = known.answer?.laying?.gauges.find((one) => one.side === known.state.side);
-    const bed = gauge?.beds.find((one) => one.course === known.state.course);
-    return {
-      lead: `${name(known)} · ${w.thisBed}`,
-      number: bed?.bed.text ?? known.course?.joints.planned.text ?? "",
-      under: [bed === undefined ? w.planned : "", ...notes(known)].filter((text) => text !== ""),
-      turn: { label: w.nextMark, act: { do: "face", face: "mark" } },
-      zones,
-    };
-  }
-  const both = mark.at.both.split(" = ");
-  return {
-    lead: `${name(known)} · ${w.nextMark} ${w.from(course.from)}`,
-    number: mark.at.text,
-    under: [
-      [both[1] === undefined ? "" : `= ${both[1]}`, w.endOfUnit(mark.unit ?? 0)]
-        .filter((text) => text !== "")
-        .join(" · "),
-      ...notes(known),
-    ],
-    turn: { label: w.nextJoints, act: { do: "face", face: "joints" } },
-    zones,
-  };
+  if (course === undefined || mark === undefined) return endScreen(known, course);
+  if (face === "joints") return jointsScreen(known, course);
+  if (face === "bed") return bedScreen(known);
+  const start = face === "next" ? startMark(course) : undefined;
+  return start === undefined ? markScreen(known, course, mark) : startScreen(known, course, start);
 }
 
 function moreScreen(known: Known, page: number): Screen {
   const { state } = known;
   const all: readonly Zone[] = [
-    { label: w.undo, act: { do: "undo" } },
+    kUndo,
+    ...(known.redoable ? [{ label: w.redo, act: { do: "redo" } } as const] : []),
     { label: w.done, act: { do: "laid" } },
     { label: w.courseUp, act: { do: "course", by: 1 } },
     { label: w.nextSide, act: { do: "side" } },
-    { label: w.gauge, act: { do: "begin", kind: "gauge" } },
-    { label: w.gap, act: { do: "begin", kind: "gap" } },
+    { label: w.gauge(known.tape), act: { do: "begin", kind: "gauge" } },
+    ...(closingGap(known.course?.course) === undefined
+      ? []
+      : [{ label: w.gap, act: { do: "begin", kind: "gap" } } as const]),
     { label: w.set, act: { do: "begin", kind: "set" } },
     { label: w.check, act: { do: "begin", kind: "check" } },
     { label: w.row, act: { do: "begin", kind: "row" } },
@@ -311,43 +352,6 @@ function questionScreen(known: Known, entry: Entering): Screen {
   };
 }
 
-/// {0} and {1} of a sentence.
-function filled(pattern: string, ...values: readonly string[]): string {
-  return values.reduce((text, value, index) => text.replace(`{${index}}`, value), pattern);
-}
-
-/// What an entry came to, in a few lines.
-export function outcomeLines(answer: Answer | undefined, entry: number): readonly string[] {
-  const laying = answer?.laying;
-  if (laying === undefined) return [];
-  const check = laying.checks.find((one) => one.entry === entry);
-  if (check !== undefined)
-    return [w.verdicts[check.verdict] ?? "", w.limits(check.least.text, check.most.text), check.rule];
-  const set = laying.sets.find((one) => one.entry === entry);
-  if (set !== undefined) {
-    const taps = set.taps.map((tap) => w.taps(w.tapCorners[tap.corner] ?? tap.corner, tap.down.text));
-    const line = set.from_line?.nm ?? 0;
-    const move =
-      line === 0
-        ? []
-        : [line < 0 ? w.in(set.from_line?.text.replace("-", "") ?? "") : w.out(set.from_line?.text ?? "")];
-    return [...(set.lift ? [w.lift] : taps.length === 0 ? [w.liesRight] : taps), ...move];
-  }
-  const gap = laying.gaps.find((one) => one.entry === entry);
-  if (gap !== undefined) {
-    const closure = gap.closure;
-    if (closure === undefined) return [w.noClosure];
-    const pattern = closure.next_to_last ? w.nextToLast : (w.closures[closure.piece] ?? "");
-    return [filled(pattern, closure.length.text, closure.cut?.text ?? ""), w.joints(closure.joint.text)];
-  }
-  const gauge = laying.gauges.find((one) => one.entry === entry);
-  if (gauge !== undefined) {
-    const beds = gauge.beds.map((one) => one.bed.text);
-    return gauge.to === "" ? [] : [beds.length === 0 ? w.noBeds(gauge.to) : w.beds(gauge.to, jointsText(beds))];
-  }
-  return [];
-}
-
 function toldScreen(known: Known, kind: EntryKind, id: string): Screen {
   const log = (known.answer?.job as { laid?: readonly { id: string }[] } | undefined)?.laid ?? [];
   const lines = [
@@ -364,10 +368,7 @@ function toldScreen(known: Known, kind: EntryKind, id: string): Screen {
     lead: name(known),
     number: lines[0] ?? "✓",
     under: [...lines.slice(1), ...notes(known)],
-    zones: [
-      { label: w.undo, act: { do: "undo" } },
-      { label: w.nextMark, act: { do: "face", face: "mark" }, first: true },
-    ],
+    zones: [kUndo, kToMark],
   };
 }
 

@@ -2,7 +2,8 @@
 // it died on. Pure values; the view and its controller read and write them.
 import { signal } from "@preact/signals";
 
-export type Face = "mark" | "joints" | "bed";
+/// "next": where the run starts, if that is beyond an opening, else the next mark.
+export type Face = "next" | "mark" | "joints" | "bed";
 export type EntryKind = "mark" | "gauge" | "gap" | "set" | "check" | "row" | "jamb" | "end";
 
 /// An entry in the making. Values are steps of the tape; a sign of 0 means that none was chosen yet.
@@ -44,7 +45,7 @@ const kStart: WallState = {
   open: false,
   side: "",
   course: 0,
-  place: { screen: "face", face: "mark" },
+  place: { screen: "face", face: "next" },
   hand: "right",
   light: "sun",
   by: "",

@@ -27,7 +27,7 @@ export const english = {
     length: "length",
     width: "width",
     height: "height",
-    units: "units",
+    units: "block",
     go: "Draw it",
     name: "New building",
     exampleNote: "This is an example. Give four sizes to see your own building.",
@@ -37,6 +37,14 @@ export const english = {
     metricLength: "7200 mm",
     metricWidth: "4800 mm",
     metricHeight: "2400 mm",
+  },
+
+  which: {
+    ask: (numbers: string, units: readonly string[]): string => `${numbers}: ${units.join(" or ")}?`,
+    feet: "feet",
+    inches: "inches",
+    metres: "metres",
+    millimetres: "millimetres",
   },
 
   series: {
@@ -76,7 +84,6 @@ export const english = {
 
   holdPoints: {
     label: "The six hold points",
-    lead: "Past these, a mistake is set in concrete.",
     lacking: (count: number): string => (count === 0 ? "nothing lacking" : `${count} to do`),
     asks: "The question the day before",
     lacks: "Still lacking",
@@ -104,10 +111,8 @@ export const english = {
     sides: "Seen side",
     larger: "Larger",
     smaller: "Smaller",
-    whole: "Whole drawing",
-    scale: (denominator: number): string => `drawn 1 : ${denominator}`,
-    free: "Free hand: no snapping",
-    freeShort: "Free hand",
+    free: "No snapping: any size, whatever it cuts",
+    freeShort: "No snapping",
     keepSvg: "SVG file",
     keepPlan: "Plan as an SVG file",
     keepElevation: "Elevation as an SVG file",
@@ -115,7 +120,6 @@ export const english = {
     fromEdge: (name: string): string => `Opening ${name}: jamb nearer the start`,
     toEdge: (name: string): string => `Opening ${name}: jamb farther from the start`,
     sideHandle: (name: string): string => `Side ${name}: move in or out`,
-    draft: "in hand",
     refusedView: "The last building that could be drawn is shown.",
   },
 
@@ -123,25 +127,24 @@ export const english = {
     label: "Tallies",
     units: "units laid",
     cuts: "saw cuts",
-    shortPieces: "under a half",
-    shortLaps: "short laps",
+    shortPieces: "pieces under half a block",
+    shortLaps: "short joint laps",
     bars: "upright bars",
     courses: "courses",
-    proven: "Proven least: no lawful layout has fewer short laps, or as few and fewer saw cuts.",
+    proven:
+      "Proven: no layout that keeps the rules listed has fewer short joint laps, or as few of them and fewer saw cuts.",
     lapsAndCuts:
-      "No layout has fewer short laps or saw cuts. Whether its joints could be more even was not searched to the end.",
+      "Proven for laps and cuts: no layout that keeps the rules listed has fewer short joint laps, or as few of them and fewer saw cuts. Whether its joints could be more even was not searched to the end.",
     notProven: (laps: number, cuts: number): string =>
-      `Not proven least: another layout might have down to ${many(laps, "short lap", "short laps")} and ${many(cuts, "saw cut", "saw cuts")}.`,
+      `Not proven: a layout with down to ${many(laps, "short joint lap", "short joint laps")} and ${many(cuts, "saw cut", "saw cuts")} may still be possible.`,
     looking: "A first draft while your hand moves; the full search follows.",
     byKind: "Units to buy",
     breakage: (percent: number, stated: boolean): string =>
       percent === 0
         ? "Nothing is added for breakage."
         : `With ${percent} % more for breakage, each kind rounded up${stated ? "" : " (assumed)"}.`,
-    kind: "Kind",
-    whole: "Laid whole",
     buy: "To buy",
-    stopped: "No lawful row here:",
+    stopped: "No row of blocks keeps the rules here:",
     sawCaution: "Sawing block throws silica dust: cut wet, wear a respirator, eye and ear protection.",
     lintelCaution:
       "Nobody under a lintel until it bears and its shores stand. Leave every shore until your engineer, or your drawings, let it go.",
@@ -149,7 +152,7 @@ export const english = {
 
   offers: {
     label: "Offers",
-    none: "No small change would save a cut, a short lap or a bar.",
+    none: "No small move of an opening and no small change of a size saves a cut, a short joint lap or a bar.",
     accept: "Take it",
     acceptLong: (text: string): string => `Take it: ${text}`,
     more: (count: number): string => `${count} more`,
@@ -220,7 +223,7 @@ export const english = {
     offFace: "in from the outer face",
     rules: {
       tape: "Outer corner to outer corner. Four sides and two diagonals show a wrong reading; every line twice shows which.",
-      rod: "Read one point called datum in the first set-up. Corners by their names; other points of the bearing with side and distance.",
+      rod: "Read the benchmark in the first set-up, as the point called datum. Corners by their names; other points of the footing or slab with side and distance.",
       two_peg:
         "Two pegs A and B, 100 ft or 30 m apart: read both from midway, then both from close to A. It tells whether the instrument looks level.",
       dowel: "Hook the tape on the side's start corner and read every dowel from there.",
@@ -253,7 +256,7 @@ export const english = {
     beyond: "beyond the face line",
     fit: "On the slab:",
     fitText: (shift: string, room: string, before: string): string =>
-      `shift the building ${shift}. Faces and dowels then have ${room} of room at the tightest place, ${before} as planned.`,
+      `shift the building ${shift}. The tightest face or dowel then has ${room} to spare; as planned it has ${before}.`,
     otherLayouts: "Laid otherwise, more dowels stand",
     keep: "Lay so",
     keepLong: (text: string): string => `Lay so: ${text}`,
@@ -268,13 +271,14 @@ export const english = {
     countWhat: (what: string, value: string): string => `Count the reading ${what}, ${value} again`,
     slip: (text: string): string => `left out: ${text} meant?`,
     blunder: "left out: does not fit the others",
-    fits: (times: number): string => `off by ${Math.abs(times).toFixed(1)} of its doubt`,
+    fitsWell: "fits the others",
+    fitsPoorly: "fits the others poorly: tape it again if you can",
     pegs: "Pegs",
     held: "stays",
     withinDoubt: "the tape cannot tell it from right",
     agreement: {
       agree: "The readings agree.",
-      "too-far": "The readings agree less than their doubt allows.",
+      "too-far": "The readings agree less well than such a tape should.",
       "too-near": "The readings agree better than such tapes do.",
       unchecked: "Nothing checks these readings yet: tape one line more.",
       disagree: "The readings do not fit together, and which is wrong cannot be told yet.",
@@ -292,16 +296,18 @@ export const english = {
       `At the best level ${thin} to ${thick}; ${least} to ${most} is allowed.`,
     mortar: (litres: number, concrete: number): string =>
       concrete === 0 ? `${litres} litres of mortar` : `${litres} litres of mortar, ${concrete} of concrete`,
-    noBedHere: "This side's bearing is not read at both ends.",
+    noBedHere: "The footing or slab under this side is not read at both ends.",
   },
 
   inHand: {
-    label: "In hand",
+    label: "Selected",
     nothing: "Tap an opening or a side on the plan to set its sizes here.",
     building: "Whole building",
     side: (name: string): string => `Side ${name}`,
     opening: (name: string): string => `Opening ${name}`,
     actual: (text: string): string => `laid ${text}`,
+    built: (text: string): string => `built ${text}`,
+    hole: (asked: string, built: string): string => `hole asked ${asked}, built ${built}`,
     set: "Set",
     done: "Done",
     notTaken: "Not taken; the drawing shows the last size that worked.",
@@ -338,22 +344,22 @@ export const english = {
       sill_course: "sill on top of course",
       courses: "courses",
       wallHeight: "height of the walls",
-      series: "units",
+      series: "block",
       size: "size of the upright bars",
-      spacing: "bars at most apart",
+      spacing: "bar spacing, at most",
       boards_off: "boards beyond the walls",
       first_kerf: "board's end to the face line",
       footing_outside: "footing beyond the outer face",
       footing_inside: "footing beyond the inner face",
       room: "longest leg of the square check",
-      datum_over: "datum mark over the top of course 1",
-      backsight: "rod on the datum mark",
-      boards_over: "boards' tops over the bearing",
+      datum_over: "benchmark over the top of course 1",
+      backsight: "rod on the benchmark",
+      boards_over: "boards' tops over the footing or slab",
       line_weight: "weight of the line",
       line_pull: "pull on the line",
       line_strength: "the line breaks at",
       line_sag: "greatest sag of the line",
-      dowel_lap: "dowels stand up over the bearing",
+      dowel_lap: "dowels stand up over the footing or slab",
       tape_reading: "tape read wrong by at most",
       rod_reading: "rod read wrong by at most",
       hold: "corner whose peg stays",
@@ -400,7 +406,7 @@ export const english = {
     label: "Units in space",
     open: "Show the units in space",
     upTo: (course: number, of: number): string => `up to course ${course} of ${of}`,
-    keys: "Turn: drag, or the arrow keys. Nearer and farther: wheel, two fingers, + and -. Home: as at first.",
+    keys: "Turn: drag, or the arrow keys. Nearer and farther: wheel, two fingers, + and -. Home: the first view.",
     describe: (count: number, course: number, exceptions: string): string =>
       `${many(count, "unit", "units")} up to course ${course}, seen from above one corner, drawn in ink lines. ${exceptions}`,
     exceptions: (list: string): string => `Hatched and lettered: ${list}.`,
@@ -412,7 +418,7 @@ export const english = {
     farther: "Farther",
     turnLeft: "Turn left",
     turnRight: "Turn right",
-    home: "As at first",
+    home: "First view",
   },
 
   sheets: {
@@ -447,8 +453,17 @@ export const english = {
     bringBack: "Bring it back",
     newName: "New name",
     copyOf: (name: string): string => `${name} (copy)`,
+    trash: (count: number): string => `Deleted jobs (${count})`,
+    trashLead: "A deleted job ends for good after 30 days on which this page was opened.",
+    daysLeft: (days: number): string => `${many(days, "day", "days")} of use left`,
+    destroy: "Delete for good",
     opened: "open now",
     none: "No job of your own yet. The first change keeps one here.",
+    working: (name: string): string => `${name} is being worked out ...`,
+    others: "The other jobs",
+    notOpened: (name: string): string =>
+      `${name} was not opened: the page stopped while it was being opened last time. It is kept as it is.`,
+    openAll: "Open it all the same",
     changed: (when: string): string => `changed ${when}`,
   },
 
@@ -476,6 +491,7 @@ export const english = {
     label: "Stopped",
     refused: "This cannot be built:",
     fault: "The program made a mistake of its own. Your job is untouched; the last drawing stands.",
+    faultOf: (name: string): string => `The program made a mistake of its own with ${name}. The job is untouched.`,
     again: "Try again",
     badRequest: "The engine did not understand the page:",
     notAJob: "This file is not a job:",
@@ -500,7 +516,7 @@ export const english = {
   say: {
     place: (name: string, place: string): string => `${name}: ${place}.`,
     tallies: (cuts: number, laps: number, units: number): string =>
-      `${many(cuts, "saw cut", "saw cuts")}, ${many(laps, "short lap", "short laps")}, ${many(units, "unit", "units")}.`,
+      `${many(cuts, "saw cut", "saw cuts")}, ${many(laps, "short joint lap", "short joint laps")}, ${many(units, "unit", "units")}.`,
     undone: (what: string): string => `Undone: ${what}.`,
     redone: (what: string): string => `Done again: ${what}.`,
     course: (number: number): string => `Course ${number}.`,

@@ -41,10 +41,10 @@ TEST(Cells, ASawCutAtItsStartIsTheMirrorOfOneAtItsEnd) {
   EXPECT_EQ(at_start[0].to, length - series.full_cells[0].from);
 }
 
-// A corner set and a solid unit show none.
-TEST(Cells, ACornerSetAndASolidUnitShowNone) {
-  const Series& series = *find_series("us-8");
-  EXPECT_TRUE(cells_of(series, piece_of(series.full, Kind::CornerSet, CutEnd::None)).empty());
+// A corner set's long unit has cells (its bar stands in one); a solid unit has none.
+TEST(Cells, ACornerSetHasItsLongUnitsAndASolidUnitNone) {
+  const Series& series = *find_series("us-12");
+  EXPECT_EQ(cells_of(series, piece_of(series.full, Kind::CornerSet, CutEnd::None)), series.full_cells);
   EXPECT_TRUE(cells_of(series, piece_of(series.full, Kind::Solid, CutEnd::None)).empty());
 }
 

@@ -49,7 +49,7 @@ TEST(ExampleSheets, AreLegibleOnBothPapers) {
     const auto building = resolve(*job);
     ASSERT_TRUE(building.has_value());
     const stringcourse::testing::RoughLayout rough{*building};
-    SheetWords words{.name = job->name, .notes = job->notes, .issued = job->issued, .drawn_by = job->drawn_by, .findings = {}, .changes = {}};
+    SheetWords words{.name = job->name, .notes = job->notes, .issued = job->issued, .drawn_by = job->drawn_by, .findings = {}, .dowel_lap = {}, .changes = {}};
     for (const Paper paper : {Paper::Letter, Paper::A4}) {
       for_each_sheet(*building, rough.layout, words, paper, [](const Sheet& sheet) { EXPECT_EQ(troubles_of(sheet), ""); });
     }

@@ -10,22 +10,44 @@
 namespace stringcourse::sheet {
 namespace {
 
-TEST(Clipping, EndsWithAnEllipsisAndFits) {
+// A word wider than its line goes on over further lines: every character of it, whole and in order.
+TEST(Wrapping, AWordThatIsTooWideIsBrokenNotCut) {
   const Lettering lettering{kText};
-  const std::string text = "a long name that cannot fit";
-  const std::string cut = clipped(text, 20'000, lettering);
-  EXPECT_TRUE(cut.ends_with("…"));
-  EXPECT_TRUE(fits(cut, 20'000, lettering));
-  EXPECT_EQ(clipped("short", 20'000, lettering), "short");
+  const std::string word = "ééééééééé-abcdefghijklmnop";
+  for (Micrometres width = 6'000; width < 40'000; width += 500) {  // wider than its widest letter
+    std::string all;
+    for (const std::string& line : wrapped(word, width, lettering)) {
+      EXPECT_TRUE(fits(line, width, lettering)) << line;
+      EXPECT_NE(static_cast<unsigned char>(line.front()) & 0xC0, 0x80) << "begins inside a character";
+      all += line;
+    }
+    EXPECT_EQ(all, word);
+  }
 }
 
-TEST(Clipping, NeverSplitsACharacter) {
-  const Lettering lettering{kText};
-  for (Micrometres width = 0; width < 30'000; width += 500) {
-    const std::string cut = clipped("ééééééééé", width, lettering);
-    std::string rest = cut.ends_with("…") ? cut.substr(0, cut.size() - 3) : cut;
-    EXPECT_EQ(rest.size() % 2, 0u);
+TEST(Wrapping, ANumberTooWideForItsLineIsBrokenAtItsSpace) {
+  const auto lines = wrapped("1 13/16\"", 18'000, {kText});
+  EXPECT_EQ(lines, (std::vector<std::string>{"1", "13/16\""}));
+}
+
+TEST(Setting, TakesTheLargestHeightAtWhichTheWholeTextFits) {
+  const std::string text = "a name of five words";
+  for (Micrometres width = 3'000; width < 60'000; width += 700) {
+    for (Micrometres height = 2'000; height < 25'000; height += 1'100) {
+      const auto setting = set_in(text, {width, height}, {}, kLargeHeights);
+      if (!setting) continue;
+      std::string all;
+      for (const std::string& line : setting->lines) {
+        EXPECT_LE(text_width(line, setting->lettering.height, Weight::Regular), width);
+        all += (all.empty() ? "" : " ") + line;
+      }
+      EXPECT_EQ(all, text);
+      EXPECT_LE(setting->height, height);
+      EXPECT_EQ(setting->height, setting->lettering.height + static_cast<Micrometres>(setting->lines.size() - 1) * line_pitch(setting->lettering.height));
+    }
   }
+  EXPECT_FALSE(set_in("unbreakable", {5'000, 50'000}, {}, kLargeHeights).has_value());
+  EXPECT_EQ(set_in("W1", {50'000, 50'000}, {}, kLargeHeights)->lettering.height, kLargeText);
 }
 
 TEST(Wrapping, KeepsEveryWordInOrderAndEveryLineInItsWidth) {
@@ -40,7 +62,8 @@ TEST(Wrapping, KeepsEveryWordInOrderAndEveryLineInItsWidth) {
 }
 
 TEST(Wrapping, NeverPartsAFractionFromItsNumber) {
-  for (Micrometres width = 18'000; width < 60'000; width += 1'000) {
+  // From where the widest number fits a line of its own: in a narrower one it is broken, never cut.
+  for (Micrometres width = text_width("7'-4 3/8\"", kText, Weight::Regular); width < 60'000; width += 1'000) {
     for (const std::string& line : wrapped("3'-4 3/8\" x 7'-4 3/8\" and 12 7/16\"", width, {kText})) {
       EXPECT_FALSE(line.starts_with("3/8") || line.starts_with("7/16")) << width;
     }

@@ -88,13 +88,30 @@ TEST(Edit, ASideAtAReentrantCornerShortensOneNeighbourAndLengthensTheOther) {
   EXPECT_EQ(moved.walls[0].actual, before.walls[0].actual);
 }
 
+TEST(Edit, ATakenOfferMovesTheJambOrTheHeadThatItSaysAndNoOther) {
+  for (const auto& [from, to] : kStated) {
+    const Job job = with_door(from, to);
+    const ResolvedOpening before = built(job).openings.front();
+    const auto taken = [&](OfferWhat what) { return after(job, TakeOffer{what, "/openings/0", in(8)}).openings.front(); };
+    const ResolvedOpening near = taken(OfferWhat::MoveNearJamb), far = taken(OfferWhat::MoveFarJamb), head = taken(OfferWhat::MoveHead);
+    EXPECT_EQ(near.from, before.from + in(8)) << from;
+    EXPECT_EQ(near.to, before.to) << from;
+    EXPECT_EQ(far.from, before.from) << from;
+    EXPECT_EQ(far.to, before.to + in(8)) << from;
+    EXPECT_EQ(head.soffit, before.soffit + in(8)) << from;
+    EXPECT_EQ(head.from, before.from) << from;
+    EXPECT_EQ(head.to, before.to) << from;
+  }
+}
+
 TEST(Edit, WhatIsNotThereIsSaid) {
   const Job job = tests::shed();
   const Building building = built(job);
   EXPECT_FALSE(edited(job, building, MoveOpening{99, in(0)}).has_value());
   EXPECT_FALSE(edited(job, building, MoveSide{99, in(8)}).has_value());
-  EXPECT_FALSE(edited(job, building, TakeOffer{"/openings/0x", in(8)}).has_value());
-  EXPECT_FALSE(edited(job, building, TakeOffer{"/outline/sides/", in(8)}).has_value());
+  EXPECT_FALSE(edited(job, building, TakeOffer{OfferWhat::MoveOpening, "/openings/0x", in(8)}).has_value());
+  EXPECT_FALSE(edited(job, building, TakeOffer{OfferWhat::ChangeSide, "/outline/sides/", in(8)}).has_value());
+  EXPECT_FALSE(edited(job, building, MoveHead{0, in(64)}).has_value());
 }
 
 TEST(PageParts, AHandleStandsWhereTheOpeningIs) {

@@ -19,12 +19,11 @@ TEST(Dowels, EveryOneStandsInACellOfBothCoursesClearOfItsWebs) {
   const std::vector<Dowel> dowels = dowels_of(site.building, site.layout);
   ASSERT_FALSE(dowels.empty());
   for (const Dowel& dowel : dowels) {
-    EXPECT_TRUE(dowel.first || dowel.second);
     for (const auto& cell : {dowel.first, dowel.second}) {
-      if (!cell) continue;  // the other wall's corner unit stands there
+      ASSERT_TRUE(cell.has_value()) << dowel.number;  // a corner's too: where the other wall runs through, in its unit
       const Length clear = site.building.bars->diameter.half_down() + site.building.bars->clearance;
-      EXPECT_GE(dowel.along - cell->near, clear);
-      EXPECT_GE(cell->far - dowel.along, clear);
+      EXPECT_GE(dowel.along - cell->clear.from, clear);
+      EXPECT_GE(cell->clear.to - dowel.along, clear);
     }
     EXPECT_EQ(dowel.off_face, Length::sixteenths(61));  // half of 7 5/8 in
   }
@@ -111,11 +110,12 @@ TEST(DowelsFound, InAWebItIsBentIntoTheNearerCellOrCutOff) {
   const Length half = site.building.bars->diameter.half_down(), clear = site.building.bars->clearance;
   const auto lawful = [&](Length along) {
     for (int course = 1; course <= 2; ++course) {
-      if (!unit_at(site.layout, 0, course, along)) continue;
-      const auto cell = cell_at(site.building, site.layout, 0, course, along);
-      if (!cell || along - cell->near < half + clear || cell->far - along < half + clear) return false;
+      const setout::SeenFrom place{along, site.building.series[0].thickness.half_down()};
+      if (!unit_at(site.building, site.layout, 0, course, place)) continue;
+      const auto cell = cell_at(site.building, site.layout, 0, course, place);
+      if (!cell || along - cell->clear.from < half + clear || cell->clear.to - along < half + clear) return false;
     }
-    return unit_at(site.layout, 0, 1, along);
+    return unit_at(site.building, site.layout, 0, 1, {along, site.building.series[0].thickness.half_down()});
   };
   const Length off = site.building.series[0].thickness.half_down();
   int bent = 0, stood = 0;

@@ -196,11 +196,15 @@ TEST(Bars, AFirstPourOverFiveFootFourAsksForCleanouts) {
   Job job = with_bars(shed());
   job.steel.pour_tops = {8};
   RESOLVED(low, job);
-  EXPECT_FALSE(low.cleanouts_needed);
+  EXPECT_TRUE(low.cleanout_courses.empty());
   job.steel.pour_tops = {9};
   RESOLVED(high, job);
-  EXPECT_TRUE(high.cleanouts_needed);
+  EXPECT_EQ(high.cleanout_courses, std::vector<int>{1});
   EXPECT_NE(finding(high, "cleanout-pour"), nullptr);
+  // A low first pour and a high second: at the foot of the second. 12 courses: 3 below, 9 above.
+  job.steel.pour_tops = {3};
+  RESOLVED(second, job);
+  EXPECT_EQ(second.cleanout_courses, std::vector<int>{4});
 }
 
 TEST(Bars, TheGroutSpaceRowIsTheLowestThatReachesTheTallestPour) {

@@ -117,6 +117,7 @@ export interface StringcourseAnswer {
     readonly unit_height: Length;
     readonly top: Length4;
   }[];
+  readonly height: Length5;
   readonly openings: {
     readonly name: string;
     readonly use: "door" | "overhead" | "window" | "plain";
@@ -125,8 +126,8 @@ export interface StringcourseAnswer {
     readonly to: Length;
     readonly width: Length;
     readonly height: Length;
-    readonly underside: Length5;
-    readonly soffit: Length6;
+    readonly underside: Length6;
+    readonly soffit: Length7;
     /**
      * course number, from 1 at the bearing
      */
@@ -135,9 +136,17 @@ export interface StringcourseAnswer {
      * course number, from 1 at the bearing
      */
     readonly last_course: number;
+    /**
+     * only where a jamb was found elsewhere: where the jambs were planned, and still stand in courses 1 to laid_courses, which were laid before
+     */
+    readonly planned?: {
+      readonly laid_courses: number;
+      readonly from: Length;
+      readonly to: Length;
+    };
     readonly asked_width: Length;
     readonly asked_height: Length;
-    readonly filler_each_side: Length7;
+    readonly filler_each_side: Length8;
     readonly filler_head: Length;
     readonly lintel?: {
       readonly make: "one-piece" | "built-up";
@@ -197,15 +206,19 @@ export interface StringcourseAnswer {
    * Best first.
    */
   readonly offers: {
-    readonly what: "move-opening" | "change-side";
+    readonly what: "move-opening" | "move-near-jamb" | "move-far-jamb" | "move-head" | "change-side";
     readonly place: string;
     readonly name: string;
     readonly text: string;
-    readonly change: Length8;
+    readonly change: Length9;
     readonly cuts_saved: number;
     readonly short_laps_saved: number;
     readonly bars_saved: number;
   }[];
+  /**
+   * true: every small change was tried; of a large building only those that are likeliest to help are
+   */
+  readonly offers_complete: boolean;
   /**
    * Where an opening lays without a cut.
    */
@@ -251,12 +264,12 @@ export interface StringcourseAnswer {
          */
         readonly to: string;
         readonly read: Length;
-        readonly expected: Length9;
+        readonly expected: Length10;
         /**
          * blunder, slip: left out
          */
         readonly use: "adjusted" | "blunder" | "slip" | "read";
-        readonly meant?: Length10;
+        readonly meant?: Length11;
         readonly against_first?: FoundLength;
         readonly agrees_with_first?: boolean;
         readonly correction?: FoundLength1;
@@ -326,7 +339,7 @@ export interface StringcourseAnswer {
       readonly stations: {
         readonly name: string;
         readonly side?: string;
-        readonly at?: Length11;
+        readonly at?: Length12;
         readonly surface: "bearing" | "floor" | "other";
         readonly height: FoundLength4;
         readonly doubt: FoundLength5;
@@ -422,7 +435,7 @@ export interface StringcourseAnswer {
        * of the list of dowels that it is taken for; 0: none
        */
       readonly number: number;
-      readonly at: Length12;
+      readonly at: Length13;
       readonly off_face: Length;
       readonly off_place: FoundLength12;
       readonly room: FoundLength13;
@@ -469,32 +482,68 @@ export interface StringcourseAnswer {
     };
   };
   /**
-   * Where dowels must stand before the pour. A cell is missing where the other side's corner unit stands.
+   * Only once the logs speak of concrete: dowels stay where they were poured, in the order of the list of dowels; where each was found and where its bar comes down in this layout.
+   */
+  readonly poured?: {
+    readonly dowels: {
+      readonly side: string;
+      readonly number: number;
+      readonly found_at?: Length14;
+      readonly bar_at?: Length15;
+    }[];
+    readonly bars_without_dowel: {
+      readonly side: string;
+      readonly at: Length;
+    }[];
+  };
+  /**
+   * Where dowels must stand before the pour; once the logs speak of concrete, where they were poured to. A cell is missing where a course has none for the dowel.
    */
   readonly dowels: {
     readonly side: string;
     readonly number: number;
-    readonly at: Length13;
-    readonly off_face: Length14;
+    /**
+     * what stands at zero of the side's numbers: a corner, or the face of the wall that an inner wall starts from
+     */
+    readonly measured_from: string;
+    readonly at: Length16;
+    readonly off_face: Length17;
     readonly first_course?: {
       /**
-       * number along the side
+       * whose unit it is: at a corner or in a slot another side's
+       */
+      readonly side: string;
+      /**
+       * number along that side
        */
       readonly unit: number;
       /**
-       * from the end nearer to the side's start
+       * from the end nearer to that side's start
        */
       readonly cell: number;
     };
     readonly second_course?: {
       /**
-       * number along the side
+       * whose unit it is: at a corner or in a slot another side's
+       */
+      readonly side: string;
+      /**
+       * number along that side
        */
       readonly unit: number;
       /**
-       * from the end nearer to the side's start
+       * from the end nearer to that side's start
        */
       readonly cell: number;
+    };
+    /**
+     * how far the dowel may be out each way and keep the grout's clearance in the cells of courses 1 and 2; the text rounded inwards; below zero: it lacks so much
+     */
+    readonly room?: {
+      readonly to_start: FoundLength17;
+      readonly to_end: FoundLength18;
+      readonly to_outer: FoundLength19;
+      readonly to_inner: FoundLength20;
     };
   }[];
   readonly counts: {
@@ -554,7 +603,7 @@ export interface StringcourseAnswer {
     readonly bars: {
       readonly size: string;
       readonly count: number;
-      readonly total: Length15;
+      readonly total: Length18;
     };
   };
   readonly saw_list: {
@@ -598,9 +647,9 @@ export interface StringcourseAnswer {
   readonly lintels: {
     readonly opening: string;
     readonly side: string;
-    readonly asked_bearing: Length16;
-    readonly start_bearing: Length17;
-    readonly end_bearing: Length18;
+    readonly asked_bearing: Length19;
+    readonly start_bearing: Length20;
+    readonly end_bearing: Length21;
     /**
      * What closes the underside: the lintel itself, the floor of lintel units, a form under open units; or nothing there carries.
      */
@@ -858,7 +907,7 @@ export interface Length4 {
   readonly nm: number;
 }
 /**
- * floor or sill
+ * of the walls as built, from the underside of the first bed joint to the top of the last course's units
  */
 export interface Length5 {
   /**
@@ -871,7 +920,7 @@ export interface Length5 {
   readonly nm: number;
 }
 /**
- * underside of the lintel
+ * floor or sill
  */
 export interface Length6 {
   /**
@@ -884,7 +933,7 @@ export interface Length6 {
   readonly nm: number;
 }
 /**
- * left to be packed at each jamb
+ * underside of the lintel
  */
 export interface Length7 {
   /**
@@ -897,9 +946,22 @@ export interface Length7 {
   readonly nm: number;
 }
 /**
- * openings: towards the end of the side is positive; sides: longer is positive
+ * left to be packed at each jamb
  */
 export interface Length8 {
+  /**
+   * exact, in the job's tape
+   */
+  readonly text: string;
+  /**
+   * the same, whole nanometres
+   */
+  readonly nm: number;
+}
+/**
+ * openings and their jambs: towards the end of the side is positive; heads: up; sides: longer
+ */
+export interface Length9 {
   /**
    * exact, in the job's tape
    */
@@ -936,7 +998,7 @@ export interface Cost {
 /**
  * by the plan
  */
-export interface Length9 {
+export interface Length10 {
   /**
    * exact, in the job's tape
    */
@@ -949,7 +1011,7 @@ export interface Length9 {
 /**
  * slip: what was probably meant
  */
-export interface Length10 {
+export interface Length11 {
   /**
    * exact, in the job's tape
    */
@@ -1014,7 +1076,7 @@ export interface FoundLength3 {
 /**
  * from the side's start
  */
-export interface Length11 {
+export interface Length12 {
   /**
    * exact, in the job's tape
    */
@@ -1131,7 +1193,7 @@ export interface FoundLength11 {
 /**
  * from the side's start
  */
-export interface Length12 {
+export interface Length13 {
   /**
    * exact, in the job's tape
    */
@@ -1207,20 +1269,7 @@ export interface FoundLength16 {
   readonly nm: number;
 }
 /**
- * centre, from the outer face at the side's start
- */
-export interface Length13 {
-  /**
-   * exact, in the job's tape
-   */
-  readonly text: string;
-  /**
-   * the same, whole nanometres
-   */
-  readonly nm: number;
-}
-/**
- * centre, in from the outer face
+ * as last read, from the side's start; missing: not read
  */
 export interface Length14 {
   /**
@@ -1233,7 +1282,7 @@ export interface Length14 {
   readonly nm: number;
 }
 /**
- * without laps, dowels and hooks
+ * of the nearest bar within 2 in; missing: no bar comes down to it
  */
 export interface Length15 {
   /**
@@ -1246,7 +1295,7 @@ export interface Length15 {
   readonly nm: number;
 }
 /**
- * least at each end, by the job or a half unit
+ * centre, from there along the side's outer face
  */
 export interface Length16 {
   /**
@@ -1259,7 +1308,7 @@ export interface Length16 {
   readonly nm: number;
 }
 /**
- * as laid, from the jamb towards the wall's start
+ * centre, in from the outer face; of an inner wall from either
  */
 export interface Length17 {
   /**
@@ -1272,9 +1321,100 @@ export interface Length17 {
   readonly nm: number;
 }
 /**
- * as laid, from the jamb towards the wall's end
+ * A value worked out of readings.
+ */
+export interface FoundLength17 {
+  /**
+   * rounded once, in the job's tape
+   */
+  readonly text: string;
+  /**
+   * not rounded to the tape
+   */
+  readonly nm: number;
+}
+/**
+ * A value worked out of readings.
+ */
+export interface FoundLength18 {
+  /**
+   * rounded once, in the job's tape
+   */
+  readonly text: string;
+  /**
+   * not rounded to the tape
+   */
+  readonly nm: number;
+}
+/**
+ * A value worked out of readings.
+ */
+export interface FoundLength19 {
+  /**
+   * rounded once, in the job's tape
+   */
+  readonly text: string;
+  /**
+   * not rounded to the tape
+   */
+  readonly nm: number;
+}
+/**
+ * A value worked out of readings.
+ */
+export interface FoundLength20 {
+  /**
+   * rounded once, in the job's tape
+   */
+  readonly text: string;
+  /**
+   * not rounded to the tape
+   */
+  readonly nm: number;
+}
+/**
+ * without laps, dowels and hooks
  */
 export interface Length18 {
+  /**
+   * exact, in the job's tape
+   */
+  readonly text: string;
+  /**
+   * the same, whole nanometres
+   */
+  readonly nm: number;
+}
+/**
+ * least at each end, by the job or a half unit
+ */
+export interface Length19 {
+  /**
+   * exact, in the job's tape
+   */
+  readonly text: string;
+  /**
+   * the same, whole nanometres
+   */
+  readonly nm: number;
+}
+/**
+ * as laid, from the jamb towards the wall's start
+ */
+export interface Length20 {
+  /**
+   * exact, in the job's tape
+   */
+  readonly text: string;
+  /**
+   * the same, whole nanometres
+   */
+  readonly nm: number;
+}
+/**
+ * as laid, from the jamb towards the wall's end
+ */
+export interface Length21 {
   /**
    * exact, in the job's tape
    */

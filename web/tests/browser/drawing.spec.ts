@@ -32,7 +32,7 @@ async function drawAnew(page: Page): Promise<void> {
 
 test("after a free drag through many layouts both drawings are what a fresh drawing would be", async ({ page }) => {
   await openTable(page);
-  await page.getByLabel("Free hand: no snapping").check();
+  await page.getByLabel("No snapping: any size, whatever it cuts").check();
   await drag(page, grip(page, "/openings/0"), -83, 0, 40);
   await page.mouse.up();
   await settled(page);
@@ -44,7 +44,7 @@ test("after a free drag through many layouts both drawings are what a fresh draw
 test("undo brings back the very drawings", async ({ page }) => {
   await openTable(page);
   await keepDrawings(page);
-  await page.getByLabel("Free hand: no snapping").check();
+  await page.getByLabel("No snapping: any size, whatever it cuts").check();
   await drag(page, grip(page, "/openings/0"), 47, 0, 20);
   await page.mouse.up();
   await settled(page);

@@ -40,8 +40,10 @@ test("whatever can be pressed is at least 44 px in both directions", async ({ pa
   expect(small).toEqual([]);
 });
 
-test("a finger drags an opening, and the page does not scroll away under it", async ({ page }) => {
+test("a finger drags an opening that it tapped, and the page does not scroll away under it", async ({ page }) => {
   await openTable(page);
+  await grip(page, "/openings/0").tap();
+  await grip(page, "/openings/0").scrollIntoViewIfNeeded();
   const box = await grip(page, "/openings/0").boundingBox();
   const top = await page.evaluate(() => scrollY);
   await fingerDrag(page, { x: (box?.x ?? 0) + (box?.width ?? 0) / 2, y: (box?.y ?? 0) + 22 }, -24);

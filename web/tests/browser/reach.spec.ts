@@ -45,10 +45,10 @@ const kViews: Readonly<Record<string, (page: Page) => Promise<void>>> = {
     await expect(page.locator("canvas")).toHaveAttribute("data-units", /[1-9]/);
   },
   "a job of one's own, the set made": async (page) => {
-    await page
-      .getByRole("button", { name: /^Take it/ })
-      .first()
-      .click();
+    await grip(page, "/outline/sides/0", "side").click();
+    const field = page.getByLabel("length", { exact: true }).last();
+    await field.fill("26'-8\"");
+    await field.press("Enter");
     await settled(page);
     await page.getByRole("button", { name: "Make the set" }).click();
     await expect(page.getByText("The set is made")).toBeVisible();

@@ -35,10 +35,9 @@ test("past at a mark gives the joints to the next one, and the entry is in the l
   await zone(page, "Undo last").tap();
   await expect(page.locator(".at-wall")).toContainText("struck: mark");
   await expect(figure(page)).toHaveText(`4'-7 5/8"`);
-  for (let further = 0; further < 3; ++further) {
-    if (further === 0) await zone(page, "More").tap();
-    await zone(page, "Further").tap();
-  }
+  await zone(page, "More").tap();
+  await expect(zone(page, "Bring it back")).toBeVisible();
+  while ((await zone(page, "Leave").count()) === 0) await zone(page, "Next page").tap();
   await zone(page, "Leave").tap();
   await settled(page);
   // Struck, not erased.
@@ -71,7 +70,7 @@ test("every zone is 120 px each way with 19 px between, on every screen, and not
   await zone(page, "Back").tap();
   await zone(page, "More").tap();
   await check();
-  await zone(page, "Further").tap();
+  await zone(page, "Next page").tap();
   await check();
   await zone(page, "One unit").tap();
   await check();
@@ -87,6 +86,7 @@ test("a phone that dies in the middle of an entry comes back to it, and what was
   await zone(page, "+1").tap();
   await zone(page, "Take it").tap();
   await expect(figure(page)).toContainText(`7/16"`);
+  await zone(page, "next mark").tap();
   await zone(page, "Past").tap();
   await zone(page, "+5").tap();
   await expect(figure(page)).toHaveText(`3/8" past`);
@@ -121,7 +121,7 @@ test("a reading that cannot be meant is questioned, and its likely meaning is on
 test("a gap, a unit, the gauge rod and a check are judged on the spot", async ({ page }) => {
   await openWall(page);
   await zone(page, "More").tap();
-  await zone(page, "Further").tap();
+  await zone(page, "Next page").tap();
   await zone(page, "Closure gap").tap();
   await expect(figure(page)).toHaveText(`16 3/8"`);
   await zone(page, "+1").tap();
@@ -129,7 +129,7 @@ test("a gap, a unit, the gauge rod and a check are judged on the spot", async ({
   await expect(figure(page)).toHaveText("a whole unit");
   await zone(page, "next mark").tap();
   await zone(page, "More").tap();
-  await zone(page, "Further").tap();
+  await zone(page, "Next page").tap();
   await zone(page, "Check").tap();
   await zone(page, "Plumb").tap();
   await zone(page, "+5").tap();
@@ -138,8 +138,8 @@ test("a gap, a unit, the gauge rod and a check are judged on the spot", async ({
   await expect(figure(page)).toHaveText("Does not fit.");
   await zone(page, "next mark").tap();
   await zone(page, "More").tap();
-  await zone(page, "Further").tap();
-  await zone(page, "Gauge rod").tap();
+  await zone(page, "Next page").tap();
+  await zone(page, "Story pole").tap();
   await zone(page, "High").tap();
   await zone(page, "+1").tap();
   await zone(page, "Take it").tap();
@@ -148,8 +148,8 @@ test("a gap, a unit, the gauge rod and a check are judged on the spot", async ({
 
 async function toUnits(page: Page): Promise<void> {
   await zone(page, "More").tap();
-  await zone(page, "Further").tap();
-  await zone(page, "Further").tap();
+  await zone(page, "Next page").tap();
+  await zone(page, "Next page").tap();
   await zone(page, "Measure units").tap();
 }
 
@@ -212,14 +212,14 @@ test("a note and the names of photos go into the log", async ({ page }) => {
 test("left hand, evening, and no voice: the view says what it cannot do", async ({ page }) => {
   await openWall(page);
   const right = await zone(page, "Past").boundingBox();
-  for (const name of ["More", "Further", "Further", "Further"]) await zone(page, name).tap();
+  for (const name of ["More", "Next page", "Next page", "Next page"]) await zone(page, name).tap();
   await zone(page, "Left hand").tap();
   const left = await zone(page, "Past").boundingBox();
   expect(left?.x ?? 999).toBeLessThan(right?.x ?? 0);
-  for (const name of ["More", "Further", "Further", "Further"]) await zone(page, name).tap();
+  for (const name of ["More", "Next page", "Next page", "Next page"]) await zone(page, name).tap();
   await zone(page, "Evening").tap();
   await expect(page.locator(".at-wall")).toHaveCSS("background-color", "rgb(0, 0, 0)");
-  for (const name of ["More", "Further", "Further", "Further"]) await zone(page, name).tap();
+  for (const name of ["More", "Next page", "Next page", "Next page"]) await zone(page, name).tap();
   await zone(page, "Read aloud").tap();
   await expect(page.locator(".at-wall")).toContainText("This phone has no voice of its own.");
 });
@@ -240,7 +240,7 @@ test("axe finds nothing at the wall, in the sun or in the evening", async ({ pag
   await zone(page, "Short").tap();
   await look();
   await zone(page, "Back").tap();
-  for (const name of ["More", "Further", "Further", "Further"]) await zone(page, name).tap();
+  for (const name of ["More", "Next page", "Next page", "Next page"]) await zone(page, name).tap();
   await look();
   await zone(page, "Evening").tap();
   await look();

@@ -150,17 +150,40 @@ describe("a deleted job", () => {
     expect(worthOf(await keep.open(job.id)).text.value).toBe(jobOf("Shed"));
   });
 
-  it("is there for 30 days, then gone with its texts", async () => {
+  const kDay = 24 * 3_600_000;
+
+  async function trashed(): Promise<string> {
     const keep = await browser.tab();
     const job = worthOf(await keep.create(jobOf("Shed")));
     await job.close();
     worthOf(await keep.remove(job.id));
-    browser.time += 30 * 24 * 3_600_000;
-    expect((await browser.tab()).trash.value).toHaveLength(1);
+    return job.id;
+  }
+
+  it("is there for 30 days of use, then gone with its texts", async () => {
+    const id = await trashed();
+    for (let day = 1; day <= 30; ++day) {
+      browser.time += kDay;
+      const { trash } = await browser.tab();
+      expect(trash.value.map((head) => head.daysLeft)).toEqual([30 - day]);
+    }
     browser.time += 1;
     const later = await browser.tab();
     expect(later.trash.value).toEqual([]);
-    expect(troubleOf(await later.read(job.id)).kind).toBe("not-found");
+    expect(troubleOf(await later.read(id)).kind).toBe("not-found");
+  });
+
+  it("is not emptied by a clock that was set back or forward, or that was wrong when the job was thrown away", async () => {
+    browser.time = 50_000 * kDay;
+    await browser.tab();
+    browser.time = 20 * kDay; // the battery was empty: a phone that thinks it is 1970
+    const id = await trashed();
+    for (const time of [50_000, 50_001, 90_000, 3, 50_002]) {
+      browser.time = time * kDay;
+      const keep = await browser.tab();
+      expect(keep.trash.value.map((head) => head.id)).toEqual([id]);
+      expect(keep.trash.value[0]?.daysLeft).toBeGreaterThanOrEqual(25); // each start is worth a day at the most
+    }
   });
 
   it("is ended for good only out of the trash", async () => {

@@ -1,0 +1,17 @@
+#pragma once
+// Which face, corner and hook the numbers of a wall are measured from, in words.
+#include <string>
+
+#include "setout/hook.hpp"
+#include "sheet/words.hpp"
+
+namespace stringcourse::sheet {
+
+/// "outer corner A", "the inner face of AB": what stands at zero.
+[[nodiscard]] std::string hook_text(const Building& building, int wall, const Words& words);
+/// "along its outer face", of an inner wall "along either face".
+[[nodiscard]] std::string face_text(const Building& building, int wall, const Words& words);
+/// "All marks from outer corner A, along its outer face: hook the tape there once."
+[[nodiscard]] std::string marks_from_text(const Building& building, int wall, const Words& words);
+
+}  // namespace stringcourse::sheet

@@ -1,0 +1,160 @@
+#include "solve/offer_changes.hpp"
+
+#include <algorithm>
+#include <charconv>
+#include <set>
+
+#include "job/checks.hpp"
+#include "job/words.hpp"
+#include "measure/notation.hpp"
+
+namespace stringcourse {
+namespace {
+
+const Wall& wall_of(const Building& building, const ResolvedOpening& opening) {
+  return building.walls[static_cast<std::size_t>(opening.wall)];
+}
+
+/// Distances from `at` to the lines `origin` + k steps, at most one unit (two steps) away, without 0.
+std::set<Length> to_lines(Length at, Length origin, Length step) {
+  std::set<Length> moves;
+  const std::int64_t line = (at - origin).whole_multiples(step);
+  for (std::int64_t k = -2; k <= 3; ++k) {
+    const Length move = origin + step * (line + k) - at;
+    if (move != Length() && magnitude(move) <= step * 2) moves.insert(move);
+  }
+  return moves;
+}
+
+/// Where whole half units end along a wall: near jambs stand there. Far jambs stand one joint farther. From a corner or
+/// free end the first unit begins at once; where the wall starts from another wall, after a joint.
+Length first_line(const Building& building, const Wall& wall) {
+  return wall.start.kind == EndKind::Junction ? Length() : -building.joint;
+}
+
+Length half_pitch(const Building& building, const Wall& wall) { return building.series_of(wall).pitch(); }
+
+/// Where the wall of a side of the job stands in the building: an outline walked the other way has them in another order.
+const Wall* wall_of_side(const Building& building, std::size_t side) {
+  const auto found = std::ranges::find(building.walls, "/outline/sides/" + number_text(side), &Wall::place);
+  return found == building.walls.end() ? nullptr : &*found;
+}
+
+std::vector<Wanted> wanted_by(OfferWhat what, std::size_t index, const std::set<Length>& moves) {
+  std::vector<Wanted> wanted;
+  for (const Length move : moves) wanted.push_back({what, index, move});
+  return wanted;
+}
+
+void append(std::vector<Wanted>& all, const std::vector<Wanted>& more) { all.insert(all.end(), more.begin(), more.end()); }
+
+std::optional<std::size_t> index_in_job(const std::string& place) {
+  std::size_t index = 0;
+  const std::size_t slash = place.find_last_of('/');
+  const char* const end = place.data() + place.size();
+  if (slash == std::string::npos || std::from_chars(place.data() + slash + 1, end, index).ptr != end) return std::nullopt;
+  return index;
+}
+
+/// A bare hole of the job, if the opening is one.
+const MasonrySize* hole_of(const Job& job, const ResolvedOpening& opening) {
+  const auto index = index_in_job(opening.place);
+  if (!index || *index >= job.openings.size() || !job.openings[*index].masonry) return nullptr;
+  return &*job.openings[*index].masonry;
+}
+
+std::set<Length> head_moves(const Building& building, const ResolvedOpening& opening) {
+  const Length asked = opening.underside + opening.asked_height;  // from the datum
+  if (opening.filler_head <= Length()) return {};
+  std::set<Length> moves{opening.soffit - asked};
+  if (opening.last_course > opening.first_course) {
+    moves.insert(building.courses[static_cast<std::size_t>(opening.last_course) - 2].top + building.joint - asked);
+  }
+  return moves;
+}
+
+/// "4 in", "4 1/2 in", "100 mm"; from two feet on as the tape says: 2'-4".
+std::string spoken(Length length, Tape tape) {
+  if (tape == Tape::Millimetres || length >= Length::feet(2)) return tape_text(length, tape);
+  std::string inches = total_inches(length);
+  inches.pop_back();  // its mark
+  return inches + " in";
+}
+
+std::string size_words(const Wall& wall, const Wanted& wanted, Tape tape) {
+  const std::string size = spoken(magnitude(wanted.by), tape);
+  const bool toward_start = wanted.by < Length();
+  switch (wanted.what) {
+    case OfferWhat::MoveOpening: return size + " toward " + (toward_start ? wall.start_name : wall.end_name);
+    case OfferWhat::MoveNearJamb: return size + (toward_start ? " wider" : " narrower") + " at the " + wall.start_name + " end";
+    case OfferWhat::MoveFarJamb: return size + (toward_start ? " narrower" : " wider") + " at the " + wall.end_name + " end";
+    case OfferWhat::MoveHead: return size + (toward_start ? " lower" : " higher");
+    case OfferWhat::ChangeSide: break;
+  }
+  return size + (toward_start ? " shorter" : " longer");
+}
+
+}  // namespace
+
+std::vector<Wanted> moves_of(const Building& building, std::size_t index) {
+  const ResolvedOpening& opening = building.openings[index];
+  const Wall& wall = wall_of(building, opening);
+  const Length step = half_pitch(building, wall);
+  std::set<Length> moves = to_lines(opening.from.distance_from_start(), first_line(building, wall), step);
+  for (const std::int64_t k : {-2, -1, 1, 2}) moves.insert(step * k);
+  return wanted_by(OfferWhat::MoveOpening, index, moves);
+}
+
+std::vector<Wanted> sizes_of(const Job& job, const Building& building, std::size_t index) {
+  const ResolvedOpening& opening = building.openings[index];
+  if (hole_of(job, opening) == nullptr) return {};
+  const Wall& wall = wall_of(building, opening);
+  const Length step = half_pitch(building, wall), near = first_line(building, wall);
+  std::vector<Wanted> all = wanted_by(OfferWhat::MoveNearJamb, index, to_lines(opening.from.distance_from_start(), near, step));
+  append(all, wanted_by(OfferWhat::MoveFarJamb, index, to_lines(opening.to.distance_from_start(), near + building.joint, step)));
+  append(all, wanted_by(OfferWhat::MoveHead, index, head_moves(building, opening)));
+  return all;
+}
+
+std::vector<Wanted> lengths_of(const Building& building, std::size_t side) {
+  const Wall* const wall = wall_of_side(building, side);
+  if (wall == nullptr) return {};
+  const Length step = half_pitch(building, *wall);
+  std::set<Length> changes = to_lines(wall->nominal, Length(), step);
+  for (const std::int64_t k : {-2, -1, 1, 2}) changes.insert(step * k);
+  return wanted_by(OfferWhat::ChangeSide, side, changes);
+}
+
+std::size_t wall_of(const Building& building, const Wanted& wanted) {
+  if (wanted.what != OfferWhat::ChangeSide) return static_cast<std::size_t>(building.openings[wanted.index].wall);
+  const Wall* const wall = wall_of_side(building, wanted.index);
+  return wall == nullptr ? 0 : static_cast<std::size_t>(wall - building.walls.data());
+}
+
+std::optional<Job> changed_job(const Job& job, const Building& building, const Wanted& wanted) {
+  auto changed = edited(job, building, TakeOffer{wanted.what, unpriced_offer(job, building, wanted).place, wanted.by});
+  if (!changed) return std::nullopt;
+  return *std::move(changed);
+}
+
+Offer unpriced_offer(const Job& job, const Building& building, const Wanted& wanted) {
+  Offer offer;
+  offer.what = wanted.what;
+  offer.change = wanted.by;
+  if (wanted.what == OfferWhat::ChangeSide) {
+    const Wall* const wall = wall_of_side(building, wanted.index);
+    const auto opposite = side_that_follows(job.outline, wanted.index);
+    offer.place = "/outline/sides/" + number_text(wanted.index);
+    offer.name = side_name(job.outline.sides[wanted.index]);
+    offer.text = offer.name + (opposite ? " and " + side_name(job.outline.sides[*opposite]) : "") + " " +
+                 size_words(wall == nullptr ? Wall() : *wall, wanted, building.tape);
+    return offer;
+  }
+  const ResolvedOpening& opening = building.openings[wanted.index];
+  offer.place = opening.place;
+  offer.name = opening.name;
+  offer.text = opening.name + " " + size_words(wall_of(building, opening), wanted, building.tape);
+  return offer;
+}
+
+}  // namespace stringcourse
