@@ -1,4 +1,5 @@
 #include <algorithm>
+#include <optional>
 
 #include "bond/place.hpp"
 #include "bond/wall_cells.hpp"
@@ -77,6 +78,12 @@ class Spacer {
   }
 
  private:
+  /// A place for a bar, and the marks round it at which it stands in the same cells.
+  struct Pick {
+    std::int64_t at;
+    Marks room;
+  };
+
   /// Bars between two posts, each as far on as the spacing allows, none in a cell that has its bar.
   std::int64_t fill(const Post& from, const Post& to) {
     if (to.at - from.at <= spacing_) return 0;
@@ -85,25 +92,43 @@ class Spacer {
       if (post->is_bar) marks = without(marks, cells_.marks_beside(post->at));
     }
     const std::int64_t needed = -(from.at - to.at).whole_multiples(spacing_) - 1;  // ceil(gap / spacing) - 1
-    std::int64_t placed = 0;
-    Length last = from.at;
-    while (to.at - last > spacing_) {
-      const std::int64_t farthest = (last + spacing_).whole_multiples(Length::nanometres(cells_.mark()));
-      std::int64_t best = -1;
-      for (const Marks& stretch : marks) {
-        if (stretch.from <= farthest) best = std::max(best, std::min(stretch.to, farthest));
-      }
-      const Length next = Length::nanometres(best * cells_.mark());
-      if (best < 0 || next <= last) {
+    std::vector<Pick> picks;
+    for (Length last = from.at; to.at - last > spacing_; last = place_of(picks.back().at)) {
+      const std::optional<Pick> next = farthest(marks, last);
+      if (!next) {
         stop(last, to.at);
-        return 0;
+        break;
       }
-      place(next);
-      marks = without(marks, cells_.marks_beside(next));
-      last = next;
-      ++placed;
+      marks = without(marks, cells_.marks_beside(place_of(next->at)));
+      picks.push_back(*next);
     }
-    return placed - needed;
+    const bool stopped = picks.empty() || to.at - place_of(picks.back().at) > spacing_;
+    if (!stopped) centre(picks, to.at);
+    for (const Pick& pick : picks) place(place_of(pick.at));
+    return stopped ? 0 : static_cast<std::int64_t>(picks.size()) - needed;
+  }
+
+  [[nodiscard]] Length place_of(std::int64_t mark) const { return Length::nanometres(mark * cells_.mark()); }
+
+  /// The farthest mark beyond `last` that is within the spacing.
+  [[nodiscard]] std::optional<Pick> farthest(const std::vector<Marks>& marks, Length last) const {
+    const std::int64_t limit = (last + spacing_).whole_multiples(Length::nanometres(cells_.mark()));
+    std::optional<Pick> best;
+    for (const Marks& stretch : marks) {
+      if (stretch.from <= limit) best = Pick{std::min(stretch.to, limit), stretch};
+    }
+    return best && place_of(best->at) > last ? best : std::nullopt;
+  }
+
+  /// From the last to the first, each bar back to the middle of its cells as far as the spacing to the next allows: a
+  /// bar at the edge of its cell leaves its dowel no room.
+  void centre(std::vector<Pick>& picks, Length to) const {
+    for (auto pick = picks.rbegin(); pick != picks.rend(); ++pick) {
+      const std::int64_t least = -(spacing_ - to).whole_multiples(Length::nanometres(cells_.mark()));  // rounded up
+      const std::int64_t middle = pick->room.from + (pick->room.to - pick->room.from) / 2;
+      pick->at = std::min(pick->at, std::max(least, middle));
+      to = place_of(pick->at);
+    }
   }
 
   void place(Length centre) {
