@@ -32,13 +32,23 @@ std::optional<std::pair<int, Position>> place_of(const Draft& draft, const Dowel
   return std::pair{named->second, Position::from_start(from_end ? wall.actual - dowel.at : dowel.at)};
 }
 
-/// The bar that a dowel here is: the one whose cell it is in, or within the tolerance of it; null: one of its own.
+/// The bar that a dowel here is: the one whose cell it is in, or within the tolerance of it; null: one of its own. A bar
+/// that has its dowel is no other's.
 FixedBar* bar_at(Draft& draft, const BarSet& bars, int wall, Position at) {
-  if (const OwnCell* cell = own_cell_at(bars, wall, at)) return &draft.building.fixed_bars[cell->bar];
-  const auto near = std::ranges::find_if(draft.building.fixed_bars, [&](const FixedBar& bar) {
-    return bar.wall == wall && magnitude(bar.centre - at) <= kSameBar;
+  std::vector<FixedBar>& fixed = draft.building.fixed_bars;
+  const OwnCell* cell = own_cell_at(bars, wall, at);
+  if (cell && fixed[cell->bar].reason != BarReason::Cast) return &fixed[cell->bar];
+  const auto near = std::ranges::find_if(fixed, [&](const FixedBar& bar) {
+    return bar.wall == wall && bar.corner < 0 && bar.reason != BarReason::Cast && magnitude(bar.centre - at) <= kSameBar;
   });
-  return near == draft.building.fixed_bars.end() ? nullptr : &*near;
+  return near == fixed.end() ? nullptr : &*near;
+}
+
+/// A dowel that is kept already, read a second time: two do not stand within the thickness of one.
+bool is_kept_already(const Draft& draft, int wall, Position at) {
+  return std::ranges::any_of(draft.building.fixed_bars, [&](const FixedBar& bar) {
+    return bar.wall == wall && bar.reason == BarReason::Cast && magnitude(bar.centre - at) < draft.building.bars->diameter;
+  });
 }
 
 void find_moved(Draft& draft, const FixedBar& bar, const std::string& dowel, Position at) {
@@ -53,9 +63,18 @@ void find_unplaced(Draft& draft, const std::string& place, std::string text) {
   find(draft, "kept-dowel-not-placed", place, std::move(text), {}, HoldPoint::FirstCourse);
 }
 
-/// A dowel in a corner's cell is the corner's, where one is asked for there.
+/// A dowel in a corner's cell is the corner's, where one is asked for there; its bar stays in the middle of the cell.
 void keep_in_corner(Draft& draft, FixedBar bar, const std::string& dowel) {
-  if (bar_of_corner(draft, bar.corner)) return;
+  if (const FixedBar* own = bar_of_corner(draft, bar.corner)) {
+    const Length along = seen_from(draft.building, *own, bar.wall).along;
+    const Length off = magnitude(bar.centre.distance_from_start() - along);
+    if (off == Length()) return;
+    find_unplaced(draft, bar.place,
+                  joined({"The dowel ", quoted(dowel), " stands ", say(draft, off), " from the bar of corner ",
+                          draft.building.corners[static_cast<std::size_t>(bar.corner)].name,
+                          ", in its cell: the bar stays where the corner units hold it."}));
+    return;
+  }
   if (grout_left(draft, bar) >= draft.building.bars->clearance) {
     draft.building.fixed_bars.push_back(bar);
     return;
@@ -78,6 +97,10 @@ void keep(Draft& draft, const BarSet& bars, const std::vector<bool>& readings_st
   FixedBar bar{at->first, at->second, BarReason::Cast, -1, -1, place, {}};
   settle_in_wall(draft, bar);
   if (bar.corner >= 0) return keep_in_corner(draft, bar, id);
+  if (is_kept_already(draft, at->first, at->second)) {
+    find_unplaced(draft, place, joined({"The dowel ", quoted(id), " stands within a bar's thickness of another that is kept: it is taken for that one."}));
+    return;
+  }
   FixedBar* same = bar_at(draft, bars, at->first, at->second);
   if (same == nullptr) {
     draft.building.fixed_bars.push_back(bar);

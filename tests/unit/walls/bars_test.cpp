@@ -106,7 +106,7 @@ TEST(Bars, ADimensionedBarInACornersCellIsTheCornersOrRefused) {
   job.steel.bars->corners = false;
   RESOLVED(alone, job);
   ASSERT_EQ(alone.fixed_bars.size(), 1u);
-  EXPECT_EQ(alone.fixed_bars[0].corner, 3);
+  EXPECT_EQ(alone.corners[static_cast<std::size_t>(alone.fixed_bars[0].corner)].name, "A");
   job.steel.bars->dimensioned = {{"AB", {"A", actual(in16(2, 1)), std::nullopt}}};
   RESOLVED(least, job);
   job.steel.bars->dimensioned = {{"AB", {"A", actual(in(2)), std::nullopt}}};
@@ -141,6 +141,38 @@ TEST(Bars, ADimensionedBarIsSetAtAKeptDowelWithAFinding) {
   job.readings[0].dowel->at = in16(83, 13);
   RESOLVED(there, job);
   EXPECT_EQ(finding(there, "dimensioned-bar-moved"), nullptr);
+}
+
+// A bar has one dowel. The second of two is a bar of its own, and one read twice is one.
+TEST(Bars, ADimensionedBarTakesOneDowelOfTwo) {
+  Job job = with_kept_dowel(with_bars(shed()), in(85));
+  job.steel.bars->dimensioned = {{"AB", {"A", actual(in16(83, 13)), std::nullopt}}};
+  job.readings.push_back(job.readings[0]);
+  job.readings[1].id = "d2";
+  job.readings[1].dowel->at = in16(86, 11);  // 1 11/16 in from the first, 2 7/8 from where the bar was asked
+  job.steel.kept_dowels = {"d1", "d2"};
+  RESOLVED(two, job);
+  ASSERT_EQ(two.fixed_bars.size(), 2u);
+  EXPECT_NE(bar_at(two, 0, in(85)), nullptr);
+  EXPECT_NE(bar_at(two, 0, in16(86, 11)), nullptr);
+  job.readings[1].dowel->at = in16(85, 9);  // 9/16 in off: within the 5/8 in of a #5
+  RESOLVED(one, job);
+  EXPECT_EQ(one.fixed_bars.size(), 1u);
+  ASSERT_NE(finding(one, "kept-dowel-not-placed"), nullptr);
+  EXPECT_EQ(finding(one, "kept-dowel-not-placed")->place, "/steel/kept_dowels/1");
+}
+
+// The corner's bar stands 3 13/16 in from A; a dowel 1/2 in off it is told to be no other bar.
+TEST(Bars, AKeptDowelBesideACornersBarIsTold) {
+  Job job = with_kept_dowel(with_bars(shed()), in16(4, 5));
+  job.steel.bars->corners = true;
+  RESOLVED(building, job);
+  EXPECT_EQ(building.fixed_bars.size(), 4u);
+  ASSERT_NE(finding(building, "kept-dowel-not-placed"), nullptr);
+  EXPECT_NE(finding(building, "kept-dowel-not-placed")->text.find("1/2\" from the bar of corner A"), std::string::npos);
+  job.readings[0].dowel->at = in16(3, 13);
+  RESOLVED(there, job);
+  EXPECT_EQ(finding(there, "kept-dowel-not-placed"), nullptr);
 }
 
 // 2 3/8 in off the jamb's bar is beyond that tolerance, but still in the jamb's cell: the dowel is the jamb's bar.
