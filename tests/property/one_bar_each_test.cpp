@@ -46,6 +46,8 @@ TEST(OneBarEach, ASpacedBarNeverSharesTheCellOfADimensionedOne) {
   ASSERT_TRUE(std::ranges::find(bars, Length::millimetres(897)) != bars.end());
   // The next cell's middle lies 200 off, its edges (130 mm wide, 30 mm webs) 70 nearer: 100 at least.
   for (const Length bar : bars) EXPECT_TRUE(bar == Length::millimetres(897) || magnitude(bar - Length::millimetres(897)) > Length::millimetres(100));
+  // Halves of 200: cells' middles at 95, 295, ... 695. The bar between could stand at 741, at the edge of its cell.
+  EXPECT_TRUE(std::ranges::find(bars, Length::millimetres(695)) != bars.end());
 }
 
 TEST(OneBarEach, ASpacedBarNeverSharesTheCellOfAKeptDowel) {
@@ -112,6 +114,22 @@ TEST(Dimensioned, IsWhereTheJobSaysOrTheFindingSaysWhy) {
   EXPECT_EQ(faults_of(*answer), "");
   std::erase_if(answer->building.findings, [](const Finding& finding) { return finding.code == "dimensioned-bar-moved"; });
   EXPECT_NE(faults_of(*answer).find("is not where the job dimensions it"), std::string::npos);
+}
+
+// 7'-8" high with a 7'-4" door: over its head only the half-high course is left. In one piece the lintel may lie there;
+// of units it is refused, and the certificate refuses it where it is laid all the same.
+TEST(HalfHigh, CarriesNoLintelOfUnits) {
+  Job job = tests::job_with(tests::outline_of({{336}, {240}, {336}, {240}}));
+  job.heights.courses.reset();
+  job.heights.height = tests::nominal(tests::in(92));
+  job.openings = {tests::plain_hole("D1", "AB", tests::at("A", tests::in(120)), tests::in(40), tests::in(88))};
+  EXPECT_FALSE(solve(job, {}).has_value());
+  job.openings[0].lintel = Lintel{LintelMake::OnePiece, std::nullopt, std::nullopt};
+  auto answer = solve(job, {});
+  ASSERT_TRUE(answer.has_value());
+  EXPECT_EQ(faults_of(*answer), "");
+  answer->job.openings[0].lintel->make = answer->building.openings[0].lintel->make = LintelMake::BuiltUp;
+  EXPECT_NE(faults_of(*answer).find("its lintel of units lies in a half-high course"), std::string::npos);
 }
 
 }  // namespace
