@@ -605,6 +605,17 @@ export interface StringcourseAnswer {
       readonly count: number;
       readonly total: Length18;
     };
+    /**
+     * One for every bar of each pour that asks for them, corner units included.
+     */
+    readonly cleanouts: {
+      readonly count: number;
+      readonly in_cleanout_units: number;
+      /**
+       * into units of other kinds, or a second one into a cleanout unit
+       */
+      readonly to_cut: number;
+    };
   };
   readonly saw_list: {
     readonly kerf: Length;
@@ -692,6 +703,26 @@ export interface StringcourseAnswer {
      * course number, from 1 at the bearing
      */
     readonly last_course: number;
+  }[];
+  /**
+   * The holes at the foot of each high pour, through which the bars' cells are cleaned.
+   */
+  readonly cleanouts: {
+    /**
+     * whose unit it is in
+     */
+    readonly side: string;
+    readonly course: number;
+    /**
+     * number along that side
+     */
+    readonly unit: number;
+    readonly at: Length22;
+    /**
+     * a cleanout unit; else the hole is cut
+     */
+    readonly bought: boolean;
+    readonly opens: "outward" | "inward";
   }[];
   /**
    * Stretches of one course without a break, by side, course, place.
@@ -1415,6 +1446,19 @@ export interface Length20 {
  * as laid, from the jamb towards the wall's end
  */
 export interface Length21 {
+  /**
+   * exact, in the job's tape
+   */
+  readonly text: string;
+  /**
+   * the same, whole nanometres
+   */
+  readonly nm: number;
+}
+/**
+ * of its bar, along that side
+ */
+export interface Length22 {
   /**
    * exact, in the job's tape
    */
