@@ -171,7 +171,10 @@ void add_in_corner(Draft& draft, const FixedBar& bar) {
 /// In the cell beside a jamb or joint a dimensioned bar is that jamb's or joint's bar.
 void add_in_place_of(Draft& draft, const FixedBar& bar, const OwnCell& cell) {
   FixedBar& own = draft.building.fixed_bars[cell.bar];
-  if (own.centre == bar.centre) return;
+  if (own.centre == bar.centre) {
+    own = bar;
+    return;
+  }
   if (own.reason == BarReason::Dimensioned) {  // two were asked for
     draft.building.fixed_bars.push_back(bar);
     return;
@@ -242,7 +245,7 @@ const FixedBar* bar_of_corner(const Draft& draft, int corner) {
 
 const OwnCell* own_cell_at(const BarSet& bars, int wall, Position centre) {
   const auto found = std::ranges::find_if(bars.cells, [&](const OwnCell& cell) {
-    return cell.wall == wall && centre >= cell.from && centre <= cell.to;
+    return cell.wall == wall && centre > cell.from && centre < cell.to;
   });
   return found == bars.cells.end() ? nullptr : &*found;
 }

@@ -175,6 +175,18 @@ TEST(Bars, AKeptDowelBesideACornersBarIsTold) {
   EXPECT_EQ(finding(there, "kept-dowel-not-placed"), nullptr);
 }
 
+// Dimensioned just where the jamb's bar stands it is a dimensioned one still: a dowel 1/2 in off moves it with a finding.
+TEST(Bars, ADimensionedBarThatIsTheJambsIsNotMovedInSilence) {
+  Job job = with_kept_dowel(with_bars(shed()), in16(59, 5));
+  job.steel.bars->jambs = true;
+  job.openings = {plain_hole("P", "AB", at("A", in(64)), in(40), in(56))};
+  job.steel.bars->dimensioned = {{"AB", {"A", actual(in16(59, 13)), std::nullopt}}};
+  RESOLVED(building, job);
+  EXPECT_EQ(building.fixed_bars.size(), 2u);
+  ASSERT_NE(finding(building, "dimensioned-bar-moved"), nullptr);
+  EXPECT_NE(finding(building, "dimensioned-bar-moved")->text.find("1/2\" off"), std::string::npos);
+}
+
 // 2 3/8 in off the jamb's bar is beyond that tolerance, but still in the jamb's cell: the dowel is the jamb's bar.
 TEST(Bars, AKeptDowelInAJambsCellIsTheJambsBar) {
   Job job = with_kept_dowel(with_bars(shed()), in16(57, 7));
