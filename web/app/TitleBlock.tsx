@@ -30,9 +30,7 @@ function Proof(props: { readonly answer: Answer; readonly draft: boolean }) {
   // What may still be saved is counted in more than these two; of these two nothing may.
   const none = least.short_laps === props.answer.cost.short_laps && least.cuts === props.answer.cost.cuts;
   return (
-    <p class="proof">
-      {none ? words.tallies.lapsAndCuts : words.tallies.notProven(least.short_laps, least.cuts)}
-    </p>
+    <p class="proof">{none ? words.tallies.lapsAndCuts : words.tallies.notProven(least.short_laps, least.cuts)}</p>
   );
 }
 
