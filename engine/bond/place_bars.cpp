@@ -94,12 +94,12 @@ class Spacer {
     const std::int64_t needed = -(from.at - to.at).whole_multiples(spacing_) - 1;  // ceil(gap / spacing) - 1
     std::vector<Pick> picks;
     for (Length last = from.at; to.at - last > spacing_; last = place_of(picks.back().at)) {
+      if (!picks.empty()) marks = without(marks, cells_.marks_beside(last));
       const std::optional<Pick> next = farthest(marks, last);
       if (!next) {
         stop(last, to.at);
         break;
       }
-      marks = without(marks, cells_.marks_beside(place_of(next->at)));
       picks.push_back(*next);
     }
     const bool stopped = picks.empty() || to.at - place_of(picks.back().at) > spacing_;

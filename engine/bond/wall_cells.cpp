@@ -1,21 +1,22 @@
 #include "bond/wall_cells.hpp"
 
 #include <algorithm>
+#include <span>
 
 namespace stringcourse::bond {
 namespace {
 
 Exact exact(const ExactPosition& position) { return Exact::make(position.numerator, position.denominator); }
 
-/// The cells of a piece as it lies, from its start face.
-std::vector<CellSpan> cells_of(const Series& series, const Piece& piece) {
-  const bool is_half = piece.cut == CutEnd::None && piece.length == series.half;
-  std::vector<CellSpan> cells;
-  for (const CellSpan& cell : is_half ? series.half_cells : series.full_cells) {
+/// The cells of a piece as it lies, from its start face on. A piece cut at its start lies turned round.
+void add_cells_of(const Series& series, const Piece& piece, const auto& add) {
+  const bool is_half = piece.cut == CutEnd::None && piece.length == series.half, turned = piece.cut == CutEnd::Start;
+  const std::vector<CellSpan>& cells = is_half ? series.half_cells : series.full_cells;
+  for (std::size_t i = 0; i < cells.size(); ++i) {
+    const CellSpan& cell = cells[turned ? cells.size() - 1 - i : i];
     if (piece.cut != CutEnd::None && cell.to >= piece.length) continue;
-    cells.push_back(piece.cut == CutEnd::Start ? CellSpan{piece.length - cell.to, piece.length - cell.from} : cell);
+    add(turned ? CellSpan{piece.length - cell.to, piece.length - cell.from} : cell);
   }
-  return cells;
 }
 
 std::vector<Marks> common(const std::vector<Marks>& a, const std::vector<Marks>& b) {
@@ -115,14 +116,19 @@ std::vector<Marks> WallCells::shared_marks(const std::vector<Held>& above, const
 
 std::vector<WallCells::Held> WallCells::cells_in(std::int32_t course, Length from, Length to) const {
   std::vector<Held> cells;
-  for (const Run& run : runs_) {
-    if (run.course != course || run.end <= from || run.start >= to) continue;
-    for (std::uint32_t p = 0; p < run.piece_count; ++p) {
-      const Piece& piece = layout_->pieces[run.first_piece + p];
-      const Exact start = exact(piece.start);
-      for (const CellSpan& cell : cells_of(*series_, piece)) {
+  const auto here = std::ranges::equal_range(runs_, course, {}, &Run::course);
+  for (const Run& run : here) {
+    if (run.end <= from || run.start >= to) continue;
+    const auto all = std::span(layout_->pieces).subspan(run.first_piece, run.piece_count);
+    const auto ends_before = [&](const Piece& piece) {
+      return exact(piece.start).whole + piece.length.in_nanometres() + 1 < from.in_nanometres();
+    };
+    for (auto piece = std::ranges::partition_point(all, ends_before); piece != all.end(); ++piece) {
+      const Exact start = exact(piece->start);
+      if (start.whole > to.in_nanometres()) break;
+      add_cells_of(*series_, *piece, [&](const CellSpan& cell) {
         cells.push_back({start.moved(cell.from.in_nanometres()), start.moved(cell.to.in_nanometres())});
-      }
+      });
     }
   }
   return cells;
