@@ -39,6 +39,7 @@ std::string past_words(const WallMark& mark, Tape tape) {
 }
 
 bool is_told(const WallMark& mark) {
+  if (mark.mark.at < Length()) return false;  // inside the wall that this one enters
   return mark.mark.kind != setout::MarkKind::BlockEnd || mark.to_read || mark.closes || mark.past;
 }
 

@@ -134,7 +134,7 @@ Passage corner_passage(const Building& b, const Layout& layout, const Facts& fac
 }
 
 Passage passage_in(const Building& b, const Layout& layout, const Facts& facts, const PlacedBar& bar, int course) {
-  if (bar.reason == BarReason::Corner && bar.corner >= 0) return corner_passage(b, layout, facts, bar, course);
+  if (bar.corner >= 0) return corner_passage(b, layout, facts, bar, course);
   const BarRules& rules = *b.bars;
   const Series& series = b.series_of(at(b.walls, bar.wall));
   if (const RunFacts* run = run_over(at(at(facts.walls, bar.wall).courses, course - 1), bar.centre)) {
@@ -150,7 +150,7 @@ Passage passage_in(const Building& b, const Layout& layout, const Facts& facts, 
 
 /// The building says of this bar that its clearance cannot be kept: then that is no secret.
 bool is_told(const Building& b, const PlacedBar& bar) {
-  const bool corner = bar.reason == BarReason::Corner && bar.corner >= 0;
+  const bool corner = bar.corner >= 0;
   const std::string place = corner ? at(b.walls, at(b.corners, bar.corner).arriving).place : at(b.walls, bar.wall).place;
   const std::string_view code = corner ? "corner-bar-clearance" : "bar-clearance-across";
   return std::ranges::any_of(b.findings, [&](const Finding& f) { return f.code == code && f.place == place; });
@@ -164,6 +164,22 @@ CornerBar seen_from_other(const Building& b, const PlacedBar& bar) {
   const Length past = arriving ? bar.centre - at(b.walls, bar.wall).actual : -bar.centre;  // beyond the corner point
   const Length in = corner.convex ? bar.off_face : -bar.off_face;  // along the other wall, from the corner point inwards
   return {arriving ? in : at(b.walls, corner.arriving).actual - in, corner.convex ? -past : past};
+}
+
+bool share_a_cell(const Building& b, const Facts& facts, int wall, Length one, Length other) {
+  const Series& series = b.series_of(at(b.walls, wall));
+  for (const CourseFacts& course : at(facts.walls, wall).courses) {
+    const RunFacts* run = run_over(course, one);
+    if (!run || run != run_over(course, other) || run->pieces.empty() || run->slack < Length()) continue;
+    const std::size_t index = piece_at(*run, one);
+    const ExactPosition start = start_of(*run, index);
+    for (const CellSpan& span : whole_cells(series, *run->pieces[index])) {
+      const Stretch cell{shifted(start, span.from), shifted(start, span.to)};
+      const auto inside = [&](Length place) { return cell.from <= whole(place) && whole(place) <= cell.to; };
+      if (inside(one) && inside(other)) return true;
+    }
+  }
+  return false;
 }
 
 Violations check_cells_of(const Building& building, const Layout& layout, const Facts& facts, const PlacedBar& bar) {

@@ -43,7 +43,7 @@ Violations check_extent(const Building& b, const PlacedBar& bar) {
   if (!lawful || (!whole && !in_opening(b, bar))) found.push_back(violation(kBars, name_of(b, bar.wall), who + " does not pass all courses"));
   const Length mark = b.tape == Tape::Inches ? Length::sixteenths(1) : Length::millimetres(1);
   const Length off_middle = bar.off_face * 2 - b.series_of(at(b.walls, bar.wall)).thickness, one = Length::nanometres(1);
-  if (bar.reason != BarReason::Corner && (off_middle < -one || one < off_middle))
+  if (bar.corner < 0 && (off_middle < -one || one < off_middle))
     found.push_back(violation(kBars, name_of(b, bar.wall), who + " stands off the middle of its wall"));
   if (bar.reason == BarReason::Spaced && !bar.centre.is_multiple_of(mark))
     found.push_back(violation(kBars, name_of(b, bar.wall), who + " stands off the tape's marks"));
@@ -54,27 +54,40 @@ Violations check_extent(const Building& b, const PlacedBar& bar) {
 struct Post {
   Length at;
   bool spaced = false;
+  bool asked = false;  // dimensioned, or a dowel that is kept
 };
 
 std::vector<Post> posts_of(const Building& b, const Layout& layout, int wall) {
   std::vector<Post> posts;
   for (const PlacedBar& bar : layout.bars) {
-    if (bar.wall == wall) posts.push_back({bar.centre, bar.reason == BarReason::Spaced});
-    if (bar.wall == wall || bar.reason != BarReason::Corner || bar.corner < 0) continue;
+    const bool asked = bar.reason == BarReason::Dimensioned || bar.reason == BarReason::Cast;
+    if (bar.wall == wall) posts.push_back({bar.centre, bar.reason == BarReason::Spaced, asked});
+    if (bar.wall == wall || bar.corner < 0) continue;
     const Corner& corner = at(b.corners, bar.corner);
-    if (corner.arriving == wall || corner.leaving == wall) posts.push_back({seen_from_other(b, bar).along, false});
+    if (corner.arriving == wall || corner.leaving == wall) posts.push_back({seen_from_other(b, bar).along, false, asked});
   }
   std::ranges::sort(posts, [](const Post& x, const Post& y) { return x.at < y.at || (x.at == y.at && x.spaced < y.spaced); });
   return posts;
 }
 
-/// Masonry between openings, control joints and the ends of the wall. An opening at any height ends a stretch.
+/// One cell, one bar, unless both were asked for.
+Violations check_one_each(const Building& b, const Facts& facts, const std::vector<Post>& posts, int wall) {
+  Violations found;
+  if (at(facts.walls, wall).stopped) return found;
+  for (std::size_t i = 1; i < posts.size(); ++i) {
+    const Post &one = posts[i - 1], &other = posts[i];
+    if ((one.asked && other.asked) || !share_a_cell(b, facts, wall, one.at, other.at)) continue;
+    found.push_back(violation(kBars, name_of(b, wall), "the bars at " + in_millimetres(one.at) + " and " + in_millimetres(other.at) + " stand in one cell"));
+  }
+  return found;
+}
+
+/// Masonry between openings and the ends of the wall. An opening at any height ends a stretch; a control joint does not: the
+/// spacing asked for holds across it.
 std::vector<CellSpan> stretches_of(const Building& b, int wall) {
   std::vector<CellSpan> breaks;
   for (const ResolvedOpening& o : b.openings)
     if (o.wall == wall) breaks.push_back({o.from.distance_from_start(), o.to.distance_from_start()});
-  for (const ControlJoint& joint : b.control_joints)
-    if (joint.wall == wall) breaks.push_back({joint.from.distance_from_start(), joint.to.distance_from_start()});
   std::ranges::sort(breaks, {}, &CellSpan::from);
   std::vector<CellSpan> stretches;
   Length from;
@@ -125,11 +138,12 @@ BarCount check_spacing(const Building& b, const std::vector<Post>& posts, int wa
   return count;
 }
 
-BarCount check_wall(const Building& b, const Layout& layout, int wall) {
+BarCount check_wall(const Building& b, const Layout& layout, const Facts& facts, int wall) {
   const std::vector<Post> posts = posts_of(b, layout, wall);
-  if (b.bars->spacing && b.series_of(at(b.walls, wall)).grouts) return check_spacing(b, posts, wall);
   BarCount count;
-  count.extra_bars = std::ranges::count_if(posts, &Post::spaced);
+  if (b.bars->spacing && b.series_of(at(b.walls, wall)).grouts) count = check_spacing(b, posts, wall);
+  else count.extra_bars = std::ranges::count_if(posts, &Post::spaced);
+  count.violations = joined(std::move(count.violations), check_one_each(b, facts, posts, wall));
   return count;
 }
 
@@ -150,7 +164,7 @@ BarCount check_bars(const Building& building, const Layout& layout, const Facts&
   }
   for (int wall = 0; wall < static_cast<int>(building.walls.size()); ++wall) {
     if (at(facts.walls, wall).stopped) continue;
-    BarCount more = check_wall(building, layout, wall);
+    BarCount more = check_wall(building, layout, facts, wall);
     total.extra_bars += more.extra_bars;
     total.violations = joined(std::move(total.violations), std::move(more.violations));
   }

@@ -72,6 +72,14 @@ Violations check_foot(const Building& b, const Opening& asked, const ResolvedOpe
   return {};
 }
 
+/// No lintel or bond-beam unit is made half-high.
+Violations check_lintel_courses(const Building& b, const ResolvedLintel& lintel, const std::string& where) {
+  if (lintel.make != LintelMake::BuiltUp) return {};
+  const auto in_lintel = [&](const Course& c) { return c.number >= lintel.first_course && c.number < lintel.first_course + lintel.courses; };
+  if (std::ranges::none_of(b.courses, [&](const Course& c) { return c.half_high && in_lintel(c); })) return {};
+  return {differs(where, "its lintel of units lies in a half-high course")};
+}
+
 Violations check_lintel(const Building& b, const Opening& asked, const ResolvedOpening& o, const std::string& where) {
   const bool masonry_above = o.last_course < static_cast<int>(b.courses.size());
   if (!o.lintel) {
@@ -83,7 +91,7 @@ Violations check_lintel(const Building& b, const Opening& asked, const ResolvedO
   if (!masonry_above || o.lintel->make != wish.make || o.lintel->first_course != o.last_course + 1 ||
       o.lintel->courses != wish.courses.value_or(1) || o.lintel->least_bearing != bearing)
     return {differs(where, "its lintel is not the one asked for")};
-  return {};
+  return check_lintel_courses(b, *o.lintel, where);
 }
 
 Violations claim_opening(const Job& job, const Building& b, const Names& names, const Opening& asked, const ResolvedOpening& o) {

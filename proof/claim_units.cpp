@@ -115,6 +115,9 @@ Violations claim_course(const Job& job, const Building& b, std::size_t k) {
   if (course.number != static_cast<int>(k + 1) || course.unit_height != (course.half_high ? s.half_high : s.height) || course.top != top)
     found.push_back(differs(where, "number, height or top is not what the units make it"));
   if (course.bond_beam != listed(job.steel.bond_beams, course.number)) found.push_back(differs(where, "a bond beam too many or missing"));
+  const int every = job.steel.wire_every.value_or(0);
+  const bool last = k + 1 == b.courses.size();  // no bed lies on top of it
+  if (course.wire != (every > 0 && course.number % every == 0 && !last)) found.push_back(differs(where, "wire too many or missing"));
   const bool said = listed(job.heights.half_high_courses, course.number);
   if (course.half_high != said && !(course.half_high && job.heights.height)) found.push_back(differs(where, "half-high against the job"));
   return found;
@@ -137,9 +140,9 @@ Violations claim_courses(const Job& job, const Building& building) {
   if (job.heights.courses && *job.heights.courses != static_cast<int>(building.courses.size()))
     found.push_back(differs("heights", "another number of courses"));
   if (job.heights.height) {
-    // A bare height is nominal: units and beds together. It is met to within a half-high course.
-    const Length off = height - job.heights.height->length;
-    if (s.half_high + s.joint < off || s.half_high + s.joint < -off) found.push_back(differs("heights", "the courses miss the height asked"));
+    // A bare height is nominal: units and beds together. No course more or less comes nearer to it.
+    const Length off = height - job.heights.height->length, course = s.height + s.joint;
+    if (course < off * 2 || course < -(off * 2)) found.push_back(differs("heights", "the courses miss the height asked"));
   }
   return found;
 }

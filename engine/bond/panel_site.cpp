@@ -229,7 +229,7 @@ void add_bars(const Building& building, const PanelSite& site, Panel& panel) {
   if (!building.bars) return;
   for (const FixedBar& bar : building.fixed_bars) {
     const std::int64_t centre = nm(bar.centre);
-    if (bar.wall != site.wall || bar.reason == BarReason::Corner || centre < site.from || centre > site.to) continue;
+    if (bar.wall != site.wall || bar.corner >= 0 || centre < site.from || centre > site.to) continue;
     PanelBar held;
     held.centre = centre - site.from;
     held.half_width = (nm(building.bars->diameter) + 1) / 2 + nm(building.bars->clearance);

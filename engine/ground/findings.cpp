@@ -10,7 +10,7 @@ namespace {
 constexpr std::string_view kSquaresRule =
     "least squares of all tapings; a reading off by more than 3.29 times its doubt is taken for a blunder (1 in 1000 "
     "right ones is)";
-constexpr std::string_view kBedRule = "TMS 602 art. 3.3 (edition not stated) (second-hand)";
+constexpr std::string_view kBedRule = "TMS 602 art. 3.3 (edition not stated), as others quote it";
 
 std::string entry_place(std::size_t entry) { return "/readings/" + number_text(entry); }
 
@@ -110,7 +110,7 @@ void add_shape(Findings& into, const TapeAsFound& tape) {
     const std::string off = into.corner(move.corner) + " stands " + into.text(move.off) + " off its place; " + into.text(move.allowed) +
                             " is allowed, the tape's doubt is " + into.text(move.doubt) + ".";
     into.add("corner-off-place", "/readings", off + (move.verdict == Verdict::CannotTell ? " " : "") + verdict_words(move.verdict),
-             "place in plan within 1/2 in in 20 ft, 3/4 in at most (TMS 602, second-hand)");
+             "place in plan within 1/2 in in 20 ft, 3/4 in at most (TMS 602, as others quote it)");
   }
 }
 
@@ -162,7 +162,7 @@ void add_doors(Findings& into, const LevelsAsFound& levels) {
     into.add("door-floor", opening.place,
              opening.name + " will be " + tall + " high over the floor as read, " + into.text(opening.height()) + " as planned." +
                  (unsure ? " The rod can't tell whether that is within its limit." : " Set the frame or its threshold by it."),
-             "floor readings between the jambs; 1/8 in or 3 mm (ours)");
+             "floor readings between the jambs; 1/8 in or 3 mm (this program's limit)");
   }
 }
 

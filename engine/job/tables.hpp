@@ -80,7 +80,7 @@ struct Table<Heights> {
   static constexpr auto fields = std::tuple{
       field("courses", &Heights::courses, Need::Optional, "Number of courses.", kCourseNumber),
       field("height", &Heights::height, Need::Optional,
-            "Height from the underside of the first bed joint, a length."),
+            "Height from the underside of the first bed joint, a length; off the courses, the nearest whole one is built."),
       field("half_high", &Heights::half_high, Need::Optional,
             "Where a half-high course goes, if the height asks for one."),
       field("half_high_courses", &Heights::half_high_courses, Need::Optional, "Courses that are half-high.", kCourseList),

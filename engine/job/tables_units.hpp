@@ -110,7 +110,7 @@ struct Table<Bars> {
       field("control_joints", &Bars::control_joints, Need::Optional,
             "A bar at each side of every control joint; absent: false."),
       field("spacing", &Bars::spacing, Need::Optional,
-            "Greatest spacing of the other bars, centre to centre, a length; absent: no others."),
+            "Greatest spacing of the bars along masonry, across control joints too, a length; absent: no more bars."),
       field("dimensioned", &Bars::dimensioned, Need::Optional, "Bars with places of their own.",
             {.most_entries = 20'000}),
   };
@@ -124,7 +124,7 @@ struct Table<Steel> {
       field("bars", &Steel::bars, Need::Optional, "Upright bars; absent: none."),
       field("bond_beams", &Steel::bond_beams, Need::Optional, "Courses that are bond beams.", kCourseList),
       field("wire_every", &Steel::wire_every, Need::Optional,
-            "Joint reinforcement in the bed of every so many courses; absent: none.", kCourseNumber),
+            "Joint reinforcement in the bed on top of every so many courses, not on the last; absent: none.", kCourseNumber),
       field("beam_steel_in_joints", &Steel::beam_steel_in_joints, Need::Optional,
             "Horizontal steel of at least 0.002 of the net area runs through, so that no control joints are needed."),
       field("pour_tops", &Steel::pour_tops, Need::Optional,

@@ -122,8 +122,11 @@ std::vector<WallBar> bars_on_wall(const Building& building, const Layout& layout
     const int other = corner.arriving == wall ? corner.leaving : corner.arriving;
     if (other < 0) continue;
     for (const PlacedBar& bar : bars_of(layout, other)) {
-      if (bar.reason != BarReason::Corner || bar.corner != end.corner) continue;
-      const walls::BarPlace seen = walls::corner_bar_place(building, corner, wall);
+      if (bar.corner != end.corner) continue;
+      FixedBar as_placed;
+      as_placed.wall = bar.wall, as_placed.corner = bar.corner, as_placed.off_face = bar.off_face;
+      as_placed.centre = Position::from_start(bar.centre);
+      const walls::BarPlace seen = walls::seen_from(building, as_placed, wall);
       met.push_back({seen.along, bar.reason, bar.first_course, bar.last_course, true, seen.off_face});
     }
   }

@@ -92,11 +92,12 @@ void add_tallies(Table& table, const Context& context) {
 
 std::string proof_text(const Context& context) {
   const Layout& layout = context.layout;
-  const Cost &found = layout.cost, &least = layout.least_possible;
-  // The sentence is of these two; where only finer terms are open it holds too.
-  if (layout.proven || (found.short_laps == least.short_laps && found.cuts == least.cuts)) return std::string(context.words.proof_whole);
-  return fill_in(context.words.proof_gap,
-                 {text_of(found.short_laps), text_of(least.short_laps), text_of(found.cuts), text_of(least.cuts)});
+  if (layout.proven) return std::string(context.words.proof_whole);
+  if (layout.cost.short_laps == layout.least_possible.short_laps && layout.cost.cuts == layout.least_possible.cuts) {
+    return fill_in(context.words.proof_laps_and_cuts, {text_of(layout.cost.short_laps), text_of(layout.cost.cuts)});
+  }
+  return fill_in(context.words.proof_gap, {text_of(layout.cost.short_laps), text_of(layout.least_possible.short_laps),
+                                           text_of(layout.cost.cuts), text_of(layout.least_possible.cuts)});
 }
 
 std::string series_prefix(const Context& context, std::int32_t series) {

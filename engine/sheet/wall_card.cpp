@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "job/strikes.hpp"
+#include "setout/places.hpp"
 #include "sheet/hook_words.hpp"
 
 namespace stringcourse::sheet {
@@ -21,6 +22,23 @@ std::string past_text(const Context& context, Length past) {
 
 // ---- marks ---------------------------------------------------------------------------------------------------------
 
+/// What a run of units ends at.
+std::string_view end_text(const Words& words, RunEnd end) {
+  switch (end) {
+    case RunEnd::ThroughCorner:
+    case RunEnd::ButtCorner: return words.mark_corner;
+    case RunEnd::Jamb: return words.mark_jamb;
+    case RunEnd::FreeEnd: return words.mark_wall_end;
+    case RunEnd::ControlJoint: return words.mark_control_joint;
+    case RunEnd::LintelEnd: return words.mark_lintel;
+    case RunEnd::TiedJunction:
+    case RunEnd::LappedButt:
+    case RunEnd::EnteringJunction:
+    case RunEnd::SlotSide: return words.mark_wall_met;
+  }
+  return words.mark_jamb;
+}
+
 std::string what_text(const Context& context, const CourseAsLaid& course, const WallMark& mark) {
   const Words& words = context.words;
   const auto opening = [&] { return context.building.openings[static_cast<std::size_t>(mark.mark.opening)].name; };
@@ -35,8 +53,10 @@ std::string what_text(const Context& context, const CourseAsLaid& course, const 
   const RunAsLaid& run = course.runs[static_cast<std::size_t>(mark.run)];
   std::string text = fill_in(words.mark_unit, {number_text(mark.mark.piece)});
   if (mark.units == run.pieces) {
-    const bool at_corner = static_cast<std::size_t>(mark.run) + 1 == course.runs.size();
-    text = fill_in(words.mark_end_unit, {number_text(mark.mark.piece), std::string(at_corner ? words.mark_corner : words.mark_jamb)});
+    const auto runs = setout::runs_in(context.layout, course.wall, course.course);
+    const auto index = static_cast<std::size_t>(mark.run);
+    const RunEnd end = index < runs.size() ? runs[index].at_end : RunEnd::Jamb;
+    text = fill_in(words.mark_end_unit, {number_text(mark.mark.piece), std::string(end_text(words, end))});
   }
   return mark.closes ? text + "; " + std::string(words.mark_closes) : text;
 }

@@ -19,7 +19,7 @@ struct Words {
       title_openings, title_saw, title_gauge_rod, title_lead_table, title_names, name_key, name, names_note;
   // Summary
   std::string_view courses, half_high_courses, height_to_top, units_laid, saw_cuts, cut_lengths, short_laps,
-      short_pieces, shifted_joints, bars, bars_none, lintels, proof_whole, proof_gap, side, nominal, actual, count,
+      short_pieces, shifted_joints, bars, bars_none, lintels, proof_whole, proof_laps_and_cuts, proof_gap, side, nominal, actual, count,
       to_buy, buy_breakage_stated, buy_breakage_assumed, buy_no_breakage, tallies, sizes, units, findings, no_findings, standards, how_known, notes, hold_point,
       relaxed_piece, relaxed_bearing, stopped_run, bar_length, lintel_entry, cut_entry, part_webs_cut, part_half_high, more_follow, findings_behind, standards_behind;
   // Plan
@@ -59,7 +59,7 @@ struct Words {
   // At the wall
   std::string_view title_marks, mark, mark_is, mark_found, mark_next, mark_course, mark_unit, mark_end_unit, mark_near_jamb,
       mark_far_jamb, mark_near_edge, mark_far_edge, mark_bar, mark_closes, mark_past, mark_short, mark_on, mark_doubtful,
-      mark_disputed, marks_note, marks_one_joint, mark_jamb, mark_corner;
+      mark_disputed, marks_note, marks_one_joint, mark_jamb, mark_corner, mark_control_joint, mark_wall_end, mark_lintel, mark_wall_met;
   std::string_view title_laid, laid_when, laid_what, laid_reading, laid_says, laid_struck, laid_mark, laid_units, laid_row,
       laid_singles, laid_mean, laid_course, laid_gauge, laid_high, laid_low, laid_beds, laid_no_beds, laid_gap, laid_gap_open,
       laid_no_closure, laid_set, laid_bed, laid_lift, laid_right, laid_tap, laid_corners[4],

@@ -47,7 +47,9 @@ std::vector<Finding> findings_of(const Building& building, const Layout& layout)
                             "greatest spacing asked for", HoldPoint::Pour));
   }
   if (!layout.proven && layout.stopped.empty() && building.laid_to.empty()) {
-    found.push_back(finding("not-proven", "This layout keeps the rules, but a better one may exist: the search stopped at this program's limit.", "",
+    const bool least = layout.cost.short_laps == layout.least_possible.short_laps && layout.cost.cuts == layout.least_possible.cuts;
+    found.push_back(finding("not-proven", least ? "No layout has fewer short joint laps or saw cuts; whether another has more even joints was not searched to the end."
+                                                : "This layout keeps the rules, but a better one may exist: the search stopped at this program's limit.", "",
                             HoldPoint::Order));
   }
   return found;

@@ -133,7 +133,7 @@ struct FixedBar {
   int wall = -1;
   Position centre;
   BarReason reason = BarReason::Jamb;
-  int corner = -1;   // reason Corner: stands in the cell shared by both walls' corner units
+  int corner = -1;   // stands in the cell that both walls' corner units share there
   int opening = -1;  // reason Jamb
   std::string place;
   Length off_face = {};  // centre, in from the outer face of its wall

@@ -92,6 +92,16 @@ BarPlace corner_bar_place(const Building& building, const Corner& corner, int wa
   return {at_end ? here.actual - inward : inward, corner.convex ? in_own : own.thickness - in_own};
 }
 
+BarPlace seen_from(const Building& building, const FixedBar& bar, int wall) {
+  const Length along = bar.centre.distance_from_start();
+  if (bar.wall == wall || bar.corner < 0) return {along, bar.off_face};
+  const Corner& corner = building.corners[static_cast<std::size_t>(bar.corner)];
+  const bool at_end = corner.arriving == bar.wall;
+  const Length inwards = at_end ? wall_at(building, bar.wall).actual - along : along;  // from the corner's point
+  const Length off_face = corner.convex ? inwards : -inwards, in = corner.convex ? bar.off_face : -bar.off_face;
+  return {at_end ? in : wall_at(building, wall).actual - in, off_face};
+}
+
 Length middle_of(const Building& building, int wall) {
   return building.series_of(wall_at(building, wall)).thickness.half_down();
 }

@@ -47,6 +47,9 @@ struct BarPlace {
 /// courses share, as each of them is thick.
 [[nodiscard]] BarPlace corner_bar_place(const Building& building, const Corner& corner, int wall);
 
+/// A bar in a corner's cell (FixedBar::corner) as it stands in one of the corner's two walls.
+[[nodiscard]] BarPlace seen_from(const Building& building, const FixedBar& bar, int wall);
+
 /// Any other bar stands in the middle of its wall.
 [[nodiscard]] Length middle_of(const Building& building, int wall);
 

@@ -3,8 +3,7 @@
 #include <algorithm>
 
 #include "measure/sorting.hpp"
-#include "walls/corner_plan.hpp"
-#include "walls/draft.hpp"
+#include "walls/fixed_bars.hpp"
 
 namespace stringcourse::walls {
 namespace {
@@ -54,12 +53,11 @@ void find_cut_sets(Draft& draft) {
   }
 }
 
-/// What is left of the grout between a corner's bar and the nearest shell or web of the unit of `wall`, which runs through.
-Length grout_left(const Draft& draft, const Corner& corner, int wall) {
+/// ... of the unit of `wall`, where that runs through.
+Length grout_left_in(const Draft& draft, const Corner& corner, int wall, const BarPlace& bar) {
   const Building& building = draft.building;
   const Series& series = series_at(draft, wall);
   const bool at_end = corner.arriving == wall;
-  const BarPlace bar = corner_bar_place(building, corner, wall);
   const Length beyond = corner.convex ? Length() : series_at(draft, at_end ? corner.leaving : corner.arriving).thickness;
   const Length along = (at_end ? wall_at(draft, wall).actual - bar.along : bar.along) + beyond;
   const Length across = corner.convex ? bar.off_face : series.thickness - bar.off_face;
@@ -73,14 +71,12 @@ Length grout_left(const Draft& draft, const Corner& corner, int wall) {
   return left - Length::nanometres((building.bars->diameter.in_nanometres() + 1) / 2);
 }
 
-std::string_view grout_name(const BarRules& rules) { return rules.grout == Grout::Fine ? "fine" : "coarse"; }
-
 void check_corner_bar(Draft& draft, const FixedBar& bar) {
   const Corner& corner = draft.building.corners[static_cast<std::size_t>(bar.corner)];
-  const Length left = std::min(grout_left(draft, corner, corner.arriving), grout_left(draft, corner, corner.leaving));
+  const Length left = grout_left(draft, bar);
   const BarRules& rules = *draft.building.bars;
   if (left >= rules.clearance) return;
-  find(draft, "corner-bar-clearance", bar.place,
+  find(draft, "corner-bar-clearance", wall_at(draft, corner.arriving).place,
        joined({"At corner ", corner.name, " the bar ", rules.size, " has ", say(draft, std::max(left, Length())),
                " of grout to the unit round it, and ", grout_name(rules), " grout needs ", say(draft, rules.clearance),
                ". Ask for a thinner bar", rules.grout == Grout::Fine ? "" : " or fine grout", ", or for no bars in corners."}),
@@ -102,6 +98,14 @@ void check_across(Draft& draft, int wall) {
 
 }  // namespace
 
+std::string_view grout_name(const BarRules& rules) { return rules.grout == Grout::Fine ? "fine" : "coarse"; }
+
+Length grout_left(const Draft& draft, const FixedBar& bar) {
+  const Corner& corner = draft.building.corners[static_cast<std::size_t>(bar.corner)];
+  const auto left = [&](int wall) { return grout_left_in(draft, corner, wall, seen_from(draft.building, bar, wall)); };
+  return std::min(left(corner.arriving), left(corner.leaving));
+}
+
 void resolve_corners(Draft& draft) {
   if (!draft.series_stand || !draft.plan_stands) return;
   bool sets = false;
@@ -120,7 +124,7 @@ void check_bar_room(Draft& draft) {
   for (int wall = 0; wall < static_cast<int>(draft.building.walls.size()); ++wall) check_across(draft, wall);
   const std::vector<FixedBar> bars = draft.building.fixed_bars;
   for (const FixedBar& bar : bars) {
-    if (bar.reason == BarReason::Corner) check_corner_bar(draft, bar);
+    if (bar.corner >= 0) check_corner_bar(draft, bar);
   }
 }
 

@@ -53,19 +53,29 @@ std::optional<CoursePlan> with_stated_half_high(Draft& draft, int count) {
   return sound ? std::optional(plan) : std::nullopt;
 }
 
-/// The course that must be half-high so that the first opening's head falls on its top; `fallback` if none does.
-int course_under_head(Draft& draft, int fallback) {
+/// Top of a half-high course above whole ones, from the datum: the top of course 1, itself.
+Length top_if_half_high(const CourseHeights& heights, int course) {
+  return course == 1 ? Length() : heights.whole * (course - 2) + heights.half_high;
+}
+
+/// The half-high course on whose top the first opening's head falls. The one at the top, and a finding, where the head falls
+/// on a whole course: a half-high one under it would only raise it.
+int course_under_head(Draft& draft, int count) {
   const CourseHeights heights = course_heights(draft.building);
   const std::optional<Length> head = first_head_asked(draft);
   if (!head) {
     find(draft, "no-head", "/heights/half_high", "No opening says where its head is: the half-high course stands at the top.");
-    return fallback;
+    return count;
   }
-  for (int course = 1; course < fallback; ++course) {
-    const Length top = course == 1 ? Length() : heights.whole * (course - 2) + heights.half_high;
-    if (top + draft.building.joint >= *head) return course;
+  const Length least = *head - draft.building.joint;  // top of the course under the head
+  const Length whole_top = heights.whole * -((-least).whole_multiples(heights.whole));
+  for (int course = 1; course <= count; ++course) {
+    const Length top = top_if_half_high(heights, course);
+    if (top >= least && top < whole_top) return course;
   }
-  return fallback;
+  find(draft, "half-high-not-under-head", "/heights/half_high",
+       "The head of the first opening falls on a whole course: a half-high course under it would only raise it. It stands at the top.");
+  return count;
 }
 
 int half_high_course(Draft& draft, int count) {
@@ -77,11 +87,12 @@ int half_high_course(Draft& draft, int count) {
   return count;
 }
 
-void find_off_course(Draft& draft, Length asked, Length got, Length next) {
+/// `lower`: the height of whole courses next below the one asked; `got`: that, or the next above.
+void find_off_course(Draft& draft, Length asked, Length lower, Length got) {
   const CourseHeights heights = course_heights(draft.building);
-  std::string fits = joined({say(draft, got), ", ", say(draft, next)});
+  std::string fits = joined({say(draft, lower), ", ", say(draft, lower + heights.whole)});
   if (draft.job.heights.half_high_courses.empty()) {
-    fits += joined({", or with a half-high course ", say(draft, got + heights.half_high),
+    fits += joined({", or with a half-high course ", say(draft, lower + heights.half_high),
                     is_stocked(draft.building, Kind::HalfHigh) ? "" : " (half-high units are not in stock)"});
   }
   find(draft, "height-off-course", "/heights/height",
@@ -97,10 +108,11 @@ std::optional<CoursePlan> plan_from_height(Draft& draft, Length asked) {
   const std::int64_t whole = whole_part.whole_multiples(heights.whole);
   const Length rest = whole_part - heights.whole * whole;
   const bool half_fits = stated_half == 0 && rest == heights.half_high && is_stocked(draft.building, Kind::HalfHigh);
-  const std::int64_t count = whole + stated_half + (half_fits ? 1 : 0);
+  const bool above_is_nearer = rest > Length() && rest * 2 >= heights.whole;  // of two as near the higher
+  const std::int64_t count = whole + stated_half + (half_fits || above_is_nearer ? 1 : 0);
   if (!check_count(draft, count, "/heights/height")) return std::nullopt;
   if (half_fits) return CoursePlan{static_cast<int>(count), {half_high_course(draft, static_cast<int>(count))}};
-  if (rest != Length()) find_off_course(draft, asked, asked - rest, asked - rest + heights.whole);
+  if (rest != Length()) find_off_course(draft, asked, asked - rest, asked - rest + (above_is_nearer ? heights.whole : Length()));
   return with_stated_half_high(draft, static_cast<int>(count));
 }
 

@@ -1,43 +1,46 @@
 // Bars with a place of their own: at corners, beside openings and control joints, and where the job dimensions one.
-#include <algorithm>
-#include <set>
+#include "walls/fixed_bars.hpp"
 
-#include "job/strikes.hpp"
-#include "job/words.hpp"
+#include <algorithm>
+
 #include "measure/sorting.hpp"
-#include "walls/corner_plan.hpp"
-#include "walls/draft.hpp"
-#include "walls/places.hpp"
 
 namespace stringcourse::walls {
 namespace {
 
-/// A dowel no farther than this from a bar is that bar's. SOURCE: TMS 602, placing of bars along a wall (second-hand).
-constexpr Length kSameBar = Length::inches(2);
-
 Length half_cell(const Draft& draft) { return draft.building.series.front().half.half_down(); }
 
-/// Bars so far, without doubles on one wall.
-struct BarSet {
-  std::set<std::pair<int, Position>> taken;
-};
-
-void add_bar(Draft& draft, BarSet& bars, const FixedBar& bar) {
-  if (!draft.building.series_of(wall_at(draft, bar.wall)).grouts) {
-    refuse(draft, "bars-no-cell", bar.place,
-           joined({"A bar is asked for on ", wall_at(draft, bar.wall).name, ", whose series ",
-                   draft.building.series_of(wall_at(draft, bar.wall)).id, " has no known cell that takes grout."}),
-           "Leave the bar out, or build this wall of a series with cells.");
-    return;
-  }
-  if (!bars.taken.emplace(bar.wall, bar.centre).second) return;
-  draft.building.fixed_bars.push_back(bar);
-  if (bar.reason != BarReason::Corner) draft.building.fixed_bars.back().off_face = middle_of(draft.building, bar.wall);
+bool takes_grout(Draft& draft, const FixedBar& bar) {
+  if (draft.building.series_of(wall_at(draft, bar.wall)).grouts) return true;
+  refuse(draft, "bars-no-cell", bar.place,
+         joined({"A bar is asked for on ", wall_at(draft, bar.wall).name, ", whose series ",
+                 draft.building.series_of(wall_at(draft, bar.wall)).id, " has no known cell that takes grout."}),
+         "Leave the bar out, or build this wall of a series with cells.");
+  return false;
 }
 
-/// The corner's bar on the arriving wall's line.
-FixedBar corner_bar(const Draft& draft, int index) {
-  const Corner& corner = draft.building.corners[static_cast<std::size_t>(index)];
+/// A bar of the engine's own, unless its cell has one.
+void add_own(Draft& draft, BarSet& bars, FixedBar bar, const Stretch& cell) {
+  if (!takes_grout(draft, bar) || own_cell_at(bars, bar.wall, bar.centre)) return;
+  settle_in_wall(draft, bar);
+  if (bar_of_corner(draft, bar.corner)) return;
+  bars.cells.push_back({bar.wall, cell.from, cell.to, draft.building.fixed_bars.size()});
+  draft.building.fixed_bars.push_back(bar);
+}
+
+/// The first cell of a corner's units along one of its walls.
+Stretch corner_cell(const Draft& draft, const Corner& corner, int wall) {
+  const Wall& line = wall_at(draft, wall);
+  const Length half = draft.building.series.front().half;
+  const bool at_end = corner.arriving == wall;
+  const Length beyond = corner.convex ? Length() : thickness_of(draft, at_end ? corner.leaving : corner.arriving);
+  if (at_end) return {Position::from_start(line.actual + beyond - half), Position::from_start(line.actual + beyond)};
+  return {Position::from_start(-beyond), Position::from_start(half - beyond)};
+}
+
+/// The corner's bar on the arriving wall's line. Its cell is the other wall's too.
+void add_corner(Draft& draft, BarSet& bars, int index) {
+  const Corner corner = draft.building.corners[static_cast<std::size_t>(index)];
   const BarPlace place = corner_bar_place(draft.building, corner, corner.arriving);
   FixedBar bar;
   bar.wall = corner.arriving;
@@ -45,35 +48,13 @@ FixedBar corner_bar(const Draft& draft, int index) {
   bar.off_face = place.off_face;
   bar.reason = BarReason::Corner;
   bar.corner = index;
-  bar.place = joined({wall_at(draft, corner.arriving).place});
-  return bar;
-}
-
-/// Masonry's limits along a wall: where a bar of this wall may stand.
-Stretch bar_ground(const Draft& draft, int wall) {
-  const Wall& line = wall_at(draft, wall);
-  Position from, to = Position::from_start(line.actual);
-  if (line.start.kind == EndKind::Corner && pushed_end(draft, line.start) == PushedEnd::In) {
-    from = from - thickness_of(draft, draft.building.corners[static_cast<std::size_t>(line.start.corner)].arriving);
+  bar.place = wall_at(draft, corner.arriving).place;
+  if (bar_of_corner(draft, index) || !takes_grout(draft, bar)) return;
+  for (const int wall : {corner.arriving, corner.leaving}) {
+    const Stretch cell = corner_cell(draft, corner, wall);
+    bars.cells.push_back({wall, cell.from, cell.to, draft.building.fixed_bars.size()});
   }
-  if (line.end.kind == EndKind::Corner && pushed_end(draft, line.end) == PushedEnd::In) {
-    to = to + thickness_of(draft, draft.building.corners[static_cast<std::size_t>(line.end.corner)].leaving);
-  }
-  return {from, to};
-}
-
-/// The opening in which this place lies, or -1.
-int opening_over(const Draft& draft, int wall, Position centre) {
-  for (std::size_t i = 0; i < draft.building.openings.size(); ++i) {
-    const ResolvedOpening& opening = draft.building.openings[i];
-    if (opening.wall == wall && centre > opening.from && centre < opening.to) return static_cast<int>(i);
-  }
-  return -1;
-}
-
-bool is_on_masonry(const Draft& draft, int wall, Position centre) {
-  const Stretch ground = bar_ground(draft, wall);
-  return centre > ground.from && centre < ground.to;
+  draft.building.fixed_bars.push_back(bar);
 }
 
 /// Beside a jamb or a joint: a bar in the cell next to it, if that cell is masonry of this wall.
@@ -86,7 +67,8 @@ void add_beside(Draft& draft, BarSet& bars, const FixedBar& bar, const std::stri
     return other.first_course <= own.last_course && own.first_course <= other.last_course;
   }();
   if (is_on_masonry(draft, bar.wall, bar.centre) && !same_courses) {
-    add_bar(draft, bars, bar);
+    const Length half = half_cell(draft);
+    add_own(draft, bars, bar, {bar.centre - half, bar.centre + half});
     return;
   }
   refuse(draft, "bar-no-room", bar.place,
@@ -106,7 +88,7 @@ void find_under_lintel(Draft& draft, const ResolvedOpening& opening) {
 /// One jamb's bar. Where the jamb is the wall round the corner, the corner's bar; where it is a wall met square, none.
 void add_jamb(Draft& draft, BarSet& bars, int index, const WallEnd& end, bool flush, Position centre) {
   const ResolvedOpening& opening = draft.building.openings[static_cast<std::size_t>(index)];
-  if (flush && end.kind == EndKind::Corner) add_bar(draft, bars, corner_bar(draft, end.corner));
+  if (flush && end.kind == EndKind::Corner) add_corner(draft, bars, end.corner);
   if (flush) return;
   FixedBar bar;
   bar.wall = opening.wall;
@@ -155,7 +137,57 @@ bool check_dimensioned(Draft& draft, const FixedBar& bar, Length at) {
   return false;
 }
 
-void add_dimensioned(Draft& draft, BarSet& bars, std::size_t index) {
+std::string measured(const Draft& draft, const FixedBar& bar) {
+  return joined({say(draft, bar.centre.distance_from_start()), " from ", wall_at(draft, bar.wall).start_name, " on ", wall_at(draft, bar.wall).name});
+}
+
+/// A bar dimensioned in the cell of a corner's units: it is the corner's bar, or stands in its place where none is asked for.
+void add_in_corner(Draft& draft, const FixedBar& bar) {
+  const Corner& corner = draft.building.corners[static_cast<std::size_t>(bar.corner)];
+  if (const FixedBar* own = bar_of_corner(draft, bar.corner)) {
+    const BarPlace seen = seen_from(draft.building, *own, bar.wall);
+    if (Position::from_start(seen.along) == bar.centre) return;
+    refuse(draft, "bar-beside-corner-bar", joined({bar.place, "/place/at"}),
+           joined({"The bar dimensioned ", measured(draft, bar), " stands in the cell of another bar at corner ", corner.name, ", ",
+                   say(draft, magnitude(bar.centre.distance_from_start() - seen.along)), " from it."}),
+           joined({"One cell, one bar: dimension it ", say(draft, seen.along), " from ", wall_at(draft, bar.wall).start_name,
+                   " (actual), or leave one of the two out."}));
+    return;
+  }
+  if (!draft.building.bars) return;
+  const BarRules& rules = *draft.building.bars;
+  const Length left = grout_left(draft, bar);
+  if (left >= rules.clearance) {
+    draft.building.fixed_bars.push_back(bar);
+    return;
+  }
+  refuse(draft, "bar-in-corner", joined({bar.place, "/place/at"}),
+         joined({"The bar dimensioned ", measured(draft, bar), " has ", say(draft, std::max(left, Length())),
+                 " of grout to the corner units at ", corner.name, "; ", grout_name(rules), " grout needs ", say(draft, rules.clearance), "."}),
+         joined({"Dimension it ", say(draft, corner_bar_place(draft.building, corner, bar.wall).along), " from ",
+                 wall_at(draft, bar.wall).start_name, " (actual), in the middle of the corner units' cell."}));
+}
+
+/// In the cell beside a jamb or joint a dimensioned bar is that jamb's or joint's bar.
+void add_in_place_of(Draft& draft, const FixedBar& bar, const OwnCell& cell) {
+  FixedBar& own = draft.building.fixed_bars[cell.bar];
+  if (own.centre == bar.centre) {
+    own = bar;
+    return;
+  }
+  if (own.reason == BarReason::Dimensioned) {  // two were asked for
+    draft.building.fixed_bars.push_back(bar);
+    return;
+  }
+  find(draft, "dimensioned-bar-serves", bar.place,
+       joined({"The bar dimensioned ", measured(draft, bar), " stands in the cell of the bar beside ",
+               own.opening >= 0 ? joined({"a jamb of ", draft.building.openings[static_cast<std::size_t>(own.opening)].name}) : std::string("a control joint"),
+               ": it is that bar too, ", say(draft, magnitude(bar.centre - own.centre)), " from the middle of its cell."}),
+       {}, HoldPoint::Pour);
+  own = bar;
+}
+
+void add_dimensioned(Draft& draft, const BarSet& bars, std::size_t index) {
   const DimensionedBar& asked = draft.job.steel.bars->dimensioned[index];
   FixedBar bar;
   bar.place = pointer("/steel/bars/dimensioned", index);
@@ -166,76 +198,73 @@ void add_dimensioned(Draft& draft, BarSet& bars, std::size_t index) {
   bar.wall = *wall;
   bar.centre = *centre;
   bar.reason = BarReason::Dimensioned;
-  if (check_dimensioned(draft, bar, asked.place.at.length)) add_bar(draft, bars, bar);
-}
-
-/// The dowel of this id in the log, if it stands there (job/strikes.hpp).
-const DowelReading* dowel_read(const Job& job, const std::vector<bool>& stands, std::string_view id) {
-  const DowelReading* found = nullptr;
-  for (std::size_t k = 0; k < job.readings.size(); ++k) {
-    const Reading& entry = job.readings[k];
-    if (entry.dowel && entry.id == id && stands[k]) found = &*entry.dowel;
-  }
-  return found;
-}
-
-/// Its place along its wall; none for a wall or corner that the building does not have.
-std::optional<std::pair<int, Position>> place_of(const Draft& draft, const DowelReading& dowel) {
-  const auto named = draft.wall_by_name.find(dowel.on);
-  if (named == draft.wall_by_name.end()) return std::nullopt;
-  const Wall& wall = wall_at(draft, named->second);
-  const bool from_end = dowel.from && *dowel.from != wall.start_name;
-  if (from_end && *dowel.from != wall.end_name) return std::nullopt;
-  return std::pair{named->second, Position::from_start(from_end ? wall.actual - dowel.at : dowel.at)};
-}
-
-/// True where the bar at this wall's first corner stands: it is the arriving wall's.
-bool is_corners_of_other(const Draft& draft, int wall, Position at) {
-  for (const FixedBar& bar : draft.building.fixed_bars) {
-    if (bar.reason != BarReason::Corner || draft.building.corners[static_cast<std::size_t>(bar.corner)].leaving != wall) continue;
-    const Corner& corner = draft.building.corners[static_cast<std::size_t>(bar.corner)];
-    if (magnitude(at - Position::from_start(corner_bar_place(draft.building, corner, wall).along)) <= kSameBar) return true;
-  }
-  return false;
-}
-
-/// The bar that a kept dowel is: beside its jamb or joint it takes the place of the bar there, if it is that one.
-void add_kept(Draft& draft, const std::vector<bool>& readings_standing, std::size_t index) {
-  const std::string place = pointer("/steel/kept_dowels", index), &id = draft.job.steel.kept_dowels[index];
-  const DowelReading* dowel = dowel_read(draft.job, readings_standing, id);
-  const auto at = dowel ? place_of(draft, *dowel) : std::nullopt;
-  const bool stands = at && opening_over(draft, at->first, at->second) < 0 && is_on_masonry(draft, at->first, at->second) &&
-                      draft.building.series_of(wall_at(draft, at->first)).grouts;
-  if (!stands) {
-    find(draft, "kept-dowel-not-placed", place,
-         dowel ? joined({"The dowel ", quoted(id), " was not found where a bar of a wall may stand: it is not kept."})
-               : joined({"No reading ", quoted(id), " of a dowel counts: nothing is kept for it."}), {}, HoldPoint::FirstCourse);
-    return;
-  }
-  if (is_corners_of_other(draft, at->first, at->second)) return;
-  for (FixedBar& bar : draft.building.fixed_bars) {
-    const Length off = bar.centre - at->second, size = magnitude(off);
-    if (bar.wall != at->first || size > kSameBar) continue;
-    if (bar.reason != BarReason::Corner) bar.centre = at->second, bar.reason = BarReason::Cast;
-    return;
-  }
-  draft.building.fixed_bars.push_back({at->first, at->second, BarReason::Cast, -1, -1, place, middle_of(draft.building, at->first)});
+  if (!check_dimensioned(draft, bar, asked.place.at.length) || !takes_grout(draft, bar)) return;
+  settle_in_wall(draft, bar);
+  const OwnCell* cell = own_cell_at(bars, bar.wall, bar.centre);
+  const auto same = [&](const FixedBar& other) { return other.wall == bar.wall && other.centre == bar.centre; };
+  if (bar.corner >= 0) add_in_corner(draft, bar);
+  else if (cell != nullptr) add_in_place_of(draft, bar, *cell);
+  else if (std::ranges::none_of(draft.building.fixed_bars, same)) draft.building.fixed_bars.push_back(bar);
 }
 
 }  // namespace
 
+int opening_over(const Draft& draft, int wall, Position centre) {
+  for (std::size_t i = 0; i < draft.building.openings.size(); ++i) {
+    const ResolvedOpening& opening = draft.building.openings[i];
+    if (opening.wall == wall && centre > opening.from && centre < opening.to) return static_cast<int>(i);
+  }
+  return -1;
+}
+
+bool is_on_masonry(const Draft& draft, int wall, Position centre) {
+  const Wall& line = wall_at(draft, wall);
+  Position from, to = Position::from_start(line.actual);
+  if (line.start.kind == EndKind::Corner && pushed_end(draft, line.start) == PushedEnd::In) {
+    from = from - thickness_of(draft, draft.building.corners[static_cast<std::size_t>(line.start.corner)].arriving);
+  }
+  if (line.end.kind == EndKind::Corner && pushed_end(draft, line.end) == PushedEnd::In) {
+    to = to + thickness_of(draft, draft.building.corners[static_cast<std::size_t>(line.end.corner)].leaving);
+  }
+  return centre > from && centre < to;
+}
+
+int corner_with_cell(const Draft& draft, int wall, Position centre) {
+  for (const WallEnd& end : {wall_at(draft, wall).start, wall_at(draft, wall).end}) {
+    if (end.kind != EndKind::Corner) continue;
+    const Stretch cell = corner_cell(draft, draft.building.corners[static_cast<std::size_t>(end.corner)], wall);
+    if (centre > cell.from && centre < cell.to) return end.corner;
+  }
+  return -1;
+}
+
+const FixedBar* bar_of_corner(const Draft& draft, int corner) {
+  const auto found = std::ranges::find(draft.building.fixed_bars, corner, &FixedBar::corner);
+  return corner < 0 || found == draft.building.fixed_bars.end() ? nullptr : &*found;
+}
+
+const OwnCell* own_cell_at(const BarSet& bars, int wall, Position centre) {
+  const auto found = std::ranges::find_if(bars.cells, [&](const OwnCell& cell) {
+    return cell.wall == wall && centre > cell.from && centre < cell.to;
+  });
+  return found == bars.cells.end() ? nullptr : &*found;
+}
+
+void settle_in_wall(const Draft& draft, FixedBar& bar) {
+  bar.corner = corner_with_cell(draft, bar.wall, bar.centre);
+  bar.off_face = bar.corner < 0 ? middle_of(draft.building, bar.wall)
+                                : corner_bar_place(draft.building, draft.building.corners[static_cast<std::size_t>(bar.corner)], bar.wall).off_face;
+}
+
 void resolve_fixed_bars(Draft& draft) {
-  if (!draft.job.steel.bars || !draft.series_stand || !draft.building.series.front().grouts) return;
+  if (!draft.job.steel.bars || !draft.series_stand || !draft.plan_stands || !draft.building.series.front().grouts) return;
   const Bars& asked = *draft.job.steel.bars;
   BarSet bars;
-  for (std::size_t i = 0; asked.corners && i < draft.building.corners.size(); ++i) {
-    add_bar(draft, bars, corner_bar(draft, static_cast<int>(i)));
-  }
+  for (std::size_t i = 0; asked.corners && i < draft.building.corners.size(); ++i) add_corner(draft, bars, static_cast<int>(i));
   if (asked.jambs) add_jambs(draft, bars);
   if (asked.control_joints) add_beside_joints(draft, bars);
   for (std::size_t i = 0; i < asked.dimensioned.size(); ++i) add_dimensioned(draft, bars, i);
-  const std::vector<bool> standing = entries_standing(draft.job.readings);
-  for (std::size_t i = 0; i < draft.job.steel.kept_dowels.size(); ++i) add_kept(draft, standing, i);
+  keep_dowels(draft, bars);
   sort_stably(draft.building.fixed_bars, [](const FixedBar& a, const FixedBar& b) {
     return a.wall != b.wall ? a.wall < b.wall : a.centre < b.centre;
   });

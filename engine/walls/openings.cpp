@@ -129,10 +129,27 @@ void find_short_bearing(Draft& draft, std::size_t index, const ResolvedOpening& 
        cited("lintel-bearing"), HoldPoint::Lintels);
 }
 
+/// Lintel and bond-beam units are made as high as whole ones: no lintel is built of units in a half-high course.
+bool check_built_of_whole_units(Draft& draft, std::size_t index, const ResolvedOpening& opening) {
+  const ResolvedLintel& lintel = *opening.lintel;
+  if (lintel.make != LintelMake::BuiltUp) return true;
+  for (int number = lintel.first_course; number < lintel.first_course + lintel.courses; ++number) {
+    const Course& course = course_at(draft.building, number);
+    if (!course.half_high) continue;
+    refuse(draft, "lintel-half-high", pointer(kOpenings, index, "lintel"),
+           joined({"The lintel of ", opening.name, " would be built of units in half-high course ", count_text(number), ", ",
+                   say(draft, course.unit_height), " high: no lintel or bond-beam unit is made so."}),
+           "Ask for a lintel in one piece, put the half-high course elsewhere (\"half_high\" in the heights), or lower the head.");
+    return false;
+  }
+  return true;
+}
+
 bool check_lintel(Draft& draft, std::size_t index, const ResolvedOpening& opening) {
   const ResolvedLintel& lintel = *opening.lintel;
   const int above = course_count(draft.building) - opening.last_course;
-  if (lintel.courses >= 1 && lintel.courses <= above && lintel.least_bearing > Length()) return true;
+  const bool sized = lintel.courses >= 1 && lintel.courses <= above && lintel.least_bearing > Length();
+  if (sized) return check_built_of_whole_units(draft, index, opening);
   refuse(draft, "lintel-deep", pointer(kOpenings, index, "lintel"),
          joined({"The lintel of ", opening.name, " is ", count_text(lintel.courses), " courses deep and bears ",
                  say_asked(draft, lintel.least_bearing), "; ", count_text(above), " courses stand above the opening."}),

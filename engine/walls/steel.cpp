@@ -23,12 +23,18 @@ void resolve_beams(Draft& draft) {
     if (!check_course(draft, beams[i], pointer("/steel/bond_beams", i))) continue;
     draft.building.courses[static_cast<std::size_t>(beams[i] - 1)].bond_beam = true;
   }
+  for (const Course& course : draft.building.courses) {
+    if (!course.bond_beam || !course.half_high) continue;
+    find(draft, "bond-beam-half-high", "/steel/bond_beams",
+         joined({"Course ", count_text(course.number), " is half-high and a bond beam: no bond-beam unit is made so. Cut the webs of "
+                 "half-high units down for it, or put the beam in a whole course."}));
+  }
   if (beams.empty() || is_stocked(draft.building, Kind::BondBeam)) return;
   find(draft, "bond-beam-not-stocked", "/steel/bond_beams",
        "The yard stocks no bond-beam units: whole units with their webs cut down stand in the beam courses.");
 }
 
-/// Wire lies in the bed on top of every n-th course.
+/// Wire lies in the bed on top of every n-th course; on top of the last there is none.
 void resolve_wire(Draft& draft) {
   const std::optional<int>& every = draft.job.steel.wire_every;
   if (!every) return;
@@ -37,7 +43,9 @@ void resolve_wire(Draft& draft) {
            "State 1 or more.");
     return;
   }
-  for (Course& course : draft.building.courses) course.wire = course.number % *every == 0;
+  for (Course& course : draft.building.courses) {
+    course.wire = course.number % *every == 0 && course.number < course_count(draft);
+  }
 }
 
 /// Pour tops as stated, and the top of the wall after the last of them. Empty stays empty: not said.

@@ -358,7 +358,39 @@ class JobMaker {
       bar.place.at = {pitch_ * dice_.between(1, std::max<std::int64_t>(halves_[wall] - 1, 1)) + pitch_.half_down(), Basis::Nominal};
       bars.dimensioned = {std::move(bar)};
     }
+    if (dice_.one_in(4)) bars.dimensioned.push_back(bar_anywhere());
     job_.steel.bars = std::move(bars);
+    if (dice_.one_in(4)) keep_dowels();
+  }
+
+  /// A place that knows nothing of cells, now and then near a whole cell's middle.
+  Length anywhere(std::size_t wall) {
+    const std::int64_t halves = std::max<std::int64_t>(halves_[wall], 2);
+    if (dice_.one_in(2)) return pitch_ * dice_.between(0, halves - 1) + half_.half_down() + step_ * dice_.between(-24, 24);
+    return step_ * dice_.between(1, (pitch_ * halves).whole_multiples(step_) - 1);
+  }
+
+  DimensionedBar bar_anywhere() {
+    const std::size_t wall = some_wall();
+    return {walls_[wall], {dice_.one_in(2) ? ends_[wall].first : ends_[wall].second, {anywhere(wall), Basis::Actual}, std::nullopt}};
+  }
+
+  /// Dowels as found, and kept: some near a dimensioned bar.
+  void keep_dowels() {
+    for (std::int64_t i = dice_.between(1, 3); i > 0; --i) {
+      const std::size_t wall = some_wall();
+      Reading reading;
+      reading.id = "d" + std::to_string(i);
+      reading.dowel = DowelReading{walls_[wall], ends_[wall].first, anywhere(wall), thickness_.half_down()};
+      const auto& asked = job_.steel.bars->dimensioned;
+      if (!asked.empty() && dice_.one_in(2)) {
+        reading.dowel->on = asked.front().on;
+        reading.dowel->from = asked.front().place.from;
+        reading.dowel->at = std::max(asked.front().place.at.length + step_ * dice_.between(-40, 40), step_);
+      }
+      job_.readings.push_back(reading);
+      job_.steel.kept_dowels.push_back(reading.id);
+    }
   }
 
   Dice dice_;

@@ -25,13 +25,12 @@ function sizesOf(answer: Answer): string {
 function Proof(props: { readonly answer: Answer; readonly draft: boolean }) {
   const { proof } = props.answer;
   if (props.draft) return <p class="proof soft">{words.tallies.looking}</p>;
+  if (proof.proven) return <p class="proof">{words.tallies.proven}</p>;
   const least = proof.least_possible;
   // What may still be saved is counted in more than these two; of these two nothing may.
   const none = least.short_laps === props.answer.cost.short_laps && least.cuts === props.answer.cost.cuts;
   return (
-    <p class="proof">
-      {proof.proven || none ? words.tallies.proven : words.tallies.notProven(least.short_laps, least.cuts)}
-    </p>
+    <p class="proof">{none ? words.tallies.lapsAndCuts : words.tallies.notProven(least.short_laps, least.cuts)}</p>
   );
 }
 

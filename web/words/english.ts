@@ -133,6 +133,8 @@ export const english = {
     courses: "courses",
     proven:
       "Proven: no layout that keeps the rules listed has fewer short joint laps, or as few of them and fewer saw cuts.",
+    lapsAndCuts:
+      "Proven for laps and cuts: no layout that keeps the rules listed has fewer short joint laps, or as few of them and fewer saw cuts. Whether its joints could be more even was not searched to the end.",
     notProven: (laps: number, cuts: number): string =>
       `Not proven: a layout with down to ${many(laps, "short joint lap", "short joint laps")} and ${many(cuts, "saw cut", "saw cuts")} may still be possible.`,
     looking: "A first draft while your hand moves; the full search follows.",

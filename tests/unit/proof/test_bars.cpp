@@ -125,6 +125,81 @@ TEST(BarFault, CornerBarInTheOtherUnitsShellBreaksBars) {
   move(Length::sixteenths(90));
   EXPECT_EQ(broken(plan), "5 bars");
 }
+// Across its own wall: 5 9/16 in from the outer face is the last place with 13/16 in to the shell at 6 3/8.
+TEST(BarFault, CornerBarInItsOwnUnitsShellBreaksBars) {
+  Plan plan = barred_rectangle();
+  const auto move = [&](Length off_face) { plan.building.fixed_bars[0].off_face = plan.layout.bars[0].off_face = off_face; };
+  move(Length::sixteenths(89));
+  EXPECT_EQ(told(plan), "");
+  move(Length::sixteenths(90));
+  EXPECT_EQ(broken(plan), "5 bars");
+}
+
+// In 12 in walls the corner's unit is 7 5/8 in thick: the middle of the wall, 5 13/16, leaves 5/16 of the 1/2 in asked for.
+TEST(BarFault, CornerBarInTheMiddleOfAThickWallBreaksBars) {
+  Plan plan = rectangle("us-12");
+  const Plan barred = barred_rectangle();
+  plan.job.steel.bars = barred.job.steel.bars;
+  plan.job.steel.bars->size = plan.building.bars.emplace(*barred.building.bars).size = "#4";
+  plan.building.bars->diameter = in(0, 4);
+  plan.building.fixed_bars = barred.building.fixed_bars;
+  plan.layout.bars = barred.layout.bars;
+  EXPECT_EQ(told(plan), "");
+  for (std::size_t i = 0; i < 4; ++i) plan.building.fixed_bars[i].off_face = plan.layout.bars[i].off_face = Length::sixteenths(93);
+  EXPECT_EQ(broken(plan), "5 bars");
+  // Told by a finding for each corner it is known, and no fault of the layout.
+  for (int wall = 0; wall < 4; ++wall) {
+    plan.building.findings.push_back({"corner-bar-clearance", plan.building.walls[static_cast<std::size_t>(wall)].place, "", "", HoldPoint::Pour});
+  }
+  EXPECT_EQ(told(plan), "");
+}
+
+TEST(BarFault, BarOffTheMiddleOfItsWallBreaksBars) {
+  Plan plan = barred_wall();
+  plan.layout.bars[0].off_face += Length::sixteenths(1);
+  EXPECT_EQ(broken(plan), "5 bars");
+}
+
+// 19 13/16 has its bar; 18 13/16 lies in the same cells (of course 1: 16 + 1 to 16 + 7 5/16; 1 13/16 from the web).
+TEST(BarFault, TwoBarsInOneCellBreakBarsUnlessBothWereAskedFor) {
+  Plan plan = barred_wall();
+  PlacedBar more = plan.layout.bars[0];
+  more.centre = Length::sixteenths(301);
+  plan.layout.bars.insert(plan.layout.bars.begin(), more);
+  settle(plan);
+  EXPECT_EQ(broken(plan), "5 bars");
+  EXPECT_NE(told(plan).find("stand in one cell"), std::string::npos);
+  plan.layout.bars.erase(plan.layout.bars.begin());
+  for (const std::int64_t sixteenths : {301, 317}) {
+    const Length centre = Length::sixteenths(sixteenths);
+    plan.job.steel.bars->dimensioned.push_back({"AB", {"A", {centre, Basis::Actual}, std::nullopt}});
+    plan.building.fixed_bars.push_back({0, Position::from_start(centre), BarReason::Dimensioned, -1, -1, "", Length::sixteenths(61)});
+  }
+  plan.layout.bars[0].reason = BarReason::Dimensioned;
+  more.reason = BarReason::Dimensioned;
+  plan.layout.bars.insert(plan.layout.bars.begin(), more);
+  settle(plan);
+  EXPECT_EQ(told(plan), "");
+}
+
+// The bars stand 11 13/16 and 51 13/16 in from the left: 40 in apart across the control joint at 31 5/8, 24 asked.
+TEST(BarFault, SpacingHoldsAcrossAControlJoint) {
+  Plan plan = jointed_wall();
+  const Plan barred = barred_wall();
+  plan.job.steel.bars = barred.job.steel.bars;
+  plan.job.steel.bars->jambs = false;
+  plan.building.bars = barred.building.bars;
+  const auto stand = [&](std::initializer_list<std::int64_t> places) {
+    plan.layout.bars.clear();
+    for (const std::int64_t sixteenths : places) plan.layout.bars.push_back({0, Length::sixteenths(sixteenths), BarReason::Spaced, -1, -1, 1, 2, Length::sixteenths(61)});
+    settle(plan);
+  };
+  stand({189, 829});
+  EXPECT_NE(told(plan).find("no bar between 300.0375 mm and 1316.0375 mm"), std::string::npos) << told(plan);
+  stand({189, 573, 829});  // 11 13/16, 35 13/16, 51 13/16
+  EXPECT_EQ(told(plan), "");
+}
+
 TEST(BarFault, CornerWithoutItsBarIsNotTheJob) {
   Plan plan = barred_rectangle();
   plan.building.fixed_bars.pop_back();

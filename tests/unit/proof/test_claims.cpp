@@ -66,6 +66,28 @@ TEST(FalseClaim, AnotherNumberOfCoursesIsFound) {
   plan.job.heights.courses = 3;
   EXPECT_EQ(broken(plan), "building");
 }
+TEST(FalseClaim, WireOnTopOfTheWallIsFound) {
+  Plan plan = rectangle();
+  plan.job.steel.wire_every = 1;
+  plan.building.courses[0].wire = true;
+  EXPECT_EQ(told(plan), "");
+  plan.building.courses[1].wire = true;
+  EXPECT_EQ(broken(plan), "building");
+}
+// Two courses stand 16 in high: nearest to 12 in and more, to 20 and less.
+TEST(FalseClaim, CoursesThatMissTheHeightAskedAreFound) {
+  Plan plan = rectangle();
+  plan.job.heights.courses.reset();
+  const auto ask = [&](Length height) { plan.job.heights.height = StatedLength{height, Basis::Nominal}; };
+  for (const Length height : {in(12), in(16), in(20)}) {
+    ask(height);
+    EXPECT_EQ(told(plan), "");
+  }
+  for (const Length height : {in(11, 7), in(20, 1)}) {
+    ask(height);
+    EXPECT_EQ(broken(plan), "building");
+  }
+}
 TEST(FalseClaim, BondBeamNotAskedForIsFound) {
   Plan plan = rectangle();
   plan.building.courses[1].bond_beam = true;

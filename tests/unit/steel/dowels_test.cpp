@@ -171,7 +171,7 @@ std::vector<FixedBar> with_kept(Length along, const std::vector<std::string>& ke
   return building->fixed_bars;
 }
 
-TEST(KeptDowels, ABarStandsWhereTheDowelWasFoundAndTakesThePlaceOfOneWithinTwoInches) {
+TEST(KeptDowels, ABarStandsWhereTheDowelWasFoundAndTakesThePlaceOfTheOneInItsCell) {
   const std::vector<FixedBar> before = with_kept(Length::inches(300), {});
   const auto cast = [](const std::vector<FixedBar>& bars) {
     std::vector<Position> places;
@@ -179,14 +179,16 @@ TEST(KeptDowels, ABarStandsWhereTheDowelWasFoundAndTakesThePlaceOfOneWithinTwoIn
     return places;
   };
   EXPECT_TRUE(cast(before).empty());
-  // Away from every fixed bar: one more. 2 in from a jamb's bar: that bar. 2 1/16 in: one more.
+  // Away from every fixed bar: one more. In the cell of a jamb's bar, half of 7 5/8 in to each side of it: that bar.
+  // 3 7/8 in off is past that cell (and 3 13/16 in its web): one more.
   const auto jamb = std::ranges::find_if(before, [](const FixedBar& bar) { return bar.wall == 0 && bar.reason == BarReason::Jamb; });
   ASSERT_NE(jamb, before.end());
   const Length at = jamb->centre - Position();
   EXPECT_EQ(with_kept(Length::inches(300), {"1"}).size(), before.size() + 1);
   EXPECT_EQ(with_kept(at - Length::inches(2), {"1"}).size(), before.size());
   EXPECT_EQ(cast(with_kept(at - Length::inches(2), {"1"})), std::vector<Position>{Position::from_start(at - Length::inches(2))});
-  EXPECT_EQ(with_kept(at - Length::sixteenths(33), {"1"}).size(), before.size() + 1);
+  EXPECT_EQ(with_kept(at - Length::sixteenths(60), {"1"}).size(), before.size());
+  EXPECT_EQ(with_kept(at - Length::sixteenths(62), {"1"}).size(), before.size() + 1);
 }
 
 TEST(KeptDowels, AStruckReadingAnUnknownOneAndOneInADoorKeepNothing) {

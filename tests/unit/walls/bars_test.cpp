@@ -64,6 +64,140 @@ TEST(Bars, ADimensionedBarStandsAtItsNominalLineLessHalfAJoint) {
   EXPECT_NE(bar_at(building, 0, in16(83, 13)), nullptr);
 }
 
+// One cell, one bar. The cell beside the jamb at 63 5/8 goes 7 5/8 in from it; its own bar would stand at 59 13/16.
+TEST(Bars, ADimensionedBarBesideAJambIsTheJambsBar) {
+  Job job = with_bars(shed());
+  job.steel.bars->jambs = true;
+  job.openings = {plain_hole("P", "AB", at("A", in(64)), in(40), in(56))};
+  job.steel.bars->dimensioned = {{"AB", {"A", actual(in16(59, 5)), std::nullopt}}};
+  RESOLVED(building, job);
+  EXPECT_EQ(building.fixed_bars.size(), 2u);
+  ASSERT_NE(bar_at(building, 0, in16(59, 5)), nullptr);
+  EXPECT_EQ(bar_at(building, 0, in16(59, 5))->reason, BarReason::Dimensioned);
+  EXPECT_EQ(bar_at(building, 0, in16(59, 13)), nullptr);
+  const Finding* serves = finding(building, "dimensioned-bar-serves");
+  ASSERT_NE(serves, nullptr);
+  EXPECT_EQ(serves->place, "/steel/bars/dimensioned/0");
+  EXPECT_NE(serves->text.find("1/2\" from the middle"), std::string::npos) << serves->text;
+}
+
+TEST(Bars, TwoDimensionedInOneCellWereAskedFor) {
+  Job job = with_bars(shed());
+  job.steel.bars->dimensioned = {{"AB", {"A", actual(in(83)), std::nullopt}}, {"AB", {"A", actual(in(85)), std::nullopt}}};
+  RESOLVED(building, job);
+  EXPECT_EQ(building.fixed_bars.size(), 2u);
+}
+
+// The corner's bar stands 3 13/16 in from both faces. Dimensioned just there, from either wall, it is that bar; 3/16 in
+// off it would be a second one in the same cell.
+TEST(Bars, ADimensionedBarInACornersCellIsTheCornersOrRefused) {
+  Job job = with_bars(shed());
+  job.steel.bars->corners = true;
+  job.steel.bars->dimensioned = {{"AB", {"A", actual(in16(3, 13)), std::nullopt}}, {"AB", {"B", actual(in16(3, 13)), std::nullopt}}};
+  RESOLVED(building, job);
+  EXPECT_EQ(building.fixed_bars.size(), 4u);
+  job.steel.bars->dimensioned = {{"AB", {"A", actual(in(4)), std::nullopt}}};
+  REFUSED(beside, job);
+  ASSERT_NE(refusal(beside, "bar-beside-corner-bar"), nullptr) << codes(beside);
+  EXPECT_EQ(refusal(beside, "bar-beside-corner-bar")->place, "/steel/bars/dimensioned/0/place/at");
+  EXPECT_NE(refusal(beside, "bar-beside-corner-bar")->remedy.find("3 13/16\" from A"), std::string::npos);
+  // Without bars in corners it is the user's own: across the other wall the shells leave 1 1/4 to 6 3/8, with 13/16 in
+  // round the bar 2 1/16 to 5 9/16.
+  job.steel.bars->corners = false;
+  RESOLVED(alone, job);
+  ASSERT_EQ(alone.fixed_bars.size(), 1u);
+  EXPECT_EQ(alone.corners[static_cast<std::size_t>(alone.fixed_bars[0].corner)].name, "A");
+  job.steel.bars->dimensioned = {{"AB", {"A", actual(in16(2, 1)), std::nullopt}}};
+  RESOLVED(least, job);
+  job.steel.bars->dimensioned = {{"AB", {"A", actual(in(2)), std::nullopt}}};
+  REFUSED(shell, job);
+  EXPECT_NE(refusal(shell, "bar-in-corner"), nullptr) << codes(shell);
+}
+
+/// A dowel found on AB, and kept.
+Job with_kept_dowel(Job job, Length at) {
+  Reading reading;
+  reading.id = "d1";
+  reading.dowel = DowelReading{"AB", {}, at, in16(3, 13)};
+  job.readings = {reading};
+  job.steel.kept_dowels = {"d1"};
+  return job;
+}
+
+// A dowel within 2 in of a dimensioned bar (TMS 602's tolerance along a wall) is that bar: the place moves, and is told.
+TEST(Bars, ADimensionedBarIsSetAtAKeptDowelWithAFinding) {
+  Job job = with_kept_dowel(with_bars(shed()), in16(83, 9));
+  job.steel.bars->dimensioned = {{"AB", {"A", actual(in16(83, 13)), std::nullopt}}};
+  RESOLVED(building, job);
+  ASSERT_EQ(building.fixed_bars.size(), 1u);
+  EXPECT_EQ(building.fixed_bars[0].reason, BarReason::Cast);
+  EXPECT_EQ(building.fixed_bars[0].centre.distance_from_start(), in16(83, 9));
+  const Finding* moved = finding(building, "dimensioned-bar-moved");
+  ASSERT_NE(moved, nullptr);
+  EXPECT_EQ(moved->place, "/steel/bars/dimensioned/0");
+  EXPECT_NE(moved->text.find("6'-11 13/16\""), std::string::npos) << moved->text;
+  EXPECT_NE(moved->text.find("6'-11 9/16\": 1/4\" off"), std::string::npos) << moved->text;
+  // Just where it was dimensioned nothing moves.
+  job.readings[0].dowel->at = in16(83, 13);
+  RESOLVED(there, job);
+  EXPECT_EQ(finding(there, "dimensioned-bar-moved"), nullptr);
+}
+
+// A bar has one dowel. The second of two is a bar of its own, and one read twice is one.
+TEST(Bars, ADimensionedBarTakesOneDowelOfTwo) {
+  Job job = with_kept_dowel(with_bars(shed()), in(85));
+  job.steel.bars->dimensioned = {{"AB", {"A", actual(in16(83, 13)), std::nullopt}}};
+  job.readings.push_back(job.readings[0]);
+  job.readings[1].id = "d2";
+  job.readings[1].dowel->at = in16(86, 11);  // 1 11/16 in from the first, 2 7/8 from where the bar was asked
+  job.steel.kept_dowels = {"d1", "d2"};
+  RESOLVED(two, job);
+  ASSERT_EQ(two.fixed_bars.size(), 2u);
+  EXPECT_NE(bar_at(two, 0, in(85)), nullptr);
+  EXPECT_NE(bar_at(two, 0, in16(86, 11)), nullptr);
+  job.readings[1].dowel->at = in16(85, 9);  // 9/16 in off: within the 5/8 in of a #5
+  RESOLVED(one, job);
+  EXPECT_EQ(one.fixed_bars.size(), 1u);
+  ASSERT_NE(finding(one, "kept-dowel-not-placed"), nullptr);
+  EXPECT_EQ(finding(one, "kept-dowel-not-placed")->place, "/steel/kept_dowels/1");
+}
+
+// The corner's bar stands 3 13/16 in from A; a dowel 1/2 in off it is told to be no other bar.
+TEST(Bars, AKeptDowelBesideACornersBarIsTold) {
+  Job job = with_kept_dowel(with_bars(shed()), in16(4, 5));
+  job.steel.bars->corners = true;
+  RESOLVED(building, job);
+  EXPECT_EQ(building.fixed_bars.size(), 4u);
+  ASSERT_NE(finding(building, "kept-dowel-not-placed"), nullptr);
+  EXPECT_NE(finding(building, "kept-dowel-not-placed")->text.find("1/2\" from the bar of corner A"), std::string::npos);
+  job.readings[0].dowel->at = in16(3, 13);
+  RESOLVED(there, job);
+  EXPECT_EQ(finding(there, "kept-dowel-not-placed"), nullptr);
+}
+
+// Dimensioned just where the jamb's bar stands it is a dimensioned one still: a dowel 1/2 in off moves it with a finding.
+TEST(Bars, ADimensionedBarThatIsTheJambsIsNotMovedInSilence) {
+  Job job = with_kept_dowel(with_bars(shed()), in16(59, 5));
+  job.steel.bars->jambs = true;
+  job.openings = {plain_hole("P", "AB", at("A", in(64)), in(40), in(56))};
+  job.steel.bars->dimensioned = {{"AB", {"A", actual(in16(59, 13)), std::nullopt}}};
+  RESOLVED(building, job);
+  EXPECT_EQ(building.fixed_bars.size(), 2u);
+  ASSERT_NE(finding(building, "dimensioned-bar-moved"), nullptr);
+  EXPECT_NE(finding(building, "dimensioned-bar-moved")->text.find("1/2\" off"), std::string::npos);
+}
+
+// 2 3/8 in off the jamb's bar is beyond that tolerance, but still in the jamb's cell: the dowel is the jamb's bar.
+TEST(Bars, AKeptDowelInAJambsCellIsTheJambsBar) {
+  Job job = with_kept_dowel(with_bars(shed()), in16(57, 7));
+  job.steel.bars->jambs = true;
+  job.openings = {plain_hole("P", "AB", at("A", in(64)), in(40), in(56))};
+  RESOLVED(building, job);
+  EXPECT_EQ(building.fixed_bars.size(), 2u);
+  ASSERT_NE(bar_at(building, 0, in16(57, 7)), nullptr);
+  EXPECT_EQ(bar_at(building, 0, in16(57, 7))->reason, BarReason::Cast);
+}
+
 TEST(Bars, InAnOpeningOrPastTheWallAreRefused) {
   Job job = with_bars(shed());
   job.openings = {plain_hole("P", "AB", at("A", in(64)), in(40), in(56))};

@@ -99,6 +99,39 @@ TEST(Openings, TheHalfHighCourseUnderTheHeadBringsTheHeadToTheFrame) {
   EXPECT_EQ(building.openings[0].packing_head, Length::sixteenths(6));
 }
 
+// 7'-4" is eleven whole courses: a half-high one under it would raise the head to 7'-8". It stands at the top, over whole ones.
+TEST(Openings, AHalfHighCourseUnderAHeadOnAWholeCourseStandsAtTheTopAndThatIsSaid) {
+  Job job = shed();
+  job.heights.courses.reset();
+  job.heights.height = nominal(in(116));  // fourteen wholes and a half-high
+  job.heights.half_high = HalfHighPlace::UnderHead;
+  job.openings = {plain_hole("D1", "AB", at("A", in(96)), in(40), in(88))};
+  RESOLVED(building, job);
+  ASSERT_EQ(building.courses.size(), 15u);
+  EXPECT_TRUE(building.courses[14].half_high);
+  EXPECT_EQ(building.openings[0].last_course, 11);
+  ASSERT_NE(finding(building, "half-high-not-under-head"), nullptr);
+  EXPECT_EQ(finding(building, "half-high-not-under-head")->place, "/heights/half_high");
+}
+
+// 7'-8" high, a 7'-4" door: only the half-high course is left for its lintel, and no lintel unit is 3 5/8 in high.
+TEST(Openings, ALintelOfHalfHighUnitsIsRefused) {
+  Job job = shed();
+  job.heights.courses.reset();
+  job.heights.height = nominal(in(92));
+  for (const auto place : {HalfHighPlace::Top, HalfHighPlace::UnderHead}) {
+    job.heights.half_high = place;
+    job.openings = {plain_hole("D1", "AB", at("A", in(96)), in(40), in(88))};
+    REFUSED(refusals, job);
+    ASSERT_NE(refusal(refusals, "lintel-half-high"), nullptr) << codes(refusals);
+    EXPECT_EQ(refusal(refusals, "lintel-half-high")->place, "/openings/0/lintel");
+    EXPECT_NE(refusal(refusals, "lintel-half-high")->reason.find("course 12, 3 5/8\" high"), std::string::npos);
+  }
+  job.openings[0].lintel = Lintel{LintelMake::OnePiece, 1, std::nullopt};
+  RESOLVED(one_piece, job);
+  EXPECT_EQ(one_piece.openings[0].lintel->first_course, 12);
+}
+
 TEST(Openings, AWindowAsksForTwoInchesEachSideAndEightInHeight) {
   // O5: masonry opening over window size: + 4 in width (2 each side), + 8 in height (2 above, 2 below, 4 sill).
   Job job = shed();

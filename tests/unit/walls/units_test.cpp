@@ -108,15 +108,44 @@ TEST(Courses, FourInchesMoreAreAHalfHighCourseAtTheTopOrWhereTheJobSays) {
   EXPECT_EQ(first.courses[12].top, in(96));
 }
 
-TEST(Courses, AHeightOffTheCoursesStandsLowerAndNamesWhatFits) {
+// Courses come every 8 in: 8'-5" lies 3 in under thirteen and 5 in over twelve, 8'-3" the other way round, 9'-2" 2 in under
+// fourteen. Of two as near the higher: 8'-4" without half-high units.
+TEST(Courses, AHeightOffTheCoursesIsBuiltToTheNearestAndNamesWhatFits) {
   Job job = shed();
   job.heights.courses.reset();
+  for (const auto& [height, courses] : {std::pair{101, 13u}, {99, 12u}, {110, 14u}, {97, 12u}, {103, 13u}}) {
+    job.heights.height = nominal(in(height));
+    RESOLVED(building, job);
+    EXPECT_EQ(building.courses.size(), courses) << height;
+    EXPECT_NE(finding(building, "height-off-course"), nullptr) << height;
+  }
   job.heights.height = nominal(in(101));
   RESOLVED(building, job);
-  EXPECT_EQ(building.courses.size(), 12u);
   const Finding* off = finding(building, "height-off-course");
-  ASSERT_NE(off, nullptr);
-  for (const char* fits : {"8'-5\"", "8'-0\"", "8'-8\"", "8'-4\""}) EXPECT_NE(off->text.find(fits), std::string::npos) << off->text;
+  for (const char* fits : {"8'-5\"", "the wall stands 8'-8\"", "8'-0\", 8'-8\"", "8'-4\""}) EXPECT_NE(off->text.find(fits), std::string::npos) << off->text;
+  job.units.stocked = std::vector{Kind::Full, Kind::Half};
+  job.heights.height = nominal(in(100));
+  RESOLVED(between, job);
+  EXPECT_EQ(between.courses.size(), 13u);
+}
+
+// A half-high course asked for leaves 7'-8" of 8 in courses: with 8'-0" asked 11 and the half-high make 7'-8", 12 and it 8'-4".
+TEST(Courses, AHeightWithHalfHighCoursesStatedGoesToTheNearestToo) {
+  Job job = shed();
+  job.heights.courses.reset();
+  job.heights.height = nominal(in(99));
+  job.heights.half_high_courses = {1};
+  RESOLVED(building, job);
+  EXPECT_EQ(building.courses.size(), 13u);  // 4 + 12 x 8 = 100, an inch off
+}
+
+TEST(Courses, ABondBeamInAHalfHighCourseIsAFinding) {
+  Job job = shed();
+  job.heights.half_high_courses = {5};
+  job.steel.bond_beams = {5, 12};
+  RESOLVED(building, job);
+  ASSERT_NE(finding(building, "bond-beam-half-high"), nullptr);
+  EXPECT_NE(finding(building, "bond-beam-half-high")->text.find("Course 5 "), std::string::npos);
 }
 
 TEST(Courses, BeamsWireAndPourTopsOutOfRangeAreRefused) {
@@ -130,7 +159,7 @@ TEST(Courses, BeamsWireAndPourTopsOutOfRangeAreRefused) {
   EXPECT_NE(refusal(refusals, "wire-every"), nullptr);
 }
 
-TEST(Courses, WireLiesOnEverySecondCourseAndTheLastPourEndsAtTheTop) {
+TEST(Courses, WireLiesOnEverySecondCourseButTheTopAndTheLastPourEndsAtTheTop) {
   Job job = shed();
   job.steel.wire_every = 2;
   job.steel.bond_beams = {12};
@@ -138,6 +167,8 @@ TEST(Courses, WireLiesOnEverySecondCourseAndTheLastPourEndsAtTheTop) {
   RESOLVED(building, job);
   EXPECT_FALSE(building.courses[0].wire);
   EXPECT_TRUE(building.courses[1].wire);
+  EXPECT_TRUE(building.courses[9].wire);
+  EXPECT_FALSE(building.courses[11].wire);  // no bed lies on top of the wall
   EXPECT_TRUE(building.courses[11].bond_beam);
   EXPECT_EQ(building.pour_tops, (std::vector{6, 12}));
 }

@@ -9,7 +9,7 @@ export type Heights = {
    */
   readonly courses?: number;
   /**
-   * Height from the underside of the first bed joint, a length.
+   * Height from the underside of the first bed joint, a length; off the courses, the nearest whole one is built.
    */
   readonly height?: string;
   /**
@@ -682,7 +682,7 @@ export interface Steel {
    */
   readonly bond_beams?: number[];
   /**
-   * Joint reinforcement in the bed of every so many courses; absent: none.
+   * Joint reinforcement in the bed on top of every so many courses, not on the last; absent: none.
    */
   readonly wire_every?: number;
   /**
@@ -731,7 +731,7 @@ export interface Bars {
    */
   readonly control_joints?: boolean;
   /**
-   * Greatest spacing of the other bars, centre to centre, a length; absent: no others.
+   * Greatest spacing of the bars along masonry, across control joints too, a length; absent: no more bars.
    */
   readonly spacing?: string;
   /**
