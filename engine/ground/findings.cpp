@@ -8,7 +8,7 @@ namespace stringcourse::ground {
 namespace {
 
 constexpr std::string_view kSquaresRule =
-    "least squares of all tapings; a reading off by more than 3.29 times its doubt is taken for a blunder (1 in 1000 "
+    "least squares of all tapings; a reading off by more than 3.29 times the doubt of one reading is taken for a blunder (1 in 1000 "
     "right ones is)";
 constexpr std::string_view kBedRule = "TMS 602 art. 3.3 (edition not stated), as others quote it";
 

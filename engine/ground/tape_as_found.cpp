@@ -111,7 +111,7 @@ void put_moves(TapeAsFound& found, const Net& net, const Adjusted& adjusted, Tap
     const double tapes = standard_doubt(permitted_error(tape, length_of(distance(design[k], design[0]))));
     const Ellipse ellipse = ellipse_of(adjusted.clouds[k]);
     const double doubt = 2 * together({ellipse.longer, k == 0 ? 0 : tapes});
-    PegMove move{net.corners[k], length_of(ways[k].x), length_of(ways[k].y), length_of(doubt), false, length_of(2 * ellipse.longer), length_of(2 * ellipse.shorter), ellipse.direction};
+    PegMove move{net.corners[k], length_of(ways[k].x), length_of(ways[k].y), length_of(doubt), false, length_of(2 * ellipse.longer), length_of(2 * ellipse.shorter), ellipse.direction, {}, {}, Verdict::NotRead};
     const double off = std::sqrt(ways[k].x * ways[k].x + ways[k].y * ways[k].y);
     move.within_doubt = off <= doubt;
     move.off = length_of(off), move.allowed = corner_allowed(length_of(distance(design[k], design[0])));

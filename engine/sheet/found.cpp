@@ -128,12 +128,6 @@ std::string correction_text(const Context& context, Length length) {
   return tape_text(length, context.tape());
 }
 
-/// A decimal with one digit: 1.2.
-std::string tenths(double value) {
-  const std::int64_t tenth = static_cast<std::int64_t>((value < 0 ? -value : value) * 10 + 0.5);
-  return (value < 0 && tenth > 0 ? "-" : "") + number_text(tenth / 10) + "." + number_text(tenth % 10);
-}
-
 /// How well a reading fits, by how many times its doubt it is adjusted: up to once, up to twice, or more (a blunder's limit
 /// is beyond three).
 std::string_view fit_word(const Words& words, double standardised) {

@@ -237,8 +237,9 @@ void number_names(std::vector<Entry>& entries) {
 // What stands in the concrete is drawn as it was poured, whatever is laid otherwise since.
 Context as_poured(const Context& context) {
   if (context.job.poured_building == nullptr) return context;
-  return {
-      *context.job.poured_building, *context.job.poured_layout, context.job, context.words, context.page, context.cuts};
+  const Building& poured = *context.job.poured_building;
+  std::shared_ptr<const Building> renamed = with_short_names(poured, context.names);
+  return {renamed ? *renamed : poured, *context.job.poured_layout, context.job, context.words, context.page, context.cuts, context.names, &poured, renamed};
 }
 
 Lists lists_of(const Context& context) {

@@ -42,6 +42,8 @@ void write_number(Pad& pad, const Strip& strip, const Area& box, const Piece& pi
     const Lettering lettering{height, Weight::Regular, Anchor::Middle, Ink::Black, 0};
     if (!fits(text, room, lettering)) continue;
     pad.write({x, strip.back() + 1'300}, text, lettering);
+    // A mark that has no room beside the number stands over it.
+    if (text != whole && fits(letter, box.width() + 800, lettering)) pad.write({x, strip.back() + 2'100 + height}, letter, lettering);
     return;
   }
   const Lettering turned{kSmallText, Weight::Regular, Anchor::Start, Ink::Black, 1};

@@ -12,7 +12,7 @@ END
 
 fact "marks prints every wall's next course with both forms, and what to do"
 runs 0 marks "$(example kiln-house)"
-holds out "AB-1: marks from outer corner A"
+holds out "AB, course 1: marks from outer corner A"
 holds out "4'-7 5/8\" = 55 5/8\""
 holds out "near jamb of D1"
 holds out "now: next"

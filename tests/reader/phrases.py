@@ -64,7 +64,7 @@ ALL_MARKS = [f'All marks from {{hook~}}, {along}: {held}'
              for held in ('hook the tape there once.', "hold the tape's end to it, once.")]
 
 # ---- summary ---------------------------------------------------------------------------------------------------------
-SUMMARY_HEIGHT = 'Top of course 1 to top of wall'
+SUMMARY_HEIGHT = 'Wall over course 1'
 SUMMARY_COUNTS = {
     'Units laid': ('cost', 'units'),
     'Short joint laps': ('cost', 'short_laps'),
@@ -246,7 +246,7 @@ FOUND_HEIGHTS = 'Heights over {datum~}'
 FOUND_BED = 'First bed joint, {least} to {most} allowed: {verdict~}'
 FOUND_DOWELS = 'Dowels as found'
 FOUND_FIT = ['Where the building sits on the slab', 'Where the building sits on the slab: {verdict~}']
-FOUND_CORRECTED = ['adjusted by {by}: {fits~}', 'adjusted by under {under}: {fits~}']
+FOUND_CORRECTED = ['adjusted by {by}: ', 'adjusted by under {under}: ']
 FOUND_TAPE_TOO = 'Tape these too'
 FOUND_TAPE_AGAIN = 'Tape again, in this order'
 FOUND_DIAGONALS = 'diagonals {one~} and {other~}'

@@ -259,11 +259,16 @@ def take_units(sheet, one, side, course):
     one.numbers = []
     texts = sheet.texts(one.page)
     last = None
-    for text in texts:
+    for text, after in zip(texts, texts[1:] + [None]):
         found = phrases.whole(phrases.STRIP_NUMBER[::-1], text.text)
         if one.top is not None and found and text.bottom < one.top + 8 and text.top > one.top - 40:
-            one.numbers.append((text, int(found['number']), found.groupdict().get('letter') or ''))
+            mark = found.groupdict().get('letter') or ''
             sheet.take([text])
+            if not mark and after is not None and abs(after.x - text.x) < 0.5 and 0 < text.top - after.top < 14 \
+                    and re.fullmatch('[A-Z]{2}[0-9]*', after.text):
+                mark = after.text  # a line higher
+                sheet.take([after])
+            one.numbers.append((text, int(found['number']), mark))
         elif phrases.whole(phrases.STRIP_SIZE, text.text) and last in world.openings:
             passage, row = sheet.take([text]), world.openings[last]
             found = phrases.whole(phrases.STRIP_SIZE, text.text)

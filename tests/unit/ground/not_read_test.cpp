@@ -132,7 +132,7 @@ TEST(Diagonals, AnInchOfDifferenceIsAFindingWithItsLimitAndWhereItIsFrom) {
     const AsFound found = as_found(site.job, site.building, site.layout);
     ASSERT_EQ(found.tape.diagonals.size(), 1u);
     const Diagonals& pair = found.tape.diagonals[0];
-    EXPECT_NEAR(pair.difference.in_nanometres(), Length::sixteenths(sixteenths).in_nanometres(), 10.0);
+    EXPECT_LE(magnitude(pair.difference - Length::sixteenths(sixteenths)), Length::nanometres(10));
     EXPECT_EQ(pair.allowed, Length::sixteenths(8));
     EXPECT_EQ(pair.verdict, verdict) << sixteenths;
     const auto told = std::ranges::find(found.findings, "diagonals-differ", &Finding::code);

@@ -109,6 +109,7 @@ TEST(Bars, ADimensionedBarInACornersCellIsTheCornersOrRefused) {
   EXPECT_EQ(alone.corners[static_cast<std::size_t>(alone.fixed_bars[0].corner)].name, "A");
   job.steel.bars->dimensioned = {{"AB", {"A", actual(in16(2, 1)), std::nullopt}}};
   RESOLVED(least, job);
+  EXPECT_EQ(least.fixed_bars.size(), 1u);
   job.steel.bars->dimensioned = {{"AB", {"A", actual(in(2)), std::nullopt}}};
   REFUSED(shell, job);
   EXPECT_NE(refusal(shell, "bar-in-corner"), nullptr) << codes(shell);

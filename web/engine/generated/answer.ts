@@ -1580,7 +1580,7 @@ export interface CourseAtWall {
      * past or short is read here: every third unit, and the last of a run
      */
     readonly to_read?: boolean;
-    readonly bay?: boolean;
+    readonly third_unit?: boolean;
     /**
      * this unit closes its run
      */

@@ -696,7 +696,7 @@ export interface Steel {
    */
   readonly pour_tops?: number[];
   /**
-   * How far dowels stand up over the bearing, as your drawings ask, a length.
+   * How far dowels stand up over the footing or slab, as your drawings ask, a length.
    */
   readonly dowel_lap?: string;
   /**
@@ -793,15 +793,15 @@ export interface SettingOut {
    */
   readonly room?: string;
   /**
-   * Height of the datum mark over the top of course 1, a length, minus below it; absent: 0.
+   * Height of the benchmark over the datum (the top of course 1), a length, minus below it; absent: 0.
    */
   readonly datum_over?: string;
   /**
-   * What the levelling rod reads on the datum mark, a length; absent: no rod readings on the card.
+   * What the levelling rod reads on the benchmark, a length; absent: no rod readings on the card.
    */
   readonly backsight?: string;
   /**
-   * Height of the boards' tops over the bearing, a length; absent: not listed.
+   * Height of the boards' tops over the footing or slab, a length; absent: not listed.
    */
   readonly boards_over?: string;
   /**
@@ -872,7 +872,7 @@ export interface RodReading {
    */
   readonly setup: string;
   /**
-   * The point: a corner's name, or a name of its own; "datum" has height zero.
+   * The point: a corner's name, or a name of its own; "datum" is the benchmark, of height zero.
    */
   readonly station: string;
   /**
@@ -892,7 +892,7 @@ export interface RodReading {
    */
   readonly at?: string;
   /**
-   * What the rod stood on; absent: bearing.
+   * What the rod stood on; absent: bearing, the top of the footing or slab.
    */
   readonly surface?: "bearing" | "floor" | "other";
   /**
@@ -1037,7 +1037,7 @@ export interface CourseLaid {
   readonly course: number;
 }
 /**
- * The top of a course against the gauge rod.
+ * The top of a course against the gauge rod (story pole).
  */
 export interface GaugeReading {
   /**
@@ -1112,7 +1112,7 @@ export interface GapReading {
   readonly measured: string;
 }
 /**
- * A finished stretch or a joint checked.
+ * A finished part of a wall or a joint checked.
  */
 export interface WallCheck {
   /**
@@ -1128,7 +1128,7 @@ export interface WallCheck {
    */
   readonly what: "plumb" | "level" | "line" | "bed-joint" | "head-joint" | "position";
   /**
-   * The stretch or height that it was read over, a length; not for joints.
+   * The length or height that it was read over; not for joints.
    */
   readonly over?: string;
   /**
