@@ -195,10 +195,11 @@ void add_moves(Table& table, const Context& context, const TapeAsFound& tape) {
 
 void add_levels(Table& table, const Context& context, const ground::LevelsAsFound& levels) {
   const Words& words = context.words;
-  table.add_heading(fill_in(words.found_levels, {levels.datum == "datum" ? std::string(words.found_benchmark) : levels.datum}));
+  const auto name_of = [&](const std::string& station) { return station == "datum" ? std::string(words.found_benchmark) : station; };
+  table.add_heading(fill_in(words.found_levels, {name_of(levels.datum)}));
   for (const ground::Station& station : levels.stations) {
     const std::string place = station.place ? context.wall(station.place->wall).name + " " + tape_text(station.place->along, context.tape()) : std::string();
-    table.add_row({station.name, tape_text(station.height, context.tape()), "± " + tape_text(station.doubt, context.tape()), place});
+    table.add_row({name_of(station.name), tape_text(station.height, context.tape()), "± " + tape_text(station.doubt, context.tape()), place});
   }
   for (const ground::LoopVerdict& loop : levels.loops) {
     table.add_row({std::string(words.found_loop), tape_text(loop.misclosure, context.tape()), "± " + tape_text(loop.allowed, context.tape()),

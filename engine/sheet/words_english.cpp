@@ -171,7 +171,7 @@ const Words kEnglish{
     .offcut = "Offcut",
     .pieces = "Pieces",
     .places = "Where they go: side-course-number, and the end that keeps the factory face",
-    .saw_rule = "(s) factory face towards the start corner, (e) towards the end. A cut end always meets a joint. "
+    .saw_rule = "(s) factory face toward the start corner, (e) toward the end. A cut end always meets a joint. "
                 "A unit yields two cuts only if both keep a factory end and their lengths and one saw blade ({0}) fit "
                 "into it. {1}",
     .factory_start = "s",
@@ -261,7 +261,7 @@ const Words kEnglish{
     .found_south = "{0} south",
     .title_form_board = "Form board: side {0}",
     .title_template = "Dowel template",
-    .template_to_corner = "to the corner",
+    .template_to_corner = "to where the numbers start",
     .template_list = "{0}: their places stand in the dowel list.",
     .title_found_plan = "Pegs as found",
     .title_found = "Readings and what they come to",

@@ -12,7 +12,7 @@ from world import World
 
 # Figures of published rules, by the words that a rule opens with: typed from the rule's document, not from the sheets.
 PUBLISHED = {
-    'Head joints of neighbouring courses stand half a unit apart': '1/2 in, 12 mm',
+    'Head joints of two courses stand half a unit apart': '1/2 in, 12 mm',
     'No piece is shorter than a quarter unit as laid': '3 5/8 in, 16 in, 90 mm, 390 mm, 102 mm, 440 mm',
     'Head joints of a run are all alike': '1/8 in, 3 mm',
     'A head joint may be': '1/4 in, 3/8 in',

@@ -243,6 +243,7 @@ MARK_ON = 'on it'
 FOUND_TAPINGS = 'Tapings, outer corner to outer corner: {verdict~}'
 FOUND_MOVES = 'Pegs: how far to move each'
 FOUND_HEIGHTS = 'Heights over {datum~}'
+FOUND_BENCHMARK = 'the benchmark'
 FOUND_BED = 'First bed joint, {least} to {most} allowed: {verdict~}'
 FOUND_DOWELS = 'Dowels as found'
 FOUND_FIT = ['Where the building sits on the slab', 'Where the building sits on the slab: {verdict~}']

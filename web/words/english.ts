@@ -152,7 +152,7 @@ export const english = {
 
   offers: {
     label: "Offers",
-    none: "No small move of an opening and no small change of a size saves a cut, a short joint lap or a bar.",
+    none: "No small move of an opening and no small change of a size saves a cut or a short joint lap.",
     accept: "Take it",
     acceptLong: (text: string): string => `Take it: ${text}`,
     more: (count: number): string => `${count} more`,
@@ -344,8 +344,8 @@ export const english = {
       each_side: "room at each side",
       above: "room above",
       below: "room below",
-      floor: "floor, from the datum",
-      sill: "sill, from the datum",
+      floor: "floor, over the top of course 1",
+      sill: "sill, over the top of course 1",
       sill_course: "sill on top of course",
       courses: "courses",
       wallHeight: "height of the walls",
@@ -417,7 +417,7 @@ export const english = {
     exceptions: (list: string): string => `Hatched and lettered: ${list}.`,
     noExceptions: "All are ordinary units.",
     noGraphics: "This browser cannot draw in space. The plans and elevations show every unit.",
-    legend: "White: ordinary units. Hatch and letter: the others.",
+    legend: "White: ordinary units. Hatch and mark: the others.",
     bars: "Upright lines: bars.",
     nearer: "Nearer",
     farther: "Farther",
