@@ -31,7 +31,7 @@ const kViews: Readonly<Record<string, (page: Page) => Promise<void>>> = {
   "a side in hand": async (page) => grip(page, "/outline/sides/1", "side").click(),
   "a hold point open": async (page) => page.locator(".strip button").first().click(),
   "a unit's card": async (page) => {
-    await page.locator("#plan-course-1-AB-1-3 > path").first().click();
+    await page.locator("#plan-course-1-AB-1-3").click();
     await expect(page.locator("#unit")).toBeVisible();
   },
   "a refused size": async (page) => {
