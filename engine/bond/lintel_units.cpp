@@ -1,6 +1,7 @@
 #include "bond/lintel_units.hpp"
 
 #include <algorithm>
+#include <utility>
 
 namespace stringcourse::bond {
 namespace {
@@ -38,8 +39,11 @@ bool in_lintel(const ResolvedOpening& opening, const Run& run, const Piece& piec
 std::optional<Bearings> bearings_as_laid(const Layout& layout, const ResolvedOpening& opening) {
   std::optional<Bearings> bearings;
   const Length from = opening.from.distance_from_start(), to = opening.to.distance_from_start();
-  for (const Run& run : layout.runs) {
-    if (!opening.lintel || run.course != opening.lintel->first_course || !crosses(opening, run)) continue;
+  if (!opening.lintel) return bearings;
+  // Runs are in the order of their walls, then courses.
+  const auto place_of = [](const Run& run) { return std::pair(run.wall, run.course); };
+  for (const Run& run : std::ranges::equal_range(layout.runs, std::pair(opening.wall, opening.lintel->first_course), {}, place_of)) {
+    if (!crosses(opening, run)) continue;
     const Piece* pieces = layout.begin_of(run);
     for (std::uint32_t p = 0; p < run.piece_count; ++p) {
       if (!in_lintel(opening, run, pieces[p])) continue;

@@ -47,6 +47,12 @@ std::span<const Run> runs_in(const Layout& layout, int wall, int course) {
   return matching_runs(layout, order, key);
 }
 
+std::span<const Run> runs_of_courses(const Layout& layout, int wall, int first, int last) {
+  const std::span<const Run> all = runs_of_wall(layout, wall);
+  const auto from = std::ranges::lower_bound(all, first, {}, &Run::course), to = std::ranges::upper_bound(all, last, {}, &Run::course);
+  return {from, to};
+}
+
 std::span<const Run> runs_of_wall(const Layout& layout, int wall) {
   Run key;
   key.wall = wall;

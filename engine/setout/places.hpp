@@ -14,6 +14,8 @@ namespace stringcourse::setout {
 [[nodiscard]] std::span<const Piece> pieces_of(const Layout& layout, const Run& run);
 /// The runs of one wall in one course, from the wall's start. Relies on the layout's order (wall, course, start).
 [[nodiscard]] std::span<const Run> runs_in(const Layout& layout, int wall, int course);
+/// Runs of one wall in courses `first` to `last`, by course, then start.
+[[nodiscard]] std::span<const Run> runs_of_courses(const Layout& layout, int wall, int first, int last);
 /// All runs of one wall, by course, then start.
 [[nodiscard]] std::span<const Run> runs_of_wall(const Layout& layout, int wall);
 

@@ -66,7 +66,7 @@ void write_opening(Pad& pad, const Context& context, const Lintels& lintels, con
 
 void draw_openings(Pad& pad, const Elevation& elevation) {
   const Building& building = elevation.context.building;
-  const Lintels lintels = supply::lintels_as_laid(building, elevation.context.layout);
+  const Lintels lintels = supply::lintels_as_laid(building, elevation.context.layout, elevation.wall);
   for (std::size_t index = 0; index < building.openings.size(); ++index) {
     const ResolvedOpening& opening = building.openings[index];
     if (opening.wall != elevation.wall) continue;
@@ -206,8 +206,7 @@ void write_notes(Pad& pad, const Elevation& elevation) {
   if (std::any_of(courses.begin(), courses.end(), [](const Course& course) { return course.wire; })) text += " " + std::string(context.words.wire_mark_note);
   if (!setout::bars_on_wall(context.building, context.layout, elevation.wall).empty()) text += " " + std::string(context.words.elevation_note);
   if (!context.building.pour_tops.empty()) text += " " + std::string(context.words.pour_mark_note);
-  const auto floors = supply::floors_to_break_out(context.building, context.layout);
-  if (std::ranges::contains(floors, elevation.wall, &supply::BarThrough::wall))
+  if (!supply::floors_to_break_out(context.building, context.layout, elevation.wall).empty())
     text += " " + std::string(context.words.floor_mark_note);
   if (std::ranges::contains(setout::cleanouts_of(context.building, context.layout), elevation.wall, &setout::WallCleanout::wall))
     text += " " + std::string(context.words.pour.cleanout_mark_note);

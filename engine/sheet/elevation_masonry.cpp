@@ -166,7 +166,7 @@ void draw_bars(Pad& pad, const Elevation& elevation) {
 void draw_floor_marks(Pad& pad, const Elevation& elevation) {
   const Building& building = elevation.context.building;
   constexpr Micrometres kHalf = 900, kHigh = 1'600;
-  for (const supply::BarThrough& bar : supply::floors_to_break_out(building, elevation.context.layout)) {
+  for (const supply::BarThrough& bar : supply::floors_to_break_out(building, elevation.context.layout, elevation.wall)) {
     if (bar.wall != elevation.wall || !elevation.part.holds(bar.centre)) continue;
     const Micrometres x = elevation.view.at(bar.centre);
     const Micrometres y = elevation.level(building.courses[static_cast<std::size_t>(bar.course - 1)].underside());

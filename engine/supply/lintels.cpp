@@ -15,12 +15,19 @@ const ResolvedOpening& opening_at(const Building& building, std::int32_t index) 
   return building.openings[static_cast<std::size_t>(index)];
 }
 
-/// The opening whose lintel a unit is part of, or -1.
-std::int32_t opening_under(const Building& building, const Run& run, const Piece& piece) {
+/// Indices of openings, by their walls.
+std::vector<std::vector<std::int32_t>> openings_by_wall(const Building& building) {
+  std::vector<std::vector<std::int32_t>> openings(building.walls.size());
   for (std::size_t index = 0; index < building.openings.size(); ++index) {
-    if (bond::in_lintel(building.openings[index], run, piece)) return static_cast<std::int32_t>(index);
+    openings[static_cast<std::size_t>(building.openings[index].wall)].push_back(static_cast<std::int32_t>(index));
   }
-  return -1;
+  return openings;
+}
+
+/// The opening of those given whose lintel a unit is part of, or -1.
+std::int32_t opening_under(const Building& building, const std::vector<std::int32_t>& openings, const Run& run, const Piece& piece) {
+  const auto found = std::ranges::find_if(openings, [&](std::int32_t index) { return bond::in_lintel(opening_at(building, index), run, piece); });
+  return found == openings.end() ? -1 : *found;
 }
 
 void add_unit(std::vector<UnitCount>& units, std::int32_t series, const Piece& piece) {
@@ -45,7 +52,8 @@ void look_at_units(const Building& building, const Layout& layout, LintelAsLaid&
                asked = opening.lintel->least_bearing;
   lintel.soffit = Soffit::Floor;
   const Piece *first = nullptr, *last = nullptr;
-  for (const Run& run : setout::runs_of_wall(layout, opening.wall)) {
+  const ResolvedLintel& asked_for = *opening.lintel;
+  for (const Run& run : setout::runs_of_courses(layout, opening.wall, asked_for.first_course, asked_for.first_course + asked_for.courses - 1)) {
     for (const Piece& piece : setout::pieces_of(layout, run)) {
       if (!bond::in_lintel(opening, run, piece)) continue;
       add_unit(lintel.units, series, piece);
@@ -83,32 +91,36 @@ std::vector<BarThrough> bars_under(const Building& building, const Layout& layou
   return through;
 }
 
-}  // namespace
-
-std::vector<BarThrough> floors_to_break_out(const Building& building, const Layout& layout) {
-  std::vector<BarThrough> floors;
-  for (int wall = 0; wall < static_cast<int>(building.walls.size()); ++wall) {
-    const auto bars = setout::bars_on_wall(building, layout, wall);
-    for (const Run& run : setout::runs_of_wall(layout, wall)) {
-      for (const Piece& piece : setout::pieces_of(layout, run)) {
-        if (!is_closed_underneath(piece.kind)) continue;
-        for (const setout::WallBar& bar :
-             setout::bars_between(bars, piece.start.nearest_nanometre(), setout::far_end(piece).nearest_nanometre())) {
-          if (run.course < bar.first_course || run.course > bar.last_course) continue;
-          floors.push_back({wall, run.course, opening_under(building, run, piece), piece.number, bar.centre});
-        }
+/// Units closed underneath over bars of one wall.
+void add_floors(const Building& building, const Layout& layout, int wall, const std::vector<std::int32_t>& openings, std::vector<BarThrough>& floors) {
+  const auto bars = setout::bars_on_wall(building, layout, wall);
+  for (const Run& run : setout::runs_of_wall(layout, wall)) {
+    for (const Piece& piece : setout::pieces_of(layout, run)) {
+      if (!is_closed_underneath(piece.kind)) continue;
+      for (const setout::WallBar& bar :
+           setout::bars_between(bars, piece.start.nearest_nanometre(), setout::far_end(piece).nearest_nanometre())) {
+        if (run.course < bar.first_course || run.course > bar.last_course) continue;
+        floors.push_back({wall, run.course, opening_under(building, openings, run, piece), piece.number, bar.centre});
       }
     }
   }
-  return floors;
 }
 
-std::vector<LintelAsLaid> lintels_as_laid(const Building& building, const Layout& layout) {
-  const std::vector<BarThrough> floors = floors_to_break_out(building, layout);
+std::vector<std::int32_t> openings_on(const Building& building, int wall) {
+  std::vector<std::int32_t> openings;
+  for (std::size_t index = 0; index < building.openings.size(); ++index) {
+    if (building.openings[index].wall == wall) openings.push_back(static_cast<std::int32_t>(index));
+  }
+  return openings;
+}
+
+/// Of one wall, or of all (-1); `floors`: of the same.
+std::vector<LintelAsLaid> lintels_among(const Building& building, const Layout& layout, std::vector<BarThrough> floors, int wall) {
+  sort_stably(floors, {}, &BarThrough::opening);
   std::vector<LintelAsLaid> lintels;
   for (const PlacedLintel& placed : layout.lintels) {
     const ResolvedOpening& opening = opening_at(building, placed.opening);
-    if (!opening.lintel) continue;
+    if (!opening.lintel || (wall >= 0 && opening.wall != wall)) continue;
     LintelAsLaid lintel;
     lintel.opening = placed.opening;
     lintel.start.bearing = placed.start_bearing;
@@ -117,12 +129,36 @@ std::vector<LintelAsLaid> lintels_as_laid(const Building& building, const Layout
       lintel.bars = bars_under(building, layout, lintel);
     } else {
       look_at_units(building, layout, lintel);
-      std::ranges::copy_if(floors, std::back_inserter(lintel.bars),
-                           [&](const BarThrough& bar) { return bar.opening == placed.opening; });
+      const auto mine = std::ranges::equal_range(floors, placed.opening, {}, &BarThrough::opening);
+      lintel.bars.assign(mine.begin(), mine.end());
     }
     lintels.push_back(std::move(lintel));
   }
   return lintels;
+}
+
+}  // namespace
+
+std::vector<BarThrough> floors_to_break_out(const Building& building, const Layout& layout) {
+  std::vector<BarThrough> floors;
+  const auto openings = openings_by_wall(building);
+  for (int wall = 0; wall < static_cast<int>(building.walls.size()); ++wall)
+    add_floors(building, layout, wall, openings[static_cast<std::size_t>(wall)], floors);
+  return floors;
+}
+
+std::vector<BarThrough> floors_to_break_out(const Building& building, const Layout& layout, int wall) {
+  std::vector<BarThrough> floors;
+  add_floors(building, layout, wall, openings_on(building, wall), floors);
+  return floors;
+}
+
+std::vector<LintelAsLaid> lintels_as_laid(const Building& building, const Layout& layout) {
+  return lintels_among(building, layout, floors_to_break_out(building, layout), -1);
+}
+
+std::vector<LintelAsLaid> lintels_as_laid(const Building& building, const Layout& layout, int wall) {
+  return lintels_among(building, layout, floors_to_break_out(building, layout, wall), wall);
 }
 
 }  // namespace stringcourse::supply
