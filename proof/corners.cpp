@@ -186,7 +186,17 @@ bool only_joints_are_left(const Case& c, const std::vector<Patch>& patches) {
   return true;
 }
 
+/// A unit thinner than its wall stands at the outer face where it makes a convex corner and at the inner one where it
+/// makes a re-entrant one: not at both at once.
+bool turns_both_ways(const Case& c) {
+  if (!makes_both_corners(*c.run) || !c.own().corner_set || !c.b.corner_sets_stocked) return false;
+  const Wall& wall = at(c.b.walls, c.through);
+  return c.own().corner_set->short_leg < c.own().thickness &&
+         at(c.b.corners, wall.start.corner).convex != at(c.b.corners, wall.end.corner).convex;
+}
+
 std::string fault_of(const Case& c) {
+  if (turns_both_ways(c)) return "one unit would have to stand at the outer and at the inner face";
   const std::vector<Patch> patches = patches_of(c);
   for (std::size_t i = 0; i < patches.size(); ++i)
     for (std::size_t k = i + 1; k < patches.size(); ++k) {
@@ -220,17 +230,32 @@ bool is_readable(const Case& c) {
   return sound(c.run, c.du) && sound(c.butt, c.dv);
 }
 
+bool has_opening(const Building& b, int wall) {
+  return std::ranges::any_of(b.openings, [&](const ResolvedOpening& opening) { return opening.wall == wall; });
+}
+
+/// Whether a course has nothing at all of the wall that runs through at the corner: no unit, no opening and no lintel.
+bool nothing_runs_through(const Building& b, const Layout& layout, const Facts& facts, int corner, int course) {
+  const Corner& c = at(b.corners, corner);
+  const int through = runs_through(b, layout, corner, c.arriving, course) ? c.arriving : c.leaving;
+  const auto& wall = at(facts.walls, through);
+  return !wall.stopped && at(wall.courses, course - 1).runs.empty() && !has_opening(b, through);
+}
+
 }  // namespace
 
 Violations check_corners(const Building& building, const Layout& layout, const Facts& facts) {
   Violations found;
   for (int corner = 0; corner < static_cast<int>(building.corners.size()); ++corner)
     for (int course = 1; course <= static_cast<int>(building.courses.size()); ++course) {
+      const std::string where = "corner " + at(building.corners, corner).name + " course " + std::to_string(course);
+      if (nothing_runs_through(building, layout, facts, corner, course))
+        found.push_back(violation(kCorners, where, "nothing stands where a wall runs through"));
       const std::optional<Case> c = case_of(building, layout, facts, corner, course);
       if (!c || !is_readable(*c)) continue;
       const std::string fault = fault_of(*c);
       if (fault.empty()) continue;
-      found.push_back(violation(kCorners, "corner " + at(building.corners, corner).name + " course " + std::to_string(course), fault));
+      found.push_back(violation(kCorners, where, fault));
     }
   return found;
 }

@@ -67,6 +67,7 @@ void refuse_unknown_wall(Draft& draft, std::string_view name, const std::string&
 void resolve_units(Draft& draft);           // units.cpp
 void resolve_outline(Draft& draft);         // outline.cpp
 void check_overlaps(Draft& draft);          // overlaps.cpp
+void check_jogs(Draft& draft);              // jogs.cpp
 void resolve_courses(Draft& draft);         // courses.cpp
 void look_for_implausible(Draft& draft);    // plausible.cpp
 void resolve_interior_walls(Draft& draft);  // junctions.cpp

@@ -13,6 +13,7 @@ std::expected<Building, Refusals> resolve(const Job& job) {
   walls::look_for_implausible(draft);
   walls::resolve_interior_walls(draft);
   walls::check_overlaps(draft);
+  walls::check_jogs(draft);
   walls::resolve_openings(draft);
   walls::check_openings(draft);
   walls::resolve_control_joints(draft);

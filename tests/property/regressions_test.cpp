@@ -151,9 +151,13 @@ TEST(Regression, ABeamInTheFirstCourseEndsNoBandOfTheEvenCourses) {
   EXPECT_EQ(faults_of(answer), "");
 }
 
-// A jog of 4 in: the corner units take 7 5/8 in at one end. No negative length may be shown.
+// The pier beside the window is 15 5/8 in and the lintel bears as much: in courses in which the other side runs through, its
+// corner unit takes 7 5/8 in of that. No negative length may be shown.
 TEST(Regression, AStretchThatItsEndsOverfillSaysByHowMuch) {
-  const Answer answer = answer_of(job_with(outline_of({{96}, {80}, {48}, {4, Turn::Left}, {48}, {76}}), 4));
+  Job job = box();
+  job.openings = {tests::window_hole("W1", "AB", at("A", in(16)), in(16), in(16), 2)};
+  job.openings.front().lintel = Lintel{LintelMake::OnePiece, 1, in16(15, 10)};
+  const Answer answer = answer_of(job);
   ASSERT_FALSE(answer.layout.stopped.empty());
   for (const Stopped& stopped : answer.layout.stopped) {
     EXPECT_EQ(stopped.rule.find("-"), std::string::npos) << stopped.rule;

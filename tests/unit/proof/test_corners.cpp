@@ -69,5 +69,36 @@ TEST(Corners, TheWallThatButtsKeepsTheLeastJoint) {
   EXPECT_NE(told(plan).find("corners | corner A course 2 | units of the two walls stand nearer than the least joint"), std::string::npos) << told(plan);
 }
 
+/// A jog: BC between the convex corner B and the re-entrant C, laid in its two courses; the other sides are not looked at.
+Plan jog(const std::string& series, int jog_inches) {
+  Plan plan = rectangle(series);
+  plan.job.outline.sides.clear();
+  plan.building.walls.clear(), plan.building.corners.clear();
+  plan.layout.runs.clear(), plan.layout.pieces.clear();
+  add_outline(plan, {48, jog_inches, 48, 48, 96, 48 + jog_inches}, "RLRRRR");
+  plan.layout.arriving_through = {1, 0, 0, 0, 0, 0};  // BC runs through at both its corners in course 2
+  return plan;
+}
+// 12 in walls, 4 in jog: 4 + 11 5/8 is one unit, 7 5/8 thick. It would cover 0 to 7 5/8 in from the outer face for B, and
+// 4 to 11 5/8, up to the inner face, for C.
+TEST(Corners, OneUnitDoesNotTurnAThickWallBothWays) {
+  Plan plan = jog("us-12", 4);
+  lay(plan, 1, 2, in(0), in(15, 5), RunEnd::ThroughCorner, RunEnd::ThroughCorner, "C");
+  close(plan.layout);
+  for (const char* corner : {"B", "C"})
+    EXPECT_TRUE(told(plan).contains(std::string("corner ") + corner + " course 2 | one unit would have to stand at the outer and at "
+                                    "the inner face\n")) << told(plan);
+}
+// 6 in walls, 2 in jog: where it runs through at one corner and butts at the other, 2 + 5 5/8 - 7 5/8 is left: nothing.
+// The side before it begins at 8 in, so that 5 5/8 by 2 3/8 in lie open.
+TEST(Corners, AJogOfWhichNothingIsLeftIsAHole) {
+  Plan plan = jog("us-6", 2);
+  plan.layout.arriving_through[1] = 1;  // in course 1 BC runs through at C alone, in course 2 at B alone
+  lay(plan, 0, 1, in(0), in(47, 5), RunEnd::ThroughCorner, RunEnd::ThroughCorner, "CFC");
+  close(plan.layout);
+  for (const char* where : {"C course 1", "B course 2"})
+    EXPECT_TRUE(told(plan).contains(std::string("corner ") + where + " | nothing stands where a wall runs through\n")) << told(plan);
+}
+
 }  // namespace
 }  // namespace stringcourse::hand

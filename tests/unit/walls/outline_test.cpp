@@ -57,15 +57,6 @@ TEST(Outline, AStatedActualLengthIsTakenAsItIsAndItsNominalComputedBack) {
   EXPECT_EQ(building.walls[0].nominal, in(288));
 }
 
-TEST(Outline, AShortJogOfOneJointIsLawful) {
-  // The jog BC (convex to re-entrant) is 3/8 in, nominal and actual.
-  Outline outline = outline_of({{144}, {0, Turn::Left}, {144}, {240}, {288}, {240}});
-  outline.sides[1].length = nominal(Length::sixteenths(6));
-  outline.sides[5].length = nominal(in16(240, 6));
-  RESOLVED(building, job_with(outline));
-  EXPECT_EQ(building.walls[1].actual, Length::sixteenths(6));
-}
-
 TEST(Outline, AnOutlineThatEndsShortSaysHowFarWhereAndWhatWouldCloseIt) {
   REFUSED(refusals, job_with(outline_of({{288}, {240}, {280}, {240}})));
   const Refusal* open = refusal(refusals, "outline-open");
