@@ -77,8 +77,10 @@ std::string next_joints(const Context& context, const CourseAsLaid& course, cons
   const bool here = run.laid == mark.units || (run.laid == 0 && first_of_run);
   if (!here) return "";
   // What was asked before anything was read stands beside the first mark only where it is not as planned.
-  const bool as_planned = run.laid == 0 && std::ranges::all_of(run.next.joints, [&](Length joint) { return joint == context.building.joint; });
-  std::string text = as_planned ? "" : laying::next_text(run, context.tape());
+  const bool as_designed = run.next.what == laying::Correction::What::Joints &&
+                           std::ranges::all_of(run.next.joints, [&](Length joint) { return joint == context.building.joint; });
+  if (run.laid == 0 && as_designed && run.lost.empty()) return "";
+  std::string text = laying::next_text(run, context.tape());
   for (const std::string& lost : run.lost) text += "; loses " + lost;
   return text;
 }

@@ -108,7 +108,7 @@ def mark_row(sheet, row, course, left, shift):
 
 def check_next(sheet, passage, run, course):
     """Joints of a correction: within the tolerance of a head joint, and together they bring the course back to the next
-    mark: narrower than planned by what it is past and by what the units still to come are longer."""
+    mark: narrower than planned by what it is past."""
     laying, joints = sheet.world.answer['laying'], [sheet.world.length(text) for text in run['next']['joints']]
     least, most = nm(laying['joints']['least']) - sheet.world.step, nm(laying['joints']['most']) + sheet.world.step
     if not all(least <= joint <= most for joint in joints):
@@ -116,8 +116,8 @@ def check_next(sheet, passage, run, course):
     taken = nm(run['each_unit_adds']['taken_off_ahead'])
     if run['next']['what'] != 'joints' or run['laid'] == 0 or run['next']['bays'] != 1 or taken:
         return
-    longer = laying['batch']['longer_nm'] if 'batch' in laying else 0
-    off = sum(joints) - len(joints) * nm(laying['joints']['planned']) + nm(run['past']) + len(joints) * longer
+    # Nothing is taken off ahead: what the units run long is within its doubt, and is not made up for.
+    off = sum(joints) - len(joints) * nm(laying['joints']['planned']) + nm(run['past'])
     # The sum is rounded to the tape's steps, once for each bay.
     if abs(off) > sheet.world.step:
         sheet.wrong(f'{course["name"]}: next joints', passage.text,
