@@ -211,8 +211,9 @@ void add_instrument(Table& table, const Context& context, const ground::LevelsAs
   if (!levels.instrument) return;
   const Words& words = context.words;
   const ground::Instrument& one = *levels.instrument;
-  table.add_row({std::string(words.found_instrument), fill_in(words.found_instrument_up, {tape_text(one.over, context.tape()), tape_text(one.sight, context.tape())}), "± " + tape_text(one.doubt, context.tape()),
-                 one.level ? std::string(words.found_instrument_level) : std::string()});
+  const std::string_view looks = one.over < Length() ? words.found_instrument_down : words.found_instrument_up;
+  table.add_row({std::string(words.found_instrument), fill_in(looks, {tape_text(magnitude(one.over), context.tape()), tape_text(one.sight, context.tape())}),
+                 "± " + tape_text(one.doubt, context.tape()), one.level ? std::string(words.found_instrument_level) : std::string()});
 }
 
 void add_doors(Table& table, const Context& context, const ground::LevelsAsFound& levels) {
@@ -248,14 +249,24 @@ void add_bed(Table& table, const Context& context, const ground::LevelsAsFound& 
   }
 }
 
+/// "1 mm off its place toward B, 97 mm in from the face": which way, never a sign.
+std::string off_place_text(const Context& context, const steel::FoundDowel& dowel) {
+  const Words& words = context.words;
+  const std::string in = tape_text(dowel.off_face, context.tape());
+  if (!dowel.has_bar) return fill_in(words.found_off_face, {in});
+  if (rounded_to(magnitude(dowel.off_place), tape_step(context.tape())) == Length()) return fill_in(words.found_at_place, {in});
+  const Wall& wall = context.wall(dowel.wall);
+  const std::string& toward = dowel.off_place < Length() ? wall.start_name : wall.end_name;
+  return fill_in(words.found_off, {tape_text(magnitude(dowel.off_place), context.tape()), toward, in});
+}
+
 void add_dowels(Table& table, const Context& context) {
   const Words& words = context.words;
   if (context.job.found_dowels == nullptr || context.job.found_dowels->empty()) return;
   table.add_heading(std::string(words.found_dowels));
   for (const steel::FoundDowel& dowel : *context.job.found_dowels) {
     const std::string name = context.wall(dowel.wall).name + (dowel.number > 0 ? " " + number_text(dowel.number) : "");
-    table.add_row({name, both_forms(dowel.along, context.tape()), fill_in(words.found_off, {tape_text(dowel.off_place, context.tape()), tape_text(dowel.off_face, context.tape())}),
-                   steel::action_text(dowel, context.tape())});
+    table.add_row({name, both_forms(dowel.along, context.tape()), off_place_text(context, dowel), steel::action_text(dowel, context.tape())});
   }
 }
 
@@ -283,8 +294,10 @@ void add_fit(Table& table, const Context& context) {
   table.add_heading(std::string(words.found_fit));
   table.add_row({std::string(words.found_fit_shift), towards(fit.east, words.found_east, words.found_west), "", towards(fit.north, words.found_north, words.found_south)});
   const Wall& side = context.wall(0);
-  const double way = fit.turn * static_cast<double>(side.actual.in_nanometres()) * 1e-9;
-  table.add_row({fill_in(words.found_fit_turn, {side.name}), tape_text(length_of(way), context.tape()), "", ""});
+  // The first side runs west from where the building is shifted: turned to the left, its far end goes south.
+  const Length way = length_of(-fit.turn * static_cast<double>(side.actual.in_nanometres()) * 1e-9);
+  table.add_row({fill_in(words.found_fit_turn, {side.name}),
+                 fill_in(words.found_fit_turned, {towards(way, words.found_north, words.found_south), side.end_name}), "", ""});
   table.add_row({std::string(words.found_fit_room), tape_text(fit.room, context.tape()), tape_text(fit.room_before, context.tape()), ""});
 }
 

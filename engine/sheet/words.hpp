@@ -48,7 +48,7 @@ struct Words {
       card_rod, card_rod_reads, card_rod_under, card_rod_over, card_boards_top, card_bearing, card_course_one, card_head, card_sill, card_floor,
       kerf_footing_outside, kerf_outer_face, kerf_dowel_line, kerf_inner_face, kerf_footing_inside;
   std::string_view title_dowels, dowel,
-      found_dowels, found_off, found_saving, found_saving_now, found_instrument, found_instrument_up, found_instrument_level, found_door, found_door_tall, found_concrete, found_second, found_second_agrees, found_second_not, found_fit, found_fit_shift, found_fit_turn, found_fit_room, found_east, found_west, found_north, found_south;
+      found_dowels, found_off, found_at_place, found_off_face, found_saving, found_saving_now, found_instrument, found_instrument_up, found_instrument_down, found_instrument_level, found_door, found_door_tall, found_concrete, found_second, found_second_agrees, found_second_not, found_fit, found_fit_shift, found_fit_turn, found_fit_turned, found_fit_room, found_east, found_west, found_north, found_south;
   std::string_view title_form_board, title_template, template_to_corner, template_list, title_found_plan, title_found, title_bed_profile, found_what, found_read, found_against, found_says,
       found_tapings, found_moves, found_levels, found_benchmark, found_loop, found_closes, found_does_not_close, found_bed, found_bed_top,
       found_margin, found_mortar, found_rod, found_held, found_ellipse, found_ellipse_note, found_leave, found_within_doubt, found_slip, found_blunder, found_correction, found_fits[3],

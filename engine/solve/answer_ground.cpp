@@ -255,7 +255,7 @@ void write_found_dowel(JsonOut& out, const Building& building, const steel::Foun
     out.field("number", dowel.number);
     write_length(out, "at", dowel.along, building.tape);
     write_length(out, "off_face", dowel.off_face, building.tape);
-    write_found(out, "off_place", dowel.off_place, building.tape);
+    if (dowel.has_bar) write_found(out, "off_place", dowel.off_place, building.tape);
     write_found(out, "room", dowel.room, building.tape);
     out.field("action", steel::action_name(dowel.action));
     out.field("text", steel::action_text(dowel, building.tape));

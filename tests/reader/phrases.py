@@ -257,21 +257,24 @@ FOUND_READ_TOO = 'Read the rod here too'
 FOUND_VERDICTS = {'fits': 'fits', 'does-not-fit': 'does not fit', 'cannot-tell': "can't tell", 'not-read': 'not read yet'}
 FOUND_SLIP = '{slip~}? Then {meant=}. Left out.'
 FOUND_DOUBT = '± {doubt}'
-FOUND_ELLIPSE = 'doubt {longer} by {shorter}'
+FOUND_ELLIPSE = 'readings alone {longer} by {shorter}'
 FOUND_PLACE = '{side~} {at}'
 FOUND_LOOP = 'loop'
-FOUND_INSTRUMENT = '{over} up over {sight}'
+FOUND_INSTRUMENT = ['{over} up over {sight}', '{over} down over {sight}']
 FOUND_DOOR = '{opening~}: floor to soffit'
 FOUND_DOOR_TALL = '{least=} to {most=}'
 FOUND_DOOR_PLANNED = '{planned=} ± {doubt}'
 FOUND_TOP = 'top of bed {top}'
 FOUND_MARGIN = 'margin {margin}'
 FOUND_ROD = 'the rod on course 1, from set-up {setup~}, must read'
-FOUND_OFF = '{off} off its place, {in} in from the face'
+FOUND_OFF = '{off} off its place toward {way~}, {in} in from the face'
+FOUND_AT_PLACE = 'at its place, {in} in from the face'
+FOUND_OFF_FACE = '{in} in from the face'   # no bar comes down near it
 FOUND_SHIFT = ['{east} east', '{east} west']
 FOUND_SHIFT_NORTH = ['{north} north', '{north} south']
 FOUND_SHIFT_ROW = 'shift it'
 FOUND_TURN = 'turn it: over the length of {side~}'
+FOUND_TURNED = ['{at} north at {corner~}', '{at} south at {corner~}']
 FOUND_FITS = ['fits well', 'fits', 'just fits']   # adjusted by up to once its doubt, up to twice, more
 FOUND_ROOM = 'smallest gap left: faces to slab edge, dowels to cell'
 PEG_LINE = '{pair~} {read}'

@@ -255,7 +255,10 @@ def instrument_row(sheet, row, over):
         rise = (peg['close_b'] - peg['close_a']) - (peg['midway_b'] - peg['midway_a'])
         if peg['sight_b'] < peg['sight_a']:
             rise = -rise
-    sheet.length(row.cells[1], over, 'over', rise, 'the instrument')
+    sheet.length(row.cells[1], over, 'over', abs(rise), 'the instrument')
+    way = ' down ' if rise < 0 else ' up '
+    if way not in row.text(1):
+        sheet.wrong('the instrument looks', row.text(1), way, row.cells[1])
     sheet.length(row.cells[1], over, 'sight', sight, 'the instrument')
     cell(sheet, row, 2, phrases.FOUND_DOUBT, {'doubt': nm(found['doubt'])}, 'the instrument')
 
@@ -296,7 +299,7 @@ def bed_row(sheet, row, state):
 
 def dowel_row(sheet, row, state):
     world, all_found = sheet.world, ground(sheet)['dowels']
-    if not phrases.part(phrases.FOUND_OFF, row.text(2)):
+    if not phrases.part(phrases.FOUND_OFF_FACE, row.text(2)):
         return
     if state['dowel'] >= len(all_found):
         return sheet.wrong('found dowel', row.text(0), 'one that was read', row.cells[0])
@@ -308,8 +311,13 @@ def dowel_row(sheet, row, state):
     at, inward = world.length(reading['at']), world.length(reading['off_face'])
     cell(sheet, row, 1, '{at=}', {'at': at}, f'found dowel {name}')
     listed = world.dowels().get(name)
-    off = at - listed.centre if listed else nm(one['off_place'])
-    cell(sheet, row, 2, phrases.FOUND_OFF, {'off': off, 'in': nm(one['off_face'])}, f'found dowel {name}')
+    off = at - listed.centre if listed else nm(one['off_place']) if 'off_place' in one else None
+    template = (phrases.FOUND_OFF_FACE if off is None else phrases.FOUND_OFF if rounded(abs(off), world.step)
+                else phrases.FOUND_AT_PLACE)
+    found = cell(sheet, row, 2, template, {'off': abs(off or 0), 'in': nm(one['off_face'])}, f'found dowel {name}')
+    if found and template == phrases.FOUND_OFF:
+        side = world.sides[one['side']]
+        sheet.same(found['way'], side.start if off < 0 else side.end, f'way of found dowel {name}', row.cells[2])
     if row.cells[3]:
         sheet.same(row.text(3), one['text'], f'found dowel {name}', row.cells[3])
         sheet.tell(row.cells[3])
@@ -328,8 +336,12 @@ def fit_row(sheet, row, state):
     elif turn:
         # Micrometres a metre are told whole: the length over a side is within half of one of what they make of it.
         side = world.sides[turn['side']]
-        exact = Fraction(fit['turn_micrometres_in_a_metre'] * side.actual, 1_000_000)
-        match = phrases.whole('{at}', row.text(1))
+        # To the left about its start: a side that runs west goes south at its far end.
+        exact = Fraction(fit['turn_micrometres_in_a_metre'] * side.actual * side.along[0], 1_000_000)
+        match = phrases.whole(phrases.FOUND_TURNED, row.text(1))
+        if match:
+            sheet.same(match['corner'], side.end, 'turned at', row.cells[1])
+            exact = -exact if ' south ' in row.text(1) else exact
         one = row.cells[1].lengths[0] if match else None
         if one is None or abs(one.value - exact) > Fraction(world.step, 2) + Fraction(side.actual, 2_000_000) + 1:
             sheet.wrong('turn', row.text(1), sheet.book.text(exact), row.cells[0])

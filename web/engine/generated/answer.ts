@@ -478,7 +478,7 @@ export interface StringcourseAnswer {
       readonly number: number;
       readonly at: Length13;
       readonly off_face: Length;
-      readonly off_place: FoundLength14;
+      readonly off_place?: FoundLength14;
       readonly room: FoundLength15;
       readonly action: "stands" | "cannot-tell" | "lap-apart" | "bend" | "cut-and-replace";
       readonly text: string;
