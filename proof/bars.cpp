@@ -70,14 +70,29 @@ std::vector<Post> posts_of(const Building& b, const Layout& layout, int wall) {
   return posts;
 }
 
-/// One cell, one bar, unless both were asked for.
+/// Of two bars that were asked for in one cell: the clear way between them is a bar's thickness and 1 in at least, or the
+/// building says that it is not.
+bool too_near_untold(const Building& b, int wall, Length one, Length other) {
+  const Length diameter = b.bars->diameter, clear = other - one - diameter;
+  if (std::max(diameter, Length::inches(1)) <= clear) return false;
+  return std::ranges::none_of(b.findings, [&](const Finding& f) {
+    return f.code == "bars-too-near" && std::ranges::any_of(b.fixed_bars, [&](const FixedBar& bar) {
+      const Length at_bar = bar.centre.distance_from_start();
+      return bar.wall == wall && bar.place == f.place && (at_bar == one || at_bar == other);
+    });
+  });
+}
+
+/// One cell, one bar, unless both were asked for and have grout between them.
 Violations check_one_each(const Building& b, const Facts& facts, const std::vector<Post>& posts, int wall) {
   Violations found;
   if (at(facts.walls, wall).stopped) return found;
   for (std::size_t i = 1; i < posts.size(); ++i) {
     const Post &one = posts[i - 1], &other = posts[i];
-    if ((one.asked && other.asked) || !share_a_cell(b, facts, wall, one.at, other.at)) continue;
-    found.push_back(violation(kBars, name_of(b, wall), "the bars at " + in_millimetres(one.at) + " and " + in_millimetres(other.at) + " stand in one cell"));
+    const bool both_asked = one.asked && other.asked;
+    if ((both_asked && !too_near_untold(b, wall, one.at, other.at)) || !share_a_cell(b, facts, wall, one.at, other.at)) continue;
+    found.push_back(violation(kBars, name_of(b, wall), "the bars at " + in_millimetres(one.at) + " and " + in_millimetres(other.at) +
+                                                           (both_asked ? " lack grout between them" : " stand in one cell")));
   }
   return found;
 }

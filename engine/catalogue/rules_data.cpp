@@ -69,6 +69,8 @@ std::vector<Rule> grout_rules() {
        "cleanouts and brace their covers", {"140 lb/cu ft x 5.33 ft", Knowledge::Derived}},
       {"bar-clearance", "Between a bar and the unit there is at least 1/4 in of fine grout or 1/2 in of coarse grout",
        {"TMS 402 (edition not stated)", Knowledge::SecondHand}},
+      {"bar-apart", "Between bars side by side there is at least a bar's thickness of grout, and at least 1 in",
+       {"TMS 402, unverified: check your code", Knowledge::Memory}},
       {"bar-place", "Along the wall a vertical bar stands within 2 in of its place",
        {"TMS 602 art. 3.4 (edition not stated)", Knowledge::SecondHand}},
       {"lintel-bearing", "A lintel bears at least 4 in at each end; your drawings may ask for more",

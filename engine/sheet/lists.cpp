@@ -112,6 +112,7 @@ std::string spaced(std::string id) {
 bool rule_applies(const Context& context, std::string_view id) {
   const bool steel = context.building.bars.has_value() || !context.layout.bars.empty();
   if (id.starts_with("control-joint")) return !context.building.control_joints.empty();
+  if (id == "bar-apart") return std::ranges::contains(context.building.findings, "bars-too-near", &Finding::code);
   if (id.starts_with("grout") || id.starts_with("bar-") || id.starts_with("cleanout")) return steel;
   if (id.starts_with("lintel") || id.starts_with("shores")) return !context.layout.lintels.empty();
   return true;

@@ -78,6 +78,7 @@ void resolve_steel(Draft& draft);           // steel.cpp: beams, wire, pours, ba
 void resolve_corners(Draft& draft);         // corners.cpp: after courses and beams
 void resolve_fixed_bars(Draft& draft);      // fixed_bars.cpp
 void check_bar_room(Draft& draft);          // corners.cpp
+void check_bars_apart(Draft& draft);        // bars_apart.cpp
 
 /// The series index of a wall: the job's own, or one more added to the building. Refusals at `place`.
 [[nodiscard]] std::optional<int> series_index(Draft& draft, const std::optional<std::string>& id,

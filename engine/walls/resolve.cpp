@@ -21,6 +21,7 @@ std::expected<Building, Refusals> resolve(const Job& job) {
   walls::resolve_corners(draft);
   walls::resolve_fixed_bars(draft);
   walls::check_bar_room(draft);
+  walls::check_bars_apart(draft);
   if (!draft.refusals.empty()) return std::unexpected(std::move(draft.refusals));
   return std::move(draft.building);
 }

@@ -173,12 +173,17 @@ TEST(BarFault, TwoBarsInOneCellBreakBarsUnlessBothWereAskedFor) {
   for (const std::int64_t sixteenths : {301, 317}) {
     const Length centre = Length::sixteenths(sixteenths);
     plan.job.steel.bars->dimensioned.push_back({"AB", {"A", {centre, Basis::Actual}, std::nullopt}});
-    plan.building.fixed_bars.push_back({0, Position::from_start(centre), BarReason::Dimensioned, -1, -1, "", Length::sixteenths(61)});
+    plan.building.fixed_bars.push_back({0, Position::from_start(centre), BarReason::Dimensioned, -1, -1, "/bars", Length::sixteenths(61)});
   }
   plan.layout.bars[0].reason = BarReason::Dimensioned;
   more.reason = BarReason::Dimensioned;
   plan.layout.bars.insert(plan.layout.bars.begin(), more);
   settle(plan);
+  // #5, 1 in from centre to centre: 3/8 in between them, where 1 in is wanted. Told by a finding it is known.
+  EXPECT_NE(told(plan).find("lack grout between them"), std::string::npos) << told(plan);
+  Finding finding;
+  finding.code = "bars-too-near", finding.place = "/bars";
+  plan.building.findings.push_back(finding);
   EXPECT_EQ(told(plan), "");
 }
 

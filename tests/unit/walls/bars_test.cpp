@@ -86,6 +86,24 @@ TEST(Bars, TwoDimensionedInOneCellWereAskedFor) {
   job.steel.bars->dimensioned = {{"AB", {"A", actual(in(83)), std::nullopt}}, {"AB", {"A", actual(in(85)), std::nullopt}}};
   RESOLVED(building, job);
   EXPECT_EQ(building.fixed_bars.size(), 2u);
+  EXPECT_EQ(finding(building, "bars-too-near"), nullptr);
+}
+
+// #5 is 5/8 in thick: 1 5/8 in centre to centre leave 1 in clear, 1 9/16 in leave 15/16. #9 is 1.128 in: 2 1/4 leave 1.122.
+TEST(Bars, TwoThatStandTooNearEachOtherAreAFinding) {
+  const auto too_near = [](const std::string& size, Length apart) {
+    Job job = with_bars(shed());
+    job.steel.bars->size = size;
+    job.steel.bars->dimensioned = {{"AB", {"A", actual(in(83)), std::nullopt}}, {"AB", {"A", actual(in(83) + apart), std::nullopt}}};
+    const auto building = resolve(job);
+    const Finding* found = building ? finding(*building, "bars-too-near") : nullptr;
+    return found ? found->place + ": " + found->text : std::string();
+  };
+  EXPECT_EQ(too_near("#5", in16(1, 10)), "");
+  EXPECT_TRUE(too_near("#5", in16(1, 9)).contains("/steel/bars/dimensioned/1: On AB the bars at 6'-11\" and 7'-0 9/16\" from A leave 15/16\" of grout"));
+  EXPECT_TRUE(too_near("#5", in16(0, 9)).contains(" meet; ")) << too_near("#5", in16(0, 9));
+  EXPECT_TRUE(too_near("#9", in16(2, 4)).contains("want 1 3/16\"")) << too_near("#9", in16(2, 4));
+  EXPECT_EQ(too_near("#9", in16(2, 5)), "");  // 2.3125 - 1.128 = 1.1845
 }
 
 // The corner's bar stands 3 13/16 in from both faces. Dimensioned just there, from either wall, it is that bar; 3/16 in
