@@ -152,9 +152,33 @@ void draw_openings(Pad& pad, const Strip& strip) {
   }
 }
 
-// The closing unit: blue marks where mortar is buttered, and the words under the outer face.
+/// Paper along the strip, from left to right.
+struct Reach {
+  Micrometres from, to;
+};
+
+// Where the arrows to the corners lie under the strip.
+std::vector<Reach> end_arrows(const Strip& strip) {
+  const auto runs = setout::runs_in(strip.context.layout, strip.wall, strip.course);
+  const auto turns = [](RunEnd end) { return end == RunEnd::ThroughCorner || end == RunEnd::ButtCorner; };
+  std::vector<Reach> arrows;
+  if (runs.empty()) return arrows;
+  const Micrometres length = std::min(kArrow, strip.frame.width());
+  if (strip.part.first() && turns(runs.front().at_start)) {
+    const Micrometres edge = strip.view.at(runs.front().start);
+    arrows.push_back({edge - length, edge});
+  }
+  if (strip.part.last() && turns(runs.back().at_end)) {
+    const Micrometres edge = strip.view.at(runs.back().end);
+    arrows.push_back({edge, edge + length});
+  }
+  return arrows;
+}
+
+// The closing unit: blue marks where mortar is buttered, and the words under the outer face, below an arrow that is there.
 void draw_closures(Pad& pad, const Strip& strip) {
   const Layout& layout = strip.context.layout;
+  const std::vector<Reach> arrows = end_arrows(strip);
   for (const setout::Closure& closure : setout::closures(strip.context.building, layout, strip.course)) {
     if (layout.runs[static_cast<std::size_t>(closure.run)].wall != strip.wall) continue;
     const Piece& piece = layout.pieces[closure.piece];
@@ -164,9 +188,10 @@ void draw_closures(Pad& pad, const Strip& strip) {
     if (box.empty() || !strip.part.holds(middle)) continue;
     const Stroke blue{Pen::Heavy, Dash::Solid, Ink::Blue};
     pad.line({box.left, box.bottom}, {box.left, box.top}, blue).line({box.right, box.bottom}, {box.right, box.top}, blue);
-    const Micrometres top = strip.face - 1'200 - kSmallText;
     const Micrometres room = 9'000;  // half of the words' width: they stay off the match lines
     const Micrometres x = std::clamp(strip.view.at(middle), strip.frame.left + room, strip.frame.right - room);
+    const bool met = std::ranges::any_of(arrows, [&](const Reach& arrow) { return arrow.from < x + room && x - room < arrow.to; });
+    const Micrometres top = strip.face - (met ? 5'200 : 1'200) - kSmallText;
     pad.write({x, top}, std::string(strip.context.words.butter), kSmall);
     pad.write({x, top - 3'400}, std::string(strip.context.words.both_ends), kSmall);
   }
@@ -315,7 +340,7 @@ Group draw_strip(const Context& context, int wall, int course, const Part& part,
   draw_slots(pad, strip);
   draw_cleanouts(pad, strip);
   draw_bars(pad, strip);
-  if (course == 1) draw_closures(pad, strip);
+  draw_closures(pad, strip);
   draw_ends(pad, strip);
   draw_match_lines(pad, strip);
   draw_marks(pad, strip);

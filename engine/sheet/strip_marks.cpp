@@ -1,5 +1,6 @@
 #include <algorithm>
 
+#include "setout/laying_order.hpp"
 #include "setout/marks.hpp"
 #include "sheet/hook_words.hpp"
 #include "sheet/running_labels.hpp"
@@ -60,7 +61,7 @@ struct Notes {
 Notes notes_of(const Context& context, int wall, int course) {
   const Words& words = context.words;
   std::vector<std::string> meanings{std::string(words.arrow_note)};
-  if (course == 1) meanings.emplace_back(words.closure_note);
+  if (!setout::closures_on(context.building, context.layout, wall, course).empty()) meanings.emplace_back(words.closure_note);
   if (!setout::bars_on_wall(context.building, context.layout, wall).empty()) meanings.emplace_back(words.bar_note);
   meanings.push_back(joined(legend_of(context, {wall, course}), "; "));
   return {std::string(words.block_end_rule), marks_from_text(context.building, wall, words), joined(meanings, " ")};
