@@ -136,9 +136,12 @@ void list_table(std::vector<Entry>& entries, const Context& context, const Lists
   const Table& table = *lists.of(sort);
   if (table.lines.empty()) return;
   const Micrometres foot = foot_under(context, note_of(context, lists, sort));
-  const std::size_t fit = std::max<std::size_t>(1, lines_that_fit(table, context.page.drawing.height() - kTableHead - foot));
+  const Micrometres high = context.page.drawing.height() - kTableHead - foot;
   std::vector<std::size_t> ends;
-  while (ends.empty() || ends.back() < table.lines.size()) ends.push_back(end_of_sheet(table, ends.empty() ? 0 : ends.back(), fit));
+  while (ends.empty() || ends.back() < table.lines.size()) {
+    const std::size_t first = ends.empty() ? 0 : ends.back();
+    ends.push_back(end_of_sheet(table, first, std::max<std::size_t>(1, lines_that_fit(table, high, first))));
+  }
   for (std::size_t index = 0; index < ends.size(); ++index) {
     const std::string title = part_title(context.words, table.name, static_cast<int>(index) + 1, static_cast<int>(ends.size()));
     Entry entry{.sort = sort, .name = name, .title = title};
@@ -297,7 +300,8 @@ Group draw_list(const Context& context, const Table& table, const Entry& entry, 
   Pad pad(Role::Table, entry.title);
   pad.add(draw_table(table, {room.left, room.top - kTableHead}, entry.first_line, entry.last_line));
   if (under) {
-    const Micrometres top = room.top - kTableHead - table_height(table, entry.last_line - entry.first_line) - kBetweenTables;
+    const std::size_t lines = heading_above(table, entry.first_line).lines() + entry.last_line - entry.first_line;
+    const Micrometres top = room.top - kTableHead - table_height(table, lines) - kBetweenTables;
     pad.write({room.left + 1'000, top + 2'000}, under->name, {kText, Weight::Bold});
     pad.add(draw_table(*under, {room.left, top}, 0, under->lines.size()));
   }

@@ -305,10 +305,6 @@ constexpr int kSummaryShare = 54, kPlanShare = 74;
 
 }  // namespace
 
-Scale scale_of_summary(const Context& context) {
-  return scale_of_plan(context.building, left_of(context, kSummaryShare));
-}
-
 namespace {
 
 // What stands beside the plan. False: the sides' sizes found no room and are left to a list behind.
@@ -327,16 +323,45 @@ bool write_summary(Pad& pad, const Context& context) {
   return sides;
 }
 
+// The sides' sizes where they stand under the plan: beside it they found no room, and they take a third of its height at most.
+struct UnderPlan {
+  Table sides;
+  Micrometres high = 0;  // 0: they do not stand there
+};
+
+UnderPlan under_plan(const Context& context) {
+  Pad scratch(Role::Figure);
+  const Area left = left_of(context, kSummaryShare);
+  if (write_summary(scratch, context)) return {};
+  UnderPlan under{side_sizes_table(context, left.width() - 6'000, kSmallText)};
+  const Micrometres high = table_height(under.sides, under.sides.lines.size()) + 3'000;
+  if (high * 3 <= left.height()) under.high = high;
+  return under;
+}
+
+Area room_of_plan(const Context& context, const UnderPlan& under) {
+  Area room = left_of(context, kSummaryShare);
+  room.bottom += under.high;
+  return room;
+}
+
 }  // namespace
+
+Scale scale_of_summary(const Context& context) {
+  return scale_of_plan(context.building, room_of_plan(context, under_plan(context)));
+}
 
 bool summary_holds_sides(const Context& context) {
   Pad scratch(Role::Figure);
-  return write_summary(scratch, context);
+  return write_summary(scratch, context) || under_plan(context).high > 0;
 }
 
 Group draw_summary(const Context& context) {
   Pad pad(Role::Figure, std::string(context.words.title_summary));
-  pad.add(draw_plan(context, 1, PlanDetail::Walls, left_of(context, kSummaryShare), scale_of_summary(context)));
+  const UnderPlan under = under_plan(context);
+  const Area room = room_of_plan(context, under);
+  pad.add(draw_plan(context, 1, PlanDetail::Walls, room, scale_of_plan(context.building, room)));
+  if (under.high > 0) pad.add(draw_table(under.sides, {room.left, room.bottom - 3'000}, 0, under.sides.lines.size()));
   write_summary(pad, context);
   return std::move(pad).take();
 }

@@ -99,9 +99,20 @@ Table new_table(Micrometres width, std::string_view name, std::vector<Column> co
   return table;
 }
 
-std::size_t lines_that_fit(const Table& table, Micrometres height) {
+HeadingAbove heading_above(const Table& table, std::size_t first) {
+  if (first >= table.lines.size() || table.lines[first].heading) return {};
+  std::size_t last = first;
+  while (last > 0 && !table.lines[last - 1].heading) --last;
+  if (last == 0) return {};
+  std::size_t begin = last - 1;
+  while (begin > 0 && !table.lines[begin].starts_row) --begin;
+  return {begin, last};
+}
+
+std::size_t lines_that_fit(const Table& table, Micrometres height, std::size_t first) {
   const Micrometres room = height - head_height(table);
-  return room <= 0 ? 0 : static_cast<std::size_t>(room / table.pitch());
+  const std::size_t lines = room <= 0 ? 0 : static_cast<std::size_t>(room / table.pitch()), above = heading_above(table, first).lines();
+  return lines - std::min(lines, above);
 }
 
 Micrometres table_height(const Table& table, std::size_t lines) {
@@ -118,9 +129,13 @@ Group draw_table(const Table& table, Point top_left, std::size_t first, std::siz
     top -= table.pitch();
   }
   if (has_head(table)) pad.line({top_left.x, top}, {right, top}, {Pen::Medium});
-  for (std::size_t index = first; index < last && index < table.lines.size(); ++index) {
+  std::vector<std::size_t> shown;
+  const HeadingAbove above = heading_above(table, first);
+  for (std::size_t index = above.from; index < above.to; ++index) shown.push_back(index);
+  for (std::size_t index = first; index < last && index < table.lines.size(); ++index) shown.push_back(index);
+  for (const std::size_t index : shown) {
     const TableLine& line = table.lines[index];
-    if (line.starts_row && index > first) pad.line({top_left.x, top}, {right, top}, {Pen::Thin, Dash::Solid, Ink::Grey});
+    if (line.starts_row && index != shown.front()) pad.line({top_left.x, top}, {right, top}, {Pen::Thin, Dash::Solid, Ink::Grey});
     if (line.starts_row && !line.heading && table.pencil_boxes) draw_pencil_box(pad, {top_left.x, top - drop}, table.height_of_text);
     if (line.heading) {
       pad.write({top_left.x + kPadding, top - drop}, line.cells.front(), lettering_of(table, Weight::Bold));

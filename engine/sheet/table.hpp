@@ -40,9 +40,16 @@ struct Table {
 /// An empty table of these columns, as wide as the sheet's drawing.
 [[nodiscard]] Table new_table(Micrometres width, std::string_view name, std::vector<Column> columns, Micrometres height_of_text);
 
-/// Lines that fit below the table's head in so much height.
-[[nodiscard]] std::size_t lines_that_fit(const Table& table, Micrometres height);
-/// The lines first..last (last not included), with the head, hung from `top_left`.
+/// Lines from line `first` on that fit below the table's head, and the heading above them, in so much height.
+[[nodiscard]] std::size_t lines_that_fit(const Table& table, Micrometres height, std::size_t first = 0);
+/// The lines of the heading under which line `first` stands, if that is no heading itself: said again where a sheet begins
+/// in the middle of its rows. From a line to the line behind; empty where there is none.
+struct HeadingAbove {
+  std::size_t from = 0, to = 0;
+  std::size_t lines() const { return to - from; }
+};
+[[nodiscard]] HeadingAbove heading_above(const Table& table, std::size_t first);
+/// The lines first..last (last not included), with the head and the heading above them, hung from `top_left`.
 [[nodiscard]] Group draw_table(const Table& table, Point top_left, std::size_t first, std::size_t last);
 /// Height of so many lines with the head.
 [[nodiscard]] Micrometres table_height(const Table& table, std::size_t lines);

@@ -3,7 +3,7 @@ import re
 from fractions import Fraction
 
 import phrases
-from lengths import FOOT, INCH, MM
+from lengths import FOOT, INCH, MM, agrees
 from places import hook_in, shift_of
 from sheets import read_table, take_paragraphs
 from world import nm
@@ -245,6 +245,18 @@ def check_trigs(sheet, passage, side, hangs_well):
         last = at
     if not hangs_well(side.actual - last - world.step):
         sheet.wrong(f'{what}: part', 'the last', 'shorter', passage)
+    if len(places) == 1:
+        check_one_trig(sheet, passage, side, places[0], shift)
+
+
+def check_one_trig(sheet, passage, side, one, shift):
+    """A single support makes the two parts as even as the openings allow."""
+    middle = Fraction(side.actual, 2)
+    places = [min(max(middle, start), end) for start, end in ground_of(sheet.world, side)]
+    nearest = min(abs(place - middle) for place in places)
+    best = [place for place in places if abs(place - middle) <= nearest + sheet.world.step]
+    if not any(agrees(one.value, place + shift, sheet.world.step) for place in best):
+        sheet.wrong(f'trig of {side.name}', one.text, [sheet.book.text(place + shift) for place in best], passage)
 
 
 CARD_ROWS = {'tapes': tape_row, 'squares': square_row, 'boards': board_row, 'rod': rod_row, 'lines': line_row}

@@ -38,9 +38,12 @@ def marks(sheet):
     for page in sheet.pages:
         for row in read_table(sheet, page, phrases.HEADS['marks'], has_boxes=True):
             if row.heading:
+                before = now
+                now, shift = mark_heading(sheet, row.cells[0], courses)
+                if before is now is not None:  # said again where a page goes on
+                    continue
                 if left:
                     sheet.wrong('marks', 'missing', [sheet.book.text(nm(one['at'])) for one in left])
-                now, shift = mark_heading(sheet, row.cells[0], courses)
                 left = [one for one in now['marks'] if shown(one)] if now else []
                 seen.append((now['side'], now['course']) if now else None)
             elif now is not None:

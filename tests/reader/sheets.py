@@ -36,6 +36,7 @@ class Sheet:
     def __init__(self, sort, title, fields, pages, book):
         self.sort, self.title, self.fields, self.pages, self.book = sort, title, fields, pages, book
         self.passages, self.taken, self.errors = [], set(), []
+        self.headings = {}  # by the heads of a table: the heading under which its rows stand so far
 
     @property
     def world(self):
@@ -197,7 +198,18 @@ def read_table(sheet, page, names, has_boxes=False):
         texts = [text for text in inside if top - 2 < text.y < bottom + 1 and id(text) not in sheet.taken]
         if texts:
             rows.append(row_of(sheet, page, texts, [head.left for head in heads], ends[0], has_boxes))
+    check_headings(sheet, tuple(map(str, names)), rows)
     return rows
+
+
+def check_headings(sheet, names, rows):
+    """Where a page goes on in the middle of a heading's rows it says that heading again."""
+    if rows and names in sheet.headings and not rows[0].heading:
+        passage = next(cell for cell in rows[0].cells if cell)
+        sheet.wrong('heading above rows that go on', passage.text, sheet.headings[names], passage)
+    headings = [row.cells[0].text for row in rows if row.heading]
+    if headings:
+        sheet.headings[names] = headings[-1]
 
 
 def row_of(sheet, page, texts, lefts, edge, has_boxes):
