@@ -1,4 +1,5 @@
 #include <algorithm>
+#include <array>
 
 #include "measure/sorting.hpp"
 #include "setout/marks.hpp"
@@ -75,6 +76,14 @@ Micrometres ground_at(const Profile& profile, Length height) {
   return profile.line - std::min(full_size(profile.bed.level.top - height), profile.ground - kUnderReading);
 }
 
+/// Whether a line of letters that stands on this height meets the line of one of the bed's limits.
+bool on_a_limit(const Profile& profile, Micrometres baseline) {
+  return std::ranges::any_of(std::array{profile.bed.range.least, profile.bed.range.most}, [&](Length limit) {
+    const Micrometres line = profile.line - full_size(limit);
+    return baseline - 400 < line && line < baseline + kSmallText + 400;
+  });
+}
+
 /// The ground between the readings, and the readings.
 void draw_ground(Pad& pad, const Profile& profile) {
   std::vector<ground::BearingHeight> heights;
@@ -106,7 +115,9 @@ void draw_ground(Pad& pad, const Profile& profile) {
     const std::string text = tape_text(profile.bed.level.top - one.height, profile.context.tape());
     const Lettering lettering{kSmallText, Weight::Regular, Anchor::Middle, Ink::Black, 0};
     const Micrometres y = std::min(at.y, profile.line) - 6'500, next = kSmallText + 1'000;
-    const Point places[] = {{at.x, y}, {at.x, y - next}, {at.x, y + next}, {at.x, y - 2 * next}};
+    // Off the bed's limits where there is room.
+    std::vector<Point> places{{at.x, y}, {at.x, y - next}, {at.x, y + next}, {at.x, y - 2 * next}};
+    std::ranges::stable_partition(places, [&](Point place) { return !on_a_limit(profile, place.y); });
     numbers.write(pad, text, lettering, numbers.free_place(text, lettering, places).value_or(places[0]));
   }
 }

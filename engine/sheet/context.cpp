@@ -76,7 +76,9 @@ std::vector<std::string> legend_of(const Context& context, Shown shown) {
   for (const Run& run : context.layout.runs) {
     if ((shown.wall >= 0 && run.wall != shown.wall) || (shown.course > 0 && run.course != shown.course)) continue;
     for (const Piece& piece : setout::pieces_of(context.layout, run)) {
-      if (const std::string mark = exception_of(piece).mark; !mark.empty()) used.insert(mark);
+      // On an elevation the beam's line tells its units: they are not lettered there.
+      const bool under_line = shown.wall >= 0 && shown.course <= 0 && context.building.courses[static_cast<std::size_t>(run.course - 1)].bond_beam;
+      if (const std::string mark = exception_of(piece).mark; !mark.empty() && !(under_line && mark == "BB")) used.insert(mark);
       if (!setout::is_saw_cut(piece)) continue;
       const std::string mark = cut_mark(context, context.wall(run.wall).series, piece);
       for (std::size_t index = 0; index < cuts.size(); ++index) {

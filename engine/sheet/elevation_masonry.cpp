@@ -49,6 +49,16 @@ bool write_label(Pad& pad, const Area& box, const std::string& text) {
   return true;
 }
 
+// The same in a box hardly wider than the letters are high: turned, its ground as wide as they.
+bool write_turned_tight(Pad& pad, const Area& box, const std::string& text) {
+  const Micrometres wide = text_width(text, kSmallText, Weight::Regular) / 2 + 150, high = kSmallText / 2 + 100;
+  const Point middle = box.centre();
+  if (2 * high > box.width() || 2 * wide > box.height()) return false;
+  pad.box({middle.x - high, middle.y - wide, middle.x + high, middle.y + wide}, {Pen::None}, Fill::White);
+  pad.write({middle.x + kSmallText / 2, middle.y}, text, {kSmallText, Weight::Regular, Anchor::Middle, Ink::Black, 1});
+  return true;
+}
+
 // The widest part of a unit that no bar of its course crosses.
 Area clear_of_bars(const Elevation& elevation, const std::vector<setout::WallBar>& bars, const Run& run, const Area& unit) {
   Area widest{};
@@ -88,7 +98,9 @@ void write_exception(Pad& pad, const Elevation& elevation, const std::vector<set
   const std::string mark = cut_mark(context, context.wall(elevation.wall).series, piece);
   const std::string length = saw_text(context, piece.length);
   if (write_label(pad, room, mark + " " + length) || write_label(pad, room, length)) return;
-  if (!write_label(pad, room, mark)) write_label(pad, room, letter);
+  if (write_label(pad, room, mark) || write_label(pad, room, letter)) return;
+  // A narrow piece that no bar crosses takes its mark turned, from edge to edge.
+  if (room.width() + 2 * kInset == unit.width() && !write_turned_tight(pad, unit, mark)) write_turned_tight(pad, unit, letter);
 }
 
 void write_exceptions(Pad& pad, const Elevation& elevation) {

@@ -155,8 +155,8 @@ void add_opening(Table& table, const Context& context, const std::vector<supply:
 Table opening_schedule(const Context& context) {
   const Words& words = context.words;
   Table table = new_table(context.page.drawing.width(), words.title_openings,
-                          {column(words.opening, 11), column(words.masonry_opening, 17), column(words.from_corner, 17),
-                           column(words.underside, 19), column(words.asked, 14), column(words.lintel, 22)},
+                          {column(words.opening, 10), column(words.masonry_opening, 17), column(words.from_corner, 17),
+                           column(words.underside, 19), column(words.asked, 13), column(words.lintel, 24)},
                           kText);
   const auto lintels = supply::lintels_as_laid(context.building, context.layout);
   for (std::size_t index = 0; index < context.building.openings.size(); ++index)
