@@ -36,20 +36,44 @@ std::vector<Point> corner_points(const Context& context, const Area& room, Scale
   return points;
 }
 
+constexpr Micrometres kAround = 700;  // white round a text, which no other enters
+
 /// A text on white at the first of its places that is free, or not at all: the table tells it too.
 void write_where_free(Pad& pad, Placer& lettered, const std::string& text, const Lettering& lettering, const std::vector<Point>& places) {
   const auto place = lettered.free_place(text, lettering, places);
   if (!place) return;
   const Box box = text_box({*place, text, lettering.height, lettering.weight, lettering.anchor, lettering.ink, 0});
-  pad.box({box.left, box.low, box.right, box.high}, {Pen::None}, Fill::White);
+  const Area ground{box.left - kAround, box.low - kAround, box.right + kAround, box.high + kAround};
+  pad.box(ground, {Pen::None}, Fill::White);
+  lettered.keep_clear(ground);
   lettered.write(pad, text, lettering, *place);
 }
 
-void draw_lines(Pad& pad, const Context& context, const TapeAsFound& tape, const std::vector<Point>& points, Placer& lettered) {
+/// The walls as draw_plan() draws them.
+std::vector<Area> walls_drawn(const Context& context, const Area& room, Scale scale) {
+  std::vector<Area> walls;
+  for (const Wall& wall : context.building.walls) walls.push_back(plan_box(context.building, room, scale, wall, Length(), wall.actual));
+  return walls;
+}
+
+bool lies_on_a_wall(const std::vector<Area>& walls, const Box& box) {
+  return std::ranges::any_of(walls, [&](const Area& wall) {
+    return box.left < wall.right && wall.left < box.right && box.low < wall.top && wall.bottom < box.high;
+  });
+}
+
+void draw_lines(Pad& pad, const Context& context, const TapeAsFound& tape, const std::vector<Point>& points,
+                const std::vector<Area>& walls, Placer& lettered) {
+  // All lines before all letters: no line crosses the white round a text.
+  for (const TapedLine& line : tape.lines) {
+    const bool out = line.slip || line.wrong;
+    if (line.again) continue;
+    pad.line(points[static_cast<std::size_t>(line.from)], points[static_cast<std::size_t>(line.to)],
+             {Pen::Thin, out ? Dash::DashDot : Dash::Dashed, out ? Ink::Red : Ink::Black});
+  }
   for (const TapedLine& line : tape.lines) {
     const Point a = points[static_cast<std::size_t>(line.from)], b = points[static_cast<std::size_t>(line.to)];
     const bool out = line.slip || line.wrong;
-    if (!line.again) pad.line(a, b, {Pen::Thin, out ? Dash::DashDot : Dash::Dashed, out ? Ink::Red : Ink::Black});
     // Diagonals are lettered where two of them do not meet; sides have their dimension.
     if (a.x == b.x || a.y == b.y) continue;
     std::vector<Point> places;
@@ -57,7 +81,12 @@ void draw_lines(Pad& pad, const Context& context, const TapeAsFound& tape, const
       places.push_back({static_cast<Micrometres>(a.x + std::int64_t{b.x - a.x} * tenths / 100), static_cast<Micrometres>(a.y + std::int64_t{b.y - a.y} * tenths / 100)});
     }
     const std::string text = corner_name(context, line.from) + corner_name(context, line.to) + "  " + both_forms(line.read, context.tape());
-    write_where_free(pad, lettered, text, {kSmallText, Weight::Regular, Anchor::Middle, out ? Ink::Red : Ink::Black, 0}, places);
+    const Lettering lettering{kSmallText, Weight::Regular, Anchor::Middle, out ? Ink::Red : Ink::Black, 0};
+    // Off the walls where there is room.
+    std::ranges::stable_partition(places, [&](Point place) {
+      return !lies_on_a_wall(walls, text_box({place, text, lettering.height, lettering.weight, lettering.anchor, lettering.ink, 0}));
+    });
+    write_where_free(pad, lettered, text, lettering, places);
   }
 }
 
@@ -314,7 +343,7 @@ Group draw_found_plan(const Context& context, const Area& room, Scale scale) {
   Pad moves(Role::Figure, std::string(context.words.found_moves));
   draw_moves(moves, context, context.job.found->tape, points, lettered, scale);
   if (!context.job.found->tape.moves.empty()) pad.write({room.left, room.bottom}, std::string(context.words.found_ellipse_note), {kSmallText});
-  draw_lines(pad, context, context.job.found->tape, points, lettered);
+  draw_lines(pad, context, context.job.found->tape, points, walls_drawn(context, room, scale), lettered);
   pad.add(std::move(moves).take());
   return std::move(pad).take();
 }

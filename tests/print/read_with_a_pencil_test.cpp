@@ -53,6 +53,24 @@ TEST(Pencil, NoReadingStandsOnTheDashedLinesOfTheBedsLimits) {
   EXPECT_LT(10U, read);
 }
 
+// On the sheet of pegs the taped lines lie under the white of all their texts: none is drawn after a white ground.
+TEST(Pencil, NoTapedLineCrossesAText) {
+  std::size_t grounds = 0;
+  for (const Sheet& sheet : solved_example("glaze-store").sheets(Paper::Letter)) {
+    if (sheet.title != "Pegs as found") continue;
+    visit_groups(sheet.groups, [&](const Group& group) {
+      bool ground = false;
+      for (const sheet::Shape& shape : group.shapes) {
+        const bool line = shape.points.size() == 2 && shape.dash != sheet::Dash::Solid;
+        const bool white = shape.pen == sheet::Pen::None && shape.fill == sheet::Fill::White;
+        EXPECT_FALSE(line && ground && shape.points[0].x != shape.points[1].x && shape.points[0].y != shape.points[1].y);
+        ground |= white, grounds += white;
+      }
+    });
+  }
+  EXPECT_LT(5U, grounds);
+}
+
 TEST(Pencil, AnElevationTellsBondBeamUnitsOnlyWhereItLettersOne) {
   std::size_t elevations = 0, told = 0;
   for (const Solved& solved : solved_examples()) {
