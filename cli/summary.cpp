@@ -193,7 +193,12 @@ std::string gap_text(const Cost& found, const Cost& bound) {
 void add_proof(Page& page) {
   const Layout& layout = page.answer.layout;
   page.title("Is it the best?");
-  if (layout.proven) {
+  if (!layout.conceded.empty()) {
+    page.line("no layout keeps every rule: " + number_text(layout.conceded.size()) + (layout.conceded.size() == 1 ? " place gives" : " places give") + " one up; see the findings");
+  }
+  if (layout.proven && !layout.conceded.empty()) {
+    page.line("fewer or milder rules cannot be given up: searched to the end");
+  } else if (layout.proven) {
     const bool cuts_first = page.answer.building.bond == BondWish::Quarter;
     page.line(cuts_first ? "no layout that keeps the rules has fewer saw cuts, or as few and fewer short joint laps: searched to the end"
                          : "no layout that keeps the rules has fewer short joint laps, or as few and fewer saw cuts: searched to the end");

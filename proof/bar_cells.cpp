@@ -4,6 +4,7 @@
 #include <optional>
 
 #include "proof/cells.hpp"
+#include "proof/conceded.hpp"
 #include "proof/runs.hpp"
 
 namespace stringcourse::proof {
@@ -117,7 +118,7 @@ Passage corner_passage(const Building& b, const Layout& layout, const Facts& fac
   const int wall = own ? bar.wall : other;
   const CornerBar seen = own ? CornerBar{bar.centre, bar.off_face} : seen_from_other(b, bar);
   const RunFacts* run = run_over(at(at(facts.walls, wall).courses, course - 1), seen.along);
-  if (!run || at(facts.walls, wall).stopped) return {};
+  if (!run || at(facts.walls, wall).stopped || gives_up_an_end(layout, wall, course)) return {};
   const std::optional<Stretch> cell = cell_around(b.series_of(at(b.walls, wall)), *run, seen.along, rules);
   if (!cell) return {std::nullopt, "meets a web of the corner unit, or lacks its clearance along it"};
   const Stretch shells = between_corner_shells(b, corner, wall);
@@ -138,6 +139,7 @@ Passage passage_in(const Building& b, const Layout& layout, const Facts& facts, 
   const BarRules& rules = *b.bars;
   const Series& series = b.series_of(at(b.walls, bar.wall));
   if (const RunFacts* run = run_over(at(at(facts.walls, bar.wall).courses, course - 1), bar.centre)) {
+    if (is_bare(series, *run)) return {};
     std::optional<Stretch> cell = cell_around(series, *run, bar.centre, rules);
     if (!cell) return {std::nullopt, "meets a web, a joint or a cut instead of a whole cell with its clearance"};
     if (!holds(between_shells(series), bar.off_face, rules)) return {std::nullopt, "lacks its clearance to a face shell"};
@@ -190,9 +192,14 @@ Violations check_cells_of(const Building& building, const Layout& layout, const 
     const std::string where = place_of(building, bar.wall, course);
     const std::string who = "the bar at " + in_millimetres(bar.centre) + " ";
     const Passage passage = passage_in(building, layout, facts, bar, course);
-    if (!passage.obstacle.empty()) found.push_back(violation(kBars, where, who + passage.obstacle));
+    const auto fail = [&](const std::string& text, Concession::What what) {
+      found.push_back(violation(kBars, where, who + text));
+      const bool of_its_own_place = bar.corner < 0 && bar.reason != BarReason::Spaced;
+      if (of_its_own_place) found.back().may_be = Concession{what, bar.wall, course, bar.centre, bar.centre, Length()};
+    };
+    if (!passage.obstacle.empty()) fail(passage.obstacle, Concession::What::Bar);
     if (passage.cell && below && !share(*below, *passage.cell, building.bars->common_along))
-      found.push_back(violation(kBars, where, who + "finds its cell too far off the cell below"));
+      fail("finds its cell too far off the cell below", Concession::What::BarCells);
     below = passage.cell;
   }
   return found;

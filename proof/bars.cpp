@@ -131,7 +131,7 @@ std::int64_t extra_between(const std::vector<Post>& posts, Length spacing) {
   for (const Post& post : posts) {
     if (post.spaced) { ++spaced; continue; }
     const std::int64_t spaces = -(fixed - post.at).whole_multiples(spacing);  // rounded up
-    extra += spaced - std::max<std::int64_t>(0, spaces - 1);
+    extra += std::max<std::int64_t>(0, spaced - std::max<std::int64_t>(0, spaces - 1));
     fixed = post.at;
     spaced = 0;
   }
@@ -147,7 +147,8 @@ BarCount check_spacing(const Building& b, const std::vector<Post>& posts, int wa
     for (std::size_t k = 1; k < inside.size(); ++k)
       if (spacing < inside[k].at - inside[k - 1].at)
         count.violations.push_back(violation(kBars, name_of(b, wall), "no bar between " + in_millimetres(inside[k - 1].at) + " and " +
-                                                                          in_millimetres(inside[k].at)));
+                                                                          in_millimetres(inside[k].at),
+                                             Concession{Concession::What::BarSpacing, wall, 1, inside[k - 1].at, inside[k].at, inside[k].at - inside[k - 1].at}));
     count.extra_bars += extra_between(inside, spacing);
   }
   return count;

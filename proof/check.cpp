@@ -6,6 +6,7 @@
 #include "proof/bars.hpp"
 #include "proof/claim.hpp"
 #include "proof/cleanouts.hpp"
+#include "proof/conceded.hpp"
 #include "proof/corners.hpp"
 #include "proof/facts.hpp"
 #include "proof/kinds.hpp"
@@ -24,7 +25,7 @@ Cost count_pieces(const Building& b, const Facts& facts) {
     for (const CourseFacts& course : wall.courses)
       for (const RunFacts& run : course.runs) {
         const Series& series = b.series_of(b.walls[static_cast<std::size_t>(run.run->wall)]);
-        if (wall.stopped && run.pieces.empty()) continue;
+        if ((wall.stopped && run.pieces.empty()) || is_bare(series, run)) continue;
         const std::int64_t off = (run.slack - series.joint * run.joints).in_nanometres();
         cost.joint_deviation += off < 0 ? -off : off;
         cost.units += static_cast<std::int64_t>(run.pieces.size());
@@ -57,6 +58,7 @@ Violations compare_cost(const Layout& layout, const Cost& cost, std::int64_t cut
                         {"extra bars", stated.extra_bars, cost.extra_bars},
                         {"joint deviation", stated.joint_deviation, cost.joint_deviation},
                         {"units", stated.units, cost.units},
+                        {"conceded", stated.conceded, cost.conceded},
                         {"cut lengths", layout.cut_lengths, cut_lengths}};
   Violations found;
   for (const Term& term : terms)
@@ -87,10 +89,12 @@ Certificate check(const Job& job, const Building& building, const Layout& layout
   BandCount bands = check_bands(building, facts);
   BarCount bars = check_bars(building, layout, facts);
   for (Violations* part : {&laps.violations, &bands.violations, &bars.violations}) found = joined(std::move(found), std::move(*part));
+  found = without_conceded(building, layout, std::move(found));
   certificate.cost = count_pieces(building, facts);
   certificate.cost.short_laps = laps.short_laps;
   certificate.cost.shifted_joints = bands.shifted_joints;
   certificate.cost.extra_bars = bars.extra_bars;
+  certificate.cost.conceded = weight_of_conceded(layout);
   certificate.cut_lengths = count_cut_lengths(layout);
   if (layout.stopped.empty()) found = joined(std::move(found), compare_cost(layout, certificate.cost, certificate.cut_lengths));
   certificate.violations = std::move(found);

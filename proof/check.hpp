@@ -3,6 +3,7 @@
 // it costs. It shares plain data with the engine (job, building, layout, catalogue figures) and no code of the folders
 // that made them. Slow and obvious on purpose; its work grows about in proportion to the number of pieces.
 #include <cstdint>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -17,11 +18,13 @@ struct Violation {
   std::string rule;
   std::string where;
   std::string text;
+  std::optional<Concession> may_be = {};  // what the layout may list to have given it up
   friend bool operator==(const Violation&, const Violation&) = default;
 };
 
 struct Certificate {
-  std::vector<Violation> violations;  // empty: every hard rule holds and the stated cost is the true one
+  std::vector<Violation> violations;  // empty: every hard rule holds that is not listed as given up, all that is listed
+                                      // is really broken, and the stated cost is the true one
   Cost cost;                          // re-derived from the placed pieces; zero where the layout cannot be read
   std::int64_t cut_lengths = 0;       // different lengths among saw cuts (term 8)
 };

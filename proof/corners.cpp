@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <optional>
 
+#include "proof/conceded.hpp"
 #include "proof/runs.hpp"
 
 namespace stringcourse::proof {
@@ -215,6 +216,7 @@ std::optional<Case> case_of(const Building& b, const Layout& layout, const Facts
   const bool arriving = runs_through(b, layout, corner, c.arriving, course);
   const int through = arriving ? c.arriving : c.leaving, butting = arriving ? c.leaving : c.arriving;
   if (at(facts.walls, through).stopped || at(facts.walls, butting).stopped) return std::nullopt;
+  if (gives_up_an_end(layout, through, course) || gives_up_an_end(layout, butting, course)) return std::nullopt;
   const RunFacts* run = run_at(facts, c, through, course, RunEnd::ThroughCorner);
   if (!run || run->pieces.empty()) return std::nullopt;  // said elsewhere
   const RunFacts* butt = run_at(facts, c, butting, course, RunEnd::ButtCorner);

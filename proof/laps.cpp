@@ -15,8 +15,14 @@ std::vector<HeadJoint> lapping_joints(const CourseFacts& course, int panel) {
 
 bool same_lintel_end(const HeadJoint& a, const HeadJoint& b) { return a.lintel != -1 && a.lintel == b.lintel; }
 
+/// Two neighbouring courses of one wall.
+struct CoursePair {
+  std::int32_t wall, upper_course;
+  std::string where;
+};
+
 LapCount laps_between(const std::vector<HeadJoint>& lower, const std::vector<HeadJoint>& upper, const Series& series,
-                      const std::string& where) {
+                      const CoursePair& pair) {
   LapCount count;
   const Length least = series.least_lap(), below = series.short_lap_below();
   const Length widest = std::max(least, below);
@@ -27,9 +33,12 @@ LapCount laps_between(const std::vector<HeadJoint>& lower, const std::vector<Hea
       if (joint.middle < upper[i].middle && !closer_than(joint.middle, upper[i].middle, widest)) break;
       if (same_lintel_end(joint, upper[i])) continue;
       if (closer_than(joint.middle, upper[i].middle, below)) ++count.short_laps;
-      if (closer_than(joint.middle, upper[i].middle, least))
-        count.violations.push_back(violation(kLap, where, "head joints at " + in_millimetres(joint.middle.nearest_nanometre()) +
-                                                              " and, a course up, at " + in_millimetres(upper[i].middle.nearest_nanometre())));
+      if (!closer_than(joint.middle, upper[i].middle, least)) continue;
+      const Length here = joint.middle.nearest_nanometre(), above = upper[i].middle.nearest_nanometre();
+      const bool stacked = closer_than(joint.middle, upper[i].middle, std::min(series.relaxed_piece, least));
+      Concession lap{stacked ? Concession::What::StackedLap : Concession::What::ShortLap, pair.wall, pair.upper_course,
+                     std::min(here, above), std::max(here, above), std::max(here, above) - std::min(here, above)};
+      count.violations.push_back(violation(kLap, pair.where, "head joints at " + in_millimetres(here) + " and, a course up, at " + in_millimetres(above), lap));
     }
   }
   return count;
@@ -132,7 +141,8 @@ LapCount check_laps(const Building& building, const Facts& facts) {
       for (std::size_t c = 0; c + 1 < wall.courses.size(); ++c) {
         LapCount more = laps_between(lapping_joints(wall.courses[c], panel), lapping_joints(wall.courses[c + 1], panel),
                                      building.series_of(building.walls[w]),
-                                     place_of(building, static_cast<std::int32_t>(w), static_cast<std::int32_t>(c + 1)));
+                                     {static_cast<std::int32_t>(w), static_cast<std::int32_t>(c + 2),
+                                      place_of(building, static_cast<std::int32_t>(w), static_cast<std::int32_t>(c + 1))});
         total.short_laps += more.short_laps;
         total.violations = joined(std::move(total.violations), std::move(more.violations));
       }

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "proof/cells.hpp"
+#include "proof/conceded.hpp"
 
 namespace stringcourse::proof {
 namespace {
@@ -73,12 +74,15 @@ bool overlaps(const Piece& piece, Length from, Length to) {
 
 /// What stands under from..to is uncut (or, relaxed, a cut that keeps a cell).
 Violations check_uncut(const Building& b, const Layout& layout, const RunFacts& run, const ResolvedOpening& o, Length from, Length to) {
+  Violations found;
   for (const Piece* piece : run.pieces) {
     if (piece->cut == CutEnd::None || !overlaps(*piece, from, to)) continue;
     const bool keeps_cell = !whole_cells(b.series_of(at(b.walls, o.wall)), *piece).empty();
-    if (!layout.relaxed_bearing || !keeps_cell) return {violation(kLintels, name_of_lintel(b, o), "a cut piece stands under its bearing")};
+    if (layout.relaxed_bearing && keeps_cell) continue;
+    found.push_back(violation(kLintels, name_of_lintel(b, o), "a cut piece stands under its bearing"));
+    if (!keeps_cell) found.back().may_be = piece_given_up(Concession::What::CutUnderBearing, *run.run, *piece);
   }
-  return {};
+  return found;
 }
 
 /// A lintel of units is laid in bond with what it bears on, round the corner and over the next opening too: only the

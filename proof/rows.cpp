@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "proof/conceded.hpp"
 #include "proof/kinds.hpp"
 
 namespace stringcourse::proof {
@@ -26,13 +27,20 @@ Violations check_joints(const Case& c) {
   Violations found;
   const Length slack = c.facts.slack;
   const std::int64_t m = c.facts.joints;
-  if (c.facts.pieces.empty() && !(has_joint(c.run().at_start) && has_joint(c.run().at_end)))
-    found.push_back(violation(kPieces, c.where, "a run of " + in_millimetres(c.run().end - c.run().start) + " without a piece"));
+  if (is_bare(c.series, c.facts)) {
+    const Length bare = c.run().end - c.run().start;
+    found.push_back(violation(kPieces, c.where, "a run of " + in_millimetres(bare) + " without a piece",
+                              given_up(Concession::What::Bare, c.run(), c.run().start, c.run().end, bare)));
+  }
   if (c.run().joints != m || c.run().slack != slack)
     found.push_back(violation(kJoints, c.where, "joints or slack are not what the pieces leave: " + std::to_string(m) +
                                                     " joints share " + in_millimetres(slack)));
-  if (slack < c.building.joint_least * m || c.building.joint_most * m < slack)
-    found.push_back(violation(kJoints, c.where, std::to_string(m) + " joints share " + in_millimetres(slack) + ": outside the range"));
+  if (!is_bare(c.series, c.facts) && (slack < c.building.joint_least * m || c.building.joint_most * m < slack)) {
+    Violation far = violation(kJoints, c.where, std::to_string(m) + " joints share " + in_millimetres(slack) + ": outside the range");
+    const Length each = Length::nanometres(slack.in_nanometres() / std::max<std::int64_t>(m, 1));
+    if (in_site_tolerance(c.series, slack, m)) far.may_be = given_up(Concession::What::Joints, c.run(), c.run().start, c.run().end, each);
+    found.push_back(std::move(far));
+  }
   const Length off = slack - c.series.joint * m;
   const Length size = off < Length() ? -off : off;
   if (has_make_up(c.facts) && c.series.cut_step < size * 2)
@@ -98,7 +106,11 @@ Violations check_faces(const Case& c) {
     const CutEnd cut = c.facts.pieces[i]->cut;
     const bool shows = (cut == CutEnd::Start && i == 0 && shows_face(c.run().at_start)) ||
                        (cut == CutEnd::End && i + 1 == count && shows_face(c.run().at_end));
-    if (shows) found.push_back(violation(kFaces, c.where, "the cut end of piece " + std::to_string(c.facts.pieces[i]->number) + " shows"));
+    if (!shows) continue;
+    Violation cut_shows = violation(kFaces, c.where, "the cut end of piece " + std::to_string(c.facts.pieces[i]->number) + " shows");
+    const bool either_would = count == 1 && shows_face(c.run().at_start) && shows_face(c.run().at_end);
+    if (either_would) cut_shows.may_be = piece_given_up(Concession::What::CutFace, c.run(), *c.facts.pieces[i]);
+    found.push_back(std::move(cut_shows));
   }
   return found;
 }
@@ -113,8 +125,14 @@ Violations check_corner_units(const Case& c) {
   if (c.facts.pieces.empty()) return {};
   const bool start_fails = c.run().at_start == RunEnd::ThroughCorner && !makes_corner(c, *c.facts.pieces.front());
   const bool end_fails = c.run().at_end == RunEnd::ThroughCorner && !makes_corner(c, *c.facts.pieces.back());
-  if (!start_fails && !end_fails) return {};
-  return {violation(kCorners, c.where, "the piece at a corner that runs through is not an uncut unit")};
+  Violations found;
+  const auto fail = [&](const Piece& piece) {
+    found.push_back(violation(kCorners, c.where, "the piece at a corner that runs through is not an uncut unit",
+                              piece_given_up(Concession::What::Corner, c.run(), piece)));
+  };
+  if (start_fails) fail(*c.facts.pieces.front());
+  if (end_fails) fail(*c.facts.pieces.back());
+  return found;
 }
 
 Violations check_run(const Case& c) {

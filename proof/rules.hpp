@@ -25,6 +25,12 @@ inline constexpr std::string_view kCorners = "corners";              // a corner
 inline constexpr std::string_view kBands = "bands";                  // courses of one parity of a band differ
 inline constexpr std::string_view kCost = "cost";                    // the stated cost is not the true one
 
+inline constexpr std::string_view kConceded = "conceded";            // listed as given up, and it is not
+
+/// A broken rule that a layout may list as given up.
+inline Violation violation(std::string_view rule, std::string where, std::string text, Concession may_be) {
+  return {std::string(rule), std::move(where), std::move(text), may_be};
+}
 inline Violation violation(std::string_view rule, std::string where, std::string text) {
   return {std::string(rule), std::move(where), std::move(text)};
 }

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <set>
 
+#include "bond/concessions.hpp"
 #include "bond/elimination.hpp"
 #include "bond/lintel_units.hpp"
 #include "bond/panel_site.hpp"
@@ -26,7 +27,7 @@ struct Option {
 };
 
 /// A stopped panel weighs more than any layout, so that the fewest panels stop.
-constexpr std::uint64_t kStoppedWeight = std::uint64_t{1} << 48;
+constexpr std::uint64_t kStoppedWeight = std::uint64_t{1} << 52;
 constexpr std::size_t kMostBearingSets = 512;
 
 class Assembly {
@@ -107,12 +108,14 @@ class Assembly {
     for (std::size_t s = 0; s < sites_.size(); ++s) {
       const Option& used = option(s, chosen);
       const PanelCase& best = *used.cases[best_of(used)];
-      if (best.answer || strictness_[s] == Strictness::ShortestPieces) continue;
+      const bool was_last = strictness_[s] == Strictness::Conceding;
+      const bool not_further = memo_->when_out_of_room() == OutOfRoom::Stop && !memo_->is_quick() && strictness_[s] == Strictness::ShortestPieces;
+      if (best.answer || was_last || not_further) continue;
       if (!all_proven_stops(used)) {
-        if (memo_->when_out_of_room() == OutOfRoom::Stop) continue;
+        if (memo_->when_out_of_room() == OutOfRoom::Stop && !memo_->is_quick()) continue;
         relaxed_unproven_ = true;
       }
-      strictness_[s] = static_cast<Strictness>(static_cast<int>(strictness_[s]) + 1);
+      strictness_[s] = memo_->is_quick() ? Strictness::Conceding : static_cast<Strictness>(static_cast<int>(strictness_[s]) + 1);
       open_site(s);
       again = true;
     }
@@ -223,8 +226,7 @@ class Assembly {
       if (solved.answer) {
         placed.answer = &*solved.answer;
         total = total + used.with_lintels(best, key_of(placed.answer->cost, order_));
-        layout.relaxed_piece |= strictness_[s] == Strictness::ShortestPieces;
-        layout.relaxed_bearing |= strictness_[s] != Strictness::Full;
+        note_relaxed(s, placed, layout);
         for (std::size_t i = 0; i < sites_[s].one_piece.size(); ++i) {
           layout.lintels.push_back(PlacedLintel{sites_[s].one_piece[i], used.bearings[best][i].start, used.bearings[best][i].end});
         }
@@ -234,13 +236,31 @@ class Assembly {
       panels.push_back(std::move(placed));
     }
     place_pieces(*building_, panels, layout);
+    layout.conceded = concessions_of(panels);
     place_built_lintels(layout);
     layout.cost = cost_of(total, order_);
     layout.cost.extra_bars = place_bars(*building_, layout);
+    for (const Concession& c : layout.conceded) layout.cost.conceded += c.what == Concession::What::BarSpacing ? weight_of(c.what) : 0;
     place_cleanouts(*building_, layout);
     name_bar_units(*building_, layout);
     prove(layout, chosen, total);
     return layout;
+  }
+
+  /// Where rules are given up, only what is really used of the milder relaxations is told.
+  void note_relaxed(std::size_t s, const PlacedPanel& placed, Layout& layout) const {
+    const bool concedes = strictness_[s] == Strictness::Conceding;
+    bool shorter = false, cut_on_zone_row = false;
+    for (std::size_t row = 0; concedes && row < placed.panel.rows.size(); ++row) {
+      for (const std::vector<Chosen>& run : placed.answer->rows[row]) {
+        for (const Chosen& piece : run) {
+          shorter |= Length::nanometres(piece.length) < building_->least_piece;
+          cut_on_zone_row |= piece.cut != CutEnd::None && !placed.panel.rows[row].uncut_zones.empty();
+        }
+      }
+    }
+    layout.relaxed_piece |= concedes ? shorter : strictness_[s] == Strictness::ShortestPieces;
+    layout.relaxed_bearing |= concedes ? cut_on_zone_row : strictness_[s] != Strictness::Full;
   }
 
   /// Lintels built of units, as their pieces lie.
@@ -290,7 +310,7 @@ Layout lay_out_like(const Layout& like, const Building& building, PanelMemo& mem
   Assembly assembly(building, memo);
   assembly.keep(like);
   Layout layout = assembly.run();
-  return layout.stopped.empty() ? layout : lay_out(building, memo);
+  return layout.stopped.empty() && layout.cost.conceded == 0 ? layout : lay_out(building, memo);
 }
 
 Layout lay_out_from(const Layout& printed, const Building& building, PanelMemo& memo) {

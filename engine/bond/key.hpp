@@ -32,29 +32,33 @@ struct Key {
 
 /// Parts of a cost that come up while laying one piece or one joint.
 struct Charge {
+  std::uint32_t conceded = 0;  // weight of the rules given up (bond/concessions.hpp): above everything
   std::uint32_t short_laps = 0, cuts = 0, short_pieces = 0, shifted = 0;
   std::uint64_t deviation = 0, units = 0;
   std::uint32_t lintels = 0;  // half units that one-piece lintels are longer than they must be, and unequal ends
   std::uint32_t changed = 0;  // pieces not as they were printed before: below all that makes a layout good, above its size
 };
 
-/// The second word holds three counts: 24 bits, 16 for lintels, and 24 for shifted joints: sixteen million of each.
-inline constexpr int kShiftedBits = 24, kAboveLintels = 40;
+/// The second word holds 24 bits of each of two counts and 16 for lintels; the third 20 for shifted joints above the
+/// deviation: 2^44 nm are 17 km of it.
+inline constexpr int kThirdBits = 24, kLintelBits = 16, kDeviationBits = 44;
 
 [[nodiscard]] constexpr Key key_of(const Charge& charge, Order order) {
   const auto pair = [](std::uint32_t high, std::uint32_t low) {
     return (static_cast<std::uint64_t>(high) << 32) | low;
   };
-  const auto with_lintels = [&](std::uint32_t high) {
-    return static_cast<std::uint64_t>(high) << kAboveLintels | static_cast<std::uint64_t>(charge.lintels) << kShiftedBits | charge.shifted;
+  const auto counts = [&](std::uint32_t second, std::uint32_t third) {
+    return static_cast<std::uint64_t>(second) << (kThirdBits + kLintelBits) |
+           static_cast<std::uint64_t>(third) << kLintelBits | charge.lintels;
   };
+  const std::uint64_t below = static_cast<std::uint64_t>(charge.shifted) << kDeviationBits | charge.deviation;
   switch (order) {
     case Order::HalfBond:
-      return Key{{pair(charge.short_laps, charge.cuts), with_lintels(charge.short_pieces),
-                  charge.deviation, pair(charge.changed, static_cast<std::uint32_t>(charge.units))}};
+      return Key{{pair(charge.conceded, charge.short_laps), counts(charge.cuts, charge.short_pieces), below,
+                  pair(charge.changed, static_cast<std::uint32_t>(charge.units))}};
     case Order::QuarterBond:
-      return Key{{pair(charge.cuts, charge.short_pieces), with_lintels(charge.short_laps),
-                  charge.deviation, pair(charge.changed, static_cast<std::uint32_t>(charge.units))}};
+      return Key{{pair(charge.conceded, charge.cuts), counts(charge.short_pieces, charge.short_laps), below,
+                  pair(charge.changed, static_cast<std::uint32_t>(charge.units))}};
     case Order::Weighted: break;
   }
   return Key{{charge.units, 0, 0, 0}};
@@ -70,12 +74,14 @@ inline constexpr int kShiftedBits = 24, kAboveLintels = 40;
     return cost;
   }
   const bool laps_first = order == Order::HalfBond;
-  const auto third = static_cast<std::int64_t>(key.words[1] >> kAboveLintels);
-  cost.short_laps = laps_first ? high(key.words[0]) : third;
-  cost.cuts = laps_first ? low(key.words[0]) : high(key.words[0]);
-  cost.short_pieces = laps_first ? third : low(key.words[0]);
-  cost.shifted_joints = static_cast<std::int64_t>(key.words[1] & ((std::uint64_t{1} << kShiftedBits) - 1));
-  cost.joint_deviation = static_cast<std::int64_t>(key.words[2]);
+  const auto second = static_cast<std::int64_t>(key.words[1] >> (kThirdBits + kLintelBits));
+  const auto third = static_cast<std::int64_t>(key.words[1] >> kLintelBits & ((std::uint64_t{1} << kThirdBits) - 1));
+  cost.conceded = high(key.words[0]);
+  cost.short_laps = laps_first ? low(key.words[0]) : third;
+  cost.cuts = laps_first ? second : low(key.words[0]);
+  cost.short_pieces = laps_first ? third : second;
+  cost.shifted_joints = static_cast<std::int64_t>(key.words[2] >> kDeviationBits);
+  cost.joint_deviation = static_cast<std::int64_t>(key.words[2] & ((std::uint64_t{1} << kDeviationBits) - 1));
   cost.units = low(key.words[3]);
   return cost;
 }
@@ -83,10 +89,13 @@ inline constexpr int kShiftedBits = 24, kAboveLintels = 40;
 /// A cost of whole panels as a key, to compare and add (extra bars left out).
 [[nodiscard]] constexpr Key key_of(const Cost& cost, Order order) {
   if (order == Order::Weighted) return Key{{static_cast<std::uint64_t>(cost.short_laps), 0, 0, 0}};
-  return key_of(Charge{static_cast<std::uint32_t>(cost.short_laps), static_cast<std::uint32_t>(cost.cuts),
-                       static_cast<std::uint32_t>(cost.short_pieces),
-                       static_cast<std::uint32_t>(cost.shifted_joints),
-                       static_cast<std::uint64_t>(cost.joint_deviation), static_cast<std::uint64_t>(cost.units)},
+  return key_of(Charge{.conceded = static_cast<std::uint32_t>(cost.conceded),
+                       .short_laps = static_cast<std::uint32_t>(cost.short_laps),
+                       .cuts = static_cast<std::uint32_t>(cost.cuts),
+                       .short_pieces = static_cast<std::uint32_t>(cost.short_pieces),
+                       .shifted = static_cast<std::uint32_t>(cost.shifted_joints),
+                       .deviation = static_cast<std::uint64_t>(cost.joint_deviation),
+                       .units = static_cast<std::uint64_t>(cost.units)},
                 order);
 }
 

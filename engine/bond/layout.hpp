@@ -87,6 +87,7 @@ struct Cost {
   std::int64_t extra_bars = 0;
   std::int64_t joint_deviation = 0; // nanometres, sum over runs of |run - pieces - m j|
   std::int64_t units = 0;
+  std::int64_t conceded = 0;        // weight of the rules given up; compared before all others; 0: every rule is kept
   friend bool operator==(const Cost&, const Cost&) = default;
 };
 
@@ -97,6 +98,27 @@ struct Stopped {
   Length start, end;
   std::string rule;    // the rule that stops it, with the values
   std::string remedy;  // the smallest changes that mend it
+};
+
+/// A rule given up at one place, because no layout was found that keeps them all (docs/bond-model.md).
+struct Concession {
+  enum class What : std::uint8_t {
+    Joints,           // of a run, out of the job's range: from..to the run, amount the joint's width
+    Bar,              // a bar of its own place that no whole cell of this course holds: from = to = its middle
+    BarCells,         // ... whose cells in this course and the one below share too little
+    BarSpacing,       // spaced bars farther apart than asked: from..to between them, amount the distance
+    CutUnderBearing,  // a saw cut without a whole cell under a lintel's end: from..to the piece, amount its length
+    ShortLap,         // head joints of this course and the one below nearer than a quarter: from..to, amount the lap
+    CutFace,          // a saw cut that shows: from..to the piece, amount its length
+    StackedLap,       // as ShortLap, nearer than 2 in (50 mm)
+    Corner,           // not an uncut unit at a corner that runs through: from..to the piece, amount its length
+    Bare,             // a run that no pieces fill: from..to, amount its length
+  } what = What::Joints;
+  std::int32_t wall = 0;
+  std::int32_t course = 1;
+  Length from, to;  // along the wall, to the nearest nanometre
+  Length amount;
+  friend bool operator==(const Concession&, const Concession&) = default;
 };
 
 struct Layout {
@@ -115,6 +137,7 @@ struct Layout {
   bool relaxed_piece = false; // rule 2 was relaxed to the series' relaxed_piece
   bool relaxed_bearing = false;  // a cut with a whole filled cell stands under a bearing
   std::vector<Stopped> stopped;  // empty: the layout is whole
+  std::vector<Concession> conceded;  // rules given up; Cost::conceded is what they weigh together
 
   const Piece* begin_of(const Run& run) const { return pieces.data() + run.first_piece; }
 };

@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "bond/concessions.hpp"
+
 namespace stringcourse::bond {
 namespace {
 
@@ -79,7 +81,7 @@ Key RowBound::from(std::int32_t start) {
 
 PairBound::PairBound(const Panel& panel, RowGraph& first, RowGraph& second, PairTerms terms)
     : panel_(&panel), first_(&first), second_(&second), terms_(terms), order_(order_of(panel)) {
-  if (terms_.laps == 0 || order_ != Order::HalfBond) return;
+  if (terms_.laps == 0 || order_ != Order::HalfBond || panel.concedes) return;
   spared_first_ = spared_pieces(first.row(), second.row());
   spared_second_ = spared_pieces(second.row(), first.row());
 }
@@ -289,7 +291,10 @@ void PairBound::close_unused() {
 bool PairBound::count_lap(const Node& target, const Node& joint, Charge& charge) const {
   if (!joint.head_joint || (target.lintel >= 0 && target.lintel == joint.lintel)) return true;
   const std::int64_t apart = farthest(target, joint);
-  if (apart < panel_->least_lap) return false;
+  if (apart < panel_->least_lap) {
+    if (!panel_->concedes) return false;
+    charge.conceded += terms_.laps * weight_of_lap(apart < panel_->stacked_lap);
+  }
   if (apart < panel_->short_lap_below) charge.short_laps += terms_.laps;
   return true;
 }

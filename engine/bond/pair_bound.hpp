@@ -99,7 +99,7 @@ class PairBound {
   void spread(std::int32_t entry);
   void forget(PairPlace& place);
   [[nodiscard]] std::uint32_t first_term_of(const Key& cost) const {
-    return order_ == Order::Weighted ? 0 : static_cast<std::uint32_t>(cost.words[0] >> 32);
+    return order_ == Order::Weighted ? 0 : static_cast<std::uint32_t>(first_term(cost, *panel_));
   }
   [[nodiscard]] bool first_lags(const PairPlace& place) const;
   [[nodiscard]] PairPlace moved(const PairPlace& place, std::int32_t target, bool first_moves) const;

@@ -41,6 +41,7 @@ enum class UnderBearing : std::uint8_t { Uncut, WholeCell };
 struct UncutZone {
   std::int64_t from, to;
   UnderBearing rule = UnderBearing::Uncut;
+  std::int32_t course = 0;  // the course under the bearing; the row's other courses are laid like it
 };
 
 /// One chosen piece.
@@ -74,6 +75,9 @@ struct Panel {
   std::int64_t joint = 0, joint_least = 0, joint_most = 0;
   std::int64_t least_piece = 0;
   std::int64_t least_lap = 0;        // rule 3: two head joints of neighbouring courses are at least this far apart
+  bool concedes = false;             // rules may be given up, at the weights of bond/concessions.hpp
+  std::int64_t far_joint_least = 0, far_joint_most = 0;  // joints as narrow or wide as a conceding panel may have them
+  std::int64_t stacked_lap = 0;      // conceding: a lap below this is hardly one (2 in, 50 mm)
   std::int64_t short_lap_below = 0;  // closer than this: one short lap; 0: not counted
   std::int64_t cut_step = 1;         // make-up lengths are whole multiples of this
   std::int64_t half_length = 0;      // a piece shorter than this is a short piece

@@ -1,5 +1,7 @@
 #include "bond/panel_memo.hpp"
 
+#include <algorithm>
+
 #include "bond/search.hpp"
 
 namespace stringcourse::bond {
@@ -61,8 +63,11 @@ std::string bytes_of(const Panel& panel) {
                                    panel.short_lap_below, panel.cut_step, panel.half_length, panel.match_within}) {
     bytes.put(value);
   }
-  bytes.put((panel.cuts_before_laps ? 1 : 0) + (panel.weighted ? 2 : 0));
+  bytes.put((panel.cuts_before_laps ? 1 : 0) + (panel.weighted ? 2 : 0) + (panel.concedes ? 4 : 0));
   bytes.put(static_cast<std::int64_t>(panel.rows.size()));
+  if (panel.concedes) {
+    for (const std::int64_t value : {panel.far_joint_least, panel.far_joint_most, panel.stacked_lap}) bytes.put(value);
+  }
   for (const Row& row : panel.rows) bytes.put(row);
   for (const std::int32_t row : panel.course_rows) bytes.put(row);
   bytes.put(static_cast<std::int64_t>(panel.bars.size()));
@@ -85,6 +90,25 @@ PanelCase& PanelMemo::case_of(Panel panel) {
   return *known_.emplace(std::move(key), std::move(fresh)).first->second;
 }
 
+/// By all the rules where that is possible; where nothing is conceded to, the stop is that of the rules.
+std::expected<PanelAnswer, PanelStop> PanelMemo::concede(const Panel& panel) {
+  Panel strict = panel;
+  strict.concedes = false;
+  PanelCase& kept = case_of(std::move(strict));
+  while (kept.known != PanelCase::Known::Final) refine(kept);
+  if (kept.answer) return *kept.answer;
+  const bool no_room = std::ranges::any_of(panel.rows, [](const Row& row) {
+    const auto overlap = [](const RowRun& run) { return run.end < run.start; };
+    return (row.choices.empty() && !row.fixed) || std::ranges::any_of(row.runs, overlap);  // a lintel that bears on nothing
+  });
+  if (no_room) return std::unexpected(*kept.stop);
+  PanelSolver solver(panel, budget_, out_of_room_);
+  auto conceded = solver.concede(is_quick() ? PanelSolver::Effort::Quick : PanelSolver::Effort::Search);
+  if (!conceded) return std::unexpected(*kept.stop);
+  if (!kept.stop->proven) conceded->proven = false, conceded->least_possible = Cost{};  // the rules may yet be kept
+  return conceded;
+}
+
 void PanelMemo::refine(PanelCase& which) {
   const auto finish = [&](std::expected<PanelAnswer, PanelStop> result) {
     which.known = PanelCase::Known::Final;
@@ -97,6 +121,7 @@ void PanelMemo::refine(PanelCase& which) {
     which.answer = std::move(*result);
     which.bound = key_of(which.answer->least_possible, order_of(which.panel));
   };
+  if (which.panel.concedes && which.known != PanelCase::Known::Final) return finish(concede(which.panel));
   switch (which.known) {
     case PanelCase::Known::Nothing: {
       which.solver = std::make_unique<PanelSolver>(which.panel, budget_, out_of_room_);

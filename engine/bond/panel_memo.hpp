@@ -3,6 +3,7 @@
 // is being dragged, are one case and are solved once. A case is made exact in steps, each dearer than the one before,
 // and only as far as the choice of the whole building needs it.
 #include <cstdint>
+#include <expected>
 #include <map>
 #include <memory>
 #include <optional>
@@ -56,6 +57,8 @@ class PanelMemo {
   [[nodiscard]] std::size_t size() const { return known_.size(); }
 
  private:
+  [[nodiscard]] std::expected<PanelAnswer, PanelStop> concede(const Panel& panel);
+
   std::int64_t budget_ = 0;
   OutOfRoom out_of_room_ = OutOfRoom::LayRoughly;
   std::map<std::string, std::unique_ptr<PanelCase>> known_;

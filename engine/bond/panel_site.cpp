@@ -188,8 +188,9 @@ void add_zones(const Building& building, const PanelSite& site, const std::vecto
     }
     Row& below = panel.rows[static_cast<std::size_t>(panel.course_rows[static_cast<std::size_t>(opening.lintel->first_course) - 2])];
     const std::int64_t from = nm(opening.from) - site.from, to = nm(opening.to) - site.from;
-    below.uncut_zones.push_back({from - nm(here.start), from, rule});
-    below.uncut_zones.push_back({to, to + nm(here.end), rule});
+    const std::int32_t course = opening.lintel->first_course - 1;
+    below.uncut_zones.push_back({from - nm(here.start), from, rule, course});
+    below.uncut_zones.push_back({to, to + nm(here.end), rule, course});
   }
 }
 
@@ -239,19 +240,28 @@ void add_bars(const Building& building, const PanelSite& site, Panel& panel) {
   sort_stably(panel.bars, {}, &PanelBar::centre);
 }
 
+/// How far a head joint may be from its design thickness. SOURCE: TMS 602, site tolerances of head joints (second-hand).
+constexpr Length kNarrower = Length::sixteenths(4), kWider = Length::sixteenths(6);
+constexpr Length kNarrowerMetric = Length::millimetres(6), kWiderMetric = Length::millimetres(10);
+
 Panel rules_of(const Building& building, const Series& series, Strictness strictness) {
   Panel panel;
   panel.joint = nm(building.joint);
   panel.joint_least = nm(building.joint_least);
   panel.joint_most = nm(building.joint_most);
-  panel.least_piece = strictness == Strictness::ShortestPieces ? std::min(nm(series.relaxed_piece), nm(building.least_piece))
+  panel.least_piece = strictness >= Strictness::ShortestPieces ? std::min(nm(series.relaxed_piece), nm(building.least_piece))
                                                                : nm(building.least_piece);
   panel.least_lap = nm(series.least_lap());
   panel.short_lap_below = nm(series.short_lap_below());
   panel.cut_step = nm(series.cut_step);
   panel.half_length = nm(series.half);
-  panel.match_within = series.tape == Tape::Inches ? nm(Length::sixteenths(4)) : nm(Length::millimetres(6));
+  const bool inches = series.tape == Tape::Inches;
+  panel.match_within = inches ? nm(Length::sixteenths(4)) : nm(Length::millimetres(6));
   panel.cuts_before_laps = building.bond == BondWish::Quarter;
+  panel.concedes = strictness == Strictness::Conceding;
+  panel.far_joint_least = std::min(panel.joint_least, std::max(panel.joint - nm(inches ? kNarrower : kNarrowerMetric), std::int64_t{0}));
+  panel.far_joint_most = std::max(panel.joint_most, panel.joint + nm(inches ? kWider : kWiderMetric));
+  panel.stacked_lap = std::min(panel.least_lap, nm(series.relaxed_piece));
   return panel;
 }
 

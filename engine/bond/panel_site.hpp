@@ -33,8 +33,8 @@ struct PanelSite {
   std::vector<std::int32_t> one_piece;   // openings with one-piece lintels
 };
 
-/// What rule 2 and rule 6 give way to where nothing else lays.
-enum class Strictness { Full, CelledCutsUnderBearings, ShortestPieces };
+/// What rule 2 and rule 6 give way to where nothing else lays; and, last, any rule at its weight (concessions.hpp).
+enum class Strictness { Full, CelledCutsUnderBearings, ShortestPieces, Conceding };
 
 [[nodiscard]] std::vector<Bit> bits_of(const Building& building);
 [[nodiscard]] std::vector<PanelSite> sites_of(const Building& building, const std::vector<Bit>& bits);

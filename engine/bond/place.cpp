@@ -92,7 +92,7 @@ void place_run(const Building& building, const PlacedPanel& placed, const Row& r
   run.first_piece = static_cast<std::uint32_t>(layout.pieces.size());
   run.piece_count = static_cast<std::uint32_t>(chosen.size());
   const std::int64_t starts = has_joint(from.at_start) ? 1 : 0;
-  run.joints = static_cast<std::int32_t>(static_cast<std::int64_t>(chosen.size()) - 1 + starts + (has_joint(from.at_end) ? 1 : 0));
+  run.joints = static_cast<std::int32_t>(std::max<std::int64_t>(static_cast<std::int64_t>(chosen.size()) - 1 + starts + (has_joint(from.at_end) ? 1 : 0), 0));
   run.slack = run.end - run.start;
   for (const Chosen& piece : chosen) run.slack -= Length::nanometres(piece.length);
   const std::int64_t m = std::max<std::int64_t>(run.joints, 1);

@@ -19,8 +19,8 @@ struct PlacedPanel {
 void place_pieces(const Building& building, const std::vector<PlacedPanel>& panels, Layout& layout);
 
 /// Fixed bars where they belong, and spaced bars: of the whole marks of the tape at which every course has a cell, the
-/// farthest within the spacing, again and again. Returns how many more there are than the spacing alone would need;
-/// appends to layout.stopped where no cell lies within the spacing.
+/// farthest within the spacing, again and again; where none lies within it the next beyond, which is a concession.
+/// Returns how many more there are than the spacing alone would need.
 [[nodiscard]] std::int64_t place_bars(const Building& building, Layout& layout);
 
 /// A cleanout for every bar at the foot of each pour that asks for them: a plain unit there becomes a cleanout unit, if

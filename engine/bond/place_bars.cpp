@@ -95,17 +95,19 @@ class Spacer {
     std::vector<Pick> picks;
     for (Length last = from.at; to.at - last > spacing_; last = place_of(picks.back().at)) {
       if (!picks.empty()) marks = without(marks, cells_.marks_beside(last));
-      const std::optional<Pick> next = farthest(marks, last);
-      if (!next) {
-        stop(last, to.at);
-        break;
-      }
+      std::optional<Pick> next = farthest(marks, last);
+      if (!next) next = first_beyond(marks, last, to.at);
+      if (!next) break;
       picks.push_back(*next);
     }
-    const bool stopped = picks.empty() || to.at - place_of(picks.back().at) > spacing_;
-    if (!stopped) centre(picks, to.at);
-    for (const Pick& pick : picks) place(place_of(pick.at));
-    return stopped ? 0 : static_cast<std::int64_t>(picks.size()) - needed;
+    centre(picks, to.at);
+    Length last = from.at;
+    for (const Pick& pick : picks) {
+      give_up_if_far(last, place_of(pick.at));
+      place(last = place_of(pick.at));
+    }
+    give_up_if_far(last, to.at);
+    return std::max<std::int64_t>(static_cast<std::int64_t>(picks.size()) - needed, 0);
   }
 
   [[nodiscard]] Length place_of(std::int64_t mark) const { return Length::nanometres(mark * cells_.mark()); }
@@ -118,6 +120,18 @@ class Spacer {
       if (stretch.from <= limit) best = Pick{std::min(stretch.to, limit), stretch};
     }
     return best && place_of(best->at) > last ? best : std::nullopt;
+  }
+
+  /// The next mark that is farther on than the spacing allows, short of `end`.
+  [[nodiscard]] std::optional<Pick> first_beyond(const std::vector<Marks>& marks, Length last, Length end) const {
+    for (const Marks& stretch : marks) {
+      if (place_of(stretch.from) > last && place_of(stretch.from) < end) return Pick{stretch.from, {stretch.from, stretch.from}};
+    }
+    return std::nullopt;
+  }
+
+  void give_up_if_far(Length from, Length to) {
+    if (to - from > spacing_) layout_->conceded.push_back({Concession::What::BarSpacing, wall_, 1, from, to, to - from});
   }
 
   /// From the last to the first, each bar back to the middle of its cells as far as the spacing to the next allows: a
@@ -138,13 +152,6 @@ class Spacer {
     bar.last_course = static_cast<std::int32_t>(building_->courses.size());
     bar.off_face = walls::middle_of(*building_, wall_);
     layout_->bars.push_back(bar);
-  }
-
-  void stop(Length from, Length to) {
-    layout_->stopped.push_back(Stopped{wall_, 1, static_cast<std::int32_t>(building_->courses.size()), from, to,
-                                       "no free cell that all courses share lies within " + tape_text(spacing_, building_->tape) +
-                                           " of the bar at " + tape_text(from, building_->tape),
-                                       "allow a wider spacing, or move the opening beside it to a half-unit line"});
   }
 
   const Building* building_;

@@ -2,11 +2,12 @@
 
 #include <algorithm>
 
+#include "bond/concessions.hpp"
+
 namespace stringcourse::bond {
 namespace {
 
 constexpr int kMostRounds = 6;
-constexpr std::uint32_t kUnlawful = 1U << 20;  // of the first term, for a broken rule: more than any panel has joints
 
 /// A row that lies: its joints, and the cells that hold bars.
 struct Laid {
@@ -51,16 +52,13 @@ class RowByRow {
       best = cost;
       kept = laid_;
     }
-    if (!best || is_unlawful(*best)) return std::nullopt;
+    if (!best || (gives_up_rules(*best) && !panel_->concedes)) return std::nullopt;
     laid_ = std::move(kept);
     return RoughLayout{*best, chosen_rows()};
   }
 
  private:
-  [[nodiscard]] bool is_unlawful(const Key& cost) const { return (cost.words[0] >> 32) >= kUnlawful; }
-  void forbid(Charge& charge, std::uint32_t weight) const {
-    (order_ == Order::QuarterBond ? charge.cuts : charge.short_laps) += kUnlawful * weight;
-  }
+  [[nodiscard]] static bool gives_up_rules(const Key& cost) { return (cost.words[0] >> 32) != 0; }
 
   void find_neighbours() {
     beside_.resize(graphs_.size());
@@ -162,13 +160,16 @@ class RowByRow {
     return charge;
   }
 
-  void count_laps(const Node& node, const Laid& other, std::uint32_t weight, Charge& charge) const {
+  void count_laps(const Node& node, const Laid& other, std::uint32_t times, Charge& charge) const {
     const std::int64_t window = std::max(panel_->least_lap, panel_->short_lap_below);
     auto joint = std::ranges::partition_point(other.joints, [&](const Node* each) { return each->high < node.low - window; });
     for (; joint != other.joints.end() && (*joint)->low <= node.high + window; ++joint) {
       if (node.lintel >= 0 && node.lintel == (*joint)->lintel) continue;
-      if (closer_than(node.place, (*joint)->place, panel_->least_lap)) forbid(charge, weight);
-      else if (closer_than(node.place, (*joint)->place, panel_->short_lap_below)) charge.short_laps += weight;
+      if (closer_than(node.place, (*joint)->place, panel_->least_lap)) {
+        const bool stacked = closer_than(node.place, (*joint)->place, panel_->stacked_lap);
+        charge.conceded += weight_of_lap(stacked) * times;
+      }
+      if (closer_than(node.place, (*joint)->place, panel_->short_lap_below)) charge.short_laps += times;
     }
   }
 
@@ -182,7 +183,7 @@ class RowByRow {
           const Exact& left = compare(cell.from, met.from) > 0 ? cell.from : met.from;
           const Exact& right = compare(cell.to, met.to) < 0 ? cell.to : met.to;
           const std::int64_t common = panel_->bars[static_cast<std::size_t>(cell.bar)].common_along;
-          if (compare(right, left, common) < 0) forbid(charge, beside.weight);
+          if (compare(right, left, common) < 0) charge.conceded += weight::kBarUnheld * beside.weight;
         }
       }
     }

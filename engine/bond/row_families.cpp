@@ -32,8 +32,17 @@ void RowGraph::make_families() {
     add_shared(run, target);
     if (menu_->stage == Stage::Few && closes_even) continue;
     if (menu_->make_up_from > 0) add_odd(run, target);
+    if (panel_->concedes && families_.size() == before) add_bare(run);
   }
   first_family_.push_back(static_cast<std::int32_t>(families_.size()));
+}
+
+/// A run that nothing fills is left bare.
+void RowGraph::add_bare(std::int32_t run) {
+  Family family;
+  family.kind = Family::Kind::Bare;
+  family.run = run;
+  families_.push_back(family);
 }
 
 void RowGraph::add_even(std::int32_t run, std::int64_t target) {
@@ -54,7 +63,7 @@ void RowGraph::add_printed(std::int32_t run, std::int64_t target) {
     family.kind = Family::Kind::Shared;
     family.pieces = static_cast<std::int32_t>(pieces.size());
     family.joints = family.pieces - 1 + joint_ends(row_->runs[static_cast<std::size_t>(run)]);
-    if (family.joints < 1 || !in_joint_range(family.leftover, family.joints)) return;
+    if (family.joints < 1 || !may_have_joints(family.leftover, family.joints)) return;
   }
   families_.push_back(family);
 }
@@ -65,13 +74,20 @@ bool RowGraph::in_joint_range(std::int64_t leftover, std::int64_t joints) const 
          slack <= static_cast<int128>(panel_->joint_most) * joints;
 }
 
+bool RowGraph::may_have_joints(std::int64_t leftover, std::int64_t joints) const {
+  if (in_joint_range(leftover, joints)) return true;
+  const int128 slack = static_cast<int128>(panel_->joint) * joints + leftover;
+  return panel_->concedes && slack >= static_cast<int128>(panel_->far_joint_least) * joints &&
+         slack <= static_cast<int128>(panel_->far_joint_most) * joints;
+}
+
 /// One family for each number of pieces whose joints are in range.
 void RowGraph::add_counted(Family family, std::int32_t least, std::int32_t most) {
   const std::int32_t ends = joint_ends(row_->runs[static_cast<std::size_t>(family.run)]);
   int taken = 0;
   for (std::int32_t pieces = least; pieces <= most; ++pieces) {
     family.joints = pieces - 1 + ends;
-    if (family.joints < 1 || !in_joint_range(family.leftover, family.joints)) continue;
+    if (family.joints < 1 || !may_have_joints(family.leftover, family.joints)) continue;
     family.pieces = pieces;
     families_.push_back(family);
     if (is_rough(menu_->stage) && ++taken == kRoughCounts) return;
@@ -90,8 +106,10 @@ void RowGraph::add_shared(std::int32_t run, std::int64_t target) {
     if (may_lay(Family::Kind::Shared, choice)) least_module = std::min(least_module, choice.length + panel_->joint);
   }
   const std::int64_t most_joints = std::max<std::int64_t>(target, 0) / least_module + 2;
-  const std::int64_t wider = (panel_->joint_most - panel_->joint) * most_joints;
-  const std::int64_t tighter = (panel_->joint - panel_->joint_least) * most_joints;
+  const std::int64_t widest = panel_->concedes ? panel_->far_joint_most : panel_->joint_most;
+  const std::int64_t tightest = panel_->concedes ? panel_->far_joint_least : panel_->joint_least;
+  const std::int64_t wider = (widest - panel_->joint) * most_joints;
+  const std::int64_t tighter = (panel_->joint - tightest) * most_joints;
   const std::int64_t grain = reach.grain();
   const std::int64_t first = std::max<std::int64_t>(0, (target - wider) / grain * grain);
   for (std::int64_t sum = first; sum <= target + tighter; sum += grain) {

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "bond/concessions.hpp"
 #include "measure/fault.hpp"
 
 namespace stringcourse::bond {
@@ -85,6 +86,11 @@ Exact RowGraph::joint_place(const Family& family, std::int64_t sum, std::int32_t
 
 void RowGraph::place_node(Node& node, const Family& family) const {
   const RowRun& run = row_->runs[static_cast<std::size_t>(family.run)];
+  if (family.kind == Family::Kind::Bare) {
+    node.place = Exact::at(run.end);
+    node.low = node.high = node.place.whole;
+    return;
+  }
   const bool at_run_start = node.sum == 0;
   const bool jointless = node.run_done && at_run_start && joint_ends(run) == 1;  // n = 0 and m = 0
   const bool joint_here = at_run_start ? has_joint(run.at_start) && !jointless
@@ -172,8 +178,11 @@ void RowGraph::enter_run(std::int32_t run) {
   }
   const auto courses = row_->courses.size();
   for (std::int32_t f = first_family_[static_cast<std::size_t>(run)]; f < first_family_[static_cast<std::size_t>(run) + 1]; ++f) {
-    const std::int64_t leftover = families_[static_cast<std::size_t>(f)].leftover;
+    const Family& family = families_[static_cast<std::size_t>(f)];
+    const std::int64_t leftover = family.leftover;
     Charge charge;
+    if (family.kind == Family::Kind::Bare) charge.conceded = weight::kBare * static_cast<std::uint32_t>(courses);
+    else if (leftover != 0 && !in_joint_range(leftover, family.joints)) charge.conceded = weight::kWideJoints * static_cast<std::uint32_t>(courses);
     if (order_ != Order::Weighted) charge.deviation = static_cast<std::uint64_t>(leftover < 0 ? -leftover : leftover) * courses;
     fresh_.push_back(Arc{node_at(f, 0, 0, false, 0), kNoPiece, 0, CutEnd::None, key_of(charge, order_)});
   }
@@ -235,9 +244,10 @@ bool RowGraph::as_printed(std::int32_t run, std::int64_t sum, std::int64_t lengt
   return piece.length == length && piece.cut == cut;
 }
 
-Key RowGraph::charge(const PieceChoice& choice, bool changed) const {
+Key RowGraph::charge(const PieceChoice& choice, bool changed, std::uint32_t conceded) const {
   const auto courses = static_cast<std::uint32_t>(row_->courses.size());
   Charge charge;
+  charge.conceded = conceded;
   if (order_ == Order::Weighted) {
     charge.units = static_cast<std::uint64_t>(choice.weight) * courses;
     return key_of(charge, order_);
@@ -274,36 +284,40 @@ bool RowGraph::covers_bar(const Faces& faces) const {
   });
 }
 
-bool RowGraph::hold_bars(const RowRun& run, const PieceChoice& choice, CutEnd cut, const Faces& faces, bool last) {
+bool RowGraph::holds(const PanelBar& bar, std::size_t index, const PieceChoice& choice, CutEnd cut, const Faces& faces) {
+  const Exact centre = Exact::at(bar.centre);
+  for (const Cell& cell : cells_as_laid(choice, cut)) {
+    const Exact from = faces.start.moved(cell.from), to = faces.start.moved(cell.to);
+    if (compare(centre, from, bar.half_width) < 0 || compare(to, centre, bar.half_width) < 0) continue;
+    holding_.push_back(HeldCell{static_cast<std::int32_t>(index), from, to});
+    return true;
+  }
+  return false;
+}
+
+std::uint32_t RowGraph::hold_bars(const RowRun& run, const PieceChoice& choice, CutEnd cut, const Faces& faces, bool last) {
   holding_.clear();
+  std::uint32_t unheld = 0;
   for (std::size_t i = 0; i < panel_->bars.size(); ++i) {
     const PanelBar& bar = panel_->bars[i];
     if (bar.centre <= run.start || bar.centre >= run.end) continue;
     const Exact centre = Exact::at(bar.centre);
     if (compare(centre, faces.previous_end) < 0) continue;
     if (compare(centre, faces.end) >= 0) {
-      if (last) return false;  // in the joint at the run's end
-      continue;                // the next piece's affair
+      if (last) ++unheld;  // in the joint at the run's end
+      continue;            // else the next piece's affair
     }
-    if (compare(centre, faces.start) <= 0) return false;  // in the joint before this piece
-    bool held = false;
-    for (const Cell& cell : cells_as_laid(choice, cut)) {
-      const Exact from = faces.start.moved(cell.from), to = faces.start.moved(cell.to);
-      if (compare(centre, from, bar.half_width) < 0 || compare(to, centre, bar.half_width) < 0) continue;
-      holding_.push_back(HeldCell{static_cast<std::int32_t>(i), from, to});
-      held = true;
-      break;
-    }
-    if (!held) return false;
+    const bool in_joint = compare(centre, faces.start) <= 0;  // in the joint before this piece
+    if (in_joint || !holds(bar, i, choice, cut, faces)) ++unheld;
   }
-  return true;
+  return unheld;
 }
 
-bool RowGraph::barred_by_zone(const PieceChoice& cut, const Faces& faces) const {
-  return std::ranges::any_of(row_->uncut_zones, [&](const UncutZone& zone) {
+std::uint32_t RowGraph::barring_zones(const PieceChoice& cut, const Faces& faces) const {
+  return static_cast<std::uint32_t>(std::ranges::count_if(row_->uncut_zones, [&](const UncutZone& zone) {
     if (zone.rule == UnderBearing::WholeCell && !cut.cells.empty()) return false;
     return compare(faces.start, Exact::at(zone.to)) < 0 && compare(faces.end, Exact::at(zone.from)) > 0;
-  });
+  }));
 }
 
 void RowGraph::try_piece(std::int32_t from, const PieceChoice& choice, std::int32_t original) {
@@ -314,15 +328,19 @@ void RowGraph::try_piece(std::int32_t from, const PieceChoice& choice, std::int3
   if (sum > family.target || !can_finish(family, sum, node.count + 1, node.made_up || original == kMakeUp)) return;
   const bool first = node.sum == 0, last = sum == family.target;
   if (last && family.kind == Family::Kind::Odd && !node.made_up && original != kMakeUp) return;
-  const bool alone = first && last;
-  if (first && run.at_start == RunEnd::ThroughCorner && !(choice.corner || (choice.half && alone))) return;
-  if (last && run.at_end == RunEnd::ThroughCorner && !(choice.corner || (choice.half && alone))) return;
-  if (!choice.is_cut) return lay(from, choice, original, CutEnd::None);
+  const bool makes_corner = choice.corner || (choice.half && first && last);
+  const std::uint32_t corners = (first && run.at_start == RunEnd::ThroughCorner ? 1U : 0U) + (last && run.at_end == RunEnd::ThroughCorner ? 1U : 0U);
+  std::uint32_t conceded = makes_corner ? 0 : corners * weight::kCutCorner;
+  if (conceded != 0 && !panel_->concedes) return;
+  if (!choice.is_cut) return lay(from, choice, original, CutEnd::None, conceded);
   const bool start_shows = first && shows_face(run.at_start), end_shows = last && shows_face(run.at_end);
-  if (start_shows && end_shows) return;
-  if (!end_shows) lay(from, choice, original, CutEnd::End);
+  if (start_shows && end_shows) {
+    if (!panel_->concedes) return;
+    conceded += weight::kCutFace;
+  }
+  if (!end_shows || start_shows) lay(from, choice, original, CutEnd::End, conceded);
   const bool either_way = !start_shows && !end_shows;
-  if (end_shows || (either_way && covers_bar(faces_of(node, choice.length)))) lay(from, choice, original, CutEnd::Start);
+  if ((end_shows && !start_shows) || (either_way && covers_bar(faces_of(node, choice.length)))) lay(from, choice, original, CutEnd::Start, conceded);
 }
 
 /// Tells apart pieces that end at the same place: with it the cells that hold bars are known.
@@ -338,7 +356,7 @@ std::uint32_t RowGraph::mark_of(const PieceChoice& choice, std::int32_t original
   return static_cast<std::uint32_t>(mark);
 }
 
-void RowGraph::lay(std::int32_t from, const PieceChoice& choice, std::int32_t original, CutEnd cut) {
+void RowGraph::lay(std::int32_t from, const PieceChoice& choice, std::int32_t original, CutEnd cut, std::uint32_t conceded) {
   const Node node = nodes_[static_cast<std::size_t>(from)];
   const Family family = families_[static_cast<std::size_t>(node.family)];
   const RowRun& run = row_->runs[static_cast<std::size_t>(node.run)];
@@ -346,14 +364,18 @@ void RowGraph::lay(std::int32_t from, const PieceChoice& choice, std::int32_t or
   const bool changed = !row_->printed.empty() && !as_printed(node.run, node.sum, choice.length, cut);
   if (row_->fixed && changed) return;
   holding_.clear();
+  std::uint32_t under_bearings = 0;
   if (!panel_->bars.empty() || !row_->uncut_zones.empty()) {
     const Faces faces = faces_of(node, choice.length);
-    if (choice.is_cut && barred_by_zone(choice, faces)) return;
-    if (!hold_bars(run, choice, cut, faces, sum == family.target)) return;
+    if (choice.is_cut) under_bearings = barring_zones(choice, faces);
+    if (under_bearings != 0 && !panel_->concedes) return;
+    conceded += weight::kBarUnheld * hold_bars(run, choice, cut, faces, sum == family.target);
+    if (conceded != 0 && !panel_->concedes) return;
   }
+  conceded = conceded * static_cast<std::uint32_t>(row_->courses.size()) + weight::kCutUnderBearing * under_bearings;
   const std::uint32_t mark = holding_.empty() ? 0 : mark_of(choice, original, cut);
   const std::int32_t target = node_at(node.family, sum, node.count + 1, node.made_up || original == kMakeUp, mark);
-  fresh_.push_back(Arc{target, original, choice.length, cut, charge(choice, changed)});
+  fresh_.push_back(Arc{target, original, choice.length, cut, charge(choice, changed, conceded)});
 }
 
 }  // namespace stringcourse::bond

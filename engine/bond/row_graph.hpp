@@ -5,7 +5,9 @@
 // a run of m are j + (T - M) / m wide. So a run is walked within a FAMILY:
 //   even    M = T: every joint is j; any number of pieces; at most one make-up piece among them;
 //   shared  M != T: the difference D is shared by m joints, so the number of pieces is part of the family;
-//   odd     a make-up piece whose length was rounded to the saw's step: D is what rounding left, pieces counted too.
+//   odd     a make-up piece whose length was rounded to the saw's step: D is what rounding left, pieces counted too;
+//   bare    nothing at all, where no pieces fill the run (conceding panels).
+#include <algorithm>
 #include <cstdint>
 #include <vector>
 
@@ -49,7 +51,7 @@ struct Node {
 };
 
 struct Family {
-  enum class Kind { Even, Shared, Odd } kind = Kind::Even;
+  enum class Kind { Even, Shared, Odd, Bare } kind = Kind::Even;
   std::int32_t run = 0;
   std::int64_t target = 0;   // module sum to reach (Odd: with the make-up's own module)
   std::int32_t pieces = 0;   // Even: any number
@@ -90,6 +92,7 @@ class RowGraph {
 
   void measure_modules();
   void make_families();
+  void add_bare(std::int32_t run);
   void add_even(std::int32_t run, std::int64_t target);
   void add_shared(std::int32_t run, std::int64_t target);
   void add_odd(std::int32_t run, std::int64_t target);
@@ -103,26 +106,34 @@ class RowGraph {
     return row_->fixed || menu_->stage != Stage::Few || kind != Family::Kind::Shared || !choice.is_cut;
   }
   void add_counted(Family family, std::int32_t least, std::int32_t most);
+  /// Whether joints that share this leftover are within the job's range.
   [[nodiscard]] bool in_joint_range(std::int64_t leftover, std::int64_t joints) const;
+  /// The same, or within what a conceding panel allows.
+  [[nodiscard]] bool may_have_joints(std::int64_t leftover, std::int64_t joints) const;
   void enter_run(std::int32_t run);
   std::int32_t finished_node();
   void grow_pieces(std::int32_t from);
   void try_piece(std::int32_t from, const PieceChoice& choice, std::int32_t original);
   void try_make_ups(std::int32_t from);
-  void lay(std::int32_t from, const PieceChoice& choice, std::int32_t original, CutEnd cut);
+  /// `conceded`: weight, in each course.
+  void lay(std::int32_t from, const PieceChoice& choice, std::int32_t original, CutEnd cut, std::uint32_t conceded);
   [[nodiscard]] bool can_finish(const Family& family, std::int64_t sum, std::int32_t count, bool made_up) const;
   [[nodiscard]] bool can_make_up(std::int64_t rest, std::int32_t count_left) const;
   [[nodiscard]] bool lawful_make_up(std::int64_t length) const;
   [[nodiscard]] Faces faces_of(const Node& from, std::int64_t length) const;
   [[nodiscard]] bool covers_bar(const Faces& faces) const;
-  [[nodiscard]] bool hold_bars(const RowRun& run, const PieceChoice& choice, CutEnd cut, const Faces& faces, bool last);
-  [[nodiscard]] bool barred_by_zone(const PieceChoice& cut, const Faces& faces) const;
+  /// Puts the cells that hold bars into holding_; how many bars of this piece, or of the joints beside it, none holds.
+  [[nodiscard]] std::uint32_t hold_bars(const RowRun& run, const PieceChoice& choice, CutEnd cut, const Faces& faces, bool last);
+  [[nodiscard]] bool holds(const PanelBar& bar, std::size_t index, const PieceChoice& choice, CutEnd cut, const Faces& faces);
+  /// How many bearings this cut would stand under.
+  [[nodiscard]] std::uint32_t barring_zones(const PieceChoice& cut, const Faces& faces) const;
   [[nodiscard]] Exact joint_place(const Family& family, std::int64_t sum, std::int32_t count) const;
   [[nodiscard]] std::uint32_t mark_of(const PieceChoice& choice, std::int32_t original, CutEnd cut);
   /// `mark` tells apart nodes whose last piece holds a bar in different cells; 0 where no bar is held.
   std::int32_t node_at(std::int32_t family, std::int64_t sum, std::int32_t count, bool made_up, std::uint32_t mark);
   void place_node(Node& node, const Family& family) const;
-  [[nodiscard]] Key charge(const PieceChoice& choice, bool changed) const;
+  /// `conceded`: weight, in all courses together.
+  [[nodiscard]] Key charge(const PieceChoice& choice, bool changed, std::uint32_t conceded) const;
   [[nodiscard]] std::int32_t joint_ends(const RowRun& run) const {
     return (has_joint(run.at_start) ? 1 : 0) + (has_joint(run.at_end) ? 1 : 0);
   }
@@ -147,6 +158,19 @@ class RowGraph {
 };
 
 [[nodiscard]] Order order_of(const Panel& panel);
+/// The first term of a cost: the weight of what is conceded where a panel may concede, else short laps or cuts. The
+/// search looks for layouts within a growing allowance of it.
+[[nodiscard]] inline std::uint64_t first_term(const Key& cost, const Panel& panel) {
+  return panel.concedes ? cost.words[0] >> 32 : cost.words[0];
+}
+/// The least cost with this first term.
+[[nodiscard]] inline Key first_term_key(std::uint64_t term, const Panel& panel) {
+  return Key{{panel.concedes ? term << 32 : term, 0, 0, 0}};
+}
+/// The narrowest joint that a row of this panel may have.
+[[nodiscard]] inline std::int64_t least_joint(const Panel& panel) {
+  return panel.concedes ? std::min(panel.far_joint_least, panel.joint_least) : panel.joint_least;
+}
 /// The longest module sum that a run of this panel may ask for: tight joints let it hold more than its length.
 [[nodiscard]] std::int64_t longest_target(const Panel& panel);
 /// What a row may be laid with at one stage.

@@ -12,6 +12,7 @@ constexpr std::size_t kBeamWidth = 24;
 constexpr std::int64_t kBoundRoom = 200'000;
 constexpr std::int64_t kLeastRoughRoom = 20'000;
 constexpr std::size_t kStarts = 8, kQuickStarts = 2;  // rows that a quick layout is begun with
+constexpr std::int64_t kConcedingShare = 4;  // of the budget: where rules are given up, good is soon good enough
 constexpr std::int64_t kLargeTables = 50'000;  // places looked at
 
 PanelAnswer answer_of(const SweepResult& result, Order order, const Key& bound) {
@@ -115,6 +116,20 @@ std::expected<PanelAnswer, PanelStop> PanelSolver::solve_quickly() {
   lay_quickly(kQuickStarts);
   if (best_.cost.is_impossible()) return std::unexpected(PanelStop{false, -1, -1});
   return answer_of(best_, order_, Key{});
+}
+
+std::expected<PanelAnswer, PanelStop> PanelSolver::concede(Effort effort) {
+  lay_quickly(effort == Effort::Quick ? kQuickStarts : kStarts);
+  if (best_.cost.is_impossible()) return std::unexpected(PanelStop{false, -1, -1});
+  if (effort == Effort::Quick) return answer_of(best_, order_, Key{});
+  SweepResult all = everything().run(best_.cost, budget_ / kConcedingShare);
+  Key bound = best_.cost;
+  if (all.outcome == SweepResult::Outcome::OutOfBudget) bound = std::min(all.bound, best_.cost);
+  if (all.outcome == SweepResult::Outcome::Best) {
+    bound = all.cost;
+    best_ = std::move(all);
+  }
+  return answer_of(best_, order_, bound);
 }
 
 std::expected<PanelAnswer, PanelStop> PanelSolver::solve() {

@@ -35,6 +35,9 @@ class PanelSolver {
   [[nodiscard]] std::expected<PanelAnswer, PanelStop> solve();
   /// A layout that is easily found, not proven unless whole pieces are surely best; a stop here proves nothing.
   [[nodiscard]] std::expected<PanelAnswer, PanelStop> solve_quickly();
+  /// A conceding panel's layout: as few and as mild rules given up as can be; Quick: as rows laid one beside the other need.
+  enum class Effort { Quick, Search };
+  [[nodiscard]] std::expected<PanelAnswer, PanelStop> concede(Effort effort);
   /// Lets go of large tables between pair_bound() and solve(), which makes them again if it is ever asked for.
   void let_go_of_large_tables();
 

@@ -112,9 +112,9 @@ SweepResult Sweep::run(const Key& cutoff, std::int64_t budget) {
   SweepResult result;
   const bool weighted = order_ == Order::Weighted;
   std::uint64_t allowance = least_allowance_;
-  if (!cutoff.is_impossible() && !weighted) allowance = std::min(allowance, cutoff.words[0] >> 32);
+  if (!cutoff.is_impossible() && !weighted) allowance = std::min(allowance, first_term(cutoff, *panel_));
   for (;;) {
-    const Key beyond{{(allowance + 1) << 32, 0, 0, 0}};
+    const Key beyond = first_term_key(allowance + 1, *panel_);
     const bool last = weighted || !(beyond < cutoff);
     const Allowed allowed = allow(allowance);
     if (ran_out()) {

@@ -42,7 +42,7 @@ class Sweep {
   [[nodiscard]] bool ran_out() const;
   [[nodiscard]] std::int64_t room_left() const { return room_; }
   /// A bound from the first term alone; it stands even where the pair bounds ran out of room.
-  [[nodiscard]] Key sure_bound() const { return Key{{sure_first_term_ << 32, 0, 0, 0}}; }
+  [[nodiscard]] Key sure_bound() const { return first_term_key(sure_first_term_, *panel_); }
   /// A row that no walk completes by itself, or -1.
   [[nodiscard]] std::int32_t impossible_row();
   /// Least total deviation that the runs need by themselves.
@@ -109,7 +109,7 @@ class Sweep {
   [[nodiscard]] std::int32_t lagging_row(const std::int32_t* words);
   [[nodiscard]] std::optional<Key> step_cost(const std::int32_t* words, std::int32_t row, const Arc& arc);
   [[nodiscard]] bool count_laps(const std::int32_t* words, std::int32_t row, const Node& target, Charge& charge);
-  [[nodiscard]] bool cells_meet(const std::int32_t* words, std::int32_t row, const Node& target);
+  [[nodiscard]] bool count_cells(const std::int32_t* words, std::int32_t row, const Node& target, Charge& charge);
   void count_shifts(const std::int32_t* words, std::int32_t row, const Node& target, Charge& charge);
   [[nodiscard]] bool lies_in_masonry(std::int32_t row, const Exact& place) const;
   template <typename Visit>

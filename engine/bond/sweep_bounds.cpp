@@ -37,9 +37,9 @@ Sweep::Sweep(const Panel& panel, Stage stage, std::int64_t room)
     menus_.push_back(menu_of(row, stage));
     reaches_.emplace_back(menus_.back(), panel.joint, longest);
     for (const PieceChoice& choice : menus_.back().choices) {
-      least_module = std::min(least_module, choice.length + panel.joint_least);
+      least_module = std::min(least_module, choice.length + least_joint(panel));
     }
-    if (menus_.back().make_up_from > 0) least_module = std::min(least_module, panel.least_piece + panel.joint_least);
+    if (menus_.back().make_up_from > 0) least_module = std::min(least_module, panel.least_piece + least_joint(panel));
   }
   graphs_.reserve(panel.rows.size());
   for (std::size_t r = 0; r < panel.rows.size(); ++r) graphs_.emplace_back(panel, panel.rows[r], menus_[r], reaches_[r]);
@@ -199,13 +199,13 @@ Key Sweep::bound_at_root() {
 Key Sweep::root_bound_within(const Key& cutoff) {
   const bool weighted = order_ == Order::Weighted;
   for (std::uint64_t allowance = least_allowance_;;) {
-    const bool last = !cutoff.is_impossible() && (weighted || allowance >= cutoff.words[0] >> 32);
+    const bool last = !cutoff.is_impossible() && (weighted || allowance >= first_term(cutoff, *panel_));
     const Allowed allowed = allow(allowance);
     if (ran_out()) return std::min(sure_bound(), cutoff);
     if (allowed.possible) return std::min(bound_at_root(), cutoff);
     if (last || !allowed.next) return cutoff;
     allowance = std::max(allowance + 1, *allowed.next);
-    if (!cutoff.is_impossible()) allowance = std::min(allowance, cutoff.words[0] >> 32);
+    if (!cutoff.is_impossible()) allowance = std::min(allowance, first_term(cutoff, *panel_));
     least_allowance_ = allowance;
   }
 }

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "bond/concessions.hpp"
 #include "measure/fault.hpp"
 
 namespace stringcourse::bond {
@@ -37,14 +38,17 @@ bool Sweep::count_laps(const std::int32_t* words, std::int32_t row, const Node& 
   for (const Neighbour& beside : neighbours_[static_cast<std::size_t>(row)]) {
     each_joint(words, beside.row, [&](const Node& joint) {
       if (target.lintel >= 0 && target.lintel == joint.lintel) return;
-      if (closer_than(target.place, joint.place, panel_->least_lap)) lawful = false;
+      if (closer_than(target.place, joint.place, panel_->least_lap)) {
+        lawful = false;
+        charge.conceded += weight_of_lap(closer_than(target.place, joint.place, panel_->stacked_lap)) * beside.weight;
+      }
       if (closer_than(target.place, joint.place, panel_->short_lap_below)) charge.short_laps += beside.weight;
     });
   }
-  return lawful;
+  return lawful || panel_->concedes;
 }
 
-bool Sweep::cells_meet(const std::int32_t* words, std::int32_t row, const Node& target) {
+bool Sweep::count_cells(const std::int32_t* words, std::int32_t row, const Node& target, Charge& charge) {
   const RowGraph& own_graph = graph(row);
   for (const Neighbour& beside : neighbours_[static_cast<std::size_t>(row)]) {
     const Node& other = front(words, beside.row);
@@ -56,7 +60,9 @@ bool Sweep::cells_meet(const std::int32_t* words, std::int32_t row, const Node& 
         const std::int64_t common = panel_->bars[static_cast<std::size_t>(cell.bar)].common_along;
         const Exact& left = compare(cell.from, met.from) > 0 ? cell.from : met.from;
         const Exact& right = compare(cell.to, met.to) < 0 ? cell.to : met.to;
-        if (compare(right, left, common) < 0) return false;
+        if (compare(right, left, common) >= 0) continue;
+        if (!panel_->concedes) return false;
+        charge.conceded += weight::kBarUnheld * beside.weight;
       }
     }
   }
@@ -98,7 +104,7 @@ std::optional<Key> Sweep::step_cost(const std::int32_t* words, std::int32_t row,
   const Node target = graph(row).node(arc.target);
   Charge charge;
   if (target.head_joint && !count_laps(words, row, target, charge)) return std::nullopt;
-  if (target.held_count > 0 && !cells_meet(words, row, target)) return std::nullopt;
+  if (target.held_count > 0 && !count_cells(words, row, target, charge)) return std::nullopt;
   if (order_ == Order::Weighted) return arc.cost;
   count_shifts(words, row, target, charge);
   return arc.cost + key_of(charge, order_);

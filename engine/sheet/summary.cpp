@@ -92,6 +92,7 @@ void add_tallies(Table& table, const Context& context) {
 
 std::string proof_text(const Context& context) {
   const Layout& layout = context.layout;
+  if (layout.cost.conceded != 0) return std::string(layout.proven ? context.words.proof_conceded : context.words.proof_conceded_gap);
   if (layout.proven) return std::string(context.words.proof_whole);
   if (layout.cost.short_laps == layout.least_possible.short_laps && layout.cost.cuts == layout.least_possible.cuts) {
     return fill_in(context.words.proof_laps_and_cuts, {text_of(layout.cost.short_laps), text_of(layout.cost.cuts)});
@@ -286,6 +287,10 @@ void write_troubles(Stack& stack, const Context& context) {
     stack.write(fill_in(words.relaxed_piece, {piece}), Weight::Regular);
   }
   if (context.layout.relaxed_bearing) stack.write(std::string(words.relaxed_bearing), Weight::Regular);
+  if (!context.layout.conceded.empty()) {
+    const std::string count = number_text(static_cast<long long>(context.layout.conceded.size()));
+    stack.write(fill_in(words.conceded, {count}), Weight::Bold, Ink::Red);
+  }
   for (const Stopped& stopped : context.layout.stopped) {
     stack.write(fill_in(words.stopped_run, {context.wall(stopped.wall).name, text_of(stopped.first_course),
                                             text_of(stopped.last_course), stopped.rule, stopped.remedy}),

@@ -21,7 +21,7 @@ struct Words {
   std::string_view courses, half_high_courses, height_to_top, units_laid, saw_cuts, cut_lengths, short_laps,
       short_pieces, shifted_joints, bars, bars_none, lintels, proof_whole, proof_laps_and_cuts, proof_gap, side, nominal, actual, count,
       to_buy, buy_breakage_stated, buy_breakage_assumed, buy_no_breakage, tallies, sizes, units, findings, no_findings, standards, how_known, notes, hold_point,
-      relaxed_piece, relaxed_bearing, stopped_run, bar_length, lintel_entry, cut_entry, part_webs_cut, part_half_high, more_follow, findings_behind, standards_behind;
+      relaxed_piece, relaxed_bearing, conceded, proof_conceded, proof_conceded_gap, stopped_run, bar_length, lintel_entry, cut_entry, part_webs_cut, part_half_high, more_follow, findings_behind, standards_behind;
   // Plan
   std::string_view start_corner, order_of_corners, runs_through, butts, free_end, meets, butter, both_ends, jamb, bar,
       joint_edge, block_end_rule, bed_note, wire_note, closure_note,

@@ -1,5 +1,6 @@
 #include "solve/answer_parts.hpp"
 #include "solve/answer_words.hpp"
+#include "solve/concession_findings.hpp"
 
 namespace stringcourse::answer_parts {
 
@@ -46,6 +47,7 @@ void write_cost(JsonOut& out, std::string_view key, const Cost& cost) {
     out.field("extra_bars", cost.extra_bars);
     out.field("joint_deviation_nm", cost.joint_deviation);
     out.field("units", cost.units);
+    if (cost.conceded != 0) out.field("conceded", cost.conceded);
   });
 }
 
@@ -57,6 +59,17 @@ void write_proof(JsonOut& out, const Layout& layout) {
     out.field("cut_lengths_at_least", layout.cut_lengths_at_least);
     out.field("relaxed_piece", layout.relaxed_piece);
     out.field("relaxed_bearing", layout.relaxed_bearing);
+  });
+}
+
+void write_concession(JsonOut& out, const Building& building, const Concession& concession) {
+  out.object([&] {
+    out.field("what", concession_name(concession.what));
+    out.field("side", wall_name(building, concession.wall));
+    out.field("course", concession.course);
+    write_length(out, "from", concession.from, building.tape);
+    write_length(out, "to", concession.to, building.tape);
+    write_length(out, "amount", concession.amount, building.tape);
   });
 }
 
@@ -78,6 +91,11 @@ void write_verdict(JsonOut& out, const Answer& answer) {
   out.list("stopped", [&] {
     for (const Stopped& stop : answer.layout.stopped) write_stop(out, answer.building, stop);
   });
+  if (!answer.layout.conceded.empty()) {
+    out.list("conceded", [&] {
+      for (const Concession& concession : answer.layout.conceded) write_concession(out, answer.building, concession);
+    });
+  }
   out.list("findings", [&] {
     for (const Finding& finding : answer.findings) write_finding(out, finding);
   });

@@ -156,7 +156,7 @@ std::optional<Laid> lay(const Site& site, int up, bond::PanelMemo& memo) {
     if (!building) continue;
     stand_as_laid(*building, site.planned, laid);
     Layout layout = bond::lay_out_from(site.printed, *building, memo);
-    if (!layout.stopped.empty()) continue;
+    if (!layout.stopped.empty() || layout.cost.conceded > site.printed.cost.conceded) continue;
     keep_kinds(*building, site.printed, layout);
     return Laid{std::move(job), *std::move(building), std::move(layout), bars, up};
   }

@@ -172,7 +172,7 @@ class OfferFinder {
     const std::expected<Building, Refusals> building = resolve(*job);
     if (!building) return std::nullopt;
     const Layout layout = bond::lay_out(*building, memo);
-    if (!layout.stopped.empty()) return std::nullopt;
+    if (!layout.stopped.empty() || layout.cost.conceded > answer_->layout.cost.conceded) return std::nullopt;
     const Layout& now = answer_->layout;  // no saving at the price of a rule
     if ((layout.relaxed_piece && !now.relaxed_piece) || (layout.relaxed_bearing && !now.relaxed_bearing)) return std::nullopt;
     return Tried{layout.cost, bars_of(layout), counts_are_proven(layout)};

@@ -8,6 +8,7 @@
 #include "ground/tape_doubt.hpp"
 #include "job/words.hpp"
 #include "measure/sorting.hpp"
+#include "solve/concession_findings.hpp"
 #include "solve/lintel_findings.hpp"
 #include "solve/offers.hpp"
 #include "walls/resolve.hpp"
@@ -47,8 +48,9 @@ std::vector<Finding> findings_of(const Building& building, const Layout& layout)
                             "greatest spacing asked for", HoldPoint::Pour));
   }
   if (!layout.proven && layout.stopped.empty() && building.laid_to.empty()) {
-    const bool least = layout.cost.short_laps == layout.least_possible.short_laps && layout.cost.cuts == layout.least_possible.cuts;
+    const bool least = layout.cost.conceded == layout.least_possible.conceded && layout.cost.short_laps == layout.least_possible.short_laps && layout.cost.cuts == layout.least_possible.cuts;
     found.push_back(finding("not-proven", least ? "No layout has fewer short joint laps or saw cuts; whether another has more even joints was not searched to the end."
+                                : layout.cost.conceded > 0 ? "No layout that keeps every rule was found; one that gives up fewer may exist: the search stopped at this program's limit."
                                                 : "This layout keeps the rules, but a better one may exist: the search stopped at this program's limit.", "",
                             HoldPoint::Order));
   }
@@ -182,6 +184,7 @@ std::expected<Answer, Refusals> solve(const Job& job, const Wishes& wishes, bond
   answer.findings = answer.building.findings;
   std::ranges::copy(found_here, std::back_inserter(answer.findings));
   std::ranges::copy(findings_of(answer.building, answer.layout), std::back_inserter(answer.findings));
+  std::ranges::copy(concession_findings(answer.building, answer.layout), std::back_inserter(answer.findings));
   std::ranges::copy(lintel_findings(answer.building, answer.layout), std::back_inserter(answer.findings));
   answer.found = ground::as_found(job, answer.building, answer.layout);
   std::ranges::copy(answer.found.findings, std::back_inserter(answer.findings));

@@ -51,7 +51,8 @@ std::optional<Tried> lay_with(Search& search, std::vector<std::string> kept) {
   const auto building = resolve(job);
   if (!building) return std::nullopt;
   const Layout layout = bond::lay_out(*building, *search.memo);
-  if (!layout.stopped.empty() || (layout.relaxed_piece && !search.layout.relaxed_piece)) return std::nullopt;
+  const bool gives_up_more = layout.cost.conceded > search.layout.cost.conceded;
+  if (!layout.stopped.empty() || gives_up_more || (layout.relaxed_piece && !search.layout.relaxed_piece)) return std::nullopt;
   const Cost &now = search.layout.cost, &then = layout.cost;
   Tried tried;
   tried.terms = terms_of(then, building->bond);

@@ -1,0 +1,17 @@
+#pragma once
+// What the rules that a layout gave up come to on the site: where, how much, what mends it, who is to be asked.
+#include <vector>
+
+#include "bond/layout.hpp"
+#include "job/trouble.hpp"
+#include "walls/building.hpp"
+
+namespace stringcourse {
+
+/// One finding for each rule that was given up and each wall, in the order of the wall and from the mildest rule on.
+[[nodiscard]] std::vector<Finding> concession_findings(const Building& building, const Layout& layout);
+
+/// "joints", "bar", ... as the answer names what was given up.
+[[nodiscard]] std::string_view concession_name(Concession::What what);
+
+}  // namespace stringcourse
