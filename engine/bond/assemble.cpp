@@ -28,7 +28,7 @@ struct Option {
 
 /// A stopped panel weighs more than any layout, so that the fewest panels stop.
 constexpr std::uint64_t kStoppedWeight = std::uint64_t{1} << 52;
-constexpr std::size_t kMostBearingSets = 512;
+constexpr std::size_t kMostBearingSets = 512, kMostConcedingSets = 12;  // a conceding panel takes long
 
 class Assembly {
  public:
@@ -115,28 +115,29 @@ class Assembly {
         if (memo_->when_out_of_room() == OutOfRoom::Stop && !memo_->is_quick()) continue;
         relaxed_unproven_ = true;
       }
-      strictness_[s] = memo_->is_quick() ? Strictness::Conceding : static_cast<Strictness>(static_cast<int>(strictness_[s]) + 1);
+      const bool quickly = memo_->is_quick() && strictness_[s] == Strictness::Full;
+      strictness_[s] = quickly ? Strictness::ShortestPieces : static_cast<Strictness>(static_cast<int>(strictness_[s]) + 1);
       open_site(s);
       again = true;
     }
     return again;
   }
 
-  /// How many bearings each of `lintels` may choose from, so that there are no more than kMostBearingSets together.
-  static std::size_t bearings_each(std::size_t lintels) {
+  /// How many bearings each of `lintels` may choose from, so that there are no more than `most` together.
+  static std::size_t bearings_each(std::size_t lintels, std::size_t most) {
     std::size_t each = 1;
     const auto sets = [&](std::size_t choices) {
       std::size_t product = 1;
-      for (std::size_t i = 0; i < lintels && product <= kMostBearingSets; ++i) product *= choices;
+      for (std::size_t i = 0; i < lintels && product <= most; ++i) product *= choices;
       return product;
     };
-    while (each < kMostBearingSets && sets(each + 1) <= kMostBearingSets) ++each;
+    while (each < most && sets(each + 1) <= most) ++each;
     return each;
   }
 
-  [[nodiscard]] std::vector<std::vector<Bearings>> bearing_sets(const PanelSite& site) {
+  [[nodiscard]] std::vector<std::vector<Bearings>> bearing_sets(const PanelSite& site, std::size_t most) {
     std::vector<std::vector<Bearings>> sets{{}};
-    const std::size_t each = bearings_each(site.one_piece.size());
+    const std::size_t each = bearings_each(site.one_piece.size(), most);
     for (const std::int32_t opening : site.one_piece) {
       std::vector<Bearings> choices = bearings_of(*building_, building_->openings[static_cast<std::size_t>(opening)]);
       if (choices.size() > each) {
@@ -172,7 +173,7 @@ class Assembly {
 
   void open_site(std::size_t s) {
     const PanelSite& site = sites_[s];
-    const std::vector<std::vector<Bearings>> sets = bearing_sets(site);
+    const std::vector<std::vector<Bearings>> sets = bearing_sets(site, strictness_[s] == Strictness::Conceding ? kMostConcedingSets : kMostBearingSets);
     std::vector<Key> lintels;
     for (const auto& set : sets) lintels.push_back(cost_of_lintels(site, set));
     options_[s].assign(std::size_t{1} << site.bits.size(), Option{});

@@ -8,6 +8,7 @@ namespace stringcourse::bond {
 namespace {
 
 constexpr int kMostRounds = 6;
+constexpr std::uint32_t kUnlawful = 1;  // of what is conceded, for a broken rule where none may be: all weigh the same
 
 /// A row that lies: its joints, and the cells that hold bars.
 struct Laid {
@@ -167,7 +168,8 @@ class RowByRow {
       if (node.lintel >= 0 && node.lintel == (*joint)->lintel) continue;
       if (closer_than(node.place, (*joint)->place, panel_->least_lap)) {
         const bool stacked = closer_than(node.place, (*joint)->place, panel_->stacked_lap);
-        charge.conceded += weight_of_lap(stacked) * times;
+        charge.conceded += (panel_->concedes ? weight_of_lap(stacked) : kUnlawful) * times;
+        if (!panel_->concedes) continue;
       }
       if (closer_than(node.place, (*joint)->place, panel_->short_lap_below)) charge.short_laps += times;
     }
@@ -183,7 +185,7 @@ class RowByRow {
           const Exact& left = compare(cell.from, met.from) > 0 ? cell.from : met.from;
           const Exact& right = compare(cell.to, met.to) < 0 ? cell.to : met.to;
           const std::int64_t common = panel_->bars[static_cast<std::size_t>(cell.bar)].common_along;
-          if (compare(right, left, common) < 0) charge.conceded += weight::kBarUnheld * beside.weight;
+          if (compare(right, left, common) < 0) charge.conceded += (panel_->concedes ? weight::kBarUnheld : kUnlawful) * beside.weight;
         }
       }
     }

@@ -1,0 +1,74 @@
+// Buildings that somebody would build: every one is laid, and every layout is certified, with what it gives up.
+#include <gtest/gtest.h>
+
+#include <cstdio>
+#include <cstdlib>
+#include <set>
+
+#include "certify.hpp"
+#include "property/sensible_jobs.hpp"
+
+namespace stringcourse::property {
+namespace {
+
+/// A small search, and none: what is shown while something is dragged.
+constexpr std::int64_t kSearch = 2'000, kDragged = 0;
+
+/// STRINGCOURSE_FIRST_SEED and STRINGCOURSE_SENSIBLE look elsewhere and longer.
+std::uint64_t number_from(const char* name, std::uint64_t otherwise) {
+  const char* text = std::getenv(name);
+  return text != nullptr ? std::strtoull(text, nullptr, 10) : otherwise;
+}
+
+/// No lintel hangs in the air, and no two things stand in one place: that no mason could lay.
+bool is_impossible(const Stopped& stopped) {
+  return stopped.rule.starts_with("a one-piece lintel finds no masonry") || stopped.rule.starts_with("the ends of this part of the wall overlap");
+}
+
+/// The lintel is deeper than the wall above the opening.
+bool is_impossible(const Refusal& refusal) { return refusal.code.starts_with("lintel"); }
+
+struct Tally {
+  int laid = 0, conceding = 0, impossible = 0, bare = 0;
+};
+
+void look_at(std::uint64_t seed, Grain grain, std::int64_t budget, Tally& tally) {
+  const Job job = sensible_job(seed, grain);
+  Wishes wishes;
+  wishes.search_budget = budget;
+  const auto answer = solve(job, wishes);
+  if (!answer) {
+    EXPECT_TRUE(std::ranges::all_of(answer.error().shown, [](const Refusal& r) { return is_impossible(r); }))
+        << "seed " << seed << ": " << answer.error().shown.front().code << " " << answer.error().shown.front().reason;
+    ++tally.impossible;
+    return;
+  }
+  EXPECT_EQ(faults_of(*answer), "") << "seed " << seed << " grain " << static_cast<int>(grain);
+  const Layout& layout = answer->layout;
+  for (const Stopped& stopped : layout.stopped) EXPECT_TRUE(is_impossible(stopped)) << "seed " << seed << ": " << stopped.rule;
+  (layout.stopped.empty() ? tally.laid : tally.impossible) += 1;
+  if (!layout.conceded.empty()) ++tally.conceding;
+  if (std::ranges::any_of(layout.conceded, [](const Concession& c) { return c.what == Concession::What::Bare; })) ++tally.bare;
+  std::set<std::int32_t> walls;
+  for (const Concession& c : layout.conceded) walls.insert(c.wall);
+  for (const std::int32_t wall : walls) {
+    const std::string& place = answer->building.walls[static_cast<std::size_t>(wall)].place;
+    EXPECT_TRUE(std::ranges::any_of(answer->findings, [&](const Finding& f) { return f.place == place && (f.code.starts_with("conceded") || f.code == "bare-stretch"); }))
+        << "seed " << seed << ": what is given up is not told";
+  }
+}
+
+void look_at_all(Grain grain, std::int64_t budget, std::uint64_t otherwise) {
+  const std::uint64_t first = number_from("STRINGCOURSE_FIRST_SEED", 1), count = number_from("STRINGCOURSE_SENSIBLE", otherwise);
+  Tally tally;
+  for (std::uint64_t seed = first; seed < first + count; ++seed) look_at(seed, grain, budget, tally);
+  std::printf("%d laid, %d of them give rules up, %d leave something bare; %d impossible\n", tally.laid, tally.conceding, tally.bare, tally.impossible);
+  EXPECT_GE(tally.laid * 10, static_cast<int>(count) * 8);
+}
+
+TEST(Sensible, OnTheModuleEveryBuildingIsLaid) { look_at_all(Grain::Module, kSearch, 20); }
+TEST(Sensible, OnTheModuleEveryBuildingIsLaidWhileDragged) { look_at_all(Grain::Module, kDragged, 60); }
+TEST(Sensible, OnWholeInchesEveryBuildingIsLaidWhileDragged) { look_at_all(Grain::Inch, kDragged, 20); }
+
+}  // namespace
+}  // namespace stringcourse::property
