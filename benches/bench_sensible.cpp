@@ -1,14 +1,14 @@
 // Buildings that somebody would build, on the module and off it: how many are laid, how many proven, how long it takes.
-// bench_sensible [COUNT [FIRST_SEED [stopped]]]: with "stopped", every building without a whole layout is told with its rule.
+// bench_sensible [COUNT [FIRST_SEED [GRAIN]]]; with a grain (module, inch, sixteenth) its buildings alone, each told.
 #include <algorithm>
 #include <chrono>
 #include <cstdio>
 #include <cstdlib>
-#include <cstring>
-#include <map>
 #include <string>
+#include <string_view>
 #include <vector>
 
+#include "figure.hpp"
 #include "property/sensible_jobs.hpp"
 #include "solve/solve.hpp"
 
@@ -16,50 +16,69 @@ namespace {
 
 using namespace stringcourse;
 
-double at(std::vector<double> sorted, double share) {
-  std::ranges::sort(sorted);
-  return sorted.empty() ? 0 : sorted[static_cast<std::size_t>(share * static_cast<double>(sorted.size() - 1))];
+struct Tally {
+  std::vector<double> times;  // milliseconds
+  std::uint64_t laid = 0, proven = 0, conceding = 0;
+
+  [[nodiscard]] double at(double share) {
+    std::ranges::sort(times);
+    return times.empty() ? 0 : times[static_cast<std::size_t>(share * static_cast<double>(times.size() - 1))];
+  }
+  [[nodiscard]] double share(std::uint64_t count) const {
+    return times.empty() ? 0 : 100.0 * static_cast<double>(count) / static_cast<double>(times.size());
+  }
+};
+
+struct Wanted {
+  std::string_view name;
+  property::Grain grain;
+  double proven, median, slowest;  // percent, milliseconds
+};
+
+void tell(const Wanted& wanted, std::uint64_t seed, const Job& job, const std::expected<Answer, Refusals>& answer, double time) {
+  std::printf("%s %llu %s %.0f ms: ", wanted.name.data(), static_cast<unsigned long long>(seed), job.units.series.c_str(), time);
+  if (!answer) {
+    std::printf("refused, %s\n", answer.error().shown.front().reason.c_str());
+    return;
+  }
+  const Layout& layout = answer->layout;
+  std::printf("%s, conceded %lld in %zu, laps %lld (%lld), cuts %lld (%lld)", layout.proven ? "proven" : "not proven",
+              static_cast<long long>(layout.cost.conceded), layout.conceded.size(), static_cast<long long>(layout.cost.short_laps),
+              static_cast<long long>(layout.least_possible.short_laps), static_cast<long long>(layout.cost.cuts),
+              static_cast<long long>(layout.least_possible.cuts));
+  for (const Stopped& stop : layout.stopped) std::printf("; stopped, %s", stop.rule.c_str());
+  std::printf("\n");
 }
 
-void measure(const char* name, property::Grain grain, std::uint64_t first, std::uint64_t count, bool tell) {
-  std::vector<double> times;
-  std::map<std::string, int> rules;
-  int refused = 0, laid = 0, proven = 0;
-  long long gap = 0, laps = 0;
+void measure(const Wanted& wanted, std::uint64_t first, std::uint64_t count, bool each) {
+  Tally tally;
   for (std::uint64_t seed = first; seed < first + count; ++seed) {
-    const Job job = property::sensible_job(seed, grain);
+    const Job job = property::sensible_job(seed, wanted.grain);
     const auto start = std::chrono::steady_clock::now();
     const auto answer = solve(job, Wishes{});
-    times.push_back(std::chrono::duration<double, std::milli>(std::chrono::steady_clock::now() - start).count());
-    if (!answer) {
-      ++refused;
-      ++rules["refused: " + answer.error().shown.front().code];
-      if (tell) std::printf("%s %llu refused %s %s\n", name, static_cast<unsigned long long>(seed), answer.error().shown.front().place.c_str(), answer.error().shown.front().reason.c_str());
-      continue;
-    }
-    const Layout& layout = answer->layout;
-    if (!layout.stopped.empty()) {
-      ++rules[layout.stopped.front().rule.substr(0, 60)];
-      if (tell) std::printf("%s %llu %s stopped %s (%s)\n", name, static_cast<unsigned long long>(seed), job.units.series.c_str(), layout.stopped.front().rule.c_str(), layout.stopped.front().remedy.c_str());
-      continue;
-    }
-    ++laid;
-    laps += layout.cost.short_laps;
-    if (layout.proven) ++proven; else gap += layout.cost.short_laps - layout.least_possible.short_laps;
-    if (tell) std::printf("%s %llu %s laid %s laps %lld cuts %lld bound %lld %lld in %.0f ms\n", name, static_cast<unsigned long long>(seed), job.units.series.c_str(), layout.proven ? "proven" : "not-proven", static_cast<long long>(layout.cost.short_laps), static_cast<long long>(layout.cost.cuts), static_cast<long long>(layout.least_possible.short_laps), static_cast<long long>(layout.least_possible.cuts), times.back());
+    tally.times.push_back(std::chrono::duration<double, std::milli>(std::chrono::steady_clock::now() - start).count());
+    if (each) tell(wanted, seed, job, answer, tally.times.back());
+    if (!answer || !answer->layout.stopped.empty()) continue;
+    ++tally.laid;
+    tally.proven += answer->layout.proven ? 1 : 0;
+    tally.conceding += answer->layout.cost.conceded > 0 ? 1 : 0;
   }
-  std::printf("%s: %llu buildings, %d refused, %d laid, %d proven; short laps %lld, gap %lld; median %.1f ms, 90th %.0f, 99th %.0f, most %.0f\n", name, static_cast<unsigned long long>(count), refused, laid, proven, laps, gap,
-              at(times, 0.5), at(times, 0.9), at(times, 0.99), at(times, 1));
-  for (const auto& [rule, times_met] : rules) std::printf("  %3d %s\n", times_met, rule.c_str());
+  const std::string name = "sensible_" + std::string(wanted.name);
+  benches::print_at_least(name + "_laid", tally.share(tally.laid), "%", 100);
+  benches::print_at_least(name + "_proven", tally.share(tally.proven), "%", wanted.proven);
+  benches::print_at_most(name + "_rules_given_up", tally.share(tally.conceding), "%", 100);
+  benches::print_at_most(name + "_median", tally.at(0.5), "ms", wanted.median);
+  benches::print_at_most(name + "_99th", tally.at(0.99), "ms", wanted.slowest);
 }
 
 }  // namespace
 
 int main(int count_of_words, char** words) {
-  const std::uint64_t count = count_of_words > 1 ? std::strtoull(words[1], nullptr, 10) : 100;
+  const std::uint64_t count = count_of_words > 1 ? std::strtoull(words[1], nullptr, 10) : 12;
   const std::uint64_t first = count_of_words > 2 ? std::strtoull(words[2], nullptr, 10) : 1;
-  const bool tell = count_of_words > 3 && std::strcmp(words[3], "stopped") == 0;
-  measure("module", property::Grain::Module, first, count, tell);
-  measure("inch", property::Grain::Inch, first, count, tell);
-  measure("sixteenth", property::Grain::Sixteenth, first, count, tell);
+  const std::string_view only = count_of_words > 3 ? words[3] : "";
+  for (const Wanted& wanted : {Wanted{"module", property::Grain::Module, 99, 10, 300}, Wanted{"inch", property::Grain::Inch, 80, 150, 1500},
+                               Wanted{"sixteenth", property::Grain::Sixteenth, 80, 150, 1500}}) {
+    if (only.empty() || only == wanted.name) measure(wanted, first, count, !only.empty());
+  }
 }

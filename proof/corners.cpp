@@ -211,14 +211,21 @@ std::string fault_of(const Case& c) {
   return only_joints_are_left(c, patches) ? "" : "a gap wider than a joint is left in plan";
 }
 
+/// One uncut half that is all of its run: whether it makes the corner shows in plan alone.
+bool is_lone_half(const Building& b, const RunFacts& run) {
+  const Series& series = b.series_of(at(b.walls, run.run->wall));
+  return run.pieces.size() == 1 && run.pieces.front()->cut == CutEnd::None && run.pieces.front()->length == series.half;
+}
+
 std::optional<Case> case_of(const Building& b, const Layout& layout, const Facts& facts, int corner, int course) {
   const Corner& c = at(b.corners, corner);
   const bool arriving = runs_through(b, layout, corner, c.arriving, course);
   const int through = arriving ? c.arriving : c.leaving, butting = arriving ? c.leaving : c.arriving;
   if (at(facts.walls, through).stopped || at(facts.walls, butting).stopped) return std::nullopt;
-  if (gives_up_an_end(layout, through, course) || gives_up_an_end(layout, butting, course)) return std::nullopt;
   const RunFacts* run = run_at(facts, c, through, course, RunEnd::ThroughCorner);
   if (!run || run->pieces.empty()) return std::nullopt;  // said elsewhere
+  const bool given_up = gives_up_an_end(layout, through, course) || gives_up_an_end(layout, butting, course);
+  if (given_up && !is_lone_half(b, *run)) return std::nullopt;  // that it is, is said elsewhere
   const RunFacts* butt = run_at(facts, c, butting, course, RunEnd::ButtCorner);
   const auto joints = [](const RunFacts* facts_of) { return facts_of ? std::max<std::int64_t>(facts_of->joints, 1) : 1; };
   return Case{b, c, through, butting, run, butt, joints(run), joints(butt)};
@@ -244,6 +251,38 @@ bool nothing_runs_through(const Building& b, const Layout& layout, const Facts& 
   return !wall.stopped && at(wall.courses, course - 1).runs.empty() && !has_opening(b, through);
 }
 
+/// Beside a half in a wall that its corner set is thicker than, a filler and its joint must find room.
+bool wants_a_sliver(const Case& c) {
+  const Series& s = c.own();
+  if (!s.corner_set || !c.b.corner_sets_stocked) return false;
+  const Length more = s.corner_set->short_leg - s.thickness;
+  return Length() < more && more <= s.joint;
+}
+
+/// Whether a half alone would leave a fault at some corner of this wall: then halves make none of its corners.
+bool halves_fail(const Building& b, const Layout& layout, const Facts& facts, int wall) {
+  for (int corner = 0; corner < static_cast<int>(b.corners.size()); ++corner) {
+    for (int course = 1; course <= std::min(2, static_cast<int>(b.courses.size())); ++course) {
+      std::optional<Case> c = case_of(b, layout, facts, corner, course);
+      if (!c || c->through != wall || !is_readable(*c)) continue;
+      Run run = *c->run->run;
+      const bool at_end = c->corner.arriving == wall;
+      (at_end ? run.start : run.end) = at_end ? run.end - c->own().half : run.start + c->own().half;
+      (at_end ? run.at_start : run.at_end) = RunEnd::FreeEnd;
+      Piece half;
+      half.start = {run.start.in_nanometres(), 1};
+      half.length = c->own().half;
+      RunFacts alone;
+      alone.run = &run;
+      alone.pieces = {&half};
+      c->run = &alone;
+      c->du = 1;
+      if (!fault_of(*c).empty()) return true;
+    }
+  }
+  return false;
+}
+
 }  // namespace
 
 Violations check_corners(const Building& building, const Layout& layout, const Facts& facts) {
@@ -255,9 +294,13 @@ Violations check_corners(const Building& building, const Layout& layout, const F
         found.push_back(violation(kCorners, where, "nothing stands where a wall runs through"));
       const std::optional<Case> c = case_of(building, layout, facts, corner, course);
       if (!c || !is_readable(*c)) continue;
-      const std::string fault = fault_of(*c);
+      std::string fault = fault_of(*c);
+      if (fault.empty() && is_lone_half(building, *c->run) && halves_fail(building, layout, facts, c->through))
+        fault = "a half does not make every corner of this wall";
+      if (fault.empty() && is_lone_half(building, *c->run) && wants_a_sliver(*c)) fault = "no filler fits beside the half";
       if (fault.empty()) continue;
       found.push_back(violation(kCorners, where, fault));
+      if (is_lone_half(building, *c->run)) found.back().may_be = piece_given_up(Concession::What::Corner, *c->run->run, *c->run->pieces.front());
     }
   return found;
 }

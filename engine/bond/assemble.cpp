@@ -108,7 +108,8 @@ class Assembly {
     for (std::size_t s = 0; s < sites_.size(); ++s) {
       const Option& used = option(s, chosen);
       const PanelCase& best = *used.cases[best_of(used)];
-      const bool was_last = strictness_[s] == Strictness::Conceding;
+      const bool last = strictness_[s] == Strictness::ShortestPieces && is_within_a_corner(sites_[s].wall);
+      const bool was_last = strictness_[s] == Strictness::Conceding || last;
       const bool not_further = memo_->when_out_of_room() == OutOfRoom::Stop && !memo_->is_quick() && strictness_[s] == Strictness::ShortestPieces;
       if (best.answer || was_last || not_further) continue;
       if (!all_proven_stops(used)) {
@@ -121,6 +122,16 @@ class Assembly {
       again = true;
     }
     return again;
+  }
+
+  /// A wall shorter than the wall that it meets is thick: no unit of its own has a place, whatever is given up.
+  [[nodiscard]] bool is_within_a_corner(std::int32_t wall) const {
+    const auto& of = building_->walls[static_cast<std::size_t>(wall)];
+    return std::ranges::any_of(building_->corners, [&](const Corner& corner) {
+      if (corner.arriving != wall && corner.leaving != wall) return false;
+      const std::int32_t other = corner.arriving == wall ? corner.leaving : corner.arriving;
+      return of.actual < building_->series_of(building_->walls[static_cast<std::size_t>(other)]).thickness;
+    });
   }
 
   /// How many bearings each of `lintels` may choose from, so that there are no more than `most` together.
@@ -280,7 +291,8 @@ class Assembly {
     const Assignment least = best_assignment(factors(&Assembly::bound_of), bits_.size());
     layout.least_possible = least.exact ? cost_of(least.cost, order_) : Cost{};
     if (memo_->is_quick() || keeps_) layout.least_possible = Cost{};  // what is known of other choices depends on what was asked before
-    layout.proven = layout.stopped.empty() && !memo_->is_quick() && !keeps_ && !relaxed_unproven_ && !bearings_left_out_ && chosen.exact && least.exact && !(least.cost < total) && layout.cost.extra_bars == 0;
+    layout.proven = layout.stopped.empty() && !memo_->is_quick() && !keeps_ && !relaxed_unproven_ && !bearings_left_out_ && chosen.exact && least.exact && !(least.cost < total) && layout.cost.extra_bars == 0 &&
+                    std::ranges::none_of(layout.conceded, [](const Concession& c) { return c.what == Concession::What::BarSpacing; });
     std::set<Length> lengths;
     for (const Piece& piece : layout.pieces) {
       if (piece.cut != CutEnd::None) lengths.insert(piece.length);

@@ -60,6 +60,19 @@ std::string place_text(const Building& building, const Concession& c) {
   return c.what == What::Bare ? place : joined({place, " (", say(c.amount), ")"});
 }
 
+/// A one-piece lintel of this wall that is asked to bear a little more than a half unit leaves too little beside it.
+std::string bearing_remedy(const Building& building, std::int32_t wall) {
+  const Series& series = building.series_of(building.walls[static_cast<std::size_t>(wall)]);
+  std::string text;
+  for (const ResolvedOpening& opening : building.openings) {
+    if (opening.wall != wall || !opening.lintel || opening.lintel->make != LintelMake::OnePiece) continue;
+    const Length over = opening.lintel->least_bearing - series.half;
+    if (over <= Length() || over > series.joint) continue;
+    text += joined({" Or ask for a bearing of ", tape_text(series.half, building.tape), ", one half unit, at ", opening.name, "."});
+  }
+  return text;
+}
+
 Finding told(const Building& building, const std::vector<Concession>& alike) {
   const Concession& first = alike.front();
   const Telling& telling = telling_of(first.what);
@@ -68,7 +81,7 @@ Finding told(const Building& building, const std::vector<Concession>& alike) {
   for (std::size_t i = 0; i < std::min(alike.size(), kShownPlaces); ++i) places += (i == 0 ? "" : "; ") + place_text(building, alike[i]);
   if (alike.size() > kShownPlaces) places += joined({"; and ", count_text(static_cast<std::int64_t>(alike.size() - kShownPlaces)), " more"});
   return {std::string(telling.code), wall.place,
-          joined({"On ", wall.name, " ", telling.says, ": ", places, ", from ", wall.start_name, ". ", telling.remedy}), std::string(telling.rule), telling.point};
+          joined({"On ", wall.name, " ", telling.says, ": ", places, ", from ", wall.start_name, ". ", telling.remedy, bearing_remedy(building, first.wall)}), std::string(telling.rule), telling.point};
 }
 
 }  // namespace

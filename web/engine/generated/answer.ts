@@ -190,6 +190,30 @@ export interface StringcourseAnswer {
     readonly remedy: string;
   }[];
   /**
+   * Rules given up because no layout was found that keeps them all; absent where all are kept.
+   */
+  readonly conceded?: {
+    readonly what:
+      | "joints"
+      | "bar"
+      | "bar-cells"
+      | "bar-spacing"
+      | "cut-under-bearing"
+      | "short-lap"
+      | "cut-face"
+      | "stacked-lap"
+      | "corner"
+      | "bare";
+    readonly side: string;
+    /**
+     * course number, from 1 at the bearing; of two neighbouring courses the upper one
+     */
+    readonly course: number;
+    readonly from: Length;
+    readonly to: Length;
+    readonly amount: Length;
+  }[];
+  /**
    * Sorted by hold point.
    */
   readonly findings: {
@@ -1084,6 +1108,10 @@ export interface Cost {
    */
   readonly joint_deviation_nm: number;
   readonly units: number;
+  /**
+   * weight of the rules given up, compared before all other terms; absent where every rule is kept
+   */
+  readonly conceded?: number;
 }
 /**
  * by the plan
