@@ -1,5 +1,6 @@
 // Buildings that somebody would build, on the module and off it: how many are laid, how many proven, how long it takes.
-// bench_sensible [COUNT [FIRST_SEED [GRAIN]]]; with a grain (module, inch, sixteenth) its buildings alone, each told.
+// bench_sensible [COUNT [FIRST_SEED [GRAIN [BUDGET]]]]; with a grain (module, inch, sixteenth) its buildings alone, each
+// told.
 #include <algorithm>
 #include <chrono>
 #include <cstdio>
@@ -50,12 +51,12 @@ void tell(const Wanted& wanted, std::uint64_t seed, const Job& job, const std::e
   std::printf("\n");
 }
 
-void measure(const Wanted& wanted, std::uint64_t first, std::uint64_t count, bool each) {
+void measure(const Wanted& wanted, std::uint64_t first, std::uint64_t count, bool each, const Wishes& wishes) {
   Tally tally;
   for (std::uint64_t seed = first; seed < first + count; ++seed) {
     const Job job = property::sensible_job(seed, wanted.grain);
     const auto start = std::chrono::steady_clock::now();
-    const auto answer = solve(job, Wishes{});
+    const auto answer = solve(job, wishes);
     tally.times.push_back(std::chrono::duration<double, std::milli>(std::chrono::steady_clock::now() - start).count());
     if (each) tell(wanted, seed, job, answer, tally.times.back());
     if (!answer || !answer->layout.stopped.empty()) continue;
@@ -77,8 +78,10 @@ int main(int count_of_words, char** words) {
   const std::uint64_t count = count_of_words > 1 ? std::strtoull(words[1], nullptr, 10) : 12;
   const std::uint64_t first = count_of_words > 2 ? std::strtoull(words[2], nullptr, 10) : 1;
   const std::string_view only = count_of_words > 3 ? words[3] : "";
+  Wishes wishes;
+  if (count_of_words > 4) wishes.search_budget = std::strtoll(words[4], nullptr, 10);
   for (const Wanted& wanted : {Wanted{"module", property::Grain::Module, 99, 10, 300}, Wanted{"inch", property::Grain::Inch, 80, 150, 1500},
                                Wanted{"sixteenth", property::Grain::Sixteenth, 80, 150, 1500}}) {
-    if (only.empty() || only == wanted.name) measure(wanted, first, count, !only.empty());
+    if (only.empty() || only == wanted.name) measure(wanted, first, count, !only.empty(), wishes);
   }
 }

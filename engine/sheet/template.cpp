@@ -11,6 +11,7 @@ namespace {
 constexpr Scale kFullSize{1};
 constexpr Micrometres kBelowEdge = 16'000;   // under the face line: its name
 constexpr Micrometres kColumn = 78'000;      // at the right: where the template is laid
+constexpr Micrometres kLeastColumn = 36'000;  // what it is cut down to where a template is wide
 constexpr Micrometres kBesideCell = 12'000;  // template beyond its outermost cell
 constexpr Lettering kNote{kSmallText, Weight::Regular, Anchor::Start, Ink::Black, 0};
 
@@ -67,8 +68,18 @@ Full full_of(const Context& context, const DowelTemplate& shown) {
     if (cell) before = std::max(before, cell->from), after = std::max(after, cell->to);
   }
   // Seen from above with the outer face towards the reader: the wall's start is at the right, as on all strips.
-  const Micrometres right = full.other.before ? kFullSize.paper(*full.other.before) : kFullSize.paper(before) + kBesideCell;
-  const Micrometres left = full.other.after ? kFullSize.paper(*full.other.after) : kFullSize.paper(after) + kBesideCell;
+  Micrometres right = full.other.before ? kFullSize.paper(*full.other.before) : kFullSize.paper(before) + kBesideCell;
+  Micrometres left = full.other.after ? kFullSize.paper(*full.other.after) : kFullSize.paper(after) + kBesideCell;
+  // Where both cells reach far to either side the template ends within them: their near edges are what is measured by.
+  const Micrometres widest = room.width() - kLeastColumn - 6'000;
+  if (right > widest / 2 && left + right > widest) {
+    right = std::max(widest - left, widest / 2);
+    full.other.before.reset();
+  }
+  if (left + right > widest) {
+    left = widest - right;
+    full.other.after.reset();
+  }
   full.strip = {room.left, full.edge, room.left + left + right, room.top};
   full.cross = {full.strip.right - right, full.edge + kFullSize.paper(dowel.off_face - full.edge_off)};
   return full;
@@ -78,7 +89,18 @@ void draw_cell(Pad& pad, const Full& full, const std::optional<Around>& cell, St
   if (!cell) return;
   const Area box{full.cross.x - kFullSize.paper(cell->to), full.edge + kFullSize.paper(cell->shallow - full.edge_off), full.cross.x + kFullSize.paper(cell->from),
                  full.edge + kFullSize.paper(cell->deep - full.edge_off)};
-  pad.box(clipped_box(box, full.strip), stroke);
+  // A web beyond the template's end is not drawn: no line of its own stands there.
+  const Area seen = clipped_box(box, full.strip);
+  if (seen.left == box.left && seen.right == box.right) {
+    pad.box(seen, stroke);
+    return;
+  }
+  for (const Micrometres x : {box.left, box.right}) {
+    if (x == seen.left || x == seen.right) pad.line({x, seen.bottom}, {x, seen.top}, stroke);
+  }
+  for (const Micrometres y : {box.bottom, box.top}) {
+    if (y == seen.bottom || y == seen.top) pad.line({seen.left, y}, {seen.right, y}, stroke);
+  }
 }
 
 void draw_cross(Pad& pad, const Full& full) {

@@ -1,12 +1,14 @@
-# A job that can be read but has a run that no lawful layout fills.
-# An open wall of one side, 6 in nominal, 5 5/8 in actual. Both its ends show, so one piece alone must be uncut, and a half
-# is 7 5/8 in already. Of two pieces one may be a make-up piece and the other a cut of the list, the shortest 3 5/8 in:
-# with a joint of 1/4 to 1/2 in, 1 1/2 to 1 3/4 in are left, less than the 2 in that may be allowed at most.
+# A job that can be read and that no mason could lay: a one-piece lintel 8 in from an outside corner. Its bearing of 8 in
+# would lie in the corner's own unit, 7 5/8 in of it, which by turns is the other side's: no masonry of this side is there.
 . "$(dirname "$0")/tools.sh"
 cat >stub.json <<'END'
 {"stringcourse": 1, "name": "Stub", "tape": "inches", "units": {"series": "us-8"},
- "outline": {"closed": false, "sides": [{"from": "A", "to": "B", "length": "6\""}]},
- "heights": {"courses": 3}}
+ "outline": {"closed": true, "sides": [
+   {"from": "A", "to": "B", "length": "12'", "turn": "right"}, {"from": "B", "to": "C", "length": "12'", "turn": "right"},
+   {"from": "C", "to": "D", "length": "12'", "turn": "right"}, {"from": "D", "to": "A", "length": "12'", "turn": "right"}]},
+ "heights": {"courses": 12},
+ "openings": [{"name": "D1", "on": "AB", "place": {"from": "A", "at": "8\""},
+   "masonry": {"width": "3'-4\"", "height": "6'-8\""}, "lintel": {"make": "one-piece"}}]}
 END
 
 fact "plan says what stops it and what mends it, writes nothing and ends with 3"

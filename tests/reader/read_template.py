@@ -104,12 +104,25 @@ def template_drawing(sheet, page, names):
             left, right = x - points(high - dowel.centre), x + points(dowel.centre - low)
             bottom = edge - points(max(0, shallow - edge_in))
             top = edge - points(deep - edge_in)
+            ends = [place[0] for place in face.points]
+            if left < min(ends) - SLACK or right > max(ends) + SLACK:
+                webs_within(sheet, page, (left, right), ends, f'{name}: webs of course {course}', course)
+                continue
             if not any(abs(box.left - left) < SLACK and abs(box.right - right) < SLACK
                        and abs(box.bottom - bottom) < SLACK
                        and (abs(box.top - top) < SLACK or top < box.top) for box in drawn):
                 sheet.wrong(f'{name}: webs of course {course}',
                             [f'{box.left - x:.2f}..{box.right - x:.2f} pt'
                              for box in drawn], f'{left - x:.2f}..{right - x:.2f} pt')
+
+
+def webs_within(sheet, page, webs, ends, what, course):
+    """A cell that reaches beyond the template: the web within it is a line of its own, and none stands at the end."""
+    upright = [line.points[0][0] for line in sheet.shapes(page).lines if line.dashed == (course == 2)
+               and len(line.points) == 2 and abs(line.points[0][0] - line.points[1][0]) < SLACK]
+    for web in webs:
+        if min(ends) < web < max(ends) and not any(abs(x - web) < SLACK for x in upright):
+            sheet.wrong(what, [f'{x:.2f} pt' for x in upright], f'{web:.2f} pt')
 
 
 def template_edge(sheet, page):
