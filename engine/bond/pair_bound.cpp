@@ -241,6 +241,10 @@ void PairBound::spread_level() {
 }
 
 bool PairBound::find_least(std::uint64_t allowance) {
+  const bool begun = !entries_.empty() && !ran_out_;
+  if (begun && through_first_ == first_->open_families() && through_second_ == second_->open_families()) return find_further(allowance);
+  through_first_ = first_->open_families();
+  through_second_ = second_->open_families();
   index_.clear();
   entries_.clear();
   ways_.clear();

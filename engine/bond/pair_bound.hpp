@@ -47,8 +47,8 @@ struct PairPlace {
 class PairBound {
  public:
   PairBound(const Panel& panel, RowGraph& first, RowGraph& second, PairTerms terms);
-  /// Starts afresh, through the families that are open, and looks no farther than the least first term of any complete
-  /// pair of walks, or than `allowance`. False: none within it.
+  /// Looks through the families that are open, no farther than the least first term of any complete pair of walks, or
+  /// than `allowance`; goes on from where it stopped where the same families were open before. False: none within it.
   [[nodiscard]] bool find_least(std::uint64_t allowance);
   /// Goes on where find_least stopped.
   [[nodiscard]] bool find_further(std::uint64_t allowance);
@@ -116,6 +116,7 @@ class PairBound {
   bool goal_reached_ = false, ran_out_ = false;
   std::int64_t* room_ = nullptr;
   std::uint64_t goal_term_ = 0, level_ = 0;
+  std::vector<char> through_first_, through_second_;     // families that were open when the table was begun
   std::vector<std::int32_t> spared_first_, spared_second_;  // by run: short pieces that may cost no short lap
   IndexTable index_;  // of entries_, by place
   std::vector<Entry> entries_;

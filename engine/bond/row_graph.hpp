@@ -74,6 +74,8 @@ class RowGraph {
   [[nodiscard]] const Row& row() const { return *row_; }
   /// Families that no layout within the allowance can use are closed; entering them is skipped by who walks.
   [[nodiscard]] bool is_open(std::int32_t family) const { return family < 0 || open_[static_cast<std::size_t>(family)]; }
+  /// By family: whether it is open.
+  [[nodiscard]] const std::vector<char>& open_families() const { return open_; }
   void open_all_families() { open_.assign(families_.size(), 1); }
   /// Closes every family that is not `alive`.
   void close_others(const std::vector<char>& alive);
