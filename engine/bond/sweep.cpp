@@ -129,7 +129,7 @@ SweepResult Sweep::run(const Key& cutoff, std::int64_t budget) {
       if (result.outcome != SweepResult::Outcome::NoneBetter) return result;
     }
     if (last || (!allowed.next && !(allowed.possible && cut_off_))) return result;
-    allowance = allowed.possible ? allowance + std::max<std::uint64_t>(1, allowance / 8) : std::max(allowance + 1, *allowed.next);
+    allowance = allowed.possible ? stepped(allowance) : next_after(allowance, *allowed.next);
   }
 }
 

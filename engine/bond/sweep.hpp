@@ -88,6 +88,8 @@ class Sweep {
     std::optional<std::uint64_t> next;    // the next allowance worth trying; nullopt: it would change nothing
   };
   [[nodiscard]] Allowed allow(std::uint64_t allowance);
+  [[nodiscard]] static std::uint64_t stepped(std::uint64_t allowance) { return allowance + std::max<std::uint64_t>(1, allowance / 8); }
+  [[nodiscard]] std::uint64_t next_after(std::uint64_t allowance, std::uint64_t wanted) const;
   void note_sure(std::uint64_t first_term);
   [[nodiscard]] Allowed build_all(std::uint64_t allowance);
   [[nodiscard]] bool build_sharing(const Sharing& sharing, std::uint64_t allowance, Allowed& allowed, std::vector<char>& built);

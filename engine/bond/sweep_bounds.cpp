@@ -204,7 +204,7 @@ Key Sweep::root_bound_within(const Key& cutoff) {
     if (ran_out()) return std::min(sure_bound(), cutoff);
     if (allowed.possible) return std::min(bound_at_root(), cutoff);
     if (last || !allowed.next) return cutoff;
-    allowance = std::max(allowance + 1, *allowed.next);
+    allowance = next_after(allowance, *allowed.next);
     if (!cutoff.is_impossible()) allowance = std::min(allowance, first_term(cutoff, *panel_));
     least_allowance_ = allowance;
   }
@@ -254,6 +254,12 @@ bool Sweep::build_sharing(const Sharing& sharing, std::uint64_t allowance, Allow
 
 void Sweep::note_sure(std::uint64_t first_term) {
   if (all_open_ && order_ != Order::Weighted) sure_first_term_ = std::max(sure_first_term_, first_term);
+}
+
+/// `wanted` is what pairs ask for through the families that an allowance leaves open; with more of them open it may be
+/// less, and looking too far fills the tables. So no more than an eighth at a time, but for what is surely needed.
+std::uint64_t Sweep::next_after(std::uint64_t allowance, std::uint64_t wanted) const {
+  return std::max(std::min(std::max(allowance + 1, wanted), stepped(allowance)), sure_first_term_);
 }
 
 Sweep::Allowed Sweep::allow(std::uint64_t allowance) {
