@@ -1,5 +1,8 @@
 #include "bond/panel_memo.hpp"
 
+#include <algorithm>
+#include <utility>
+
 #include "bond/search.hpp"
 
 namespace stringcourse::bond {
@@ -79,16 +82,61 @@ std::string bytes_of(const Panel& panel) {
 PanelCase& PanelMemo::case_of(Panel panel) {
   std::string key = bytes_of(panel);
   const auto known = known_.find(key);
-  if (known != known_.end()) return *known->second;
+  if (known != known_.end()) {
+    note_asked(*known->second);
+    return *known->second;
+  }
   auto fresh = std::make_unique<PanelCase>();
+  fresh->job = job_;
   fresh->panel = std::move(panel);
   return *known_.emplace(std::move(key), std::move(fresh)).first->second;
 }
 
+void PanelMemo::begin_job(std::int64_t budget) {
+  room_ = Room(kLooksOfBudget * std::max(budget, kQuickBudget));
+  ++job_;
+  was_short_ = false;
+  used_before_ = !known_.empty();
+}
+
+/// A case that an earlier job knows takes of this one's room what it took of that one's.
+void PanelMemo::note_asked(PanelCase& which) {
+  if (which.job == job_) return;
+  which.job = job_;
+  static_cast<void>(room_.take(which.looks));
+  if (which.was_short || which.most_looks > step_room()) was_short_ = true;
+}
+
+std::int64_t PanelMemo::step_room() const { return std::max(room_.left() / kStepShare, kLeastLooks); }
+
 void PanelMemo::refine(PanelCase& which) {
+  if (which.known == PanelCase::Known::Final) return;
+  const Room given(step_room());
+  std::unique_ptr<PanelSolver> solver = std::move(which.solver);
+  if (!solver) solver = std::make_unique<PanelSolver>(which.panel, budget_, out_of_room_, given);
+  solver->give(given);
+  held_ -= which.held;
+  which.held = 0;
+  take_step(which, *solver);
+  const Room& left = solver->room_left();
+  const std::int64_t taken = given.left() - left.left();
+  static_cast<void>(room_.take(taken));
+  which.looks += taken;
+  which.most_looks = std::max(which.most_looks, taken);
+  which.was_short = which.was_short || left.is_out();
+  was_short_ = was_short_ || left.is_out();
+  if (which.known == PanelCase::Known::Final) return;
+  if (held_ + taken > kMostHeld) {
+    solver->let_go_of_tables();
+  } else {
+    held_ += which.held = taken;
+  }
+  which.solver = std::move(solver);
+}
+
+void PanelMemo::take_step(PanelCase& which, PanelSolver& solver) {
   const auto finish = [&](std::expected<PanelAnswer, PanelStop> result) {
     which.known = PanelCase::Known::Final;
-    which.solver.reset();
     if (!result) {
       which.stop = result.error();
       if (which.stop->proven) which.bound = Key::impossible();  // else what was proven before the room ran out still stands
@@ -98,21 +146,19 @@ void PanelMemo::refine(PanelCase& which) {
     which.bound = key_of(which.answer->least_possible, order_of(which.panel));
   };
   switch (which.known) {
-    case PanelCase::Known::Nothing: {
-      which.solver = std::make_unique<PanelSolver>(which.panel, budget_, out_of_room_);
-      if (which.solver->try_whole()) return finish(which.solver->solve());
-      if (is_quick()) return finish(which.solver->solve_quickly());
+    case PanelCase::Known::Nothing:
+      if (solver.try_whole()) return finish(solver.solve());
+      if (is_quick()) return finish(solver.solve_quickly());
       which.known = PanelCase::Known::NotWhole;
-      which.bound = which.solver->bound_without_whole();
+      which.bound = solver.bound_without_whole();
       return;
-    }
     case PanelCase::Known::NotWhole:
-      which.bound = std::max(which.bound, which.solver->pair_bound());
+      which.bound = std::max(which.bound, solver.pair_bound());
       which.known = PanelCase::Known::Bounded;
-      which.solver->let_go_of_large_tables();
-      if (which.bound.is_impossible()) finish(which.solver->solve());
+      solver.let_go_of_large_tables();
+      if (which.bound.is_impossible()) finish(solver.solve());
       return;
-    case PanelCase::Known::Bounded: return finish(which.solver->solve());
+    case PanelCase::Known::Bounded: return finish(solver.solve());
     case PanelCase::Known::Final: return;
   }
 }

@@ -27,6 +27,10 @@ struct PanelCase {
   std::optional<PanelAnswer> answer;
   std::optional<PanelStop> stop;     // Final without an answer
   std::unique_ptr<PanelSolver> solver;  // between Bounded and Final
+  std::int64_t looks = 0, most_looks = 0;  // that it took, and that one step of it took
+  std::int64_t held = 0;                   // looks whose tables the solver may hold
+  bool was_short = false;                  // a step of it ran out of room
+  std::uint32_t job = 0;                   // the last that asked for it
 
   /// What to choose by: the cost once it is final, else the bound. A stop is no choice, proven or not.
   [[nodiscard]] Key value(Order order) const {
@@ -35,13 +39,33 @@ struct PanelCase {
   }
 };
 
+/// Of the room that a job has left, what one step of one panel may take.
+inline constexpr std::int64_t kStepShare = 8;
+/// What a step may take however little is left; a layout that is easily found takes looks in proportion to its pieces.
+inline constexpr std::int64_t kLeastLooks = 2'000;
+/// Looks whose tables may be held between the steps of panels, of all panels together: more are made anew.
+inline constexpr std::int64_t kMostHeld = 1'000'000;
+/// The budget that quick layouts are bounded by.
+inline constexpr std::int64_t kQuickBudget = 200'000;
+
 /// Less than this is no search at all: panels are laid as they are easily found, for what is being dragged.
 inline constexpr std::int64_t kLeastSearch = 1'000;
 
 class PanelMemo {
  public:
   /// `budget` bounds the search of each panel (see solve_panel, kLeastSearch).
-  explicit PanelMemo(std::int64_t budget) { set_budget(budget, OutOfRoom::LayRoughly); }
+  explicit PanelMemo(std::int64_t budget) {
+    set_budget(budget, OutOfRoom::LayRoughly);
+    begin_job(budget);
+  }
+  /// A job's panels share the looks of this budget, over all that is asked until the next begin_job: those of a small job
+  /// need less. A panel may take kStepShare of what is left at each step.
+  void begin_job(std::int64_t budget);
+  [[nodiscard]] const Room& room() const { return room_; }
+  /// Whether some panel of this job might have been laid better, or proven, with more room; and whether what was known
+  /// before this job counts: then only an empty memory tells what this job comes to by itself.
+  [[nodiscard]] bool was_short() const { return was_short_; }
+  [[nodiscard]] bool was_used_before() const { return used_before_; }
   /// The case of this panel. The reference lives as long as the memo.
   PanelCase& case_of(Panel panel);
   /// One step: Nothing -> Final where whole pieces are surely best, else NotWhole -> Bounded -> Final.
@@ -58,6 +82,14 @@ class PanelMemo {
  private:
   std::int64_t budget_ = 0;
   OutOfRoom out_of_room_ = OutOfRoom::LayRoughly;
+  void note_asked(PanelCase& which);
+  void take_step(PanelCase& which, PanelSolver& solver);
+  [[nodiscard]] std::int64_t step_room() const;
+
+  Room room_{0};
+  std::int64_t held_ = 0;
+  std::uint32_t job_ = 0;
+  bool was_short_ = false, used_before_ = false;
   std::map<std::string, std::unique_ptr<PanelCase>> known_;
 };
 

@@ -14,6 +14,8 @@
 #include "bond/key.hpp"
 #include "bond/panel.hpp"
 #include "bond/reach.hpp"
+#include "bond/room.hpp"
+#include "bond/saw_steps.hpp"
 
 namespace stringcourse::bond {
 
@@ -75,6 +77,14 @@ class RowGraph {
   void open_all_families() { open_.assign(families_.size(), 1); }
   /// Closes every family that is not `alive`.
   void close_others(const std::vector<char>& alive);
+  /// Of each run only the `most` families of each kind whose joints differ least from j stay open.
+  void open_likeliest(std::size_t most);
+  /// What is grown from now on is charged to `room`; growth itself is never refused.
+  void charge_to(Room* room) { room_ = room; }
+  [[nodiscard]] std::size_t node_count() const { return nodes_.size(); }
+  [[nodiscard]] std::size_t arc_count() const { return arcs_.size(); }
+  /// Whether some sums or families were left out for being too many: who proves must look at no such graph.
+  [[nodiscard]] bool is_cut_short() const { return cut_short_; }
   /// The first run that nothing fills, or -1.
   [[nodiscard]] std::int32_t run_without_family() const;
   [[nodiscard]] std::size_t family_count() const { return families_.size(); }
@@ -131,9 +141,12 @@ class RowGraph {
   const Row* row_;
   const Menu* menu_;
   const Reach* reach_;
+  SawSteps saw_steps_;
   Reach uncut_;  // stage Few
   Order order_;
   std::int32_t finished_ = -1;
+  Room* room_ = nullptr;
+  bool cut_short_ = false;
   std::int64_t longest_module_ = 0, least_module_ = 0, long_deficit_ = 0;  // see least_short_to_come
   std::vector<Family> families_;
   std::vector<char> open_;

@@ -7,9 +7,13 @@
 
 #include "bond/key.hpp"
 #include "bond/panel.hpp"
+#include "bond/room.hpp"
 #include "bond/sweep.hpp"
 
 namespace stringcourse::bond {
+
+/// The looks that each expansion of a budget comes to. What a look takes is about a tenth of a microsecond.
+inline constexpr std::int64_t kLooksOfBudget = 25;
 
 /// The best layout of a panel. `budget` bounds the sweep's expansions and, by half of it, the
 /// places that its bounds look at: when it runs out the answer is the best layout
@@ -25,7 +29,10 @@ enum class OutOfRoom { LayRoughly, Stop };
 /// The same in steps, for who may not need the whole answer. The panel must outlive it.
 class PanelSolver {
  public:
-  PanelSolver(const Panel& panel, std::int64_t budget, OutOfRoom out_of_room);
+  PanelSolver(const Panel& panel, std::int64_t budget, OutOfRoom out_of_room, Room room);
+  /// What the steps from now on may take.
+  void give(Room room) { room_ = room; }
+  [[nodiscard]] const Room& room_left() const { return room_; }
   /// Whether whole pieces alone lay it so well that nothing else can be better: then solve() is at hand. Cheap.
   [[nodiscard]] bool try_whole();
   /// What follows from try_whole() having said no: no layout is without short laps, cuts, shifts and deviation.
@@ -37,20 +44,22 @@ class PanelSolver {
   [[nodiscard]] std::expected<PanelAnswer, PanelStop> solve_quickly();
   /// Lets go of large tables between pair_bound() and solve(), which makes them again if it is ever asked for.
   void let_go_of_large_tables();
+  void let_go_of_tables() { everything_.reset(); }
 
  private:
   Sweep& everything();
   [[nodiscard]] SweepResult lay_roughly();
   void lay_quickly(std::size_t most_starts);
   /// Places that pair bounds may look at: in proportion to the budget.
-  [[nodiscard]] std::int64_t room() const { return budget_ / 2; }
+  [[nodiscard]] std::int64_t places() const { return budget_ / 2; }
   [[nodiscard]] PanelStop stop();
 
   const Panel* panel_;
   std::int64_t budget_;
   OutOfRoom out_of_room_;
   Order order_;
-  bool whole_tried_ = false, whole_is_best_ = false, quickly_tried_ = false;
+  Room room_;
+  bool whole_tried_ = false, whole_ran_out_ = false, whole_is_best_ = false, quickly_tried_ = false;
   std::uint64_t least_deviation_ = 0;
   SweepResult best_;
   Key bound_;                 // what pair_bound() said
