@@ -53,7 +53,8 @@ class PairBound {
   [[nodiscard]] bool find_least(std::uint64_t allowance);
   /// Goes on where find_least stopped.
   [[nodiscard]] bool find_further(std::uint64_t allowance);
-  /// Bounds the places kept, over all pairs that share the counter, and the looks; beyond either the pair is no use (ran_out).
+  /// Bounds the places kept, over all pairs that share the counter, and the looks; beyond either the pair is no use
+  /// (ran_out).
   void share_room(std::int64_t* places, Room* room) { places_ = places, room_ = room; }
   [[nodiscard]] bool ran_out() const { return ran_out_; }
   /// Looks at all walks within this allowance.

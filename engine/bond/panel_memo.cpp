@@ -8,6 +8,15 @@
 namespace stringcourse::bond {
 namespace {
 
+/// Of the room that a job has left, what one step of one panel may take.
+constexpr std::int64_t kStepShare = 5;
+/// What a step may take however little is left. (What is easily found takes looks in proportion to its pieces.)
+constexpr std::int64_t kLeastLooks = 2'000;
+/// Looks whose tables may be held between the steps of panels, of all panels together: more are made anew.
+constexpr std::int64_t kMostHeld = 1'000'000;
+/// The least budget that looks are counted out by: quick layouts need some.
+constexpr std::int64_t kQuickBudget = 200'000;
+
 /// Everything that decides a panel's answer, as bytes.
 class Bytes {
  public:
@@ -79,6 +88,9 @@ std::string bytes_of(const Panel& panel) {
 
 }  // namespace
 
+PanelCase::PanelCase() = default;
+PanelCase::~PanelCase() = default;
+
 PanelCase& PanelMemo::case_of(Panel panel) {
   std::string key = bytes_of(panel);
   const auto known = known_.find(key);
@@ -92,8 +104,10 @@ PanelCase& PanelMemo::case_of(Panel panel) {
   return *known_.emplace(std::move(key), std::move(fresh)).first->second;
 }
 
+void PanelMemo::refill(std::int64_t budget) { room_ = Room(kLooksOfBudget * std::max(budget, kQuickBudget)); }
+
 void PanelMemo::begin_job(std::int64_t budget) {
-  room_ = Room(kLooksOfBudget * std::max(budget, kQuickBudget));
+  refill(budget);
   ++job_;
   was_short_ = false;
   used_before_ = !known_.empty();

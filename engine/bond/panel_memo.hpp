@@ -10,9 +10,11 @@
 
 #include "bond/key.hpp"
 #include "bond/panel.hpp"
-#include "bond/search.hpp"
+#include "bond/room.hpp"
 
 namespace stringcourse::bond {
+
+class PanelSolver;
 
 /// What is known of one panel.
 struct PanelCase {
@@ -32,21 +34,15 @@ struct PanelCase {
   bool was_short = false;                  // a step of it ran out of room
   std::uint32_t job = 0;                   // the last that asked for it
 
+  PanelCase();
+  ~PanelCase();
+
   /// What to choose by: the cost once it is final, else the bound. A stop is no choice, proven or not.
   [[nodiscard]] Key value(Order order) const {
     if (answer) return key_of(answer->cost, order);
     return stop ? Key::impossible() : bound;
   }
 };
-
-/// Of the room that a job has left, what one step of one panel may take.
-inline constexpr std::int64_t kStepShare = 8;
-/// What a step may take however little is left; a layout that is easily found takes looks in proportion to its pieces.
-inline constexpr std::int64_t kLeastLooks = 2'000;
-/// Looks whose tables may be held between the steps of panels, of all panels together: more are made anew.
-inline constexpr std::int64_t kMostHeld = 1'000'000;
-/// The budget that quick layouts are bounded by.
-inline constexpr std::int64_t kQuickBudget = 200'000;
 
 /// Less than this is no search at all: panels are laid as they are easily found, for what is being dragged.
 inline constexpr std::int64_t kLeastSearch = 1'000;
@@ -58,9 +54,11 @@ class PanelMemo {
     set_budget(budget, OutOfRoom::LayRoughly);
     begin_job(budget);
   }
-  /// A job's panels share the looks of this budget, over all that is asked until the next begin_job: those of a small job
-  /// need less. A panel may take kStepShare of what is left at each step.
+  /// A job's panels share the looks of this budget (kLooksOfBudget), over all that is asked until the next begin_job: a
+  /// panel may take a share of what is left at each step, so that it is never quite used up.
   void begin_job(std::int64_t budget);
+  /// The same job goes on with the looks of this budget.
+  void refill(std::int64_t budget);
   [[nodiscard]] const Room& room() const { return room_; }
   /// Whether some panel of this job might have been laid better, or proven, with more room; and whether what was known
   /// before this job counts: then only an empty memory tells what this job comes to by itself.
@@ -80,12 +78,12 @@ class PanelMemo {
   [[nodiscard]] std::size_t size() const { return known_.size(); }
 
  private:
-  std::int64_t budget_ = 0;
-  OutOfRoom out_of_room_ = OutOfRoom::LayRoughly;
   void note_asked(PanelCase& which);
   void take_step(PanelCase& which, PanelSolver& solver);
   [[nodiscard]] std::int64_t step_room() const;
 
+  std::int64_t budget_ = 0;
+  OutOfRoom out_of_room_ = OutOfRoom::LayRoughly;
   Room room_{0};
   std::int64_t held_ = 0;
   std::uint32_t job_ = 0;

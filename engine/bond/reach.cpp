@@ -38,7 +38,8 @@ Reach::Reach(const Menu& menu, std::int64_t joint, std::int64_t longest) {
   }
 }
 
-std::vector<std::shared_ptr<const Reach>> reaches_of(const std::vector<Menu>& menus, std::int64_t joint, std::int64_t longest) {
+std::vector<std::shared_ptr<const Reach>> reaches_of(const std::vector<Menu>& menus, std::int64_t joint,
+                                                     std::int64_t longest) {
   std::vector<std::shared_ptr<const Reach>> all;
   for (std::size_t i = 0; i < menus.size(); ++i) {
     std::size_t same = 0;

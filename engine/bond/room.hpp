@@ -1,7 +1,7 @@
 #pragma once
-// What a search may still do. It is counted in LOOKS, never in seconds, so that it ends at the same place on every machine:
-// a piece that is tried where a row stands so far is one look, and what is kept of it at most four. All that searches keep
-// is counted, so that room bounds the memory too: kBytesOfLook for each look.
+// What a search may still do. It is counted in LOOKS, never in seconds, so that it ends at the same place on every
+// machine: a piece that is tried where a row stands so far is one look, and what is kept of it at most four. All that
+// searches keep is counted, so that room bounds the memory too: kBytesOfLook for each look.
 #include <cstdint>
 
 namespace stringcourse::bond {
@@ -11,6 +11,11 @@ namespace stringcourse::bond {
 inline constexpr std::int64_t kBytesOfLook = 128;
 /// What an arc of a row's graph and the node it leads to are charged where they are made.
 inline constexpr std::int64_t kLooksOfArc = 4;
+
+/// The looks that each expansion of a budget comes to. What a look takes is about a tenth of a microsecond.
+inline constexpr std::int64_t kLooksOfBudget = 30;
+/// What to do when the room for a proof runs out: lay roughly, or say that no layout was found.
+enum class OutOfRoom { LayRoughly, Stop };
 
 class Room {
  public:

@@ -39,7 +39,10 @@ class RowByRow {
     menus_.reserve(count);
     graphs_.reserve(count);
     const std::int64_t longest = longest_target(panel);
-    for (const Row& row : panel.rows) menus_.push_back(menu_of(row, width.stage));
+    for (const Row& row : panel.rows) {
+      menus_.push_back(menu_of(row, width.stage));
+      menus_.back().most_families = most_families(panel, room);
+    }
     reaches_ = reaches_of(menus_, panel.joint, longest);
     for (std::size_t row = 0; row < count; ++row) {
       graphs_.emplace_back(panel, panel.rows[row], menus_[row], *reaches_[row]);

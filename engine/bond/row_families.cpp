@@ -11,7 +11,6 @@ namespace {
 constexpr std::int64_t kBeyond = std::int64_t{1} << 60;  // past every wall
 constexpr int kRoughCounts = 2;
 constexpr std::size_t kKinds = 4;    // of families, and one to spare
-constexpr std::size_t kMostFamilies = 50'000;  // of a row: more are made by lists of odd cuts on long walls alone; 3 MB
 
 std::int64_t rounded_to_step(std::int64_t length, std::int64_t step) {
   return rounded_to(Length::nanometres(length), Length::nanometres(step)).in_nanometres();
@@ -76,7 +75,7 @@ void RowGraph::add_counted(Family family, std::int32_t least, std::int32_t most)
   for (std::int32_t pieces = least; pieces <= most; ++pieces) {
     family.joints = pieces - 1 + ends;
     if (family.joints < 1 || !in_joint_range(family.leftover, family.joints)) continue;
-    if (families_.size() >= kMostFamilies) {
+    if (families_.size() >= menu_->most_families) {
       cut_short_ = true;
       return;
     }

@@ -48,6 +48,12 @@ Menu menu_of(const Row& row, Stage stage) {
   return menu;
 }
 
+std::size_t most_families(const Panel& panel, const Room& room) {
+  constexpr std::int64_t kQuarter = 4 * kLooksOfArc, kLeast = 100, kMost = 50'000;
+  const auto rows = static_cast<std::int64_t>(std::max<std::size_t>(panel.rows.size(), 1));
+  return static_cast<std::size_t>(std::clamp(room.left() / (rows * kQuarter), kLeast, kMost));
+}
+
 RowGraph::RowGraph(const Panel& panel, const Row& row, const Menu& menu, const Reach& reach)
     : panel_(&panel), row_(&row), menu_(&menu), reach_(&reach), saw_steps_(reach.grain(), panel.cut_step), order_(order_of(panel)) {
   Node before;

@@ -164,5 +164,7 @@ class RowGraph {
 [[nodiscard]] std::int64_t longest_target(const Panel& panel);
 /// What a row may be laid with at one stage.
 [[nodiscard]] Menu menu_of(const Row& row, Stage stage);
+/// How many families each row of this panel may have, where so many looks are left: they take at most a quarter of them.
+[[nodiscard]] std::size_t most_families(const Panel& panel, const Room& room);
 
 }  // namespace stringcourse::bond

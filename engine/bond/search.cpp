@@ -12,6 +12,7 @@ constexpr std::size_t kBeamWidth = 24;
 constexpr std::int64_t kBoundRoom = 200'000;
 constexpr std::int64_t kLeastRoughRoom = 20'000;
 constexpr std::size_t kStarts = 8, kQuickStarts = 2;  // rows that a quick layout is begun with
+constexpr std::int64_t kLeastSearched = 60'000;  // looks: with less it is no use to begin a search
 constexpr std::int64_t kQuickShare = 2;  // of the room, for the layout that the search must beat
 constexpr std::int64_t kRoughShare = 4;  // of the room that is left: kept for a beam, where no layout is known
 constexpr std::int64_t kLargeTables = 50'000;  // places looked at
@@ -36,6 +37,10 @@ PanelSolver::PanelSolver(const Panel& panel, std::int64_t budget, OutOfRoom out_
 bool PanelSolver::try_whole() {
   whole_tried_ = true;
   if (order_ == Order::Weighted) return false;
+  if (room_.left() < kLeastSearched) {
+    whole_ran_out_ = true;
+    return false;
+  }
   Sweep whole(*panel_, Stage::Whole, places(), room_);
   best_ = whole.run(key_of(Charge{.short_laps = 1}, order_), budget_);  // only layouts without a short lap
   whole_ran_out_ = best_.outcome == SweepResult::Outcome::OutOfBudget;
@@ -66,6 +71,8 @@ void PanelSolver::let_go_of_large_tables() {
 
 Key PanelSolver::pair_bound() {
   lay_quickly(kStarts);
+  ran_out_ = room_.left() < kLeastSearched;
+  if (ran_out_) return bound_;
   bound_ = everything().root_bound_within(best_.cost);
   ran_out_ = everything().ran_out();
   return bound_;
@@ -129,6 +136,10 @@ std::expected<PanelAnswer, PanelStop> PanelSolver::solve() {
   lay_quickly(kStarts);
   const std::int64_t spent = best_.expansions;
   const bool have_layout = !best_.cost.is_impossible();
+  if (room_.left() < kLeastSearched) {
+    if (!have_layout) return std::unexpected(PanelStop{false, -1, -1});
+    return answer_of(best_, order_, bound_);
+  }
   const std::int64_t kept = have_layout ? 0 : std::max<std::int64_t>(room_.left() / kRoughShare, 0);
   static_cast<void>(room_.take(kept));
   SweepResult all = everything().run(best_.cost, budget_);

@@ -12,9 +12,6 @@
 
 namespace stringcourse::bond {
 
-/// The looks that each expansion of a budget comes to. What a look takes is about a tenth of a microsecond.
-inline constexpr std::int64_t kLooksOfBudget = 25;
-
 /// The best layout of a panel. `budget` bounds the sweep's expansions and, by half of it, the
 /// places that its bounds look at: when it runs out the answer is the best layout
 /// found and `least_possible` a proven bound (proven = false). Errors: PanelStop, proven when no lawful layout exists.
@@ -22,9 +19,6 @@ inline constexpr std::int64_t kLooksOfBudget = 25;
 
 /// A proven bound on the cost of a panel, from pairs of rows alone: cheap. Empty: no lawful layout exists.
 [[nodiscard]] std::optional<Cost> bound_panel(const Panel& panel);
-
-/// What to do when the room for a proof runs out: lay roughly, or say that no layout was found.
-enum class OutOfRoom { LayRoughly, Stop };
 
 /// The same in steps, for who may not need the whole answer. The panel must outlive it.
 class PanelSolver {

@@ -34,6 +34,7 @@ Sweep::Sweep(const Panel& panel, Stage stage, std::int64_t places, Room& room)
   menus_.reserve(panel.rows.size());
   for (const Row& row : panel.rows) {
     menus_.push_back(menu_of(row, stage));
+    menus_.back().most_families = most_families(panel, room);
     for (const PieceChoice& choice : menus_.back().choices) {
       least_module = std::min(least_module, choice.length + panel.joint_least);
     }

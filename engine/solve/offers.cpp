@@ -35,6 +35,9 @@ struct Found {
 
 /// All changes that are tried lay this many pieces at most; a garage's come to a quarter of that.
 constexpr std::size_t kMostPieces = 800'000;
+/// All changes together, and again those that are searched long, share this part of the looks that the job itself has;
+/// when all but kShareKept of it is used up, no more are tried.
+constexpr std::int64_t kShareOfSearch = 2, kShareKept = 8;
 /// How many of the best offers whose numbers a short search leaves open are searched as long as the job itself.
 constexpr std::size_t kSearchedLong = 4;
 
@@ -74,8 +77,13 @@ class OfferFinder {
   void run() {
     const std::vector<Wanted> all = affordable(all_wanted());
     steps_ = all.size() + kSearchedLong;
+    const std::int64_t least_left = memo_->room().left() / kShareKept;
     for (const Wanted& wanted : all) {
       if (!go_on()) break;
+      if (memo_->room().left() < least_left) {
+        answer_->offers_complete = false;
+        break;
+      }
       try_out(wanted);
     }
     put_best_first();
@@ -151,6 +159,7 @@ class OfferFinder {
   /// The best few that are open still, with the job's own search; the others are not promised.
   void search_long() {
     bond::PanelMemo memo(wishes_->search_budget);
+    memo.refill(wishes_->search_budget / kShareOfSearch);
     std::size_t searched = answer_->layout.pieces.size() * kSearchedLong > kMostPieces / 8 ? kSearchedLong : 0;
     std::vector<Found> kept;
     for (Found& found : found_) {
@@ -228,6 +237,7 @@ class OfferFinder {
 
 void find_offers(Answer& answer, bond::PanelMemo& memo, const Wishes& wishes) {
   memo.set_budget(wishes.search_budget / 20, bond::OutOfRoom::Stop);
+  memo.refill(wishes.search_budget / kShareOfSearch);
   OfferFinder(answer, memo, wishes).run();
   memo.set_budget(wishes.search_budget, bond::OutOfRoom::LayRoughly);
 }
