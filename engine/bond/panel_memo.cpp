@@ -104,12 +104,14 @@ PanelCase& PanelMemo::case_of(Panel panel) {
   return *known_.emplace(std::move(key), std::move(fresh)).first->second;
 }
 
-void PanelMemo::refill(std::int64_t budget) { room_ = Room(kLooksOfBudget * std::max(budget, kQuickBudget)); }
-
-void PanelMemo::begin_job(std::int64_t budget) {
-  refill(budget);
+void PanelMemo::begin_change(std::int64_t looks) {
+  refill(looks);
   ++job_;
   was_short_ = false;
+}
+
+void PanelMemo::begin_job(std::int64_t budget) {
+  begin_change(kLooksOfBudget * std::max(budget, kQuickBudget));
   used_before_ = !known_.empty();
 }
 

@@ -57,8 +57,10 @@ class PanelMemo {
   /// A job's panels share the looks of this budget (kLooksOfBudget), over all that is asked until the next begin_job: a
   /// panel may take a share of what is left at each step, so that it is never quite used up.
   void begin_job(std::int64_t budget);
-  /// The same job goes on with the looks of this budget.
-  void refill(std::int64_t budget);
+  /// The same job goes on with so many looks.
+  void refill(std::int64_t looks) { room_ = Room(looks); }
+  /// A changed job is looked at with so many looks. Not was_short() then: begin_job would find the very same.
+  void begin_change(std::int64_t looks);
   [[nodiscard]] const Room& room() const { return room_; }
   /// Whether some panel of this job might have been laid better, or proven, with more room; and whether what was known
   /// before this job counts: then only an empty memory tells what this job comes to by itself.
