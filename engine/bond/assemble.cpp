@@ -36,6 +36,9 @@ class Assembly {
       : building_(&building), memo_(&memo), bits_(bits_of(building)), sites_(sites_of(building, bits_)) {
     order_ = building.bond == BondWish::Quarter ? Order::QuarterBond : Order::HalfBond;
     strictness_.assign(sites_.size(), Strictness::Full);
+    std::set<std::int32_t> free;
+    for (const PanelSite& site : sites_) free.insert(site.bits.begin(), site.bits.end());
+    bits_settled_ = free.size() < bits_.size();
     options_.resize(sites_.size());
   }
 
@@ -289,9 +292,9 @@ class Assembly {
   /// Proven: no assignment's bound is less than what was found, and no more bars than the spacing alone needs.
   void prove(Layout& layout, const Assignment& chosen, const Key& total) const {
     const Assignment least = best_assignment(factors(&Assembly::bound_of), bits_.size());
-    layout.least_possible = least.exact ? cost_of(least.cost, order_) : Cost{};
+    layout.least_possible = least.exact && !bits_settled_ ? cost_of(least.cost, order_) : Cost{};
     if (memo_->is_quick() || keeps_) layout.least_possible = Cost{};  // what is known of other choices depends on what was asked before
-    layout.proven = layout.stopped.empty() && !memo_->is_quick() && !keeps_ && !relaxed_unproven_ && !bearings_left_out_ && chosen.exact && least.exact && !(least.cost < total) && layout.cost.extra_bars == 0 &&
+    layout.proven = layout.stopped.empty() && !memo_->is_quick() && !keeps_ && !relaxed_unproven_ && !bearings_left_out_ && !bits_settled_ && chosen.exact && least.exact && !(least.cost < total) && layout.cost.extra_bars == 0 &&
                     std::ranges::none_of(layout.conceded, [](const Concession& c) { return c.what == Concession::What::BarSpacing; });
     std::set<Length> lengths;
     for (const Piece& piece : layout.pieces) {
@@ -308,7 +311,7 @@ class Assembly {
   Order order_ = Order::HalfBond;
   std::vector<Strictness> strictness_;
   const Layout* printed_ = nullptr;
-  bool relaxed_unproven_ = false, bearings_left_out_ = false, keeps_ = false;
+  bool relaxed_unproven_ = false, bearings_left_out_ = false, bits_settled_ = false, keeps_ = false;
   Assignment kept_;
   std::vector<std::vector<Option>> options_;  // by site, by values
 };

@@ -41,6 +41,7 @@ Key RowBound::from(std::int32_t start) {
   if (settled_[static_cast<std::size_t>(start)]) return known_[static_cast<std::size_t>(start)];
   std::vector<std::int32_t> stack{start};  // depth first with an own stack: rows of any length
   while (!stack.empty()) {
+    if (room_->is_out()) return Key{};
     const std::int32_t node = stack.back();
     reserve_for(node);
     const auto at = static_cast<std::size_t>(node);
@@ -176,7 +177,7 @@ std::int32_t PairBound::reach(PairPlace place, std::uint32_t first_term) {
     entry.finished = first_->node(place.first).finished && second_->node(place.second).finished;
     entries_.push_back(entry);
     index_.insert(hash, index);
-    if (room_ != nullptr && --*room_ < 0) ran_out_ = true;
+    if (places_ != nullptr && --*places_ < 0) ran_out_ = true;
   } else {
     Entry& known = entries_[static_cast<std::size_t>(index)];
     if (known.first_term <= first_term) return index;
@@ -184,6 +185,10 @@ std::int32_t PairBound::reach(PairPlace place, std::uint32_t first_term) {
   }
   waiting_[std::max(level_, first_term + laps_to_come(place))].push_back(index);
   return index;
+}
+
+void PairBound::take(std::int64_t looks) {
+  if (room_ != nullptr && !room_->take(looks)) ran_out_ = true;
 }
 
 void PairBound::spread(std::int32_t index) {
@@ -202,6 +207,7 @@ void PairBound::spread(std::int32_t index) {
   const std::int32_t from = of_first ? at.first : at.second;
   const std::int32_t first_arc = graph.grow_arcs(from);
   const std::int32_t end_arc = first_arc + graph.node(from).arc_count;
+  take(end_arc - first_arc + 1);
   const auto first_way = static_cast<std::int32_t>(ways_.size());
   for (std::int32_t a = first_arc; a < end_arc; ++a) {
     const Arc arc = graph.arc(a);
@@ -219,6 +225,7 @@ void PairBound::spread(std::int32_t index) {
 void PairBound::spread_again(std::int32_t index) {
   const Entry entry = entries_[static_cast<std::size_t>(index)];
   if (entry.finished) goal_term_ = std::min<std::uint64_t>(goal_term_, entry.first_term);
+  take(entry.way_count + 1);
   for (std::int32_t w = entry.first_way; w < entry.first_way + entry.way_count; ++w) {
     const Way way = ways_[static_cast<std::size_t>(w)];
     const Key cost = cost_of_way(entry.place, way);

@@ -15,14 +15,15 @@ namespace stringcourse::bond {
 /// Cost to go of one row by itself.
 class RowBound {
  public:
-  explicit RowBound(RowGraph& graph) : graph_(&graph) {}
-  /// Least cost from this node to the row's end; impossible() where no walk ends.
+  RowBound(RowGraph& graph, const Room& room) : graph_(&graph), room_(&room) {}
+  /// Least cost from this node to the row's end; impossible() where no walk ends. Nothing where the room is out.
   [[nodiscard]] Key from(std::int32_t node);
 
  private:
   void reserve_for(std::int32_t node);
 
   RowGraph* graph_;
+  const Room* room_;
   std::vector<Key> known_;
   std::vector<char> settled_;
 };
@@ -52,8 +53,9 @@ class PairBound {
   [[nodiscard]] bool find_least(std::uint64_t allowance);
   /// Goes on where find_least stopped.
   [[nodiscard]] bool find_further(std::uint64_t allowance);
-  /// Bounds the places looked at, over all pairs that share the counter; beyond it the pair is no use (ran_out).
-  void share_room(std::int64_t* room) { room_ = room; }
+  /// Bounds the places kept, over all pairs that share the counter, and the looks; beyond either the pair is no use
+  /// (ran_out).
+  void share_room(std::int64_t* places, Room* room) { places_ = places, room_ = room; }
   [[nodiscard]] bool ran_out() const { return ran_out_; }
   /// Looks at all walks within this allowance.
   void extend(std::uint64_t allowance);
@@ -98,6 +100,7 @@ class PairBound {
   void spread_level();
   void spread(std::int32_t entry);
   void forget(PairPlace& place);
+  void take(std::int64_t looks);
   [[nodiscard]] std::uint32_t first_term_of(const Key& cost) const {
     return order_ == Order::Weighted ? 0 : static_cast<std::uint32_t>(first_term(cost, *panel_));
   }
@@ -114,7 +117,8 @@ class PairBound {
   PairTerms terms_;
   Order order_;
   bool goal_reached_ = false, ran_out_ = false;
-  std::int64_t* room_ = nullptr;
+  std::int64_t* places_ = nullptr;
+  Room* room_ = nullptr;
   std::uint64_t goal_term_ = 0, level_ = 0;
   std::vector<char> through_first_, through_second_;     // families that were open when the table was begun
   std::vector<std::int32_t> spared_first_, spared_second_;  // by run: short pieces that may cost no short lap

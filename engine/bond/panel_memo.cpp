@@ -1,11 +1,21 @@
 #include "bond/panel_memo.hpp"
 
 #include <algorithm>
+#include <utility>
 
 #include "bond/search.hpp"
 
 namespace stringcourse::bond {
 namespace {
+
+/// Of the room that a job has left, what one step of one panel may take.
+constexpr std::int64_t kStepShare = 5;
+/// What a step may take however little is left. (What is easily found takes looks in proportion to its pieces.)
+constexpr std::int64_t kLeastLooks = 2'000;
+/// Looks whose tables may be held between the steps of panels, of all panels together: more are made anew.
+constexpr std::int64_t kMostHeld = 1'000'000;
+/// The least budget that looks are counted out by: quick layouts need some.
+constexpr std::int64_t kQuickBudget = 200'000;
 
 /// Everything that decides a panel's answer, as bytes.
 class Bytes {
@@ -81,17 +91,24 @@ std::string bytes_of(const Panel& panel) {
 
 }  // namespace
 
+PanelCase::PanelCase() = default;
+PanelCase::~PanelCase() = default;
+
 PanelCase& PanelMemo::case_of(Panel panel) {
   std::string key = bytes_of(panel);
   const auto known = known_.find(key);
-  if (known != known_.end()) return *known->second;
+  if (known != known_.end()) {
+    note_asked(*known->second);
+    return *known->second;
+  }
   auto fresh = std::make_unique<PanelCase>();
+  fresh->job = job_;
   fresh->panel = std::move(panel);
   return *known_.emplace(std::move(key), std::move(fresh)).first->second;
 }
 
 /// By all the rules where that is possible; where nothing is conceded to, the stop is that of the rules.
-std::expected<PanelAnswer, PanelStop> PanelMemo::concede(const Panel& panel) {
+std::expected<PanelAnswer, PanelStop> PanelMemo::concede(const Panel& panel, PanelSolver& solver) {
   Panel strict = panel;
   strict.concedes = false;
   PanelCase& kept = case_of(std::move(strict));
@@ -102,17 +119,61 @@ std::expected<PanelAnswer, PanelStop> PanelMemo::concede(const Panel& panel) {
     return (row.choices.empty() && !row.fixed) || std::ranges::any_of(row.runs, overlap);  // a lintel that bears on nothing
   });
   if (no_room) return std::unexpected(*kept.stop);
-  PanelSolver solver(panel, budget_, out_of_room_);
   auto conceded = solver.concede(is_quick() ? PanelSolver::Effort::Quick : PanelSolver::Effort::Search);
   if (!conceded) return std::unexpected(*kept.stop);
   if (!kept.stop->proven) conceded->proven = false, conceded->least_possible = Cost{};  // the rules may yet be kept
   return conceded;
 }
 
+void PanelMemo::begin_change(std::int64_t looks) {
+  refill(looks);
+  ++job_;
+  was_short_ = false;
+}
+
+void PanelMemo::begin_job(std::int64_t budget) {
+  begin_change(kLooksOfBudget * std::max(budget, kQuickBudget));
+  used_before_ = !known_.empty();
+}
+
+/// A case that an earlier job knows takes of this one's room what it took of that one's.
+void PanelMemo::note_asked(PanelCase& which) {
+  if (which.job == job_) return;
+  which.job = job_;
+  static_cast<void>(room_.take(which.looks));
+  if (which.was_short || which.most_looks > step_room()) was_short_ = true;
+}
+
+std::int64_t PanelMemo::step_room() const { return std::max(room_.left() / kStepShare, kLeastLooks); }
+
 void PanelMemo::refine(PanelCase& which) {
+  if (which.known == PanelCase::Known::Final) return;
+  const Room given(step_room());
+  std::unique_ptr<PanelSolver> solver = std::move(which.solver);
+  if (!solver) solver = std::make_unique<PanelSolver>(which.panel, budget_, out_of_room_, given);
+  solver->give(given);
+  held_ -= which.held;
+  which.held = 0;
+  take_step(which, *solver);
+  const Room& left = solver->room_left();
+  const std::int64_t taken = given.left() - left.left();
+  static_cast<void>(room_.take(taken));
+  which.looks += taken;
+  which.most_looks = std::max(which.most_looks, taken);
+  which.was_short = which.was_short || left.is_out();
+  was_short_ = was_short_ || left.is_out();
+  if (which.known == PanelCase::Known::Final) return;
+  if (held_ + taken > kMostHeld) {
+    solver->let_go_of_tables();
+  } else {
+    held_ += which.held = taken;
+  }
+  which.solver = std::move(solver);
+}
+
+void PanelMemo::take_step(PanelCase& which, PanelSolver& solver) {
   const auto finish = [&](std::expected<PanelAnswer, PanelStop> result) {
     which.known = PanelCase::Known::Final;
-    which.solver.reset();
     if (!result) {
       which.stop = result.error();
       if (which.stop->proven) which.bound = Key::impossible();  // else what was proven before the room ran out still stands
@@ -121,23 +182,21 @@ void PanelMemo::refine(PanelCase& which) {
     which.answer = std::move(*result);
     which.bound = key_of(which.answer->least_possible, order_of(which.panel));
   };
-  if (which.panel.concedes && which.known != PanelCase::Known::Final) return finish(concede(which.panel));
+  if (which.panel.concedes) return finish(concede(which.panel, solver));
   switch (which.known) {
-    case PanelCase::Known::Nothing: {
-      which.solver = std::make_unique<PanelSolver>(which.panel, budget_, out_of_room_);
-      if (which.solver->try_whole()) return finish(which.solver->solve());
-      if (is_quick()) return finish(which.solver->solve_quickly());
+    case PanelCase::Known::Nothing:
+      if (solver.try_whole()) return finish(solver.solve());
+      if (is_quick()) return finish(solver.solve_quickly());
       which.known = PanelCase::Known::NotWhole;
-      which.bound = which.solver->bound_without_whole();
+      which.bound = solver.bound_without_whole();
       return;
-    }
     case PanelCase::Known::NotWhole:
-      which.bound = std::max(which.bound, which.solver->pair_bound());
+      which.bound = std::max(which.bound, solver.pair_bound());
       which.known = PanelCase::Known::Bounded;
-      which.solver->let_go_of_large_tables();
-      if (which.bound.is_impossible()) finish(which.solver->solve());
+      solver.let_go_of_large_tables();
+      if (which.bound.is_impossible()) finish(solver.solve());
       return;
-    case PanelCase::Known::Bounded: return finish(which.solver->solve());
+    case PanelCase::Known::Bounded: return finish(solver.solve());
     case PanelCase::Known::Final: return;
   }
 }

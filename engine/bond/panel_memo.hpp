@@ -11,9 +11,11 @@
 
 #include "bond/key.hpp"
 #include "bond/panel.hpp"
-#include "bond/search.hpp"
+#include "bond/room.hpp"
 
 namespace stringcourse::bond {
+
+class PanelSolver;
 
 /// What is known of one panel.
 struct PanelCase {
@@ -28,6 +30,13 @@ struct PanelCase {
   std::optional<PanelAnswer> answer;
   std::optional<PanelStop> stop;     // Final without an answer
   std::unique_ptr<PanelSolver> solver;  // between Bounded and Final
+  std::int64_t looks = 0, most_looks = 0;  // that it took, and that one step of it took
+  std::int64_t held = 0;                   // looks whose tables the solver may hold
+  bool was_short = false;                  // a step of it ran out of room
+  std::uint32_t job = 0;                   // the last that asked for it
+
+  PanelCase();
+  ~PanelCase();
 
   /// What to choose by: the cost once it is final, else the bound. A stop is no choice, proven or not.
   [[nodiscard]] Key value(Order order) const {
@@ -42,7 +51,22 @@ inline constexpr std::int64_t kLeastSearch = 1'000;
 class PanelMemo {
  public:
   /// `budget` bounds the search of each panel (see solve_panel, kLeastSearch).
-  explicit PanelMemo(std::int64_t budget) { set_budget(budget, OutOfRoom::LayRoughly); }
+  explicit PanelMemo(std::int64_t budget) {
+    set_budget(budget, OutOfRoom::LayRoughly);
+    begin_job(budget);
+  }
+  /// A job's panels share the looks of this budget (kLooksOfBudget), over all that is asked until the next begin_job: a
+  /// panel may take a share of what is left at each step, so that it is never quite used up.
+  void begin_job(std::int64_t budget);
+  /// The same job goes on with so many looks.
+  void refill(std::int64_t looks) { room_ = Room(looks); }
+  /// A changed job is looked at with so many looks. Not was_short() then: begin_job would find the very same.
+  void begin_change(std::int64_t looks);
+  [[nodiscard]] const Room& room() const { return room_; }
+  /// Whether some panel of this job might have been laid better, or proven, with more room; and whether what was known
+  /// before this job counts: then only an empty memory tells what this job comes to by itself.
+  [[nodiscard]] bool was_short() const { return was_short_; }
+  [[nodiscard]] bool was_used_before() const { return used_before_; }
   /// The case of this panel. The reference lives as long as the memo.
   PanelCase& case_of(Panel panel);
   /// One step: Nothing -> Final where whole pieces are surely best, else NotWhole -> Bounded -> Final.
@@ -57,10 +81,17 @@ class PanelMemo {
   [[nodiscard]] std::size_t size() const { return known_.size(); }
 
  private:
-  [[nodiscard]] std::expected<PanelAnswer, PanelStop> concede(const Panel& panel);
+  [[nodiscard]] std::expected<PanelAnswer, PanelStop> concede(const Panel& panel, PanelSolver& solver);
+  void note_asked(PanelCase& which);
+  void take_step(PanelCase& which, PanelSolver& solver);
+  [[nodiscard]] std::int64_t step_room() const;
 
   std::int64_t budget_ = 0;
   OutOfRoom out_of_room_ = OutOfRoom::LayRoughly;
+  Room room_{0};
+  std::int64_t held_ = 0;
+  std::uint32_t job_ = 0;
+  bool was_short_ = false, used_before_ = false;
   std::map<std::string, std::unique_ptr<PanelCase>> known_;
 };
 

@@ -11,6 +11,9 @@
 namespace stringcourse::bond {
 namespace {
 
+constexpr std::size_t kMostFreeBits = 8, kLeastFreeBits = 2;  // of one panel
+constexpr std::size_t kMostValues = 512;                       // of all panels together
+
 enum class CourseClass { Ordinary, BondBeam, HalfHigh };
 
 std::int64_t nm(Length length) { return length.in_nanometres(); }
@@ -32,7 +35,7 @@ class Choices {
       if (bit.of != of || bit.index != index) continue;
       return (((values_ >> i) & 1U) != 0) == (course % 2 == 1);
     }
-    return false;
+    return course % 2 == 0;  // settled: no choice of this site
   }
 
  private:
@@ -317,6 +320,34 @@ std::vector<Bit> bits_of(const Building& building) {
   return bits;
 }
 
+namespace {
+
+/// Junctions that lap into one panel are choices of it together: so many of each panel's bits stay free that the sets
+/// of values of all panels are no more than kMostValues. The others are settled at 0 (the abutting wall enters in even
+/// courses); the bits of a panel's own ends are always free.
+void settle_beyond(std::vector<PanelSite>& sites, const std::vector<Bit>& bits) {
+  const auto values = [&](std::size_t free) {
+    std::size_t sum = 0;
+    for (const PanelSite& site : sites) sum += std::size_t{1} << std::min(site.bits.size(), free);
+    return sum;
+  };
+  std::size_t free = kMostFreeBits;
+  while (free > kLeastFreeBits && values(free) > kMostValues) --free;
+  std::vector<bool> settled(bits.size(), false);
+  for (const PanelSite& site : sites) {
+    const std::size_t beyond = site.bits.size() - std::min(site.bits.size(), free);
+    for (std::size_t s = 0; s < std::min(beyond, site.slots.size()); ++s) {
+      const std::int32_t slot = site.slots[site.slots.size() - 1 - s];
+      const auto is_it = [&](std::int32_t bit) { return at(bits, bit).of == Bit::Of::Junction && at(bits, bit).index == slot; };
+      settled[static_cast<std::size_t>(*std::ranges::find_if(site.bits, is_it))] = true;
+    }
+  }
+  const auto is_settled = [&](std::int32_t bit) { return settled[static_cast<std::size_t>(bit)]; };
+  for (PanelSite& site : sites) std::erase_if(site.bits, is_settled);
+}
+
+}  // namespace
+
 std::vector<PanelSite> sites_of(const Building& building, const std::vector<Bit>& bits) {
   std::vector<std::vector<std::pair<std::int64_t, std::int64_t>>> joints(building.walls.size());
   for (const ControlJoint& joint : building.control_joints) {
@@ -370,6 +401,7 @@ std::vector<PanelSite> sites_of(const Building& building, const std::vector<Bit>
       if (site.to_joint) from = joints[w][j].second;
     }
   }
+  settle_beyond(sites, bits);
   return sites;
 }
 

@@ -37,6 +37,7 @@ struct PanelSite {
 enum class Strictness { Full, CelledCutsUnderBearings, ShortestPieces, Conceding };
 
 [[nodiscard]] std::vector<Bit> bits_of(const Building& building);
+/// Where very many walls lap into few panels, some of the bits are settled: in no site's list (docs/bond-model.md).
 [[nodiscard]] std::vector<PanelSite> sites_of(const Building& building, const std::vector<Bit>& bits);
 
 /// The bearings that a one-piece lintel may have (rule 6), the whole length the least number of half-unit pitches less a

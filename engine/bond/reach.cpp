@@ -6,11 +6,15 @@
 namespace stringcourse::bond {
 namespace {
 
-constexpr std::int64_t kLargestTable = 4'000'000;
+constexpr std::int64_t kLargestTable = 1'000'000;  // 8 MB; 400 m of wall in 64ths of an inch
 
 void relax(std::int32_t& least, std::int32_t& most, std::int32_t from_least, std::int32_t from_most) {
   least = least < 0 ? from_least + 1 : std::min(least, from_least + 1);
   most = std::max(most, from_most + 1);
+}
+
+bool same_lengths(const Menu& a, const Menu& b) {
+  return std::ranges::equal(a.choices, b.choices, {}, &PieceChoice::length, &PieceChoice::length);
 }
 
 }  // namespace
@@ -32,6 +36,17 @@ Reach::Reach(const Menu& menu, std::int64_t joint, std::int64_t longest) {
       relax(least_[sum], most_[sum], least_[sum - step], most_[sum - step]);
     }
   }
+}
+
+std::vector<std::shared_ptr<const Reach>> reaches_of(const std::vector<Menu>& menus, std::int64_t joint,
+                                                     std::int64_t longest) {
+  std::vector<std::shared_ptr<const Reach>> all;
+  for (std::size_t i = 0; i < menus.size(); ++i) {
+    std::size_t same = 0;
+    while (same < i && !same_lengths(menus[same], menus[i])) ++same;
+    all.push_back(same < i ? all[same] : std::make_shared<const Reach>(menus[i], joint, longest));
+  }
+  return all;
 }
 
 }  // namespace stringcourse::bond

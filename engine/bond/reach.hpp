@@ -1,6 +1,7 @@
 #pragma once
 // Which sums of modules (piece + joint) a row's choices can make, and with how few and how many pieces.
 #include <cstdint>
+#include <memory>
 #include <vector>
 
 #include "bond/panel.hpp"
@@ -10,8 +11,9 @@ namespace stringcourse::bond {
 /// Whole: uncut pieces, and joints of exactly j wherever a run closes with them. Everything: all that is lawful.
 /// For layouts that are not proven: Rough, all pieces, but where joints share a leftover only the fewest pieces that do;
 /// Bare, the same, without bounds from pairs of rows; Few, where joints share a leftover whole pieces alone, and a
-/// make-up cut off the saw's step only where nothing closes without.
-enum class Stage { Whole, Everything, Rough, Bare, Few };
+/// make-up cut off the saw's step only where nothing closes without; Fewest, as Few, but one make-up in a run
+/// is all that is cut.
+enum class Stage { Whole, Everything, Rough, Bare, Few, Fewest };
 [[nodiscard]] constexpr bool is_rough(Stage stage) { return stage != Stage::Whole && stage != Stage::Everything; }
 
 /// The choices of one row, as the search may use them at one stage.
@@ -20,6 +22,7 @@ struct Menu {
   std::vector<PieceChoice> choices;    // longest first
   std::vector<std::int32_t> original;  // index in Row::choices
   std::int64_t make_up_from = 0;       // 0: no make-up at this stage
+  std::size_t most_families = 50'000;  // that a row may have: only lists of odd cuts on long walls make more
 };
 
 /// Sums up to `longest`; every answer beyond is "no".
@@ -49,5 +52,9 @@ class Reach {
   bool too_large_ = false;
   std::vector<std::int32_t> least_, most_;
 };
+
+/// The reach of each menu; menus of the same lengths share one.
+[[nodiscard]] std::vector<std::shared_ptr<const Reach>> reaches_of(const std::vector<Menu>& menus, std::int64_t joint,
+                                                                   std::int64_t longest);
 
 }  // namespace stringcourse::bond

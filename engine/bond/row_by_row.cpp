@@ -9,6 +9,16 @@ namespace {
 
 constexpr int kMostRounds = 6;
 constexpr std::uint32_t kUnlawful = 1;  // of what is conceded, for a broken rule where none may be: all weigh the same
+constexpr std::int64_t kGrowingShare = 4;  // of the room: the rest is for laying the rows
+constexpr std::size_t kAllFamilies = ~std::size_t{0};
+
+/// How many ways to lay a row are looked at: each width has fewer than the one before.
+struct Width {
+  Stage stage;
+  std::size_t families;  // of each kind, in each run
+};
+constexpr Width kWidths[] = {{Stage::Few, kAllFamilies}, {Stage::Few, 8}, {Stage::Few, 2}, {Stage::Fewest, 4}};
+constexpr Width kNarrowest{Stage::Fewest, 1};
 
 /// A row that lies: its joints, and the cells that hold bars.
 struct Laid {
@@ -26,28 +36,43 @@ struct Beside {
 
 class RowByRow {
  public:
-  explicit RowByRow(const Panel& panel) : panel_(&panel), order_(order_of(panel)) {
+  RowByRow(const Panel& panel, Width width, Room& room) : panel_(&panel), order_(order_of(panel)), room_(&room) {
     const std::size_t count = panel.rows.size();
     menus_.reserve(count);
-    reaches_.reserve(count);
     graphs_.reserve(count);
     const std::int64_t longest = longest_target(panel);
     for (const Row& row : panel.rows) {
-      menus_.push_back(menu_of(row, Stage::Few));
-      reaches_.emplace_back(menus_.back(), panel.joint, longest);
+      menus_.push_back(menu_of(row, width.stage));
+      menus_.back().most_families = most_families(panel, room);
     }
-    for (std::size_t row = 0; row < count; ++row) graphs_.emplace_back(panel, panel.rows[row], menus_[row], reaches_[row]);
+    reaches_ = reaches_of(menus_, panel.joint, longest);
+    for (std::size_t row = 0; row < count; ++row) {
+      graphs_.emplace_back(panel, panel.rows[row], menus_[row], *reaches_[row]);
+      if (width.families != kAllFamilies) graphs_.back().open_likeliest(width.families);
+    }
     orders_.resize(count);
     find_neighbours();
   }
 
-  std::optional<RoughLayout> run(std::size_t most_starts) {
+  /// Grows the graphs of all rows, to so many arcs together. False: that is too few for them.
+  bool grow_within(std::int64_t most_arcs) {
     for (std::size_t row = 0; row < graphs_.size(); ++row) {
-      if (graphs_[row].run_without_family() >= 0 || !grow(row)) return std::nullopt;
+      if (reaches_[row]->too_large() || graphs_[row].is_cut_short()) return false;
+      ends_ = ends_ && graphs_[row].run_without_family() < 0 && grow(row, most_arcs);
+      most_arcs -= static_cast<std::int64_t>(graphs_[row].arc_count());
+      if (most_arcs < 0) return false;
+      if (!ends_) return true;
     }
+    return true;
+  }
+
+  /// Once the graphs are grown.
+  std::optional<RoughLayout> run(std::size_t most_starts) {
+    if (!ends_) return std::nullopt;
     std::optional<Key> best;
     std::vector<Laid> kept;
     for (const std::size_t first : starts(most_starts)) {
+      if (best && room_->is_out()) break;
       const Key cost = lay_from(first);
       if (best && !(cost < *best)) continue;
       best = cost;
@@ -76,18 +101,20 @@ class RowByRow {
     }
   }
 
-  /// Grows the whole graph of a row and puts its nodes in an order in which arcs only go forward. False: no walk ends.
-  bool grow(std::size_t row) {
+  /// Grows the whole graph of a row, or a little more than so many arcs of it, and puts its nodes in an order in which arcs
+  /// only go forward. False: no walk ends.
+  bool grow(std::size_t row, std::int64_t most_arcs) {
     RowGraph& graph = graphs_[row];
     std::vector<std::int32_t>& order = orders_[row];
     std::vector<char> seen{1};
     order.push_back(graph.root());
     bool ends = false;
-    for (std::size_t i = 0; i < order.size(); ++i) {
+    for (std::size_t i = 0; i < order.size() && static_cast<std::int64_t>(graph.arc_count()) <= most_arcs; ++i) {
       const std::int32_t first = graph.grow_arcs(order[i]);
       ends = ends || graph.node(order[i]).finished;
       for (std::int32_t a = first; a < first + graph.node(order[i]).arc_count; ++a) {
         const auto target = static_cast<std::size_t>(graph.arc(a).target);
+        if (!graph.is_open(graph.node(graph.arc(a).target).family)) continue;
         if (seen.size() <= target) seen.resize(target * 2 + 1, 0);
         if (!seen[target]) order.push_back(static_cast<std::int32_t>(target));
         seen[target] = 1;
@@ -130,7 +157,7 @@ class RowByRow {
     Key cost = total();
     for (int round = 0; round < kMostRounds; ++round) {
       for (const std::size_t row : sequence) {
-        if (has_news(row)) lay(row);
+        if (has_news(row) && !room_->is_out()) lay(row);
       }
       const Key now = total();
       if (!(now < cost)) break;
@@ -236,17 +263,18 @@ class RowByRow {
     return static_cast<std::uint32_t>(to.up_to - from.up_to - met);
   }
 
-  /// The best way through the row beside those that lie.
+  /// The best way through the row beside those that lie. A look for each arc.
   void lay(std::size_t row) {
     RowGraph& graph = graphs_[row];
     const std::vector<std::int32_t>& order = orders_[row];
-    to_go_.assign(order_size(order), Key::impossible());
-    best_arc_.assign(order_size(order), -1);
-    at_node_.assign(order_size(order), Key{});
+    static_cast<void>(room_->take(static_cast<std::int64_t>(graph.arc_count())));
+    to_go_.assign(graph.node_count(), Key::impossible());
+    best_arc_.assign(graph.node_count(), -1);
+    at_node_.assign(graph.node_count(), Key{});
     for (const std::int32_t index : order) at_node_[static_cast<std::size_t>(index)] = key_of(charge_at(row, graph.node(index)), order_);
     ranks_.resize(lower_[row].size());
     for (std::size_t i = 0; i < ranks_.size(); ++i) {
-      ranks_[i].resize(order_size(order));
+      ranks_[i].resize(graph.node_count());
       rank_nodes(row, lower_[row][i], ranks_[i]);
     }
     for (std::size_t i = order.size(); i-- > 0;) {
@@ -272,10 +300,6 @@ class RowByRow {
       }
     }
     keep_walk(row);
-  }
-
-  [[nodiscard]] static std::size_t order_size(const std::vector<std::int32_t>& order) {
-    return static_cast<std::size_t>(*std::ranges::max_element(order)) + 1;
   }
 
   void keep_walk(std::size_t row) {
@@ -338,7 +362,9 @@ class RowByRow {
   const Panel* panel_;
   Order order_;
   std::vector<Menu> menus_;
-  std::vector<Reach> reaches_;
+  Room* room_;
+  bool ends_ = true;  // every row has a walk that ends
+  std::vector<std::shared_ptr<const Reach>> reaches_;
   std::vector<RowGraph> graphs_;
   std::vector<std::vector<std::int32_t>> orders_;  // by row: nodes, arcs forward
   std::vector<std::vector<Beside>> beside_, upper_, lower_;
@@ -353,9 +379,18 @@ class RowByRow {
 
 }  // namespace
 
-std::optional<RoughLayout> lay_row_by_row(const Panel& panel, std::size_t most_starts) {
+std::optional<RoughLayout> lay_row_by_row(const Panel& panel, std::size_t most_starts, Room& room) {
   if (order_of(panel) == Order::Weighted || panel.course_rows.empty()) return std::nullopt;
-  return RowByRow(panel).run(most_starts);
+  const std::int64_t most_arcs = room.left() / (kGrowingShare * kLooksOfArc);
+  for (const Width width : kWidths) {
+    RowByRow laying(panel, width, room);
+    if (!laying.grow_within(most_arcs)) continue;
+    std::optional<RoughLayout> laid = laying.run(most_starts);
+    if (laid || width.families == kAllFamilies) return laid;
+  }
+  RowByRow laying(panel, kNarrowest, room);
+  if (!laying.grow_within(std::int64_t{1} << 40)) return std::nullopt;
+  return laying.run(1);
 }
 
 }  // namespace stringcourse::bond

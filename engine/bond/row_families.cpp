@@ -1,13 +1,16 @@
 // The families of a row's runs: which sums of pieces close them, with which joints.
 #include <algorithm>
+#include <array>
 
 #include "bond/row_graph.hpp"
+#include "measure/sorting.hpp"
 
 namespace stringcourse::bond {
 namespace {
 
 constexpr std::int64_t kBeyond = std::int64_t{1} << 60;  // past every wall
 constexpr int kRoughCounts = 2;
+constexpr std::size_t kKinds = 4;    // of families
 
 std::int64_t rounded_to_step(std::int64_t length, std::int64_t step) {
   return rounded_to(Length::nanometres(length), Length::nanometres(step)).in_nanometres();
@@ -88,6 +91,10 @@ void RowGraph::add_counted(Family family, std::int32_t least, std::int32_t most)
   for (std::int32_t pieces = least; pieces <= most; ++pieces) {
     family.joints = pieces - 1 + ends;
     if (family.joints < 1 || !may_have_joints(family.leftover, family.joints)) continue;
+    if (families_.size() >= menu_->most_families) {
+      cut_short_ = true;
+      return;
+    }
     family.pieces = pieces;
     families_.push_back(family);
     if (is_rough(menu_->stage) && ++taken == kRoughCounts) return;
@@ -112,7 +119,7 @@ void RowGraph::add_shared(std::int32_t run, std::int64_t target) {
   const std::int64_t tighter = (panel_->joint - tightest) * most_joints;
   const std::int64_t grain = reach.grain();
   const std::int64_t first = std::max<std::int64_t>(0, (target - wider) / grain * grain);
-  for (std::int64_t sum = first; sum <= target + tighter; sum += grain) {
+  for (std::int64_t sum = first; sum <= target + tighter && !cut_short_; sum += grain) {
     if (sum == target || !reach.can_fill(sum)) continue;
     Family family;
     family.kind = Family::Kind::Shared;
@@ -127,7 +134,7 @@ void RowGraph::add_odd(std::int32_t run, std::int64_t target) {
   const std::int64_t grain = reach_->grain();
   const std::int64_t most_others = target - panel_->joint - panel_->least_piece + panel_->cut_step;
   const std::int64_t least_others = target - panel_->joint - menu_->make_up_from - panel_->cut_step;
-  for (std::int64_t others = std::max<std::int64_t>(0, least_others / grain * grain); others <= most_others; others += grain) {
+  for (std::int64_t others = std::max<std::int64_t>(0, least_others / grain * grain); others <= most_others && !cut_short_; others += grain) {
     if (!reach_->can_fill(others)) continue;
     const std::int64_t rest = target - others - panel_->joint;
     const std::int64_t length = rounded_to_step(rest, panel_->cut_step);
@@ -144,14 +151,16 @@ void RowGraph::add_odd(std::int32_t run, std::int64_t target) {
 
 bool RowGraph::lawful_make_up(std::int64_t length) const {
   if (length < panel_->least_piece || length >= menu_->make_up_from || length % panel_->cut_step != 0) return false;
-  return std::ranges::none_of(row_->choices, [&](const PieceChoice& choice) { return choice.length == length; });
+  return std::ranges::none_of(menu_->choices, [&](const PieceChoice& choice) { return choice.length == length; });
 }
 
 bool RowGraph::can_make_up(std::int64_t rest, std::int32_t) const {
   const std::int64_t grain = reach_->grain();
   const std::int64_t least = rest - panel_->joint - menu_->make_up_from;
-  for (std::int64_t others = std::max<std::int64_t>(0, least / grain * grain);
-       others <= rest - panel_->joint - panel_->least_piece; others += grain) {
+  const std::int64_t beside = rest - panel_->joint;  // the make-up and what is laid with it
+  const Meetings on_step = saw_steps_.meetings(std::max<std::int64_t>(0, least / grain * grain), beside);
+  if (on_step.first < 0) return false;
+  for (std::int64_t others = on_step.first; others <= beside - panel_->least_piece; others += on_step.stride) {
     if (reach_->can_fill(others) && lawful_make_up(rest - others - panel_->joint)) return true;
   }
   return false;
@@ -167,6 +176,25 @@ bool RowGraph::can_finish(const Family& family, std::int64_t sum, std::int32_t c
     return reach.least_count(rest) <= left && left <= reach.most_count(rest);
   }
   return family.kind == Family::Kind::Even && !made_up && menu_->make_up_from > 0 && can_make_up(rest, 0);
+}
+
+void RowGraph::open_likeliest(std::size_t most) {
+  const auto magnitude_of = [&](std::int32_t family) {
+    const std::int64_t leftover = families_[static_cast<std::size_t>(family)].leftover;
+    return leftover < 0 ? -leftover : leftover;
+  };
+  open_.assign(families_.size(), 0);
+  for (std::size_t run = 0; run + 1 < first_family_.size(); ++run) {
+    std::vector<std::int32_t> likeliest;
+    for (std::int32_t f = first_family_[run]; f < first_family_[run + 1]; ++f) likeliest.push_back(f);
+    sort_stably(likeliest, {}, magnitude_of);
+    std::array<std::size_t, kKinds> opened{};
+    for (const std::int32_t f : likeliest) {
+      std::size_t& of_kind = opened[static_cast<std::size_t>(families_[static_cast<std::size_t>(f)].kind)];
+      if (of_kind < most) open_[static_cast<std::size_t>(f)] = 1;
+      ++of_kind;
+    }
+  }
 }
 
 void RowGraph::measure_modules() {

@@ -40,7 +40,8 @@ Menu menu_of(const Row& row, Stage stage) {
   Menu menu;
   menu.stage = stage;
   for (std::size_t i = 0; i < row.choices.size(); ++i) {
-    if (stage == Stage::Whole && row.choices[i].is_cut && !row.fixed) continue;
+    const bool uncut_alone = stage == Stage::Whole || stage == Stage::Fewest;
+    if (uncut_alone && row.choices[i].is_cut && !row.fixed) continue;
     menu.choices.push_back(row.choices[i]);
     menu.original.push_back(static_cast<std::int32_t>(i));
   }
@@ -48,8 +49,14 @@ Menu menu_of(const Row& row, Stage stage) {
   return menu;
 }
 
+std::size_t most_families(const Panel& panel, const Room& room) {
+  constexpr std::int64_t kQuarter = 4 * kLooksOfArc, kLeast = 100, kMost = 50'000;
+  const auto rows = static_cast<std::int64_t>(std::max<std::size_t>(panel.rows.size(), 1));
+  return static_cast<std::size_t>(std::clamp(room.left() / (rows * kQuarter), kLeast, kMost));
+}
+
 RowGraph::RowGraph(const Panel& panel, const Row& row, const Menu& menu, const Reach& reach)
-    : panel_(&panel), row_(&row), menu_(&menu), reach_(&reach), order_(order_of(panel)) {
+    : panel_(&panel), row_(&row), menu_(&menu), reach_(&reach), saw_steps_(reach.grain(), panel.cut_step), order_(order_of(panel)) {
   Node before;
   before.place = Exact::at(row.runs.empty() ? 0 : row.runs.front().start);
   before.low = before.high = before.next = before.place.whole;
@@ -156,6 +163,7 @@ std::int32_t RowGraph::grow_arcs(std::int32_t index) {
   grown.next = kBeyond;
   for (const Arc& arc : fresh_) grown.next = std::min(grown.next, node(arc.target).low);
   arcs_.insert(arcs_.end(), fresh_.begin(), fresh_.end());
+  if (room_ != nullptr) static_cast<void>(room_->take(kLooksOfArc * static_cast<std::int64_t>(fresh_.size() + 1)));
   return grown.first_arc;
 }
 
@@ -219,7 +227,9 @@ void RowGraph::try_make_ups(std::int32_t from) {
   const std::int64_t rest = family.target - node.sum - panel_->joint;
   const std::int64_t grain = reach_->grain();
   const std::int64_t least = std::max<std::int64_t>(0, (rest - menu_->make_up_from) / grain * grain);
-  for (std::int64_t others = least; others <= rest - panel_->least_piece; others += grain) {
+  const Meetings on_step = saw_steps_.meetings(least, rest);
+  if (on_step.first < 0) return;
+  for (std::int64_t others = on_step.first; others <= rest - panel_->least_piece; others += on_step.stride) {
     if (reach_->can_fill(others) && lawful_make_up(rest - others)) lay_length(rest - others);
   }
 }

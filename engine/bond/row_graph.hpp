@@ -16,6 +16,8 @@
 #include "bond/key.hpp"
 #include "bond/panel.hpp"
 #include "bond/reach.hpp"
+#include "bond/room.hpp"
+#include "bond/saw_steps.hpp"
 
 namespace stringcourse::bond {
 
@@ -79,6 +81,14 @@ class RowGraph {
   void open_all_families() { open_.assign(families_.size(), 1); }
   /// Closes every family that is not `alive`.
   void close_others(const std::vector<char>& alive);
+  /// Of each run only the `most` families of each kind whose joints differ least from j stay open.
+  void open_likeliest(std::size_t most);
+  /// What is grown from now on is charged to `room`; growth itself is never refused.
+  void charge_to(Room* room) { room_ = room; }
+  [[nodiscard]] std::size_t node_count() const { return nodes_.size(); }
+  [[nodiscard]] std::size_t arc_count() const { return arcs_.size(); }
+  /// Whether some sums or families were left out for being too many: who proves must look at no such graph.
+  [[nodiscard]] bool is_cut_short() const { return cut_short_; }
   /// The first run that nothing fills, or -1.
   [[nodiscard]] std::int32_t run_without_family() const;
   [[nodiscard]] std::size_t family_count() const { return families_.size(); }
@@ -144,9 +154,12 @@ class RowGraph {
   const Row* row_;
   const Menu* menu_;
   const Reach* reach_;
+  SawSteps saw_steps_;
   Reach uncut_;  // stage Few
   Order order_;
   std::int32_t finished_ = -1;
+  Room* room_ = nullptr;
+  bool cut_short_ = false;
   std::int64_t longest_module_ = 0, least_module_ = 0, long_deficit_ = 0;  // see least_short_to_come
   std::vector<Family> families_;
   std::vector<char> open_;
@@ -177,5 +190,7 @@ class RowGraph {
 [[nodiscard]] std::int64_t longest_target(const Panel& panel);
 /// What a row may be laid with at one stage.
 [[nodiscard]] Menu menu_of(const Row& row, Stage stage);
+/// How many families each row of this panel may have, where so many looks are left: they take at most a quarter of them.
+[[nodiscard]] std::size_t most_families(const Panel& panel, const Room& room);
 
 }  // namespace stringcourse::bond

@@ -13,6 +13,9 @@ constexpr std::int64_t kBoundRoom = 200'000;
 constexpr std::int64_t kLeastRoughRoom = 20'000;
 constexpr std::size_t kStarts = 8, kQuickStarts = 2;  // rows that a quick layout is begun with
 constexpr std::int64_t kConcedingShare = 4;  // of the budget: where rules are given up, good is soon good enough
+constexpr std::int64_t kLeastSearched = 60'000;  // looks: with less it is no use to begin a search
+constexpr std::int64_t kQuickShare = 2;  // of the room, for the layout that the search must beat
+constexpr std::int64_t kRoughShare = 4;  // of the room that is left: kept for a beam, where no layout is known
 constexpr std::int64_t kLargeTables = 50'000;  // places looked at
 
 PanelAnswer answer_of(const SweepResult& result, Order order, const Key& bound) {
@@ -27,16 +30,21 @@ PanelAnswer answer_of(const SweepResult& result, Order order, const Key& bound) 
 
 }  // namespace
 
-PanelSolver::PanelSolver(const Panel& panel, std::int64_t budget, OutOfRoom out_of_room)
-    : panel_(&panel), budget_(budget), out_of_room_(out_of_room), order_(order_of(panel)) {}
+PanelSolver::PanelSolver(const Panel& panel, std::int64_t budget, OutOfRoom out_of_room, Room room)
+    : panel_(&panel), budget_(budget), out_of_room_(out_of_room), order_(order_of(panel)), room_(room) {}
 
 /// With no short lap, no shifted joint and no more deviation than the runs need by themselves, every other layout has a
 /// cut, or deviates more.
 bool PanelSolver::try_whole() {
   whole_tried_ = true;
   if (order_ == Order::Weighted) return false;
-  Sweep whole(*panel_, Stage::Whole, room());
+  if (room_.left() < kLeastSearched) {
+    whole_ran_out_ = true;
+    return false;
+  }
+  Sweep whole(*panel_, Stage::Whole, places(), room_);
   best_ = whole.run(key_of(Charge{.short_laps = 1}, order_), budget_);  // only layouts without a short lap
+  whole_ran_out_ = best_.outcome == SweepResult::Outcome::OutOfBudget;
   least_deviation_ = whole.least_deviation();
   if (best_.outcome != SweepResult::Outcome::Best) {
     best_.cost = Key::impossible();
@@ -49,21 +57,23 @@ bool PanelSolver::try_whole() {
 }
 
 Key PanelSolver::bound_without_whole() const {
-  if (order_ == Order::Weighted) return Key{};
+  if (order_ == Order::Weighted || whole_ran_out_) return Key{};
   return best_.cost.is_impossible() ? key_of(Charge{.deviation = 1}, order_) : Key{};
 }
 
 Sweep& PanelSolver::everything() {
-  if (!everything_) everything_ = std::make_unique<Sweep>(*panel_, Stage::Everything, room());
+  if (!everything_) everything_ = std::make_unique<Sweep>(*panel_, Stage::Everything, places(), room_);
   return *everything_;
 }
 
 void PanelSolver::let_go_of_large_tables() {
-  if (everything_ && room() - everything_->room_left() > kLargeTables) everything_.reset();
+  if (everything_ && places() - everything_->room_left() > kLargeTables) everything_.reset();
 }
 
 Key PanelSolver::pair_bound() {
   lay_quickly(kStarts);
+  ran_out_ = room_.left() < kLeastSearched;
+  if (ran_out_) return bound_;
   bound_ = everything().root_bound_within(best_.cost);
   ran_out_ = everything().ran_out();
   return bound_;
@@ -80,7 +90,7 @@ PanelStop PanelSolver::stop() {
     alone.rows.assign(1, row);
     alone.rows[0].runs.assign(1, row.runs[run]);
     alone.rows[0].courses = {1};
-    Sweep single(alone, Stage::Everything, room());
+    Sweep single(alone, Stage::Everything, places(), room_);
     if (single.root_bound().is_impossible()) found.run = static_cast<std::int32_t>(run);
   }
   return found;
@@ -90,7 +100,7 @@ PanelStop PanelSolver::stop() {
 SweepResult PanelSolver::lay_roughly() {
   everything_.reset();
   for (const Stage stage : {Stage::Rough, Stage::Bare}) {
-    Sweep rough(*panel_, stage, std::max(room() / 4, kLeastRoughRoom));
+    Sweep rough(*panel_, stage, std::max(places() / 4, kLeastRoughRoom), room_);
     SweepResult found;
     if (stage == Stage::Rough) found = rough.run(best_.cost, budget_ / 16);
     if (found.outcome == SweepResult::Outcome::OutOfBudget || stage == Stage::Bare) found = rough.run_beam(best_.cost, kBeamWidth);
@@ -103,7 +113,10 @@ SweepResult PanelSolver::lay_roughly() {
 void PanelSolver::lay_quickly(std::size_t most_starts) {
   if (quickly_tried_) return;
   quickly_tried_ = true;
-  std::optional<RoughLayout> found = lay_row_by_row(*panel_, most_starts);
+  const std::int64_t share = std::max<std::int64_t>(room_.left() / kQuickShare, 0);
+  Room quick(share);
+  std::optional<RoughLayout> found = lay_row_by_row(*panel_, most_starts, quick);
+  room_ = Room(room_.left() - share + quick.left());
   if (!found || !(found->cost < best_.cost)) return;
   best_.outcome = SweepResult::Outcome::Best;
   best_.cost = found->cost;
@@ -121,7 +134,7 @@ std::expected<PanelAnswer, PanelStop> PanelSolver::solve_quickly() {
 std::expected<PanelAnswer, PanelStop> PanelSolver::concede(Effort effort) {
   lay_quickly(effort == Effort::Quick ? kQuickStarts : kStarts);
   if (best_.cost.is_impossible()) return std::unexpected(PanelStop{false, -1, -1});
-  if (effort == Effort::Quick) return answer_of(best_, order_, Key{});
+  if (effort == Effort::Quick || room_.left() < kLeastSearched) return answer_of(best_, order_, Key{});
   SweepResult all = everything().run(best_.cost, budget_ / kConcedingShare);
   Key bound = best_.cost;
   if (all.outcome == SweepResult::Outcome::OutOfBudget) bound = std::min(all.bound, best_.cost);
@@ -137,8 +150,15 @@ std::expected<PanelAnswer, PanelStop> PanelSolver::solve() {
   if (whole_is_best_) return answer_of(best_, order_, best_.cost);
   lay_quickly(kStarts);
   const std::int64_t spent = best_.expansions;
-  SweepResult all = everything().run(best_.cost, budget_);
   const bool have_layout = !best_.cost.is_impossible();
+  if (room_.left() < kLeastSearched) {
+    if (!have_layout) return std::unexpected(PanelStop{false, -1, -1});
+    return answer_of(best_, order_, bound_);
+  }
+  const std::int64_t kept = have_layout ? 0 : std::max<std::int64_t>(room_.left() / kRoughShare, 0);
+  static_cast<void>(room_.take(kept));
+  SweepResult all = everything().run(best_.cost, budget_);
+  static_cast<void>(room_.take(-kept));
   if (all.outcome == SweepResult::Outcome::NoneBetter && !have_layout) return std::unexpected(stop());
   Key bound = best_.cost;
   if (all.outcome == SweepResult::Outcome::OutOfBudget) {
@@ -159,11 +179,12 @@ std::expected<PanelAnswer, PanelStop> PanelSolver::solve() {
 }
 
 std::expected<PanelAnswer, PanelStop> solve_panel(const Panel& panel, std::int64_t budget) {
-  return PanelSolver(panel, budget, OutOfRoom::LayRoughly).solve();
+  return PanelSolver(panel, budget, OutOfRoom::LayRoughly, Room(budget * kLooksOfBudget)).solve();
 }
 
 std::optional<Cost> bound_panel(const Panel& panel) {
-  Sweep sweep(panel, Stage::Everything, kBoundRoom);
+  Room room(kBoundRoom * kLooksOfBudget);
+  Sweep sweep(panel, Stage::Everything, kBoundRoom, room);
   const Key bound = sweep.root_bound();
   if (bound.is_impossible()) return std::nullopt;
   return cost_of(bound, order_of(panel));

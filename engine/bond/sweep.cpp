@@ -56,6 +56,7 @@ std::int32_t Sweep::keep_state(const std::int32_t* words, const State& state) {
     return known;
   }
   const auto index = static_cast<std::int32_t>(states_.size());
+  static_cast<void>(room_->take(looks_of_state()));
   words_.insert(words_.end(), words, words + stride_);
   states_.push_back(state);
   states_.back().to_go = bound_of(words);
@@ -70,6 +71,7 @@ std::int32_t Sweep::expand(std::int32_t index, const Key& cutoff) {
   const std::int32_t node = words_of(index)[row_offset(row)];
   const std::int32_t first_arc = graph(row).grow_arcs(node);
   const std::int32_t end_arc = first_arc + graph(row).node(node).arc_count;
+  static_cast<void>(room_->take(end_arc - first_arc + 1));
   for (std::int32_t a = first_arc; a < end_arc; ++a) {
     const Arc arc = graph(row).arc(a);
     if (!graph(row).is_open(graph(row).node(arc.target).family)) continue;
@@ -149,7 +151,7 @@ SweepResult Sweep::run_within(const Key& cutoff, std::int64_t budget) {
     heap_.pop_back();
     const State& state = states_[static_cast<std::size_t>(next.state)];
     if (state.cost + state.to_go != next.total || state.depth != next.depth) continue;  // a cheaper way was found since
-    if (result.expansions++ >= budget) {
+    if (result.expansions++ >= budget || room_->is_out()) {
       result.outcome = SweepResult::Outcome::OutOfBudget;
       result.bound = next.total;
       return result;
@@ -182,7 +184,7 @@ SweepResult Sweep::run_beam_within(const Key& cutoff, std::size_t width) {
   std::vector<std::int32_t> level{keep_state(child_.data(), State{Key{}, root, kNothing, kNothing, kNothing, 0})};
   std::int32_t best = kNothing;
   Key limit = cutoff;
-  while (!level.empty()) {
+  while (!level.empty() && !room_->is_out()) {
     heap_.clear();
     for (const std::int32_t state : level) {
       const std::int32_t goal = expand(state, limit);

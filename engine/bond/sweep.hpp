@@ -26,8 +26,8 @@ struct SweepResult {
 
 class Sweep {
  public:
-  /// `room` bounds the places that its pair bounds may look at.
-  Sweep(const Panel& panel, Stage stage, std::int64_t room);
+  /// `places` bounds the places that its pair bounds may keep; everything is charged to `room`, which must outlive it.
+  Sweep(const Panel& panel, Stage stage, std::int64_t places, Room& room);
   /// Least cost of any layout at this stage, from bounds alone; impossible() if some pair of rows has none.
   [[nodiscard]] Key root_bound();
   /// The same where a layout of cost `cutoff` is known: looked for in one go; the cutoff where nothing can cost less.
@@ -40,7 +40,7 @@ class Sweep {
   [[nodiscard]] SweepResult run_beam(const Key& cutoff, std::size_t width);
   /// Whether the pair bounds ran out of room: nothing is proven then, and only run_beam of a Rough sweep helps.
   [[nodiscard]] bool ran_out() const;
-  [[nodiscard]] std::int64_t room_left() const { return room_; }
+  [[nodiscard]] std::int64_t room_left() const { return places_; }
   /// A bound from the first term alone; it stands even where the pair bounds ran out of room.
   [[nodiscard]] Key sure_bound() const { return first_term_key(sure_first_term_, *panel_); }
   /// A row that no walk completes by itself, or -1.
@@ -125,12 +125,14 @@ class Sweep {
   [[nodiscard]] std::int32_t keep_state(const std::int32_t* words, const State& state);
   std::int32_t expand(std::int32_t state, const Key& cutoff);
   void grow_slots();
+  /// What keeping a state is charged: its words, and as much again as kBytesOfLook twice for itself and its place in the heap.
+  [[nodiscard]] std::int64_t looks_of_state() const { return 2 + static_cast<std::int64_t>(stride_) / 16; }
   [[nodiscard]] std::vector<std::vector<std::vector<Chosen>>> rows_of(std::int32_t goal);
 
   const Panel* panel_;
   Order order_;
   std::vector<Menu> menus_;
-  std::vector<Reach> reaches_;
+  std::vector<std::shared_ptr<const Reach>> reaches_;
   std::vector<RowGraph> graphs_;
   std::vector<std::int32_t> alike_;  // by row: the first row whose graph serves it too (weighted panels; else itself)
   std::vector<RowBound> row_bounds_;
@@ -145,7 +147,9 @@ class Sweep {
   std::vector<std::int32_t> slots_;
   std::vector<std::int32_t> child_;
   std::vector<Waiting> heap_;
-  std::int64_t room_ = 0;
+  std::int64_t places_ = 0;
+  Room* room_;
+  bool cut_short_ = false;  // some rows could not be made in full
   bool cut_off_ = false;  // something was dropped for costing no less than the cutoff
   std::uint64_t allowance_ = 0;
   bool all_open_ = false;                        // no family is closed yet: what pairs take at least is sure

@@ -27,24 +27,28 @@ bool is_alike(const Row& a, const Row& b) {
 
 }  // namespace
 
-Sweep::Sweep(const Panel& panel, Stage stage, std::int64_t room)
-    : panel_(&panel), order_(order_of(panel)), room_(room) {
+Sweep::Sweep(const Panel& panel, Stage stage, std::int64_t places, Room& room)
+    : panel_(&panel), order_(order_of(panel)), places_(places), room_(&room) {
   const std::int64_t longest = longest_target(panel);
   std::int64_t least_module = std::int64_t{1} << 60;
   menus_.reserve(panel.rows.size());
-  reaches_.reserve(panel.rows.size());
   for (const Row& row : panel.rows) {
     menus_.push_back(menu_of(row, stage));
-    reaches_.emplace_back(menus_.back(), panel.joint, longest);
+    menus_.back().most_families = most_families(panel, room);
     for (const PieceChoice& choice : menus_.back().choices) {
       least_module = std::min(least_module, choice.length + least_joint(panel));
     }
     if (menus_.back().make_up_from > 0) least_module = std::min(least_module, panel.least_piece + least_joint(panel));
   }
+  reaches_ = reaches_of(menus_, panel.joint, longest);
   graphs_.reserve(panel.rows.size());
-  for (std::size_t r = 0; r < panel.rows.size(); ++r) graphs_.emplace_back(panel, panel.rows[r], menus_[r], reaches_[r]);
+  for (std::size_t r = 0; r < panel.rows.size(); ++r) {
+    graphs_.emplace_back(panel, panel.rows[r], menus_[r], *reaches_[r]);
+    graphs_.back().charge_to(room_);
+    cut_short_ = cut_short_ || reaches_[r]->too_large() || graphs_.back().is_cut_short();
+  }
   find_alike();
-  for (std::size_t r = 0; r < panel.rows.size(); ++r) row_bounds_.emplace_back(graph(static_cast<std::int32_t>(r)));
+  for (std::size_t r = 0; r < panel.rows.size(); ++r) row_bounds_.emplace_back(graph(static_cast<std::int32_t>(r)), *room_);
   const std::int64_t window = std::max({panel.least_lap, panel.short_lap_below, panel.match_within});
   memory_ = static_cast<std::size_t>(window / std::max<std::int64_t>(least_module, 1)) + 2;
   stride_ = panel.rows.size() * (1 + memory_);
@@ -124,13 +128,13 @@ std::int32_t Sweep::pair_of(const Edge& edge) {
     pairs_.push_back(Pair{edge, pairs_[same].bound, same});
   } else {
     pairs_.push_back(Pair{edge, std::make_shared<PairBound>(*panel_, graph(edge.first), graph(edge.second), edge.terms), added});
-    pairs_.back().bound->share_room(&room_);
+    pairs_.back().bound->share_room(&places_, room_);
   }
   return static_cast<std::int32_t>(added);
 }
 
 bool Sweep::ran_out() const {
-  return std::ranges::any_of(pairs_, [](const Pair& pair) { return pair.bound->ran_out(); });
+  return cut_short_ || room_->is_out() || std::ranges::any_of(pairs_, [](const Pair& pair) { return pair.bound->ran_out(); });
 }
 
 /// Pairs rows along `edges`, greedily, each row once; then adds what the remaining edges of `rest` cost, pieces free.
@@ -221,7 +225,7 @@ bool Sweep::build_sharing(const Sharing& sharing, std::uint64_t allowance, Allow
   for (const std::int32_t index : sharing.pairs) {
     const std::size_t p = pairs_[static_cast<std::size_t>(index)].same;
     PairBound& pair = *pairs_[p].bound;
-    if (room_ < 0) return false;
+    if (places_ < 0 || room_->is_out()) return false;
     const bool found = std::ranges::find(looked_for, p) != looked_for.end();
     looked_for.push_back(p);
     if (!built[p] && !found && !pair.find_least(allowance > taken ? allowance - taken : 0)) {
@@ -276,7 +280,7 @@ Sweep::Allowed Sweep::build_all(std::uint64_t allowance) {
   Allowed allowed;
   for (std::size_t row = 0; row < graphs_.size(); ++row) {
     graphs_[row].open_all_families();
-    row_bounds_[row] = RowBound(graph(static_cast<std::int32_t>(row)));
+    row_bounds_[row] = RowBound(graph(static_cast<std::int32_t>(row)), *room_);
     if (graphs_[row].run_without_family() >= 0) return allowed;
   }
   std::vector<char> built(pairs_.size(), 0);
@@ -298,7 +302,7 @@ std::int32_t Sweep::impossible_row() {
   for (std::size_t row = 0; row < graphs_.size(); ++row) {
     built_for_.reset();
     graphs_[row].open_all_families();
-    row_bounds_[row] = RowBound(graph(static_cast<std::int32_t>(row)));
+    row_bounds_[row] = RowBound(graph(static_cast<std::int32_t>(row)), *room_);
     if (row_bounds_[row].from(graph(static_cast<std::int32_t>(row)).root()).is_impossible()) return static_cast<std::int32_t>(row);
   }
   return kNothing;

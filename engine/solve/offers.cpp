@@ -35,6 +35,9 @@ struct Found {
 
 /// All changes that are tried lay this many pieces at most; a garage's come to a quarter of that.
 constexpr std::size_t kMostPieces = 800'000;
+/// All changes together share a quarter of the looks that the job itself has; when all but an eighth of that is used up, no
+/// more are tried. Those that are searched long share half of what the job left, or an eighth of what it had.
+constexpr std::int64_t kShareOfSearch = 4, kShareKept = 8, kShareOfRest = 2, kShareOfLongSearch = 8;
 /// How many of the best offers whose numbers a short search leaves open are searched as long as the job itself.
 constexpr std::size_t kSearchedLong = 4;
 
@@ -68,14 +71,19 @@ std::string savings(const Offer& offer, const Tried& tried) {
 
 class OfferFinder {
  public:
-  OfferFinder(Answer& answer, bond::PanelMemo& memo, const Wishes& wishes)
-      : answer_(&answer), memo_(&memo), wishes_(&wishes), order_(order_of(answer.building)) {}
+  OfferFinder(Answer& answer, bond::PanelMemo& memo, const Wishes& wishes, std::int64_t long_looks)
+      : answer_(&answer), memo_(&memo), wishes_(&wishes), long_looks_(long_looks), order_(order_of(answer.building)) {}
 
   void run() {
     const std::vector<Wanted> all = affordable(all_wanted());
     steps_ = all.size() + kSearchedLong;
+    const std::int64_t least_left = memo_->room().left() / kShareKept;
     for (const Wanted& wanted : all) {
       if (!go_on()) break;
+      if (memo_->room().left() < least_left) {
+        answer_->offers_complete = false;
+        break;
+      }
       try_out(wanted);
     }
     put_best_first();
@@ -158,7 +166,10 @@ class OfferFinder {
         kept.push_back(std::move(found));
       } else if (searched < kSearchedLong && !cancelled_ && go_on()) {
         ++searched;
+        memo.begin_change(long_looks_);
         const std::optional<Tried> tried = solved(found.wanted, memo);
+        long_looks_ = std::max<std::int64_t>(memo.room().left(), 0);
+        if (memo.was_short()) continue;  // the changed job by itself may be laid otherwise
         auto made = tried ? priced(found.wanted, *tried) : std::nullopt;
         if (made) kept.push_back({*std::move(made), found.wanted, true});
       }
@@ -218,6 +229,7 @@ class OfferFinder {
   Answer* answer_;
   bond::PanelMemo* memo_;
   const Wishes* wishes_;
+  std::int64_t long_looks_;  // left for those that are searched long
   bond::Order order_;
   std::vector<Found> found_;
   std::size_t done_ = 0, steps_ = 1;
@@ -228,7 +240,10 @@ class OfferFinder {
 
 void find_offers(Answer& answer, bond::PanelMemo& memo, const Wishes& wishes) {
   memo.set_budget(wishes.search_budget / 20, bond::OutOfRoom::Stop);
-  OfferFinder(answer, memo, wishes).run();
+  const std::int64_t of_job = bond::kLooksOfBudget * wishes.search_budget;
+  const std::int64_t for_long = std::max(memo.room().left() / kShareOfRest, of_job / kShareOfLongSearch);
+  memo.refill(of_job / kShareOfSearch);
+  OfferFinder(answer, memo, wishes, for_long).run();
   memo.set_budget(wishes.search_budget, bond::OutOfRoom::LayRoughly);
 }
 

@@ -176,11 +176,13 @@ std::expected<Answer, Refusals> solve(const Job& job, const Wishes& wishes, bond
   Answer answer;
   answer.job = job;
   answer.building = std::move(*building);
+  memo.begin_job(wishes.search_budget);
   answer.layout = wishes.like == nullptr ? bond::lay_out(answer.building, memo) : bond::lay_out_like(*wishes.like, answer.building, memo);
   answer.poured = is_poured(job, answer.building);
   if (answer.poured && wishes.at_wall) answer.kept_from = without_kept_dowels(job, memo);
   std::vector<Finding> found_here;
   if (wishes.at_wall) found_here = resolve_from_here(answer, memo);
+  if (memo.was_short() && memo.was_used_before()) return solve(job, wishes);  // what was known before would show
   answer.findings = answer.building.findings;
   std::ranges::copy(found_here, std::back_inserter(answer.findings));
   std::ranges::copy(findings_of(answer.building, answer.layout), std::back_inserter(answer.findings));
