@@ -14,6 +14,9 @@ constexpr std::int64_t kStepShare = 5;
 constexpr std::int64_t kLeastLooks = 2'000;
 /// Looks whose tables may be held between the steps of panels, of all panels together: more are made anew.
 constexpr std::int64_t kMostHeld = 1'000'000;
+/// How many panels of a job may look once more, before and where they give up rules, each with this share of the job's looks.
+constexpr int kMostLookedAgain = 6;
+constexpr std::int64_t kShareAgain = 6;
 /// The least budget that looks are counted out by: quick layouts need some.
 constexpr std::int64_t kQuickBudget = 200'000;
 
@@ -107,7 +110,7 @@ PanelCase& PanelMemo::case_of(Panel panel) {
   return *known_.emplace(std::move(key), std::move(fresh)).first->second;
 }
 
-/// By all the rules where that is possible; where nothing is conceded to, the stop is that of the rules.
+/// By all the rules where that is possible.
 std::expected<PanelAnswer, PanelStop> PanelMemo::concede(const Panel& panel, PanelSolver& solver) {
   Panel strict = panel;
   strict.concedes = false;
@@ -119,15 +122,49 @@ std::expected<PanelAnswer, PanelStop> PanelMemo::concede(const Panel& panel, Pan
     return (row.choices.empty() && !row.fixed) || std::ranges::any_of(row.runs, overlap);  // a lintel that bears on nothing
   });
   if (no_room) return std::unexpected(*kept.stop);
-  auto conceded = solver.concede(is_quick() ? PanelSolver::Effort::Quick : PanelSolver::Effort::Search);
+  const Room own(kLooksOfBudget * budget_ / kShareAgain);
+  const bool again = may_look_again() && solver.room_left().left() < own.left();
+  if (again) {
+    ++looked_again_;
+    was_short_ = kept.was_short = true;
+    if (!kept.stop->proven && look_again(kept, own)) return *kept.answer;
+    PanelSolver roomy(panel, budget_, out_of_room_, own);
+    auto conceded = roomy.concede(PanelSolver::Effort::Search);
+    looks_again_ += own.left() - roomy.room_left().left();
+    return told(kept, std::move(conceded));
+  }
+  return told(kept, solver.concede(is_quick() ? PanelSolver::Effort::Quick : PanelSolver::Effort::Search));
+}
+
+/// Where nothing is conceded to, the stop is that of the rules; where those may yet be kept, nothing is proven.
+std::expected<PanelAnswer, PanelStop> PanelMemo::told(const PanelCase& kept, std::expected<PanelAnswer, PanelStop> conceded) {
   if (!conceded) return std::unexpected(*kept.stop);
   if (!kept.stop->proven) conceded->proven = false, conceded->least_possible = Cost{};  // the rules may yet be kept
   return conceded;
 }
 
+/// Before a rule is given up for want of room, a few panels are looked at once more, each with a room of its own.
+bool PanelMemo::look_again(PanelCase& kept, Room own) {
+  PanelSolver solver(kept.panel, budget_, out_of_room_, own);
+  auto found = solver.solve();
+  looks_again_ += own.left() - solver.room_left().left();
+  if (!found) {
+    kept.stop = found.error();
+    return false;
+  }
+  kept.answer = std::move(*found);
+  kept.bound = key_of(kept.answer->least_possible, order_of(kept.panel));
+  kept.stop.reset();
+  return true;
+}
+
+bool PanelMemo::may_look_again() const { return !is_quick() && out_of_room_ == OutOfRoom::LayRoughly && looked_again_ < kMostLookedAgain; }
+
 void PanelMemo::begin_change(std::int64_t looks) {
   refill(looks);
   ++job_;
+  looked_again_ = 0;
+  looks_again_ = 0;
   was_short_ = false;
 }
 

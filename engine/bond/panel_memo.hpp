@@ -66,6 +66,8 @@ class PanelMemo {
   /// Whether some panel of this job might have been laid better, or proven, with more room; and whether what was known
   /// before this job counts: then only an empty memory tells what this job comes to by itself.
   [[nodiscard]] bool was_short() const { return was_short_; }
+  /// Looks of this job beyond the room: of panels that looked once more before or where they give up rules.
+  [[nodiscard]] std::int64_t looks_again() const { return looks_again_; }
   [[nodiscard]] bool was_used_before() const { return used_before_; }
   /// The case of this panel. The reference lives as long as the memo.
   PanelCase& case_of(Panel panel);
@@ -82,6 +84,9 @@ class PanelMemo {
 
  private:
   [[nodiscard]] std::expected<PanelAnswer, PanelStop> concede(const Panel& panel, PanelSolver& solver);
+  [[nodiscard]] static std::expected<PanelAnswer, PanelStop> told(const PanelCase& kept, std::expected<PanelAnswer, PanelStop> conceded);
+  [[nodiscard]] bool may_look_again() const;
+  [[nodiscard]] bool look_again(PanelCase& kept, Room own);
   void note_asked(PanelCase& which);
   void take_step(PanelCase& which, PanelSolver& solver);
   [[nodiscard]] std::int64_t step_room() const;
@@ -91,6 +96,8 @@ class PanelMemo {
   Room room_{0};
   std::int64_t held_ = 0;
   std::uint32_t job_ = 0;
+  int looked_again_ = 0;
+  std::int64_t looks_again_ = 0;
   bool was_short_ = false, used_before_ = false;
   std::map<std::string, std::unique_ptr<PanelCase>> known_;
 };

@@ -27,17 +27,18 @@ std::optional<Taken> taken_by(const Job& job, std::int64_t budget) {
   const std::int64_t given = memo.room().left();
   const Layout layout = bond::lay_out(*building, memo);
   Taken taken;
-  taken.looks = given - memo.room().left();
+  taken.looks = given - memo.room().left() + memo.looks_again();
   taken.bytes = most_held() - before;
   taken.cases = static_cast<std::int64_t>(memo.size());
   taken.pieces = static_cast<std::int64_t>(layout.pieces.size());
   return taken;
 }
 
-/// The page: the budget's looks; beyond them each panel that is left takes 6'000 and 8 for each of its pieces, a walk that
+/// The page: the budget's looks, and twice as many where rules are given up (six panels, two looks each, a sixth for each);
+/// beyond them each panel that is left takes 6'000 and 8 for each of its pieces, a walk that
 /// is laid at once. (At most: pieces of a panel are no more than all pieces.)
 std::int64_t most_looks(const Taken& taken, std::int64_t budget) {
-  return bond::kLooksOfBudget * std::max<std::int64_t>(budget, 200'000) + 6'000 * taken.cases + 8 * taken.pieces;
+  return 3 * bond::kLooksOfBudget * std::max<std::int64_t>(budget, 200'000) + 6'000 * taken.cases + 8 * taken.pieces;
 }
 
 /// The page: what a step may take and what is held between steps, in looks of kBytesOfLook; 50 kB for each panel that is
