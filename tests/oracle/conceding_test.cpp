@@ -46,7 +46,7 @@ TEST(Conceding, TheLeastIsGivenUpInSmallWallsWithoutALawfulLayout) {
       ++too_large;
       continue;
     }
-    const auto found = bond::PanelSolver(panel, kBudget, bond::OutOfRoom::LayRoughly).concede(bond::PanelSolver::Effort::Search);
+    const auto found = bond::PanelSolver(panel, kBudget, bond::OutOfRoom::LayRoughly, bond::Room(kBudget * bond::kLooksOfBudget)).concede(bond::PanelSolver::Effort::Search);
     ASSERT_TRUE(found) << "seed " << seed << ": " << say(panel);
     if (!found->proven) ++unproven;
     ASSERT_EQ(found->cost.conceded, *least) << "seed " << seed << (found->proven ? " (said to be proven): " : ": ") << say(panel);
