@@ -35,9 +35,9 @@ struct Found {
 
 /// All changes that are tried lay this many pieces at most; a garage's come to a quarter of that.
 constexpr std::size_t kMostPieces = 800'000;
-/// All changes together share a quarter of the looks that the job itself has; when all but an eighth of that is used up, no
+/// All changes together share half of the looks that the job itself has; when all but an eighth of that is used up, no
 /// more are tried. Those that are searched long share half of what the job left, or an eighth of what it had.
-constexpr std::int64_t kShareOfSearch = 4, kShareKept = 8, kShareOfRest = 2, kShareOfLongSearch = 8;
+constexpr std::int64_t kShareOfSearch = 2, kShareKept = 8, kShareOfRest = 2, kShareOfLongSearch = 8;
 /// How many of the best offers whose numbers a short search leaves open are searched as long as the job itself.
 constexpr std::size_t kSearchedLong = 4;
 
