@@ -35,9 +35,9 @@ struct Found {
 
 /// All changes that are tried lay this many pieces at most; a garage's come to a quarter of that.
 constexpr std::size_t kMostPieces = 800'000;
-/// All changes together share half of the looks that the job itself has; when all but an eighth of that is used up, no
-/// more are tried. Those that are searched long share half of what the job left, or an eighth of what it had.
-constexpr std::int64_t kShareOfSearch = 2, kShareKept = 8, kShareOfRest = 2, kShareOfLongSearch = 8;
+/// All changes together have as many looks as the job itself; when all but an eighth of them is used up, no more are tried.
+/// Those that are searched long share as many again, or what the job left where that is more.
+constexpr std::int64_t kShareKept = 8;
 /// How many of the best offers whose numbers a short search leaves open are searched as long as the job itself.
 constexpr std::size_t kSearchedLong = 4;
 
@@ -241,8 +241,8 @@ class OfferFinder {
 void find_offers(Answer& answer, bond::PanelMemo& memo, const Wishes& wishes) {
   memo.set_budget(wishes.search_budget / 20, bond::OutOfRoom::Stop);
   const std::int64_t of_job = bond::kLooksOfBudget * wishes.search_budget;
-  const std::int64_t for_long = std::max(memo.room().left() / kShareOfRest, of_job / kShareOfLongSearch);
-  memo.refill(of_job / kShareOfSearch);
+  const std::int64_t for_long = std::max(memo.room().left(), of_job);
+  memo.refill(of_job);
   OfferFinder(answer, memo, wishes, for_long).run();
   memo.set_budget(wishes.search_budget, bond::OutOfRoom::LayRoughly);
 }
