@@ -12,6 +12,8 @@ namespace {
 constexpr std::int64_t kStepShare = 5;
 /// What a step may take however little is left. (What is easily found takes looks in proportion to its pieces.)
 constexpr std::int64_t kLeastLooks = 2'000;
+/// What a step of the search looks at, at least.
+constexpr std::int64_t kLeastStep = 4'000;
 /// Looks whose tables may be held between the steps of panels, of all panels together: more are made anew.
 constexpr std::int64_t kMostHeld = 1'000'000;
 /// How many panels of a job may look once more, before and where they give up rules, each with this share of the job's looks.
@@ -189,7 +191,8 @@ void PanelMemo::refine(PanelCase& which) {
   std::unique_ptr<PanelSolver> solver = std::move(which.solver);
   if (!solver) solver = std::make_unique<PanelSolver>(which.panel, budget_, out_of_room_, given);
   solver->give(given);
-  held_ -= which.held;
+  const std::int64_t held = which.held;
+  held_ -= held;
   which.held = 0;
   take_step(which, *solver);
   const Room& left = solver->room_left();
@@ -200,10 +203,10 @@ void PanelMemo::refine(PanelCase& which) {
   which.was_short = which.was_short || left.is_out();
   was_short_ = was_short_ || left.is_out();
   if (which.known == PanelCase::Known::Final) return;
-  if (held_ + taken > kMostHeld) {
+  if (held_ + held + taken > kMostHeld) {
     solver->let_go_of_tables();
   } else {
-    held_ += which.held = taken;
+    held_ += which.held = held + taken;
   }
   which.solver = std::move(solver);
 }
@@ -228,14 +231,23 @@ void PanelMemo::take_step(PanelCase& which, PanelSolver& solver) {
       which.bound = solver.bound_without_whole();
       return;
     case PanelCase::Known::NotWhole:
-      which.bound = std::max(which.bound, solver.pair_bound());
-      which.known = PanelCase::Known::Bounded;
-      solver.let_go_of_large_tables();
-      if (which.bound.is_impossible()) finish(solver.solve());
+    case PanelCase::Known::Bounded:
+      if (search(which, solver)) finish(solver.found());
       return;
-    case PanelCase::Known::Bounded: return finish(solver.solve());
     case PanelCase::Known::Final: return;
   }
+}
+
+/// As many looks as this case took before, so that what is made again after its tables were let go is no more than half.
+/// True: it is done.
+bool PanelMemo::search(PanelCase& which, PanelSolver& solver) {
+  const std::int64_t given = solver.room_left().left(), enough = std::max(kLeastStep, which.looks);
+  do {
+    if (solver.advance()) return true;
+  } while (given - solver.room_left().left() < enough);
+  which.known = PanelCase::Known::Bounded;
+  which.bound = std::max(which.bound, solver.bound());
+  return false;
 }
 
 }  // namespace stringcourse::bond

@@ -22,7 +22,7 @@ struct PanelCase {
   enum class Known {
     Nothing,     // bound is 0
     NotWhole,    // no layout of whole pieces is surely best: bound says the little that follows
-    Bounded,     // bound is the pair bound
+    Bounded,     // the search has begun; bound says how far it came
     Final,       // answer or stop stands; nothing more can be found within the budget
   } known = Known::Nothing;
   Panel panel;
@@ -71,7 +71,7 @@ class PanelMemo {
   [[nodiscard]] bool was_used_before() const { return used_before_; }
   /// The case of this panel. The reference lives as long as the memo.
   PanelCase& case_of(Panel panel);
-  /// One step: Nothing -> Final where whole pieces are surely best, else NotWhole -> Bounded -> Final.
+  /// One step: Nothing -> Final where whole pieces are surely best, else NotWhole, then Bounded as often as it takes.
   void refine(PanelCase& which);
   /// From now on: cases already final stay as they are.
   void set_budget(std::int64_t budget, OutOfRoom out_of_room) {
@@ -89,6 +89,7 @@ class PanelMemo {
   [[nodiscard]] bool look_again(PanelCase& kept, Room own);
   void note_asked(PanelCase& which);
   void take_step(PanelCase& which, PanelSolver& solver);
+  [[nodiscard]] static bool search(PanelCase& which, PanelSolver& solver);
   [[nodiscard]] std::int64_t step_room() const;
 
   std::int64_t budget_ = 0;

@@ -16,7 +16,6 @@ constexpr std::int64_t kConcedingShare = 4;  // of the budget: where rules are g
 constexpr std::int64_t kLeastSearched = 60'000;  // looks: with less it is no use to begin a search
 constexpr std::int64_t kQuickShare = 2;  // of the room, for the layout that the search must beat
 constexpr std::int64_t kRoughShare = 4;  // of the room that is left: kept for a beam, where no layout is known
-constexpr std::int64_t kLargeTables = 50'000;  // places looked at
 
 PanelAnswer answer_of(const SweepResult& result, Order order, const Key& bound) {
   PanelAnswer answer;
@@ -62,21 +61,11 @@ Key PanelSolver::bound_without_whole() const {
 }
 
 Sweep& PanelSolver::everything() {
-  if (!everything_) everything_ = std::make_unique<Sweep>(*panel_, Stage::Everything, places(), room_);
+  if (!everything_) {
+    everything_ = std::make_unique<Sweep>(*panel_, Stage::Everything, places(), room_);
+    everything_->begin_at(first_term_);
+  }
   return *everything_;
-}
-
-void PanelSolver::let_go_of_large_tables() {
-  if (everything_ && places() - everything_->room_left() > kLargeTables) everything_.reset();
-}
-
-Key PanelSolver::pair_bound() {
-  lay_quickly(kStarts);
-  ran_out_ = room_.left() < kLeastSearched;
-  if (ran_out_) return bound_;
-  bound_ = everything().root_bound_within(best_.cost);
-  ran_out_ = everything().ran_out();
-  return bound_;
 }
 
 /// Which row stops the panel, and which of its runs.
@@ -145,37 +134,73 @@ std::expected<PanelAnswer, PanelStop> PanelSolver::concede(Effort effort) {
   return answer_of(best_, order_, bound);
 }
 
-std::expected<PanelAnswer, PanelStop> PanelSolver::solve() {
+/// What is easily found; true where nothing else need be looked for.
+bool PanelSolver::begin() {
+  begun_ = true;
   if (!whole_tried_) static_cast<void>(try_whole());
-  if (whole_is_best_) return answer_of(best_, order_, best_.cost);
+  if (whole_is_best_) {
+    bound_ = best_.cost;
+    return true;
+  }
   lay_quickly(kStarts);
-  const std::int64_t spent = best_.expansions;
+  return false;
+}
+
+bool PanelSolver::advance() {
+  if (!begun_ && begin()) return true;
   const bool have_layout = !best_.cost.is_impossible();
   if (room_.left() < kLeastSearched) {
-    if (!have_layout) return std::unexpected(PanelStop{false, -1, -1});
-    return answer_of(best_, order_, bound_);
+    if (!have_layout) stop_ = PanelStop{false, -1, -1};
+    return true;
   }
   const std::int64_t kept = have_layout ? 0 : std::max<std::int64_t>(room_.left() / kRoughShare, 0);
   static_cast<void>(room_.take(kept));
-  SweepResult all = everything().run(best_.cost, budget_);
+  SweepResult all = everything().advance(best_.cost, budget_ - searched_);
   static_cast<void>(room_.take(-kept));
-  if (all.outcome == SweepResult::Outcome::NoneBetter && !have_layout) return std::unexpected(stop());
-  Key bound = best_.cost;
-  if (all.outcome == SweepResult::Outcome::OutOfBudget) {
-    bound = std::min(all.bound, best_.cost);
-    const std::int64_t searched = all.expansions;
-    if (!have_layout && !everything().ran_out()) all = everything().run_beam(best_.cost, kBeamWidth);
-    if (!have_layout && all.outcome != SweepResult::Outcome::Best && out_of_room_ == OutOfRoom::LayRoughly) all = lay_roughly();
-    all.expansions = searched;
-    if (all.outcome != SweepResult::Outcome::Best && !have_layout) return std::unexpected(PanelStop{false, -1, -1});
-  } else if (all.outcome == SweepResult::Outcome::Best) {
-    bound = all.cost;
+  searched_ += all.expansions;
+  first_term_ = everything_->next_first_term();
+  switch (all.outcome) {
+    case SweepResult::Outcome::Unfinished:
+      raise_bound(all.bound);
+      return !(bound_ < best_.cost);
+    case SweepResult::Outcome::NoneBetter:
+      if (!have_layout) stop_ = stop();
+      bound_ = best_.cost;
+      return true;
+    case SweepResult::Outcome::Best:
+      best_ = std::move(all);
+      bound_ = best_.cost;
+      return true;
+    case SweepResult::Outcome::OutOfBudget: return end_without_room(std::move(all));
   }
+  return true;
+}
+
+/// The bound stands where it is; a layout is looked for roughly if none is known.
+bool PanelSolver::end_without_room(SweepResult all) {
+  raise_bound(all.bound);
+  if (!best_.cost.is_impossible()) return true;
+  if (!everything().ran_out()) all = everything().run_beam(best_.cost, kBeamWidth);
+  if (all.outcome != SweepResult::Outcome::Best && out_of_room_ == OutOfRoom::LayRoughly) all = lay_roughly();
   if (all.outcome == SweepResult::Outcome::Best) {
-    all.expansions += spent;
     best_ = std::move(all);
+  } else {
+    stop_ = PanelStop{false, -1, -1};
   }
-  return answer_of(best_, order_, bound);
+  return true;
+}
+
+std::expected<PanelAnswer, PanelStop> PanelSolver::found() {
+  if (stop_) return std::unexpected(*stop_);
+  PanelAnswer answer = answer_of(best_, order_, std::min(bound_, best_.cost));
+  answer.expansions = searched_ + (whole_is_best_ ? best_.expansions : 0);
+  return answer;
+}
+
+std::expected<PanelAnswer, PanelStop> PanelSolver::solve() {
+  while (!advance()) {
+  }
+  return found();
 }
 
 std::expected<PanelAnswer, PanelStop> solve_panel(const Panel& panel, std::int64_t budget) {

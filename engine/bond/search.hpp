@@ -31,16 +31,18 @@ class PanelSolver {
   [[nodiscard]] bool try_whole();
   /// What follows from try_whole() having said no: no layout is without short laps, cuts, shifts and deviation.
   [[nodiscard]] Key bound_without_whole() const;
-  /// The bound from pairs of rows; impossible() where no lawful layout exists.
-  [[nodiscard]] Key pair_bound();
+  /// A step towards the best layout. True: it is done, and found() says what came of it. No layout costs less than bound().
+  [[nodiscard]] bool advance();
+  [[nodiscard]] const Key& bound() const { return bound_; }
+  [[nodiscard]] std::expected<PanelAnswer, PanelStop> found();
+  /// All steps.
   [[nodiscard]] std::expected<PanelAnswer, PanelStop> solve();
   /// A layout that is easily found, not proven unless whole pieces are surely best; a stop here proves nothing.
   [[nodiscard]] std::expected<PanelAnswer, PanelStop> solve_quickly();
   /// A conceding panel's layout: as few and as mild rules given up as can be; Quick: as rows laid one beside the other need.
   enum class Effort { Quick, Search };
   [[nodiscard]] std::expected<PanelAnswer, PanelStop> concede(Effort effort);
-  /// Lets go of large tables between pair_bound() and solve(), which makes them again if it is ever asked for.
-  void let_go_of_large_tables();
+  /// Lets go of the tables between steps: the next makes them again, from where the last one ended.
   void let_go_of_tables() { everything_.reset(); }
 
  private:
@@ -50,6 +52,9 @@ class PanelSolver {
   /// Places that pair bounds may look at: in proportion to the budget.
   [[nodiscard]] std::int64_t places() const { return budget_ / 2; }
   [[nodiscard]] PanelStop stop();
+  [[nodiscard]] bool begin();
+  [[nodiscard]] bool end_without_room(SweepResult all);
+  void raise_bound(const Key& sure) { bound_ = std::max(bound_, std::min(sure, best_.cost)); }
 
   const Panel* panel_;
   std::int64_t budget_;
@@ -59,8 +64,11 @@ class PanelSolver {
   bool whole_tried_ = false, whole_ran_out_ = false, whole_is_best_ = false, quickly_tried_ = false;
   std::uint64_t least_deviation_ = 0;
   SweepResult best_;
-  Key bound_;                 // what pair_bound() said
-  bool ran_out_ = false;      // and that it had no room for more
+  Key bound_;                 // no layout costs less
+  bool begun_ = false;
+  std::optional<PanelStop> stop_;
+  std::int64_t searched_ = 0;      // expansions
+  std::uint64_t first_term_ = 0;   // no layout has less of the first term
   std::unique_ptr<Sweep> everything_;
 };
 

@@ -111,28 +111,49 @@ void Sweep::restart() {
 }
 
 SweepResult Sweep::run(const Key& cutoff, std::int64_t budget) {
+  std::int64_t expansions = 0;
+  for (;;) {
+    SweepResult step = advance(cutoff, budget - expansions);
+    expansions += step.expansions;
+    step.expansions = expansions;
+    if (step.outcome != SweepResult::Outcome::Unfinished) return step;
+  }
+}
+
+/// First the bound that the pairs give within the allowance, then the search within it, then the next allowance.
+SweepResult Sweep::advance(const Key& cutoff, std::int64_t budget) {
   SweepResult result;
   const bool weighted = order_ == Order::Weighted;
   std::uint64_t allowance = least_allowance_;
   if (!cutoff.is_impossible() && !weighted) allowance = std::min(allowance, first_term(cutoff, *panel_));
-  for (;;) {
-    const Key beyond = first_term_key(allowance + 1, *panel_);
-    const bool last = weighted || !(beyond < cutoff);
-    const Allowed allowed = allow(allowance);
-    if (ran_out()) {
-      result.outcome = SweepResult::Outcome::OutOfBudget;
-      result.bound = sure_bound();
-      return result;
-    }
-    if (allowed.possible) {
-      SweepResult within = run_within(last ? cutoff : beyond, budget - result.expansions);
-      within.expansions += result.expansions;
-      result = std::move(within);
-      if (result.outcome != SweepResult::Outcome::NoneBetter) return result;
-    }
-    if (last || (!allowed.next && !(allowed.possible && cut_off_))) return result;
-    allowance = allowed.possible ? stepped(allowance) : next_after(allowance, *allowed.next);
+  const Key beyond = first_term_key(allowance + 1, *panel_);
+  const bool last = weighted || !(beyond < cutoff);
+  const Key limit = last ? cutoff : beyond;
+  const Allowed allowed = allow(allowance);
+  if (ran_out()) {
+    result.outcome = SweepResult::Outcome::OutOfBudget;
+    result.bound = sure_bound();
+    return result;
   }
+  if (allowed.possible && !bounded_) {
+    bounded_ = true;
+    result.bound = bound_at_root();
+    result.outcome = SweepResult::Outcome::Unfinished;
+    if (result.bound < limit) return result;
+  }
+  if (allowed.possible) {
+    result = run_within(limit, budget);
+    if (result.outcome != SweepResult::Outcome::NoneBetter) return result;
+  }
+  if (last || (!allowed.next && !(allowed.possible && cut_off_))) {
+    result.outcome = SweepResult::Outcome::NoneBetter;
+    return result;
+  }
+  least_allowance_ = allowed.possible ? stepped(allowance) : next_after(allowance, *allowed.next);
+  bounded_ = false;
+  result.outcome = SweepResult::Outcome::Unfinished;
+  result.bound = beyond;
+  return result;
 }
 
 SweepResult Sweep::run_within(const Key& cutoff, std::int64_t budget) {

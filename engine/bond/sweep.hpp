@@ -17,7 +17,7 @@
 namespace stringcourse::bond {
 
 struct SweepResult {
-  enum class Outcome { Best, NoneBetter, OutOfBudget } outcome = Outcome::NoneBetter;
+  enum class Outcome { Best, NoneBetter, OutOfBudget, Unfinished } outcome = Outcome::NoneBetter;
   Key cost = Key::impossible();   // of `rows`, when a layout was found
   Key bound = Key::impossible();  // no lawful layout of this stage that beats the cutoff costs less
   std::vector<std::vector<std::vector<Chosen>>> rows;
@@ -30,11 +30,15 @@ class Sweep {
   Sweep(const Panel& panel, Stage stage, std::int64_t places, Room& room);
   /// Least cost of any layout at this stage, from bounds alone; impossible() if some pair of rows has none.
   [[nodiscard]] Key root_bound();
-  /// The same where a layout of cost `cutoff` is known: looked for in one go; the cutoff where nothing can cost less.
-  [[nodiscard]] Key root_bound_within(const Key& cutoff);
   /// The best layout that costs less than `cutoff`, within `budget` expansions. Layouts are looked for within a growing
   /// allowance of the first term, so that rows whose joints would lie badly are never followed far.
   [[nodiscard]] SweepResult run(const Key& cutoff, std::int64_t budget);
+  /// The same in steps: Unfinished says that `bound` is sure so far, and that there is more to look through. Asked again
+  /// with a cutoff that is no greater, it goes on.
+  [[nodiscard]] SweepResult advance(const Key& cutoff, std::int64_t budget);
+  /// Where advance() goes on; a fresh sweep of the same panel may begin there.
+  [[nodiscard]] std::uint64_t next_first_term() const { return least_allowance_; }
+  void begin_at(std::uint64_t first_term) { least_allowance_ = first_term; }
   /// A good layout, not proven: only the `width` most promising states of each step are followed. For jobs whose
   /// proof runs out of budget.
   [[nodiscard]] SweepResult run_beam(const Key& cutoff, std::size_t width);
@@ -154,7 +158,8 @@ class Sweep {
   std::uint64_t allowance_ = 0;
   bool all_open_ = false;                        // no family is closed yet: what pairs take at least is sure
   std::uint64_t sure_first_term_ = 0;            // no layout has less of the first term
-  std::uint64_t least_allowance_ = 0;            // where to begin: less was tried, or is surely too little
+  std::uint64_t least_allowance_ = 0;            // where to go on: less was tried, or is surely too little
+  bool bounded_ = false;                         // what the root takes within it was told
   std::optional<std::uint64_t> built_for_;       // what the pairs stand built for
   Allowed built_;
 };

@@ -200,21 +200,15 @@ Key Sweep::bound_at_root() {
   return bound_of(child_.data());
 }
 
-Key Sweep::root_bound_within(const Key& cutoff) {
-  const bool weighted = order_ == Order::Weighted;
-  for (std::uint64_t allowance = least_allowance_;;) {
-    const bool last = !cutoff.is_impossible() && (weighted || allowance >= first_term(cutoff, *panel_));
+Key Sweep::root_bound() {
+  for (std::uint64_t allowance = 0;;) {
     const Allowed allowed = allow(allowance);
-    if (ran_out()) return std::min(sure_bound(), cutoff);
-    if (allowed.possible) return std::min(bound_at_root(), cutoff);
-    if (last || !allowed.next) return cutoff;
+    if (ran_out()) return sure_bound();
+    if (allowed.possible) return bound_at_root();
+    if (!allowed.next) return Key::impossible();
     allowance = next_after(allowance, *allowed.next);
-    if (!cutoff.is_impossible()) allowance = std::min(allowance, first_term(cutoff, *panel_));
-    least_allowance_ = allowance;
   }
 }
-
-Key Sweep::root_bound() { return root_bound_within(Key::impossible()); }
 
 /// Finds what each pair takes at least, then lets each take what the least of all others leaves of the allowance; what
 /// it can't use within that is closed to the pairs built after it.
