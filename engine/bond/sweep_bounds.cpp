@@ -7,7 +7,6 @@ namespace stringcourse::bond {
 namespace {
 
 constexpr std::int32_t kNothing = -1;
-constexpr std::uint64_t kFartherLook = 64;  // of the first term, beyond an allowance that was too small
 
 bool is_alike(const Cell& a, const Cell& b) { return a.from == b.from && a.to == b.to; }
 bool is_alike(const RowRun& a, const RowRun& b) {
@@ -223,12 +222,9 @@ bool Sweep::build_sharing(const Sharing& sharing, std::uint64_t allowance, Allow
     const bool found = std::ranges::find(looked_for, p) != looked_for.end();
     looked_for.push_back(p);
     if (!built[p] && !found && !pair.find_least(allowance > taken ? allowance - taken : 0)) {
-      // How much it would take: a start for the next allowance, which may be more than is needed and costs only time.
-      if (!pair.find_further(allowance + kFartherLook)) {
-        note_sure(taken + pair.surely_at_least());
-        if (pair.next_allowance()) missing(taken + *pair.next_allowance());
-        return false;
-      }
+      note_sure(taken + pair.surely_at_least());
+      if (pair.next_allowance()) missing(taken + *pair.next_allowance());
+      return false;
     }
     taken += pair.least_first_term();
     note_sure(taken);
