@@ -39,7 +39,7 @@ FileResult<void> write_set(const std::string& place, const Answer& answer) {
   if (!set) return std::unexpected(set.error());
   if (auto done = write_text(*set, "job.json", write_job(answer.job)); !done) return done;
   if (auto done = write_answer_file(*set, answer); !done) return done;
-  if (auto done = cli::write_sheets(*set, answer, sheet::Paper::Letter, silent); !done) return done;
+  if (auto done = cli::write_sheets(*set, answer, paper::Paper::Letter, silent); !done) return done;
   if (auto done = cli::write_drawings(*set, answer, silent); !done) return done;
   return set->finish();
 }

@@ -17,7 +17,7 @@ namespace stringcourse::cli {
 
 namespace {
 
-using sheet::Paper;
+using paper::Paper;
 
 std::expected<std::vector<Paper>, std::string> chosen_papers(const Command& command, Tape tape) {
   constexpr std::string_view kPapers[] = {"letter", "a4", "both"};

@@ -12,7 +12,7 @@ double share_of(std::size_t done, std::size_t all) { return static_cast<double>(
 
 }  // namespace
 
-FileResult<void> write_sheets(SetFolder& set, const Answer& answer, sheet::Paper paper, ProgressBar& progress) {
+FileResult<void> write_sheets(SetFolder& set, const Answer& answer, paper::Paper paper, ProgressBar& progress) {
   auto file = set.create(std::string(set_file_name(paper)));
   if (!file) return std::unexpected(file.error());
   write_set(answer, paper, [&](std::string_view bytes) { file->write(bytes); },
@@ -24,7 +24,7 @@ FileResult<void> write_drawings(SetFolder& set, const Answer& answer, ProgressBa
   const sheet::SheetWords words = sheet_words(answer);
   const std::size_t all = sheet::drawing_names(answer.building, words).size();
   for (std::size_t index = 0; index < all; ++index) {
-    const sheet::Sheet drawing = sheet::make_drawing(answer.building, answer.layout, words, index);
+    const paper::Sheet drawing = sheet::make_drawing(answer.building, answer.layout, words, index);
     auto file = set.create("drawings/" + safe_file_name(drawing.name) + ".svg");
     if (!file) return std::unexpected(file.error());
     file->write(ink::svg_text(drawing));

@@ -3,13 +3,13 @@
 #include "cli/files.hpp"
 #include "cli/set_folder.hpp"
 #include "cli/terminal.hpp"
-#include "sheet/display.hpp"
+#include "paper/display.hpp"
 #include "solve/solve.hpp"
 
 namespace stringcourse::cli {
 
 /// Writes set-letter.pdf or set-a4.pdf.
-[[nodiscard]] FileResult<void> write_sheets(SetFolder& set, const Answer& answer, sheet::Paper paper, ProgressBar& progress);
+[[nodiscard]] FileResult<void> write_sheets(SetFolder& set, const Answer& answer, paper::Paper paper, ProgressBar& progress);
 
 /// Writes drawings/NAME.svg for every drawing.
 [[nodiscard]] FileResult<void> write_drawings(SetFolder& set, const Answer& answer, ProgressBar& progress);

@@ -140,7 +140,7 @@ Sourced with_logs(Source source, const std::optional<std::string>& other) {
   return std::unexpected(bad_request("These are not two logs of one job: they differ in " + places + "."));
 }
 
-std::string svg_of(const sheet::Sheet& sheet, const Request& request) {
+std::string svg_of(const paper::Sheet& sheet, const Request& request) {
   return request.moving ? ink::moving_svg_text(sheet) : ink::svg_text(sheet, ink::Classes::Write);
 }
 
@@ -155,12 +155,12 @@ void add_drawings(Reply& reply, const Answer& answer, const Request& request) {
 }
 
 /// Those of the request, else those that this program carries.
-sheet::FontFiles fonts_of(const Request& request) {
-  if (request.regular.empty()) return sheet::embedded_fonts();
+paper::FontFiles fonts_of(const Request& request) {
+  if (request.regular.empty()) return paper::embedded_fonts();
   return {request.regular, request.bold};
 }
 
-std::string set_bytes(const Answer& answer, sheet::Paper paper, const sheet::FontFiles& fonts) {
+std::string set_bytes(const Answer& answer, paper::Paper paper, const paper::FontFiles& fonts) {
   std::string bytes;
   write_set(answer, paper, [&](std::string_view more) { bytes += more; }, {}, fonts);
   return bytes;

@@ -96,11 +96,11 @@ CourseAsked course_of(Fields& request, Troubles& troubles) {
   return course;
 }
 
-std::optional<sheet::Paper> paper_of(Fields& request) {
+std::optional<paper::Paper> paper_of(Fields& request) {
   if (!request.has("set")) return std::nullopt;
   const std::string name = request.text("set", kLongestName);
   if (name != "letter" && name != "a4") request.trouble("set", "\"letter\" or \"a4\" is wanted.");
-  return name == "letter" ? sheet::Paper::Letter : sheet::Paper::A4;
+  return name == "letter" ? paper::Paper::Letter : paper::Paper::A4;
 }
 
 /// {"regular": base64, "bold": base64}

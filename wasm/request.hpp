@@ -8,7 +8,7 @@
 #include <variant>
 #include <vector>
 
-#include "sheet/display.hpp"
+#include "paper/display.hpp"
 #include "solve/begun.hpp"
 #include "solve/edit.hpp"
 #include "solve/page_parts.hpp"
@@ -28,7 +28,7 @@ struct Request {
   bool solids = false;
   std::optional<std::string> piece;
   std::optional<CourseAsked> course;
-  std::optional<sheet::Paper> set;
+  std::optional<paper::Paper> set;
   std::vector<std::uint8_t> regular, bold;  // the whole font files, for a set made in the page's module
   bool offers = false;
   std::optional<std::int64_t> budget;

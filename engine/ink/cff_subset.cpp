@@ -6,9 +6,9 @@
 namespace stringcourse::ink {
 namespace {
 
-using sheet::Bytes;
-using sheet::read_u16;
-using sheet::read_u32;
+using paper::Bytes;
+using paper::read_u16;
+using paper::read_u32;
 
 /// An INDEX: a counted list of byte strings.
 struct Index {

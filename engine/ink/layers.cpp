@@ -5,22 +5,22 @@
 namespace stringcourse::ink {
 namespace {
 
-using sheet::Circle;
-using sheet::Group;
-using sheet::Micrometres;
-using sheet::Shape;
-using sheet::Text;
+using paper::Circle;
+using paper::Group;
+using paper::Micrometres;
+using paper::Shape;
+using paper::Text;
 
 Box grown(Box box, Micrometres by) { return {box.left - by, box.bottom - by, box.right + by, box.top + by}; }
 
-Micrometres half_line(sheet::Pen pen) { return (sheet::pen_width(pen) + 1) / 2; }
+Micrometres half_line(paper::Pen pen) { return (paper::pen_width(pen) + 1) / 2; }
 
 /// How far a line reaches beyond its points: half its width where all corners are right angles along the axes; else the
 /// tip of a mitre, at most 4 half widths (SVG 2, 13.5.6: stroke-miterlimit is 4 unless said).
 Micrometres reach(const Shape& shape) {
   bool upright = true;
   for (std::size_t k = 1; k < shape.points.size(); ++k) {
-    const sheet::Point a = shape.points[k - 1], b = shape.points[k];
+    const paper::Point a = shape.points[k - 1], b = shape.points[k];
     upright = upright && (a.x == b.x || a.y == b.y);
   }
   return half_line(shape.pen) * (upright ? 1 : 4);
@@ -28,7 +28,7 @@ Micrometres reach(const Shape& shape) {
 
 Box box_of(const Shape& shape) {
   Box box{shape.points[0].x, shape.points[0].y, shape.points[0].x, shape.points[0].y};
-  for (const sheet::Point& point : shape.points) {
+  for (const paper::Point& point : shape.points) {
     box.left = std::min(box.left, point.x), box.right = std::max(box.right, point.x);
     box.bottom = std::min(box.bottom, point.y), box.top = std::max(box.top, point.y);
   }
@@ -45,7 +45,7 @@ Box box_of(const Circle& circle) {
 Box box_of(const Text& text) {
   const Micrometres length = text_width(text.text, text.height, text.weight);
   const auto [x, y] = text.at;
-  const Micrometres before = text.anchor == sheet::Anchor::Start ? 0 : length, after = length;
+  const Micrometres before = text.anchor == paper::Anchor::Start ? 0 : length, after = length;
   if (text.quarter_turns % 2 == 0) return grown({x - before, y, x + after, y}, 2 * text.height);
   return grown({x, y - length, x, y + length}, 2 * text.height);
 }
@@ -103,7 +103,7 @@ class Sorter {
 
 }  // namespace
 
-std::vector<Layer> layers_of(const sheet::Sheet& sheet) {
+std::vector<Layer> layers_of(const paper::Sheet& sheet) {
   Sorter sorter;
   for (const Group& group : sheet.groups) sorter.take(group);
   return std::move(sorter.layers);

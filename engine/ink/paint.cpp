@@ -2,13 +2,13 @@
 
 #include <charconv>
 
-#include "sheet/font.hpp"
+#include "paper/font.hpp"
 
 namespace stringcourse::ink {
 
-using sheet::Dash;
-using sheet::Fill;
-using sheet::Ink;
+using paper::Dash;
+using paper::Fill;
+using paper::Ink;
 
 Colour ink_colour(Ink ink) {
   switch (ink) {
@@ -73,8 +73,8 @@ void append_hexadecimal(std::string& out, std::uint64_t number, int digits) {
   for (int shift = 4 * (digits - 1); shift >= 0; shift -= 4) out += "0123456789ABCDEF"[(number >> shift) & 15];
 }
 
-Micrometres em_size(Micrometres height, sheet::Weight weight) {
-  const sheet::Font& face = sheet::font(weight);
+Micrometres em_size(Micrometres height, paper::Weight weight) {
+  const paper::Font& face = paper::font(weight);
   const std::int64_t scaled = std::int64_t{height} * face.units_per_em();
   return static_cast<Micrometres>(nearest_quotient(scaled, face.capital_height()));
 }

@@ -6,11 +6,11 @@
 #include <string>
 #include <string_view>
 
-#include "sheet/display.hpp"
+#include "paper/display.hpp"
 
 namespace stringcourse::ink {
 
-using sheet::Micrometres;
+using paper::Micrometres;
 
 /// A colour in thousandths of full light, red, green, blue. Equal parts print as pure black ink.
 struct Colour {
@@ -19,25 +19,25 @@ struct Colour {
 };
 
 /// The line, text or solid colour of an ink. Contrast on white is 4.5:1 or more for all but White (WCAG 2.2, 1.4.3).
-[[nodiscard]] Colour ink_colour(sheet::Ink ink);
+[[nodiscard]] Colour ink_colour(paper::Ink ink);
 
 /// The ground that a fill lays down: its colour, or nothing (`laid` false) for None and hatches.
 struct Ground {
   enum class Laid { No, Yes } laid = Laid::No;
   Colour colour;
 };
-[[nodiscard]] Ground fill_ground(sheet::Fill fill);
+[[nodiscard]] Ground fill_ground(paper::Fill fill);
 
 /// Which of the two hatch directions a fill draws.
 struct HatchLines {
   enum class Drawn { No, Yes } rising = Drawn::No, falling = Drawn::No;
   bool any() const { return rising == Drawn::Yes || falling == Drawn::Yes; }
 };
-[[nodiscard]] HatchLines fill_hatch(sheet::Fill fill);
+[[nodiscard]] HatchLines fill_hatch(paper::Fill fill);
 
 /// Distance of neighbouring hatch lines along a horizontal; across the lines it is 1/sqrt(2) of this, 1.2 mm.
 inline constexpr Micrometres kHatchStep = 1'700;
-inline constexpr Micrometres kHatchPen = sheet::pen_width(sheet::Pen::Thin);
+inline constexpr Micrometres kHatchPen = paper::pen_width(paper::Pen::Thin);
 
 /// Dash lengths in micrometres for a line `width` wide, on, off, on, off; empty for solid lines. In line
 /// widths d: dashes 12, gaps 3, long dashes 24, dots 1 (common practice after ISO 128; figures from memory).
@@ -46,7 +46,7 @@ struct DashLengths {
   std::size_t count = 0;
   [[nodiscard]] std::span<const Micrometres> used() const { return std::span(lengths).first(count); }
 };
-[[nodiscard]] DashLengths dash_lengths(sheet::Dash dash, Micrometres width);
+[[nodiscard]] DashLengths dash_lengths(paper::Dash dash, Micrometres width);
 
 /// Appends a whole number.
 void append_whole(std::string& out, std::int64_t number);
@@ -63,6 +63,6 @@ void append_hexadecimal(std::string& out, std::uint64_t number, int digits);
 }
 
 /// Font size (em) in micrometres at which capitals are `height` tall.
-[[nodiscard]] Micrometres em_size(Micrometres height, sheet::Weight weight);
+[[nodiscard]] Micrometres em_size(Micrometres height, paper::Weight weight);
 
 }  // namespace stringcourse::ink

@@ -44,7 +44,7 @@ PdfWriter::PdfWriter(Sink sink, PdfWords words)
                                  " >> >>");
 }
 
-void PdfWriter::add(const sheet::Sheet& sheet) {
+void PdfWriter::add(const paper::Sheet& sheet) {
   const Page page{objects_.reserve(), objects_.reserve(), objects_.reserve(), objects_.reserve(), sheet.title};
   const PaintedPage painted = paint_page(sheet);
   used_.add(painted.used);
@@ -53,7 +53,7 @@ void PdfWriter::add(const sheet::Sheet& sheet) {
   pages_.push_back(page);
 }
 
-void PdfWriter::write_page(const Page& page, const sheet::Sheet& sheet, const std::string& content) {
+void PdfWriter::write_page(const Page& page, const paper::Sheet& sheet, const std::string& content) {
   const int stream = objects_.reserve();
   std::string body = "<< /Type /Page /Parent " + reference(pages_root_) + " /MediaBox [0 0 ";
   append_points(body, sheet.width);
@@ -127,8 +127,8 @@ void PdfWriter::write_catalog() {
 }
 
 void PdfWriter::finish() {
-  for (const sheet::Weight weight : kWeights) {
-    write_font(objects_, fonts_[weight == sheet::Weight::Bold ? 1 : 0], weight, used_, words_.fonts);
+  for (const paper::Weight weight : kWeights) {
+    write_font(objects_, fonts_[weight == paper::Weight::Bold ? 1 : 0], weight, used_, words_.fonts);
   }
   write_bookmarks();
   write_tag_roots();
@@ -136,10 +136,10 @@ void PdfWriter::finish() {
   objects_.finish(catalog_, information_);
 }
 
-std::string pdf_bytes(std::span<const sheet::Sheet> sheets, PdfWords words) {
+std::string pdf_bytes(std::span<const paper::Sheet> sheets, PdfWords words) {
   std::string bytes;
   PdfWriter writer([&](std::string_view piece) { bytes += piece; }, std::move(words));
-  for (const sheet::Sheet& sheet : sheets) writer.add(sheet);
+  for (const paper::Sheet& sheet : sheets) writer.add(sheet);
   writer.finish();
   return bytes;
 }

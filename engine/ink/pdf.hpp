@@ -16,8 +16,8 @@
 #include "ink/pdf_fonts.hpp"
 #include "ink/pdf_objects.hpp"
 #include "ink/pdf_page.hpp"
-#include "sheet/display.hpp"
-#include "sheet/font.hpp"
+#include "paper/display.hpp"
+#include "paper/font.hpp"
 
 namespace stringcourse::ink {
 
@@ -25,7 +25,7 @@ namespace stringcourse::ink {
 struct PdfWords {
   std::string title;             // shown in the reader's title bar; UTF-8
   std::string language = "en";   // BCP 47
-  sheet::FontFiles fonts = sheet::embedded_fonts();  // whole
+  paper::FontFiles fonts = paper::embedded_fonts();  // whole
 };
 
 /// Writes a PDF page by page. Memory: one page, and a few numbers and the title of each page written.
@@ -34,7 +34,7 @@ class PdfWriter {
   /// The file's head goes to `sink` at once.
   PdfWriter(Sink sink, PdfWords words);
   /// Writes one page of the sheet's own size, with its tags and its bookmark.
-  void add(const sheet::Sheet& sheet);
+  void add(const paper::Sheet& sheet);
   /// Writes fonts and tables. Nothing may be added afterwards; called once.
   void finish();
 
@@ -44,7 +44,7 @@ class PdfWriter {
     std::string title;
   };
 
-  void write_page(const Page& page, const sheet::Sheet& sheet, const std::string& content);
+  void write_page(const Page& page, const paper::Sheet& sheet, const std::string& content);
   void write_tags(const Page& page, const PaintedPage& painted);
   void write_bookmarks();
   void write_tag_roots();
@@ -59,6 +59,6 @@ class PdfWriter {
 };
 
 /// All sheets in one file.
-[[nodiscard]] std::string pdf_bytes(std::span<const sheet::Sheet> sheets, PdfWords words);
+[[nodiscard]] std::string pdf_bytes(std::span<const paper::Sheet> sheets, PdfWords words);
 
 }  // namespace stringcourse::ink

@@ -4,12 +4,12 @@
 
 #include "ink/cff_subset.hpp"
 #include "ink/paint.hpp"
-#include "sheet/font_text.hpp"
+#include "paper/font_text.hpp"
 
 namespace stringcourse::ink {
 
-using sheet::Font;
-using sheet::Weight;
+using paper::Font;
+using paper::Weight;
 
 namespace {
 
@@ -39,7 +39,7 @@ std::string widths_text(const Font& face, const std::vector<char32_t>& character
     if (characters[glyph] == 0) continue;
     append_whole(text, static_cast<std::int64_t>(glyph));
     text += " [";
-    append_em_thousandths(text, face, face.advance(static_cast<sheet::GlyphId>(glyph)));
+    append_em_thousandths(text, face, face.advance(static_cast<paper::GlyphId>(glyph)));
     text += "] ";
   }
   return text;
@@ -78,9 +78,9 @@ std::string to_unicode_map(const std::vector<char32_t>& characters) {
 }
 
 std::string descriptor_text(const Font& face, Weight weight, const std::string& name, int program) {
-  const sheet::Bytes head = face.table("head"), hhea = face.table("hhea");
-  const auto signed_at = [](sheet::Bytes table, std::size_t at) {
-    return static_cast<std::int16_t>(sheet::read_u16(table, at));
+  const paper::Bytes head = face.table("head"), hhea = face.table("hhea");
+  const auto signed_at = [](paper::Bytes table, std::size_t at) {
+    return static_cast<std::int16_t>(paper::read_u16(table, at));
   };
   std::string text = "<< /Type /FontDescriptor /FontName /" + name + " /Flags 4 /ItalicAngle 0 /FontBBox [";
   for (std::size_t at = 36; at < 44; at += 2) {
@@ -101,12 +101,12 @@ std::string descriptor_text(const Font& face, Weight weight, const std::string& 
 
 UsedGlyphs::UsedGlyphs() {
   for (const Weight weight : kWeights) {
-    characters_[slot(weight)].assign(static_cast<std::size_t>(sheet::font(weight).glyph_count()), 0);
-    add(weight, sheet::kMissingGlyph, sheet::kReplacement);
+    characters_[slot(weight)].assign(static_cast<std::size_t>(paper::font(weight).glyph_count()), 0);
+    add(weight, paper::kMissingGlyph, paper::kReplacement);
   }
 }
 
-void UsedGlyphs::add(Weight weight, sheet::GlyphId glyph, char32_t character) {
+void UsedGlyphs::add(Weight weight, paper::GlyphId glyph, char32_t character) {
   char32_t& known = characters_[slot(weight)][glyph];
   if (known == 0 || character < known) known = character;
 }
@@ -115,7 +115,7 @@ void UsedGlyphs::add(const UsedGlyphs& others) {
   for (const Weight weight : kWeights) {
     const std::vector<char32_t>& more = others.characters(weight);
     for (std::size_t glyph = 0; glyph < more.size(); ++glyph) {
-      if (more[glyph] != 0) add(weight, static_cast<sheet::GlyphId>(glyph), more[glyph]);
+      if (more[glyph] != 0) add(weight, static_cast<paper::GlyphId>(glyph), more[glyph]);
     }
   }
 }
@@ -126,8 +126,8 @@ FontObjects reserve_font(PdfObjects& objects) {
   return {objects.reserve(), objects.reserve(), objects.reserve(), objects.reserve(), objects.reserve()};
 }
 
-void write_font(PdfObjects& objects, const FontObjects& numbers, Weight weight, const UsedGlyphs& used, const sheet::FontFiles& fonts) {
-  const Font& face = sheet::font(weight);
+void write_font(PdfObjects& objects, const FontObjects& numbers, Weight weight, const UsedGlyphs& used, const paper::FontFiles& fonts) {
+  const Font& face = paper::font(weight);
   const std::vector<char32_t>& characters = used.characters(weight);
   const std::string name = font_name(weight, characters);
   objects.write(numbers.font, "<< /Type /Font /Subtype /Type0 /BaseFont /" + name +

@@ -5,20 +5,20 @@
 #include <vector>
 
 #include "ink/pdf_objects.hpp"
-#include "sheet/font.hpp"
+#include "paper/font.hpp"
 
 namespace stringcourse::ink {
 
-inline constexpr std::array kWeights{sheet::Weight::Regular, sheet::Weight::Bold};
+inline constexpr std::array kWeights{paper::Weight::Regular, paper::Weight::Bold};
 
 /// Which glyphs were drawn, and for which character (the lowest, where several share one): what the fonts must hold.
 class UsedGlyphs {
  public:
   UsedGlyphs();
-  void add(sheet::Weight weight, sheet::GlyphId glyph, char32_t character);
+  void add(paper::Weight weight, paper::GlyphId glyph, char32_t character);
   void add(const UsedGlyphs& others);
   /// By glyph number; 0: not used.
-  [[nodiscard]] const std::vector<char32_t>& characters(sheet::Weight weight) const;
+  [[nodiscard]] const std::vector<char32_t>& characters(paper::Weight weight) const;
 
  private:
   std::array<std::vector<char32_t>, 2> characters_;
@@ -31,6 +31,6 @@ struct FontObjects {
 [[nodiscard]] FontObjects reserve_font(PdfObjects& objects);
 
 /// Writes a font: Type 0, Identity-H, CIDFontType0C; glyph numbers are the codes. ISO 32000-1:2008 9.7, 9.9, 9.10.
-void write_font(PdfObjects& objects, const FontObjects& numbers, sheet::Weight weight, const UsedGlyphs& used, const sheet::FontFiles& fonts);
+void write_font(PdfObjects& objects, const FontObjects& numbers, paper::Weight weight, const UsedGlyphs& used, const paper::FontFiles& fonts);
 
 }  // namespace stringcourse::ink

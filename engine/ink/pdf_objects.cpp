@@ -4,7 +4,7 @@
 #include <utility>
 
 #include "ink/paint.hpp"
-#include "sheet/font_text.hpp"
+#include "paper/font_text.hpp"
 
 namespace stringcourse::ink {
 namespace {
@@ -18,7 +18,7 @@ void append_utf16(std::string& out, char32_t character) {
 }  // namespace
 
 std::string pdf_text(std::string_view utf8) {
-  const std::u32string characters = sheet::drawable_characters(utf8);
+  const std::u32string characters = paper::drawable_characters(utf8);
   std::string text;
   if (std::ranges::all_of(characters, [](char32_t c) { return c < 0x80; })) {
     text += '(';

@@ -6,8 +6,8 @@
 
 namespace stringcourse::ink {
 
-using sheet::Group;
-using sheet::Role;
+using paper::Group;
+using paper::Role;
 
 namespace {
 
@@ -25,7 +25,7 @@ bool is_division(const Group& group) {
 
 class PagePainter {
  public:
-  explicit PagePainter(const sheet::Sheet& sheet) : sheet_(sheet), strokes_(sheet) {}
+  explicit PagePainter(const paper::Sheet& sheet) : sheet_(sheet), strokes_(sheet) {}
 
   PaintedPage paint() {
     for (const Group& group : sheet_.groups) draw(group, kSheet);
@@ -39,9 +39,9 @@ class PagePainter {
   void draw(const Group& group, int parent) {
     const int element = element_for(group, parent);
     if (has_items(group)) open(element);
-    for (const sheet::Shape& shape : group.shapes) strokes_.draw(shape);
-    for (const sheet::Circle& circle : group.circles) strokes_.draw(circle);
-    for (const sheet::Text& text : group.texts) strokes_.draw(text);
+    for (const paper::Shape& shape : group.shapes) strokes_.draw(shape);
+    for (const paper::Circle& circle : group.circles) strokes_.draw(circle);
+    for (const paper::Text& text : group.texts) strokes_.draw(text);
     for (const Group& inner : group.groups) draw(inner, element);
   }
 
@@ -95,7 +95,7 @@ class PagePainter {
   std::vector<Kid>& kids_of(int parent) { return parent == kSheet ? page_.kids : page_.elements[index(parent)].kids; }
   static std::size_t index(int element) { return static_cast<std::size_t>(element); }
 
-  const sheet::Sheet& sheet_;
+  const paper::Sheet& sheet_;
   Strokes strokes_;
   PaintedPage page_;
   std::string_view heading_ = "H1";
@@ -104,6 +104,6 @@ class PagePainter {
 
 }  // namespace
 
-PaintedPage paint_page(const sheet::Sheet& sheet) { return PagePainter(sheet).paint(); }
+PaintedPage paint_page(const paper::Sheet& sheet) { return PagePainter(sheet).paint(); }
 
 }  // namespace stringcourse::ink

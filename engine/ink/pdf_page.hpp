@@ -5,7 +5,7 @@
 #include <vector>
 
 #include "ink/pdf_fonts.hpp"
-#include "sheet/display.hpp"
+#include "paper/display.hpp"
 
 namespace stringcourse::ink {
 
@@ -32,6 +32,6 @@ struct PaintedPage {
 
 /// Paints a sheet. Figures inside a figure belong to the outer one, whose label speaks for them; headings, paragraphs
 /// and tables keep tags of their own wherever they stand. An unlabelled group without items of its own is a division.
-[[nodiscard]] PaintedPage paint_page(const sheet::Sheet& sheet);
+[[nodiscard]] PaintedPage paint_page(const paper::Sheet& sheet);
 
 }  // namespace stringcourse::ink

@@ -2,14 +2,14 @@
 
 #include <algorithm>
 
-#include "sheet/font.hpp"
-#include "sheet/font_text.hpp"
+#include "paper/font.hpp"
+#include "paper/font_text.hpp"
 
 namespace stringcourse::ink {
 
-using sheet::Fill;
-using sheet::Pen;
-using sheet::Point;
+using paper::Fill;
+using paper::Pen;
+using paper::Point;
 
 namespace {
 
@@ -22,7 +22,7 @@ void append_point(std::string& out, std::int64_t x, std::int64_t y) {
   append_points(out, y);
 }
 
-std::string polyline_path(const sheet::Shape& shape) {
+std::string polyline_path(const paper::Shape& shape) {
   std::string path;
   for (std::size_t k = 0; k < shape.points.size(); ++k) {
     append_point(path, shape.points[k].x, shape.points[k].y);
@@ -32,7 +32,7 @@ std::string polyline_path(const sheet::Shape& shape) {
   return path;
 }
 
-std::string circle_path(const sheet::Circle& circle) {
+std::string circle_path(const paper::Circle& circle) {
   const std::int64_t r = circle.radius, c = r * kQuarterCircle / 10'000;
   // Twelve points after the first, three for each quarter, anticlockwise from the east.
   const std::int64_t offsets[12][2] = {{r, c},   {c, r},   {0, r},  {-c, r}, {-r, c}, {-r, 0},
@@ -70,10 +70,10 @@ Point reading_direction(int quarter_turns) {
   }
 }
 
-Micrometres anchor_offset(const sheet::Text& text) {
-  if (text.anchor == sheet::Anchor::Start) return 0;
-  const Micrometres width = sheet::text_width(text.text, text.height, text.weight);
-  return text.anchor == sheet::Anchor::Middle ? width / 2 : width;
+Micrometres anchor_offset(const paper::Text& text) {
+  if (text.anchor == paper::Anchor::Start) return 0;
+  const Micrometres width = paper::text_width(text.text, text.height, text.weight);
+  return text.anchor == paper::Anchor::Middle ? width / 2 : width;
 }
 
 }  // namespace
@@ -94,12 +94,12 @@ void Strokes::set_fill(Colour colour) {
   append_colour(content_, colour, " g\n", " rg\n");
 }
 
-void Strokes::set_line(Pen pen, sheet::Dash dash) {
+void Strokes::set_line(Pen pen, paper::Dash dash) {
   if (state_.line == std::pair(pen, dash)) return;
   state_.line = std::pair(pen, dash);
-  append_points(content_, sheet::pen_width(pen));
+  append_points(content_, paper::pen_width(pen));
   content_ += " w [";
-  const DashLengths dashes = dash_lengths(dash, sheet::pen_width(pen));
+  const DashLengths dashes = dash_lengths(dash, paper::pen_width(pen));
   for (const Micrometres length : dashes.used()) {
     append_points(content_, length);
     content_ += ' ';
@@ -133,14 +133,14 @@ void Strokes::hatch(const std::string& path, HatchLines lines, Box box, Colour c
   const State before = state_;
   content_ += "q\n" + path + "W n\n";
   set_stroke(colour);
-  set_line(Pen::Thin, sheet::Dash::Solid);
+  set_line(Pen::Thin, paper::Dash::Solid);
   if (lines.rising == HatchLines::Drawn::Yes) append_hatch_lines(box, 1);
   if (lines.falling == HatchLines::Drawn::Yes) append_hatch_lines(box, -1);
   content_ += "S\nQ\n";
   state_ = before;
 }
 
-void Strokes::paint(const std::string& path, Fill fill, Box box, const sheet::Shape& look) {
+void Strokes::paint(const std::string& path, Fill fill, Box box, const paper::Shape& look) {
   const Ground ground = fill_ground(fill);
   const HatchLines lines = fill_hatch(fill);
   const bool filled = ground.laid == Ground::Laid::Yes, stroked = look.pen != Pen::None;
@@ -155,37 +155,37 @@ void Strokes::paint(const std::string& path, Fill fill, Box box, const sheet::Sh
   content_ += filled && stroked ? "B\n" : filled ? "f\n" : "S\n";
 }
 
-void Strokes::draw(const sheet::Shape& shape) {
+void Strokes::draw(const paper::Shape& shape) {
   if (shape.points.size() < 2) return;
   const auto [left, right] = std::ranges::minmax(shape.points, {}, &Point::x);
   const auto [low, high] = std::ranges::minmax(shape.points, {}, &Point::y);
   paint(polyline_path(shape), shape.fill, {left.x, low.y, right.x, high.y}, shape);
 }
 
-void Strokes::draw(const sheet::Circle& circle) {
+void Strokes::draw(const paper::Circle& circle) {
   if (circle.radius <= 0) return;
   const std::int64_t x = circle.centre.x, y = circle.centre.y, r = circle.radius;
-  const sheet::Shape look{{}, true, circle.pen, sheet::Dash::Solid, circle.ink, circle.fill};
+  const paper::Shape look{{}, true, circle.pen, paper::Dash::Solid, circle.ink, circle.fill};
   paint(circle_path(circle), circle.fill, {x - r, y - r, x + r, y + r}, look);
 }
 
-void Strokes::draw(const sheet::Text& text) {
-  const std::u32string characters = sheet::drawable_characters(text.text);
+void Strokes::draw(const paper::Text& text) {
+  const std::u32string characters = paper::drawable_characters(text.text);
   if (characters.empty()) return;
-  const sheet::Font& face = sheet::font(text.weight);
+  const paper::Font& face = paper::font(text.weight);
   std::string codes;
   bool lacking = false;
   for (const char32_t character : characters) {
-    const sheet::GlyphId glyph = face.glyph(character);
-    lacking = lacking || glyph == sheet::kMissingGlyph;
-    used_.add(text.weight, glyph, glyph == sheet::kMissingGlyph ? sheet::kReplacement : character);
+    const paper::GlyphId glyph = face.glyph(character);
+    lacking = lacking || glyph == paper::kMissingGlyph;
+    used_.add(text.weight, glyph, glyph == paper::kMissingGlyph ? paper::kReplacement : character);
     append_hexadecimal(codes, glyph, 4);
   }
   const Point run = reading_direction(text.quarter_turns);
   const std::int64_t back = anchor_offset(text);
   set_fill(ink_colour(text.ink));
   if (lacking) content_ += "/Span << /ActualText " + pdf_text(text.text) + " >> BDC\n";
-  content_ += text.weight == sheet::Weight::Bold ? "BT /B " : "BT /R ";
+  content_ += text.weight == paper::Weight::Bold ? "BT /B " : "BT /R ";
   append_points(content_, em_size(text.height, text.weight));
   content_ += " Tf ";
   for (const int number : {run.x, run.y, -run.y, run.x}) {

@@ -6,7 +6,7 @@
 
 #include "ink/paint.hpp"
 #include "ink/pdf_fonts.hpp"
-#include "sheet/display.hpp"
+#include "paper/display.hpp"
 
 namespace stringcourse::ink {
 
@@ -16,11 +16,11 @@ void append_points(std::string& out, std::int64_t micrometres);
 /// Appends operators to one page and remembers pen, dash and colours, so that nothing is said twice.
 class Strokes {
  public:
-  explicit Strokes(const sheet::Sheet& sheet) : width_(sheet.width), height_(sheet.height) {}
+  explicit Strokes(const paper::Sheet& sheet) : width_(sheet.width), height_(sheet.height) {}
 
-  void draw(const sheet::Shape& shape);
-  void draw(const sheet::Circle& circle);
-  void draw(const sheet::Text& text);
+  void draw(const paper::Shape& shape);
+  void draw(const paper::Circle& circle);
+  void draw(const paper::Text& text);
   /// Appends an operator line that changes no drawing state (marks).
   void put(std::string_view line) { content_ += line; }
 
@@ -30,7 +30,7 @@ class Strokes {
  private:
   struct State {
     std::optional<Colour> stroke, fill;
-    std::optional<std::pair<sheet::Pen, sheet::Dash>> line;
+    std::optional<std::pair<paper::Pen, paper::Dash>> line;
     bool operator==(const State&) const = default;
   };
   struct Box {
@@ -39,8 +39,8 @@ class Strokes {
 
   void set_stroke(Colour colour);
   void set_fill(Colour colour);
-  void set_line(sheet::Pen pen, sheet::Dash dash);
-  void paint(const std::string& path, sheet::Fill fill, Box box, const sheet::Shape& look);
+  void set_line(paper::Pen pen, paper::Dash dash);
+  void paint(const std::string& path, paper::Fill fill, Box box, const paper::Shape& look);
   void hatch(const std::string& path, HatchLines lines, Box box, Colour colour);
   void append_hatch_lines(Box box, int slope);
 

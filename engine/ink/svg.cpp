@@ -6,19 +6,19 @@
 
 #include "ink/layers.hpp"
 #include "ink/paint.hpp"
-#include "sheet/font_text.hpp"
+#include "paper/font_text.hpp"
 
 namespace stringcourse::ink {
 
-using sheet::Circle;
-using sheet::Fill;
-using sheet::Group;
-using sheet::Ink;
-using sheet::Pen;
-using sheet::Role;
-using sheet::Shape;
-using sheet::Sheet;
-using sheet::Text;
+using paper::Circle;
+using paper::Fill;
+using paper::Group;
+using paper::Ink;
+using paper::Pen;
+using paper::Role;
+using paper::Shape;
+using paper::Sheet;
+using paper::Text;
 
 namespace {
 
@@ -158,15 +158,15 @@ class SvgWriter {
     out_ += "><path d=\"M600 0V1200";
     if (fill == Fill::CrossHatch) out_ += "M0 600H1200";
     out_ += '"';
-    stroke(Pen::Thin, sheet::Dash::Solid, ink);
+    stroke(Pen::Thin, paper::Dash::Solid, ink);
     out_ += "/></pattern>\n";
   }
 
-  void stroke(Pen pen, sheet::Dash dash, Ink ink) {
+  void stroke(Pen pen, paper::Dash dash, Ink ink) {
     if (pen == Pen::None) return;
     attribute("stroke", colour_text(ink_colour(ink)));
-    whole(" stroke-width=\"", sheet::pen_width(pen), "\"");
-    const DashLengths dashes = dash_lengths(dash, sheet::pen_width(pen));
+    whole(" stroke-width=\"", paper::pen_width(pen), "\"");
+    const DashLengths dashes = dash_lengths(dash, paper::pen_width(pen));
     if (dashes.count == 0) return;
     out_ += " stroke-dasharray=\"";
     for (std::size_t k = 0; k < dashes.count; ++k) whole(k == 0 ? "" : " ", dashes.lengths[k], "");
@@ -238,7 +238,7 @@ class SvgWriter {
     whole(" cx=\"", circle.centre.x, "\"");
     whole(" cy=\"", std::int64_t{sheet_.height} - circle.centre.y, "\"");
     whole(" r=\"", circle.radius, "\"");
-    stroke(circle.pen, sheet::Dash::Solid, circle.ink);
+    stroke(circle.pen, paper::Dash::Solid, circle.ink);
     ground(circle.fill, circle.ink);
     out_ += "/>\n";
   }
@@ -250,9 +250,9 @@ class SvgWriter {
     whole(" x=\"", x, "\"");
     whole(" y=\"", y, "\"");
     whole(" font-size=\"", em_size(text.height, text.weight), "\"");
-    if (text.weight == sheet::Weight::Bold) attribute("font-weight", "bold");
-    if (text.anchor != sheet::Anchor::Start) {
-      attribute("text-anchor", text.anchor == sheet::Anchor::Middle ? "middle" : "end");
+    if (text.weight == paper::Weight::Bold) attribute("font-weight", "bold");
+    if (text.anchor != paper::Anchor::Start) {
+      attribute("text-anchor", text.anchor == paper::Anchor::Middle ? "middle" : "end");
     }
     if (const int turns = ((text.quarter_turns % 4) + 4) % 4; turns != 0) {
       whole(" transform=\"rotate(", -90 * turns, " ");
@@ -309,13 +309,13 @@ std::string safe_id(std::string_view label) {
 
 std::string escaped(std::string_view text) {
   std::string out;
-  for (const char32_t c : sheet::drawable_characters(text)) {
+  for (const char32_t c : paper::drawable_characters(text)) {
     if (c == U'&') out += "&amp;";
     else if (c == U'<') out += "&lt;";
     else if (c == U'>') out += "&gt;";
     else if (c == U'"') out += "&quot;";
     else if (c == U'\'') out += "&#39;";
-    else out += sheet::utf8_of(c);
+    else out += paper::utf8_of(c);
   }
   return out;
 }

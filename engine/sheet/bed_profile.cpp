@@ -2,12 +2,12 @@
 #include <array>
 
 #include "measure/sorting.hpp"
+#include "paper/placing.hpp"
+#include "paper/running_labels.hpp"
 #include "setout/marks.hpp"
 #include "setout/places.hpp"
 #include "sheet/found.hpp"
 #include "sheet/hook_words.hpp"
-#include "sheet/placing.hpp"
-#include "sheet/running_labels.hpp"
 
 namespace stringcourse::sheet {
 namespace {

@@ -5,9 +5,9 @@
 #include <vector>
 
 #include "bond/layout.hpp"
+#include "paper/pad.hpp"
+#include "paper/scale.hpp"
 #include "sheet/names.hpp"
-#include "sheet/pad.hpp"
-#include "sheet/scale.hpp"
 #include "sheet/sheets.hpp"
 #include "walls/building.hpp"
 

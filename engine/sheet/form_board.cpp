@@ -2,10 +2,10 @@
 
 #include <algorithm>
 
+#include "paper/running_labels.hpp"
 #include "setout/marks.hpp"
 #include "setout/places.hpp"
 #include "sheet/hook_words.hpp"
-#include "sheet/running_labels.hpp"
 
 namespace stringcourse::sheet {
 namespace {

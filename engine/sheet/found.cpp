@@ -4,8 +4,8 @@
 
 #include "measure/metres.hpp"
 #include "measure/volume.hpp"
-#include "sheet/legibility.hpp"
-#include "sheet/placing.hpp"
+#include "paper/legibility.hpp"
+#include "paper/placing.hpp"
 #include "sheet/plan.hpp"
 
 namespace stringcourse::sheet {

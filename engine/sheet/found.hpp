@@ -1,9 +1,9 @@
 #pragma once
 // What was found on the ground: the pegs with the way to move each, all readings with what they come to, and the bed
 // under every unit of the first course.
+#include "paper/table.hpp"
 #include "sheet/context.hpp"
 #include "sheet/strip.hpp"
-#include "sheet/table.hpp"
 
 namespace stringcourse::sheet {
 

@@ -5,9 +5,10 @@
 #include <vector>
 
 #include "measure/notation.hpp"
+#include "paper/pad.hpp"
+#include "paper/scale.hpp"
 #include "sheet/names.hpp"
-#include "sheet/pad.hpp"
-#include "sheet/scale.hpp"
+#include "sheet/on_paper.hpp"
 #include "sheet/words.hpp"
 
 namespace stringcourse::sheet {

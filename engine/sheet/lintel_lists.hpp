@@ -3,8 +3,8 @@
 #include <string>
 #include <vector>
 
+#include "paper/table.hpp"
 #include "sheet/context.hpp"
-#include "sheet/table.hpp"
 #include "supply/lintels.hpp"
 
 namespace stringcourse::sheet {

@@ -1,7 +1,7 @@
 #pragma once
 // The lists of the set as tables: opening schedule, saw list, gauge rod, corner leads, findings and standards.
+#include "paper/table.hpp"
 #include "sheet/context.hpp"
-#include "sheet/table.hpp"
 
 namespace stringcourse::sheet {
 

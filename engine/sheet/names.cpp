@@ -2,7 +2,7 @@
 
 #include <algorithm>
 
-#include "sheet/scale.hpp"
+#include "paper/scale.hpp"
 
 namespace stringcourse::sheet {
 namespace {

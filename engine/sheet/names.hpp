@@ -5,7 +5,8 @@
 #include <string>
 #include <vector>
 
-#include "sheet/pad.hpp"
+#include "paper/pad.hpp"
+#include "sheet/on_paper.hpp"
 #include "sheet/words.hpp"
 #include "walls/building.hpp"
 

@@ -3,10 +3,10 @@
 #include <algorithm>
 #include <optional>
 
+#include "paper/placing.hpp"
 #include "setout/cleanouts.hpp"
 #include "setout/corner_sets.hpp"
 #include "setout/places.hpp"
-#include "sheet/placing.hpp"
 
 namespace stringcourse::sheet {
 namespace {

@@ -1,7 +1,7 @@
 #pragma once
 // What the dowel list says once the concrete is poured: that it is as poured, and what differs since.
+#include "paper/table.hpp"
 #include "sheet/context.hpp"
-#include "sheet/table.hpp"
 
 namespace stringcourse::sheet {
 

@@ -14,7 +14,7 @@
 #include "laying/as_laid.hpp"
 #include "setout/boards.hpp"
 #include "setout/rod_heights.hpp"
-#include "sheet/display.hpp"
+#include "sheet/on_paper.hpp"
 #include "sheet/words.hpp"
 #include "steel/dowel_search.hpp"
 #include "steel/dowels.hpp"

@@ -1,9 +1,9 @@
 #include <algorithm>
 
+#include "paper/running_labels.hpp"
 #include "setout/laying_order.hpp"
 #include "setout/marks.hpp"
 #include "sheet/hook_words.hpp"
-#include "sheet/running_labels.hpp"
 #include "sheet/strip_parts.hpp"
 
 namespace stringcourse::sheet {

@@ -1,7 +1,7 @@
 #pragma once
 // At the wall: the marks of the courses in hand with boxes for what is read there, and the laid log with what it comes to.
+#include "paper/table.hpp"
 #include "sheet/context.hpp"
-#include "sheet/table.hpp"
 
 namespace stringcourse::sheet {
 

@@ -7,7 +7,7 @@ namespace {
 
 using answer_parts::write_length;
 
-void write_box(JsonOut& out, const sheet::Sheet& sheet, const sheet::Area& box) {
+void write_box(JsonOut& out, const paper::Sheet& sheet, const paper::Area& box) {
   out.field("x", box.left);
   out.field("y", sheet.height - box.top);
   out.field("width", box.width());

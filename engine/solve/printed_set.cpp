@@ -31,17 +31,17 @@ sheet::SheetWords sheet_words(const Answer& answer) {
   return words;
 }
 
-std::string_view set_file_name(sheet::Paper paper) {
-  return paper == sheet::Paper::Letter ? "set-letter.pdf" : "set-a4.pdf";
+std::string_view set_file_name(paper::Paper paper) {
+  return paper == paper::Paper::Letter ? "set-letter.pdf" : "set-a4.pdf";
 }
 
-void write_set(const Answer& answer, sheet::Paper paper, ink::Sink sink,
-               const std::function<void(std::size_t, std::size_t)>& page_done, const sheet::FontFiles& fonts) {
+void write_set(const Answer& answer, paper::Paper paper, ink::Sink sink,
+               const std::function<void(std::size_t, std::size_t)>& page_done, const paper::FontFiles& fonts) {
   const sheet::SheetWords words = sheet_words(answer);
   const std::size_t all = page_done ? sheet::sheet_names(answer.building, answer.layout, words, paper).size() : 0;
   std::size_t done = 0;
   ink::PdfWriter writer(std::move(sink), {.title = answer.job.name, .fonts = fonts});
-  sheet::for_each_sheet(answer.building, answer.layout, words, paper, [&](const sheet::Sheet& sheet) {
+  sheet::for_each_sheet(answer.building, answer.layout, words, paper, [&](const paper::Sheet& sheet) {
     writer.add(sheet);
     if (page_done) page_done(++done, all);
   });

@@ -3,7 +3,7 @@
 #include <string_view>
 
 #include "ink/pdf_objects.hpp"
-#include "sheet/font.hpp"
+#include "paper/font.hpp"
 #include "sheet/sheets.hpp"
 #include "solve/solve.hpp"
 
@@ -12,12 +12,12 @@ namespace stringcourse {
 [[nodiscard]] sheet::SheetWords sheet_words(const Answer& answer);
 
 /// "set-letter.pdf", "set-a4.pdf".
-[[nodiscard]] std::string_view set_file_name(sheet::Paper paper);
+[[nodiscard]] std::string_view set_file_name(paper::Paper paper);
 
 /// Writes the set, page by page, with the memory of one page. `page_done` is called after each page with how many are
 /// done and how many there are; it may be empty. `fonts`: whole.
-void write_set(const Answer& answer, sheet::Paper paper, ink::Sink sink,
+void write_set(const Answer& answer, paper::Paper paper, ink::Sink sink,
                const std::function<void(std::size_t done, std::size_t all)>& page_done = {},
-               const sheet::FontFiles& fonts = sheet::embedded_fonts());
+               const paper::FontFiles& fonts = paper::embedded_fonts());
 
 }  // namespace stringcourse

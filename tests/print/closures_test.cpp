@@ -1,21 +1,21 @@
 // Where a course is closed stands on the strip of every course that has one, and its words stand clear of the arrows.
 #include <gtest/gtest.h>
 
+#include "paper/legibility.hpp"
 #include "print/solved_examples.hpp"
 #include "setout/laying_order.hpp"
-#include "sheet/legibility.hpp"
 
 namespace stringcourse::print_test {
 namespace {
 
-using sheet::Group;
-using sheet::Paper;
-using sheet::Sheet;
-using sheet::Text;
+using paper::Group;
+using paper::Paper;
+using paper::Sheet;
+using paper::Text;
 
 struct Lettered {
   std::vector<Text> closures;        // "butter", "both ends"
-  std::vector<sheet::Shape> levels;  // level lines of two points
+  std::vector<paper::Shape> levels;  // level lines of two points
 };
 
 Lettered lettered(const Sheet& sheet) {
@@ -24,7 +24,7 @@ Lettered lettered(const Sheet& sheet) {
     for (const Text& text : group.texts) {
       if (text.text == "butter" || text.text == "both ends") all.closures.push_back(text);
     }
-    for (const sheet::Shape& shape : group.shapes) {
+    for (const paper::Shape& shape : group.shapes) {
       if (shape.points.size() == 2 && shape.points[0].y == shape.points[1].y) all.levels.push_back(shape);
     }
   });
@@ -65,8 +65,8 @@ TEST(Closures, TheirWordsLieOnNoArrow) {
     for (const Sheet& sheet : solved.sheets(Paper::Letter)) {
       const Lettered all = lettered(sheet);
       for (const Text& text : all.closures) {
-        const sheet::Box box = sheet::text_box(text);
-        for (const sheet::Shape& line : all.levels) {
+        const paper::Box box = paper::text_box(text);
+        for (const paper::Shape& line : all.levels) {
           const auto [left, right] = std::minmax(line.points[0].x, line.points[1].x);
           EXPECT_FALSE(box.low < line.points[0].y && line.points[0].y < box.high && left < box.right && box.left < right)
               << solved.name << " " << sheet.title << " " << text.text;

@@ -10,8 +10,8 @@
 namespace stringcourse::print_test {
 namespace {
 
-using sheet::Paper;
-using sheet::Sheet;
+using paper::Paper;
+using paper::Sheet;
 
 Solved twelve_inch() {
   return solved_job("twelve", R"({"stringcourse":1,"name":"t","tape":"inches","units":{"series":"us-12"},"outline":{"closed":true,"sides":[

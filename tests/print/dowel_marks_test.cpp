@@ -5,15 +5,15 @@
 #include <regex>
 #include <set>
 
-#include "solve/poured.hpp"
 #include "measure/notation.hpp"
 #include "print/printed_marks.hpp"
+#include "solve/poured.hpp"
 
 namespace stringcourse::print_test {
 namespace {
 
-using sheet::Paper;
-using sheet::Sheet;
+using paper::Paper;
+using paper::Sheet;
 
 Length step_of(const Building& building) { return building.tape == Tape::Inches ? Length::sixteenths(1) : Length::millimetres(1); }
 
@@ -118,9 +118,9 @@ std::optional<Titled> titled(const Building& building, const Sheet& sheet, const
 /// Running labels with these words: the number in the same upright line.
 std::vector<std::pair<std::string, std::string>> labels(const Sheet& sheet, const std::regex& what) {
   std::vector<std::pair<std::string, std::string>> found;
-  visit_groups(sheet.groups, [&](const sheet::Group& group) {
+  visit_groups(sheet.groups, [&](const paper::Group& group) {
     for (std::size_t k = 1; k < group.texts.size(); ++k) {
-      const sheet::Text& text = group.texts[k];
+      const paper::Text& text = group.texts[k];
       if (text.quarter_turns != 1 || !std::regex_match(text.text, what)) continue;
       for (std::size_t before = k; before-- > 0;) {
         if (group.texts[before].at.x != text.at.x || group.texts[before].height != 5'000) continue;

@@ -3,19 +3,19 @@
 
 #include <algorithm>
 
+#include "paper/legibility.hpp"
 #include "print/hard_jobs.hpp"
 #include "sheet/frame.hpp"
-#include "sheet/legibility.hpp"
 
 namespace stringcourse::print_test {
 namespace {
 
-using sheet::Area;
-using sheet::Box;
-using sheet::Group;
-using sheet::Paper;
-using sheet::Sheet;
-using sheet::Text;
+using paper::Area;
+using paper::Box;
+using paper::Group;
+using paper::Paper;
+using paper::Sheet;
+using paper::Text;
 
 constexpr Paper kPapers[] = {Paper::Letter, Paper::A4};
 
@@ -35,7 +35,7 @@ void texts_in(const Group& group, std::vector<const Text*>& texts) {
 
 bool inside(const Box& box, const Area& area) {
   // A comma's tail or a fraction's stroke may touch the line of its field.
-  constexpr sheet::Micrometres kStroke = 700;
+  constexpr paper::Micrometres kStroke = 700;
   return box.left >= area.left - kStroke && box.right <= area.right + kStroke && box.low >= area.bottom - kStroke && box.high <= area.top + kStroke;
 }
 
@@ -61,7 +61,7 @@ std::string place_text(const Box& box) { return std::to_string(box.left / 1000) 
 /// What is wrong with one sheet; a user's own ellipsis is no fault.
 std::string faults_of_sheet(const Sheet& sheet, Paper paper) {
   std::string all;
-  for (const sheet::LegibilityTrouble& trouble : sheet::legibility_troubles(sheet)) {
+  for (const paper::LegibilityTrouble& trouble : paper::legibility_troubles(sheet)) {
     all += sheet.name + ": '" + trouble.text + "' and '" + trouble.other + "' at " + place_text(trouble.box) + "\n";
   }
   for (const std::string& text : texts_of(sheet)) {

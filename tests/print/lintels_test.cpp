@@ -11,8 +11,8 @@
 namespace stringcourse::print_test {
 namespace {
 
-using sheet::Paper;
-using sheet::Sheet;
+using paper::Paper;
+using paper::Sheet;
 
 Length start_of(const Piece& piece) { return piece.start.nearest_nanometre(); }
 Length end_of(const Piece& piece) { return start_of(piece) + piece.length; }
@@ -32,9 +32,9 @@ std::string column_under(const std::vector<Sheet>& sheets, const std::string& ti
   std::string all;
   for (const Sheet& sheet : sheets) {
     if (!sheet.title.starts_with(title)) continue;
-    visit_groups(sheet.groups, [&](const sheet::Group& group) {
-      if (group.role != sheet::Role::TableRow || group.groups.size() <= column) return;
-      for (const sheet::Text& text : group.groups[column].texts) all += text.text + " ";
+    visit_groups(sheet.groups, [&](const paper::Group& group) {
+      if (group.role != paper::Role::TableRow || group.groups.size() <= column) return;
+      for (const paper::Text& text : group.groups[column].texts) all += text.text + " ";
     });
   }
   return all;
@@ -122,13 +122,13 @@ TEST(Lintels, EveryBarUnderALintelUnitIsListedMarkedAndFound) {
     std::size_t triangles = 0;
     for (const Sheet& sheet : sheets) {
       const bool elevation = sheet.title.starts_with("Elevation");
-      visit_groups(sheet.groups, [&](const sheet::Group& group) {
-        if (group.role == sheet::Role::TableRow && group.groups.size() == 6 && !group.groups[5].texts.empty() &&
+      visit_groups(sheet.groups, [&](const paper::Group& group) {
+        if (group.role == paper::Role::TableRow && group.groups.size() == 6 && !group.groups[5].texts.empty() &&
             group.groups[5].texts[0].text == "break out its floor") {
           listed.insert(group.groups[2].texts.at(0).text);
         }
-        for (const sheet::Shape& shape : group.shapes)
-          triangles += elevation && shape.points.size() == 3 && shape.fill == sheet::Fill::Black;
+        for (const paper::Shape& shape : group.shapes)
+          triangles += elevation && shape.points.size() == 3 && shape.fill == paper::Fill::Black;
       });
     }
     EXPECT_EQ(listed, floors);

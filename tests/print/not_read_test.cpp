@@ -8,8 +8,8 @@
 namespace stringcourse::print_test {
 namespace {
 
-using sheet::Paper;
-using sheet::Sheet;
+using paper::Paper;
+using paper::Sheet;
 
 /// The kiln house with these readings (JSON).
 Solved read_so_far(const std::string& readings) {

@@ -13,15 +13,15 @@ namespace {
 using ink_test::holds;
 using ink_test::run;
 
-std::string set_file(const Solved& solved, sheet::Paper paper) {
-  const std::string name = "set_" + solved.name + (paper == sheet::Paper::A4 ? "_a4.pdf" : "_letter.pdf");
+std::string set_file(const Solved& solved, paper::Paper paper) {
+  const std::string name = "set_" + solved.name + (paper == paper::Paper::A4 ? "_a4.pdf" : "_letter.pdf");
   return ink_test::write_file(name, ink::pdf_bytes(solved.sheets(paper), {.title = solved.words.name}));
 }
 
 TEST(PrintedFiles, PassAnIndependentCheckOnBothPapers) {
   for (const Solved& solved : solved_examples()) {
     SCOPED_TRACE(solved.name);
-    for (const sheet::Paper paper : {sheet::Paper::Letter, sheet::Paper::A4}) {
+    for (const paper::Paper paper : {paper::Paper::Letter, paper::Paper::A4}) {
       const auto outcome = run("qpdf --check " + set_file(solved, paper));
       EXPECT_EQ(outcome.status, 0) << outcome.output;
     }
@@ -31,7 +31,7 @@ TEST(PrintedFiles, PassAnIndependentCheckOnBothPapers) {
 TEST(PrintedFiles, EmbedEveryFontAndAreTagged) {
   for (const Solved& solved : solved_examples()) {
     SCOPED_TRACE(solved.name);
-    const std::string file = set_file(solved, sheet::Paper::Letter);
+    const std::string file = set_file(solved, paper::Paper::Letter);
     std::istringstream fonts(run("pdffonts " + file).output);
     std::string line;
     std::getline(fonts, line);
@@ -50,17 +50,17 @@ TEST(PrintedFiles, EmbedEveryFontAndAreTagged) {
 
 // hold-points.md: third-unit marks at 47 5/8, 95 5/8 ... and 55 5/8, 103 5/8 ...
 TEST(PrintedFiles, RunningMarksAreFoundByATextReader) {
-  const std::string text = run("pdftotext " + set_file(solved_example("kiln-house"), sheet::Paper::Letter) + " -").output;
+  const std::string text = run("pdftotext " + set_file(solved_example("kiln-house"), paper::Paper::Letter) + " -").output;
   for (const char* mark : {"47 5/8\"", "95 5/8\"", "55 5/8\"", "103 5/8\""}) EXPECT_TRUE(holds(text, mark)) << mark;
 }
 
 TEST(PrintedFiles, AMetricSetSpeaksOnlyMillimetres) {
   const Solved& solved = solved_example("clay-store");
-  for (const sheet::Sheet& sheet : solved.sheets(sheet::Paper::A4)) {
+  for (const paper::Sheet& sheet : solved.sheets(paper::Paper::A4)) {
     if (!sheet.title.starts_with("Course") && !sheet.title.starts_with("Elevation")) continue;
     for (const std::string& text : texts_of(sheet)) EXPECT_FALSE(text.ends_with("\"")) << sheet.name << " " << text;
   }
-  const std::string text = run("pdftotext " + set_file(solved, sheet::Paper::A4) + " -").output;
+  const std::string text = run("pdftotext " + set_file(solved, paper::Paper::A4) + " -").output;
   EXPECT_TRUE(holds(text, "7190 mm"));  // 7200 mm nominal between outside corners, less the 10 mm joint
 }
 

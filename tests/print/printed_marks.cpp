@@ -28,25 +28,25 @@ const Corner* corner_named(const Building& building, const std::string& name) {
   return nullptr;
 }
 
-void add_lines(std::vector<PrintedLine>& lines, const sheet::Group& group, bool in_table) {
-  if (group.role == sheet::Role::TableRow) {
+void add_lines(std::vector<PrintedLine>& lines, const paper::Group& group, bool in_table) {
+  if (group.role == paper::Role::TableRow) {
     PrintedLine line;
-    for (const sheet::Group& cell : group.groups) line.cells.push_back(cell.texts.empty() ? "" : cell.texts.front().text);
+    for (const paper::Group& cell : group.groups) line.cells.push_back(cell.texts.empty() ? "" : cell.texts.front().text);
     lines.push_back(line);
     return;
   }
-  for (const sheet::Text& text : group.texts) {
-    if (in_table && text.weight == sheet::Weight::Bold) lines.push_back({{text.text}, true});
+  for (const paper::Text& text : group.texts) {
+    if (in_table && text.weight == paper::Weight::Bold) lines.push_back({{text.text}, true});
   }
-  for (const sheet::Group& inner : group.groups) add_lines(lines, inner, in_table || group.role == sheet::Role::Table);
+  for (const paper::Group& inner : group.groups) add_lines(lines, inner, in_table || group.role == paper::Role::Table);
 }
 
 }  // namespace
 
-std::vector<PrintedLine> table_lines(const sheet::Sheet& sheet) {
+std::vector<PrintedLine> table_lines(const paper::Sheet& sheet) {
   std::vector<PrintedLine> lines;
-  for (const sheet::Group& group : sheet.groups) {
-    if (group.role == sheet::Role::Table) add_lines(lines, group, true);
+  for (const paper::Group& group : sheet.groups) {
+    if (group.role == paper::Role::Table) add_lines(lines, group, true);
   }
   return lines;
 }

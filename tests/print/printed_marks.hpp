@@ -13,7 +13,7 @@ struct PrintedLine {
   std::vector<std::string> cells;  // a table's row; a heading has one
   bool heading = false;
 };
-[[nodiscard]] std::vector<PrintedLine> table_lines(const sheet::Sheet& sheet);
+[[nodiscard]] std::vector<PrintedLine> table_lines(const paper::Sheet& sheet);
 
 /// Where a wall's numbers begin, as printed: zero in plan, the way they run, and the way in from the face they run along.
 struct PrintedOrigin {

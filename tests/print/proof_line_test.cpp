@@ -12,7 +12,7 @@ TEST(ProofLine, NothingIsCalledNotProvenLeastThatIsNoMoreThanTheLeast) {
     const Layout& layout = solved.answer.layout;
     const bool least = layout.cost.short_laps == layout.least_possible.short_laps && layout.cost.cuts == layout.least_possible.cuts;
     met = met || (least && !layout.proven);
-    for (const sheet::Sheet& sheet : solved.sheets(sheet::Paper::Letter)) {
+    for (const paper::Sheet& sheet : solved.sheets(paper::Paper::Letter)) {
       if (sheet.title != "Summary") continue;
       const bool open = has_text(sheet, "No layout has fewer short joint laps");
       EXPECT_EQ(has_text(sheet, "Proven least") + has_text(sheet, "Not proven least") + open, 1) << solved.name;

@@ -3,16 +3,16 @@
 
 #include <algorithm>
 
+#include "paper/legibility.hpp"
 #include "print/solved_examples.hpp"
-#include "sheet/legibility.hpp"
 
 namespace stringcourse::print_test {
 namespace {
 
-using sheet::Group;
-using sheet::Paper;
-using sheet::Sheet;
-using sheet::Text;
+using paper::Group;
+using paper::Paper;
+using paper::Sheet;
+using paper::Text;
 
 std::vector<Text> lettering_of(const Sheet& sheet) {
   std::vector<Text> all;
@@ -35,18 +35,18 @@ TEST(Pencil, NoReadingStandsOnTheDashedLinesOfTheBedsLimits) {
   for (const Paper paper : {Paper::Letter, Paper::A4}) {
     for (const Sheet& sheet : solved_example("clay-store").sheets(paper)) {
       if (!sheet.title.starts_with("First course as found")) continue;
-      std::vector<sheet::Micrometres> limits;
+      std::vector<paper::Micrometres> limits;
       visit_groups(sheet.groups, [&](const Group& group) {
-        for (const sheet::Shape& shape : group.shapes) {
-          if (shape.dash == sheet::Dash::Dashed && shape.points.size() == 2 && shape.points[0].y == shape.points[1].y) limits.push_back(shape.points[0].y);
+        for (const paper::Shape& shape : group.shapes) {
+          if (shape.dash == paper::Dash::Dashed && shape.points.size() == 2 && shape.points[0].y == shape.points[1].y) limits.push_back(shape.points[0].y);
         }
       });
       ASSERT_EQ(limits.size(), 2U) << sheet.title;
       for (const Text& text : lettering_of(sheet)) {
         if (text.quarter_turns != 0 || !text.text.ends_with(" mm")) continue;
-        const sheet::Box box = sheet::text_box(text);
+        const paper::Box box = paper::text_box(text);
         ++read;
-        for (const sheet::Micrometres y : limits) EXPECT_FALSE(box.low < y && y < box.high) << sheet.title << " " << text.text;
+        for (const paper::Micrometres y : limits) EXPECT_FALSE(box.low < y && y < box.high) << sheet.title << " " << text.text;
       }
     }
   }
@@ -60,9 +60,9 @@ TEST(Pencil, NoTapedLineCrossesAText) {
     if (sheet.title != "Pegs as found") continue;
     visit_groups(sheet.groups, [&](const Group& group) {
       bool ground = false;
-      for (const sheet::Shape& shape : group.shapes) {
-        const bool line = shape.points.size() == 2 && shape.dash != sheet::Dash::Solid;
-        const bool white = shape.pen == sheet::Pen::None && shape.fill == sheet::Fill::White;
+      for (const paper::Shape& shape : group.shapes) {
+        const bool line = shape.points.size() == 2 && shape.dash != paper::Dash::Solid;
+        const bool white = shape.pen == paper::Pen::None && shape.fill == paper::Fill::White;
         EXPECT_FALSE(line && ground && shape.points[0].x != shape.points[1].x && shape.points[0].y != shape.points[1].y);
         ground |= white, grounds += white;
       }

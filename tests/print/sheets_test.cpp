@@ -5,24 +5,24 @@
 #include <cstdlib>
 
 #include "measure/notation.hpp"
+#include "paper/legibility.hpp"
 #include "print/solved_examples.hpp"
 #include "sheet/context.hpp"
 #include "sheet/form_board.hpp"
-#include "sheet/legibility.hpp"
 #include "sheet/template.hpp"
 
 namespace stringcourse::print_test {
 namespace {
 
-using sheet::Group;
-using sheet::Paper;
-using sheet::Sheet;
+using paper::Group;
+using paper::Paper;
+using paper::Sheet;
 
 constexpr Paper kPapers[] = {Paper::Letter, Paper::A4};
 
 std::string troubles_of(const Sheet& sheet) {
   std::string all;
-  for (const sheet::LegibilityTrouble& trouble : sheet::legibility_troubles(sheet)) {
+  for (const paper::LegibilityTrouble& trouble : paper::legibility_troubles(sheet)) {
     all += sheet.name + ": '" + trouble.text + "' and '" + trouble.other + "'\n";
   }
   return all;
@@ -151,9 +151,9 @@ TEST(PrintedSets, KilnHousePlanShowsOneThroughAndOneButtArrowAtEachCorner) {
     if (sheet.title.find(": plan") == std::string::npos) continue;
     int heads = 0, stops = 0;
     visit_groups(sheet.groups, [&](const Group& group) {
-      for (const sheet::Shape& shape : group.shapes) {
-        if (shape.points.size() == 3 && shape.fill == sheet::Fill::Black) ++heads;
-        if (shape.points.size() == 2 && shape.pen == sheet::Pen::Thick) ++stops;
+      for (const paper::Shape& shape : group.shapes) {
+        if (shape.points.size() == 3 && shape.fill == paper::Fill::Black) ++heads;
+        if (shape.points.size() == 2 && shape.pen == paper::Pen::Thick) ++stops;
       }
     });
     EXPECT_EQ(heads, 8) << sheet.title;
@@ -172,7 +172,7 @@ TEST(PrintedSets, EveryLetterOnAStripIsExplainedOnThatSheet) {
       for (const std::string& text : texts_of(sheet)) notes += text + " ";
       visit_groups(sheet.groups, [&](const Group& unit) {
         if (unit.label.find("-1-") == std::string::npos && unit.label.find("-2-") == std::string::npos) return;
-        for (const sheet::Text& text : unit.texts) {
+        for (const paper::Text& text : unit.texts) {
           const std::size_t space = text.text.find(' ');
           if (space == std::string::npos || text.text[space + 1] < 'A' || text.text[space + 1] > 'Z') continue;
           const std::string mark = text.text.substr(space + 1);
@@ -244,9 +244,9 @@ TEST(PrintedSets, EveryDowelHasOneTemplateAtFullSize) {
         const auto clear = static_cast<double>((dowel.first->clear.to - dowel.first->clear.from).in_nanometres()) / 1000;
         const Group group = sheet::draw_dowel_template(context, shown);
         bool drawn = false;
-        for (const sheet::Shape& shape : group.shapes) {
-          if (shape.dash != sheet::Dash::Solid || shape.points.size() < 4) continue;
-          const auto [left, right] = std::ranges::minmax(shape.points, {}, &sheet::Point::x);
+        for (const paper::Shape& shape : group.shapes) {
+          if (shape.dash != paper::Dash::Solid || shape.points.size() < 4) continue;
+          const auto [left, right] = std::ranges::minmax(shape.points, {}, &paper::Point::x);
           drawn = drawn || std::abs(static_cast<double>(right.x - left.x) - clear) <= 2;
         }
         EXPECT_TRUE(drawn) << dowel.number;
@@ -268,7 +268,7 @@ TEST(PrintedSets, TheFormBoardOfASideShowsEachDowelsPlaceAsTheListDoes) {
       for (const sheet::Part& part : plan.parts) groups.push_back(sheet::draw_form_board(context, dowel.wall, part, plan.scale));
       bool written = false;
       visit_groups(groups, [&](const Group& group) {
-        for (const sheet::Text& one : group.texts) written = written || one.text.find(text) != std::string::npos;
+        for (const paper::Text& one : group.texts) written = written || one.text.find(text) != std::string::npos;
       });
       EXPECT_TRUE(written) << text;
     }

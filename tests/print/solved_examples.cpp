@@ -50,22 +50,22 @@ const Solved& solved_example(const std::string& name) {
   std::abort();
 }
 
-void visit_groups(const std::vector<sheet::Group>& groups, const std::function<void(const sheet::Group&)>& take) {
-  for (const sheet::Group& group : groups) {
+void visit_groups(const std::vector<paper::Group>& groups, const std::function<void(const paper::Group&)>& take) {
+  for (const paper::Group& group : groups) {
     take(group);
     visit_groups(group.groups, take);
   }
 }
 
-std::vector<std::string> texts_of(const sheet::Sheet& sheet) {
+std::vector<std::string> texts_of(const paper::Sheet& sheet) {
   std::vector<std::string> texts;
-  visit_groups(sheet.groups, [&](const sheet::Group& group) {
-    for (const sheet::Text& text : group.texts) texts.push_back(text.text);
+  visit_groups(sheet.groups, [&](const paper::Group& group) {
+    for (const paper::Text& text : group.texts) texts.push_back(text.text);
   });
   return texts;
 }
 
-bool has_text(const sheet::Sheet& sheet, const std::string& part) {
+bool has_text(const paper::Sheet& sheet, const std::string& part) {
   const auto texts = texts_of(sheet);
   return std::any_of(texts.begin(), texts.end(), [&](const std::string& text) { return text.find(part) != std::string::npos; });
 }

@@ -17,7 +17,7 @@ struct Solved {
   const Answer& answer;
   sheet::SheetWords words;
 
-  [[nodiscard]] std::vector<sheet::Sheet> sheets(sheet::Paper paper) const {
+  [[nodiscard]] std::vector<paper::Sheet> sheets(paper::Paper paper) const {
     return sheet::make_sheets(answer.building, answer.layout, words, paper);
   }
 };
@@ -29,8 +29,8 @@ struct Solved {
 [[nodiscard]] Solved solved_job(const std::string& name, const std::string& json);
 
 /// Every group of a sheet, outermost first.
-void visit_groups(const std::vector<sheet::Group>& groups, const std::function<void(const sheet::Group&)>& take);
-[[nodiscard]] std::vector<std::string> texts_of(const sheet::Sheet& sheet);
-[[nodiscard]] bool has_text(const sheet::Sheet& sheet, const std::string& part);
+void visit_groups(const std::vector<paper::Group>& groups, const std::function<void(const paper::Group&)>& take);
+[[nodiscard]] std::vector<std::string> texts_of(const paper::Sheet& sheet);
+[[nodiscard]] bool has_text(const paper::Sheet& sheet, const std::string& part);
 
 }  // namespace stringcourse::print_test

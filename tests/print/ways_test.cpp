@@ -8,8 +8,8 @@
 namespace stringcourse::print_test {
 namespace {
 
-using sheet::Paper;
-using sheet::Sheet;
+using paper::Paper;
+using paper::Sheet;
 
 std::string readings_text(const Solved& solved) {
   std::string all;

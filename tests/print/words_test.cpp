@@ -12,7 +12,7 @@
 namespace stringcourse::print_test {
 namespace {
 
-using sheet::Paper;
+using paper::Paper;
 
 // Read as a claim on the building code, or wants a glossary, or names a second thing with a word that is taken.
 constexpr std::string_view kUnwanted[] = {
@@ -26,7 +26,7 @@ constexpr std::string_view kAmericanOnly[] = {"center", "liter", "meter ", "stor
 std::set<std::string> all_said(const Solved& solved) {
   std::set<std::string> said;
   for (const Paper paper : {Paper::Letter, Paper::A4}) {
-    for (const sheet::Sheet& sheet : solved.sheets(paper)) {
+    for (const paper::Sheet& sheet : solved.sheets(paper)) {
       for (const std::string& text : texts_of(sheet)) said.insert(text);
     }
   }
@@ -69,7 +69,7 @@ TEST(PrintedWords, UnitMarksHaveTwoLettersAndAreToldOnTheirSheet) {
   const std::regex marked("[0-9]+ (HA|CU[0-9]*|BB|LI|SA|OE|OB|CO|CS|HH|SO)"), once("[0-9]+ [A-Z][0-9]*");
   std::set<std::string> marks;
   for (const Solved& solved : solved_examples()) {
-    for (const sheet::Sheet& sheet : solved.sheets(Paper::Letter)) {
+    for (const paper::Sheet& sheet : solved.sheets(Paper::Letter)) {
       const std::vector<std::string> texts = texts_of(sheet);
       // Notes, joined as they are read on; numbers with their marks are not told by themselves.
       std::string whole;

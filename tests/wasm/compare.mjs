@@ -53,7 +53,7 @@ function sectionsOf(block) {
   return { head, of: (name) => names[head.sections.indexOf(name)] };
 }
 
-const font = (face) => readFileSync(join(repository, `engine/sheet/fonts/B612-${face}.otf`)).toString("base64");
+const font = (face) => readFileSync(join(repository, `engine/paper/fonts/B612-${face}.otf`)).toString("base64");
 const fonts = { regular: font("Regular"), bold: font("Bold") };
 
 let compared = 0;

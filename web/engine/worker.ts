@@ -1,6 +1,6 @@
 // A worker that holds one engine. After a fault it answers no more: the client ends it and starts another.
-import boldUrl from "../../engine/sheet/fonts/B612-Bold.otf?url";
-import regularUrl from "../../engine/sheet/fonts/B612-Regular.otf?url";
+import boldUrl from "../../engine/paper/fonts/B612-Bold.otf?url";
+import regularUrl from "../../engine/paper/fonts/B612-Regular.otf?url";
 import wasmUrl from "../../build/wasm/stringcourse.wasm?url";
 import type { Request } from "./contract";
 import { base64, Engine } from "./glue";

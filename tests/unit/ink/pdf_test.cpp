@@ -196,7 +196,7 @@ TEST(Pdf, LongSetIsHandedOutPageByPage) {
   }
   writer.finish();
   // The largest piece is a page or a font program, and no font program is larger than the file it comes from.
-  EXPECT_LT(largest, sheet::font_file(Weight::Bold).size());
+  EXPECT_LT(largest, paper::font_file(Weight::Bold).size());
   EXPECT_GT(handed, 300 * std::size_t{5'000});  // the specimen's content alone is more than 5 kB
 }
 

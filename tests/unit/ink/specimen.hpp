@@ -5,11 +5,11 @@
 #include <utility>
 #include <vector>
 
-#include "sheet/display.hpp"
+#include "paper/display.hpp"
 
 namespace stringcourse::ink_test {
 
-using namespace stringcourse::sheet;
+using namespace stringcourse::paper;
 
 inline Shape rectangle(Point low, Point high, Fill fill, Pen pen) {
   return {{low, {high.x, low.y}, high, {low.x, high.y}}, true, pen, Dash::Solid, Ink::Black, fill};

@@ -9,7 +9,7 @@
 #include <vector>
 
 #include "job/read.hpp"
-#include "sheet/legibility.hpp"
+#include "paper/legibility.hpp"
 #include "sheet/sheets.hpp"
 #include "unit/sheet/rough_layout.hpp"
 #include "walls/resolve.hpp"

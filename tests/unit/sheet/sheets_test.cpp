@@ -5,10 +5,10 @@
 #include <functional>
 #include <set>
 
-#include "sheet/context.hpp"
-#include "sheet/legibility.hpp"
-#include "sheet/lists.hpp"
+#include "paper/legibility.hpp"
 #include "setout/places.hpp"
+#include "sheet/context.hpp"
+#include "sheet/lists.hpp"
 #include "sheet/strip.hpp"
 #include "unit/setout/hand_built.hpp"
 

@@ -13,16 +13,16 @@ namespace {
 
 using namespace tests;
 
-void gather(const sheet::Group& group, std::string& text) {
-  for (const sheet::Text& one : group.texts) text += one.text + " ";
-  for (const sheet::Group& inner : group.groups) gather(inner, text);
+void gather(const paper::Group& group, std::string& text) {
+  for (const paper::Text& one : group.texts) text += one.text + " ";
+  for (const paper::Group& inner : group.groups) gather(inner, text);
 }
 
 std::string all_text(const Answer& answer) {
   std::string text;
-  for (const sheet::Sheet& one :
-       sheet::make_sheets(answer.building, answer.layout, sheet_words(answer), sheet::Paper::Letter)) {
-    for (const sheet::Group& group : one.groups) gather(group, text);
+  for (const paper::Sheet& one :
+       sheet::make_sheets(answer.building, answer.layout, sheet_words(answer), paper::Paper::Letter)) {
+    for (const paper::Group& group : one.groups) gather(group, text);
   }
   return text;
 }

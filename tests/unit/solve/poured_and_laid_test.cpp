@@ -53,16 +53,16 @@ std::vector<setout::Mark> marks(const Answer& answer, int wall, int course, seto
   return all;
 }
 
-void gather(const sheet::Group& group, std::string& text) {
-  for (const sheet::Text& one : group.texts) text += one.text + "\n";
-  for (const sheet::Group& inner : group.groups) gather(inner, text);
+void gather(const paper::Group& group, std::string& text) {
+  for (const paper::Text& one : group.texts) text += one.text + "\n";
+  for (const paper::Group& inner : group.groups) gather(inner, text);
 }
 
 /// All that is lettered inside the frame of sheets with this in their name.
 std::string sheet_text(const Answer& answer, const std::string& name) {
   std::string text;
-  for (const sheet::Sheet& sheet :
-       sheet::make_sheets(answer.building, answer.layout, sheet_words(answer), sheet::Paper::Letter)) {
+  for (const paper::Sheet& sheet :
+       sheet::make_sheets(answer.building, answer.layout, sheet_words(answer), paper::Paper::Letter)) {
     if (sheet.name.find(name) == std::string::npos) continue;
     gather(sheet.groups[1], text);  // the frame's own groups stand before and behind it
   }

@@ -14,7 +14,7 @@ beforeAll(async () => {
 /// As the worker adds them to a request for a set.
 function fonts(): { readonly regular: string; readonly bold: string } {
   const face = (name: string): string =>
-    base64(readFileSync(new URL(`../../../engine/sheet/fonts/B612-${name}.otf`, import.meta.url)));
+    base64(readFileSync(new URL(`../../../engine/paper/fonts/B612-${name}.otf`, import.meta.url)));
   return { regular: face("Regular"), bold: face("Bold") };
 }
 

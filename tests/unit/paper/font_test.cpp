@@ -1,17 +1,17 @@
-#include "sheet/font.hpp"
+#include "paper/font.hpp"
 
 #include <array>
 
-#include "outside_tools.hpp"
-#include "sheet/font_text.hpp"
+#include "unit/ink/outside_tools.hpp"
+#include "paper/font_text.hpp"
 
 namespace stringcourse::ink_test {
 namespace {
 
-using sheet::Bytes;
-using sheet::Font;
-using sheet::Weight;
-using sheet::text_width;
+using paper::Bytes;
+using paper::Font;
+using paper::Weight;
+using paper::text_width;
 
 /// Widths as Python reads them from the font file itself: struct only, cmap format 4 walked segment by segment.
 /// One line of `texts` each, to one number each.
@@ -45,7 +45,7 @@ std::string widths_read_by_python(const std::string& file, const std::string& te
 TEST(Font, WidthsAgreeWithAnIndependentReadingOfTheFile) {
   const std::array files{std::pair{Weight::Regular, "B612-Regular.otf"}, std::pair{Weight::Bold, "B612-Bold.otf"}};
   for (const auto& [weight, name] : files) {
-    const std::string file = std::string(STRINGCOURSE_ROOT) + "/engine/sheet/fonts/" + name;
+    const std::string file = std::string(STRINGCOURSE_ROOT) + "/engine/paper/fonts/" + name;
     std::string lines, widths;
     for (const char* text : {"14'-7 5/16\" = 175 5/16\"", "Wall AB, course 3", "Größe ½ ⅜ ′ ″ Ø → ✓ ☐", "\u25B3\u2044 lacking", ""}) {
       // At a capital height of 1500 micrometres one font unit (of 2000 to the em, capitals 1500) is one micrometre.
@@ -57,18 +57,18 @@ TEST(Font, WidthsAgreeWithAnIndependentReadingOfTheFile) {
 }
 
 TEST(Font, WidthGrowsWithHeightAndRoundsOnce) {
-  const sheet::Micrometres units = text_width("5/16\"", 1'500, Weight::Regular);
+  const paper::Micrometres units = text_width("5/16\"", 1'500, Weight::Regular);
   EXPECT_EQ(text_width("5/16\"", 3'000, Weight::Regular), 2 * units);
   EXPECT_EQ(text_width("5/16\"", 15'000, Weight::Regular), 10 * units);
 }
 
 TEST(Font, KnowsWhatItLacks) {
-  EXPECT_EQ(sheet::missing_characters("1\u2044" "2 \u25B3 5/8\"", Weight::Regular), U"\u2044\u25B3");
-  EXPECT_EQ(sheet::missing_characters("14'-7 5/16\" ½ ¼ ¾ ⅛ ⅜ ⅝ ⅞ ′ ″ Ø ≥ ± × ° – — → ✓ ☐", Weight::Bold), U"");
+  EXPECT_EQ(paper::missing_characters("1\u2044" "2 \u25B3 5/8\"", Weight::Regular), U"\u2044\u25B3");
+  EXPECT_EQ(paper::missing_characters("14'-7 5/16\" ½ ¼ ¾ ⅛ ⅜ ⅝ ⅞ ′ ″ Ø ≥ ± × ° – — → ✓ ☐", Weight::Bold), U"");
 }
 
 TEST(Font, IllFormedTextIsReplacedAndControlsLeftOut) {
-  using sheet::drawable_characters;
+  using paper::drawable_characters;
   EXPECT_EQ(drawable_characters("a\x80z"), U"a\uFFFDz");              // tail byte without a lead
   EXPECT_EQ(drawable_characters("a\xC3"), U"a\uFFFD");                // cut short
   EXPECT_EQ(drawable_characters("\xE2\x82z"), U"\uFFFDz");            // cut short within a text
@@ -82,20 +82,20 @@ TEST(Font, IllFormedTextIsReplacedAndControlsLeftOut) {
 
 TEST(Font, EveryCharacterSurvivesWritingAndReading) {
   for (char32_t c : {U'A', U'\u00BD', U'\u2033', U'\U0001F600', U'\U0010FFFD'}) {
-    EXPECT_EQ(sheet::drawable_characters(sheet::utf8_of(c)), std::u32string(1, c));
+    EXPECT_EQ(paper::drawable_characters(paper::utf8_of(c)), std::u32string(1, c));
   }
-  EXPECT_EQ(sheet::utf8_of(0xD800), "\uFFFD");
+  EXPECT_EQ(paper::utf8_of(0xD800), "\uFFFD");
 }
 
 TEST(Font, CutOrDamagedFilesAreRefusedOrMisreadButNeverOverrun) {
-  const Bytes whole = sheet::font_file(Weight::Regular);
+  const Bytes whole = paper::font_file(Weight::Regular);
   EXPECT_FALSE(Font::read({}).has_value());
   int refused = 0;
   for (std::size_t length = 0; length < whole.size(); length += 397) {
     const std::vector<std::uint8_t> cut(whole.begin(), whole.begin() + static_cast<std::ptrdiff_t>(length));
     const auto face = Font::read(cut);
     if (!face) ++refused;
-    else EXPECT_EQ(face->advance(face->glyph(U'5')), sheet::font(Weight::Regular).advance(face->glyph(U'5')));
+    else EXPECT_EQ(face->advance(face->glyph(U'5')), paper::font(Weight::Regular).advance(face->glyph(U'5')));
   }
   EXPECT_GT(refused, 0);
   std::uint64_t seed = 7;

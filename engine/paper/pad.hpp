@@ -1,23 +1,12 @@
 #pragma once
-// The drawing hand: a group being filled, and the small rules of lettering and dimensioning (ISO 128, 129, 3098).
-#include <optional>
-#include <span>
+// The drawing hand: a group being filled, and the small rules of dimensioning (ISO 128, 129).
 #include <string>
 #include <vector>
 
-#include "measure/length.hpp"
-#include "sheet/display.hpp"
+#include "paper/display.hpp"
+#include "paper/lettering.hpp"
 
-namespace stringcourse::sheet {
-
-// Lettering heights of ISO 3098 that these sheets use.
-inline constexpr Micrometres kSmallText = 2500;
-inline constexpr Micrometres kText = 3500;
-inline constexpr Micrometres kLargeText = 5000;  // running numbers
-inline constexpr Micrometres kTitleText = 7000;
-/// Line pitch: 1.8 times the height. ISO 3098 asks for 1.5, and more where letters carry accents: the deepest stroke of
-/// this font over its highest accent takes (1184 + 3214) / 2500 = 1.76.
-[[nodiscard]] constexpr Micrometres line_pitch(Micrometres height) { return height * 9 / 5; }
+namespace stringcourse::paper {
 
 /// An upright rectangle on paper.
 struct Area {
@@ -34,14 +23,6 @@ struct Stroke {
   Pen pen = Pen::Thin;
   Dash dash = Dash::Solid;
   Ink ink = Ink::Black;
-};
-
-struct Lettering {
-  Micrometres height = kText;
-  Weight weight = Weight::Regular;
-  Anchor anchor = Anchor::Start;
-  Ink ink = Ink::Black;
-  int quarter_turns = 0;
 };
 
 /// A group being drawn. Every call adds one item over those before it; the group is taken at the end.
@@ -67,33 +48,10 @@ class Pad {
   bool layer_open_ = false;
 };
 
-/// Lines no wider than `width`, broken at spaces and line ends; a word that is too wide alone goes on over lines of its
-/// own. Nothing is left out; a UTF-8 character is never split; control characters become spaces.
-[[nodiscard]] std::vector<std::string> wrapped(const std::string& text, Micrometres width, Lettering lettering);
-[[nodiscard]] bool fits(const std::string& text, Micrometres width, Lettering lettering);
-
-/// A text in lines that fit their room.
-struct Setting {
-  std::vector<std::string> lines;
-  Lettering lettering;
-  Micrometres width = 0;   // of the widest line
-  Micrometres height = 0;  // from the top of the first line's capitals to the last baseline
-};
-struct TextRoom {
-  Micrometres width = 0, height = 0;  // along the lines, and across them
-};
-/// The text in the largest of `heights` at which it fits the room, whole, on one line or broken between words; none
-/// where it does not fit at the last of them.
-[[nodiscard]] std::optional<Setting> set_in(const std::string& text, TextRoom room, Lettering lettering, std::span<const Micrometres> heights);
-/// Heights for lettering on drawings, and where there is much room.
-inline constexpr Micrometres kDrawingHeights[] = {kText, kSmallText};
-inline constexpr Micrometres kLargeHeights[] = {kLargeText, kText, kSmallText};
 /// Writes the lines with their middle at `middle`; its x (turned text: y) is the anchor's.
 void write_setting(Pad& pad, Point middle, const Setting& setting);
 /// Writes lines hanging down from `top_left`, and returns the y under the last. The caller has made room for them.
 Micrometres write_paragraph(Pad& pad, Point top_left, Micrometres width, const std::string& text, Lettering lettering);
-/// Height that write_paragraph() takes.
-[[nodiscard]] Micrometres paragraph_height(const std::string& text, Micrometres width, Lettering lettering);
 
 /// Places for labels that want to stand at `wanted` (rising) but need `pitch` between them and must stay within
 /// first..last: as near to where they want to be as the pitch allows. Too many: the pitch shrinks.
@@ -112,4 +70,4 @@ Micrometres write_paragraph(Pad& pad, Point top_left, Micrometres width, const s
 /// An arrow with a filled head at `to`; level or upright only.
 [[nodiscard]] Group arrow(Point from, Point to, Stroke stroke);
 
-}  // namespace stringcourse::sheet
+}  // namespace stringcourse::paper

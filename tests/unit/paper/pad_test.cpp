@@ -1,13 +1,11 @@
-#include "sheet/pad.hpp"
+#include "paper/pad.hpp"
 
 #include <gtest/gtest.h>
 
-#include "sheet/context.hpp"
-#include "sheet/scale.hpp"
-#include "sheet/table.hpp"
-#include "sheet/words.hpp"
+#include "paper/scale.hpp"
+#include "paper/table.hpp"
 
-namespace stringcourse::sheet {
+namespace stringcourse::paper {
 namespace {
 
 // A word wider than its line goes on over further lines: every character of it, whole and in order.
@@ -108,16 +106,5 @@ TEST(Tables, ContinueALongRowOnTheNextSheet) {
   EXPECT_FALSE(table.lines[1].starts_row);
 }
 
-TEST(Words, ValuesAreNeverReadAsPatterns) {
-  EXPECT_EQ(fill_in("{0} and {1}", {"{1}", "b"}), "{1} and b");
-  EXPECT_EQ(fill_in("{7} stays, { too", {"a"}), "{7} stays, { too");
-}
-
-TEST(Ranges, JoinThreeOrMoreInARow) {
-  EXPECT_EQ(ranges_text({1, 3, 5, 6, 7, 8}), "1, 3, 5-8");
-  EXPECT_EQ(ranges_text({1, 2}), "1, 2");
-  EXPECT_EQ(ranges_text({}), "");
-}
-
 }  // namespace
-}  // namespace stringcourse::sheet
+}  // namespace stringcourse::paper

@@ -1,4 +1,4 @@
-#include "sheet/legibility.hpp"
+#include "paper/legibility.hpp"
 
 #include <algorithm>
 #include <array>
@@ -6,10 +6,10 @@
 #include <set>
 
 #include "measure/sorting.hpp"
-#include "sheet/font.hpp"
-#include "sheet/font_text.hpp"
+#include "paper/font.hpp"
+#include "paper/font_text.hpp"
 
-namespace stringcourse::sheet {
+namespace stringcourse::paper {
 namespace {
 
 /// How far ink reaches below the baseline and above it, in font units (capitals: 0 and 1500).
@@ -172,4 +172,4 @@ std::vector<LegibilityTrouble> legibility_troubles(const Sheet& sheet, Legibilit
   return troubles;
 }
 
-}  // namespace stringcourse::sheet
+}  // namespace stringcourse::paper

@@ -1,10 +1,10 @@
-#include "sheet/font_text.hpp"
+#include "paper/font_text.hpp"
 
 #include <algorithm>
 #include <array>
 #include <cstdint>
 
-namespace stringcourse::sheet {
+namespace stringcourse::paper {
 namespace {
 
 struct Step {
@@ -82,4 +82,4 @@ std::string utf8_of(char32_t character) {
   return {static_cast<char>(0xF0 | (character >> 18)), tail(12), tail(6), tail(0)};
 }
 
-}  // namespace stringcourse::sheet
+}  // namespace stringcourse::paper

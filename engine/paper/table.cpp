@@ -1,9 +1,9 @@
-#include "sheet/table.hpp"
+#include "paper/table.hpp"
 
 #include <algorithm>
 #include <utility>
 
-namespace stringcourse::sheet {
+namespace stringcourse::paper {
 namespace {
 
 constexpr Micrometres kPadding = 1'000, kEndPadding = 3'000;  // a right-hand column keeps clear of the next
@@ -148,4 +148,4 @@ Group draw_table(const Table& table, Point top_left, std::size_t first, std::siz
   return std::move(pad).take();
 }
 
-}  // namespace stringcourse::sheet
+}  // namespace stringcourse::paper

@@ -1,11 +1,11 @@
-#include "sheet/font.hpp"
+#include "paper/font.hpp"
 
 #include <algorithm>
 #include <utility>
 
-#include "sheet/font_text.hpp"
+#include "paper/font_text.hpp"
 
-namespace stringcourse::sheet {
+namespace stringcourse::paper {
 namespace {
 
 constexpr std::uint32_t kOpenTypeWithCff = 0x4F54544F;  // "OTTO"
@@ -163,4 +163,4 @@ Micrometres text_width(const std::string& text, Micrometres height, Weight weigh
   return static_cast<Micrometres>(std::min<std::int64_t>(width, INT32_MAX));
 }
 
-}  // namespace stringcourse::sheet
+}  // namespace stringcourse::paper

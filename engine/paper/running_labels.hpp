@@ -4,9 +4,9 @@
 #include <vector>
 
 #include "measure/notation.hpp"
-#include "sheet/pad.hpp"
+#include "paper/pad.hpp"
 
-namespace stringcourse::sheet {
+namespace stringcourse::paper {
 
 struct RunningLabel {
   Micrometres x = 0;  // where it points
@@ -30,4 +30,4 @@ struct Leader {
 [[nodiscard]] Group draw_running_labels(std::vector<RunningLabel> labels, const Area& room, Leader leader,
                                         LabelSide side, Tape tape);
 
-}  // namespace stringcourse::sheet
+}  // namespace stringcourse::paper

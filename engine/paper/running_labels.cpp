@@ -1,10 +1,10 @@
-#include "sheet/running_labels.hpp"
+#include "paper/running_labels.hpp"
 
 #include <algorithm>
 
 #include "measure/sorting.hpp"
 
-namespace stringcourse::sheet {
+namespace stringcourse::paper {
 namespace {
 
 constexpr Micrometres kLine = 7'000;  // from one turned line to the next
@@ -93,4 +93,4 @@ Group draw_running_labels(std::vector<RunningLabel> labels, const Area& room, Le
   return std::move(pad).take();
 }
 
-}  // namespace stringcourse::sheet
+}  // namespace stringcourse::paper

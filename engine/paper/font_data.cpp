@@ -2,11 +2,11 @@
 #include <array>
 #include <cstdint>
 
-#include "sheet/font.hpp"
+#include "paper/font.hpp"
 
 #pragma clang diagnostic ignored "-Wc23-extensions"  // #embed is C23; clang takes it in C++ too
 
-namespace stringcourse::sheet {
+namespace stringcourse::paper {
 namespace {
 
 #ifdef __wasm__
@@ -35,4 +35,4 @@ Bytes font_file(Weight weight) {
   return weight == Weight::Bold ? Bytes(kBold) : Bytes(kRegular);
 }
 
-}  // namespace stringcourse::sheet
+}  // namespace stringcourse::paper

@@ -6,13 +6,13 @@
 #include <iterator>
 #include <vector>
 
-#include "sheet/font.hpp"
+#include "paper/font.hpp"
 
-namespace stringcourse::sheet {
+namespace stringcourse::paper {
 namespace {
 
 std::vector<std::uint8_t> file_of(const std::string& name) {
-  std::ifstream file(std::string(STRINGCOURSE_ROOT) + "/engine/sheet/fonts/" + name, std::ios::binary);
+  std::ifstream file(std::string(STRINGCOURSE_ROOT) + "/engine/paper/fonts/" + name, std::ios::binary);
   return {std::istreambuf_iterator<char>(file), {}};
 }
 
@@ -42,4 +42,4 @@ TEST(FontFiles, WithoutOutlinesAreNotWhole) {
 }
 
 }  // namespace
-}  // namespace stringcourse::sheet
+}  // namespace stringcourse::paper

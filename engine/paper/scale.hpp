@@ -4,9 +4,9 @@
 #include <array>
 
 #include "measure/length.hpp"
-#include "sheet/display.hpp"
+#include "paper/display.hpp"
 
-namespace stringcourse::sheet {
+namespace stringcourse::paper {
 
 /// 1 : denominator.
 struct Scale {
@@ -38,4 +38,4 @@ inline constexpr std::array<Scale, 14> kScales{
   return kScales.back();
 }
 
-}  // namespace stringcourse::sheet
+}  // namespace stringcourse::paper

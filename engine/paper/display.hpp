@@ -5,7 +5,7 @@
 #include <string>
 #include <vector>
 
-namespace stringcourse::sheet {
+namespace stringcourse::paper {
 
 using Micrometres = std::int32_t;
 
@@ -97,4 +97,4 @@ struct PaperSize {
 /// Advance width of `text` in micrometres at capital height `height` (B612, the sheets' font).
 [[nodiscard]] Micrometres text_width(const std::string& text, Micrometres height, Weight weight);
 
-}  // namespace stringcourse::sheet
+}  // namespace stringcourse::paper

@@ -8,9 +8,9 @@
 #include <span>
 #include <string_view>
 
-#include "sheet/display.hpp"
+#include "paper/display.hpp"
 
-namespace stringcourse::sheet {
+namespace stringcourse::paper {
 
 using Bytes = std::span<const std::uint8_t>;
 using GlyphId = std::uint16_t;
@@ -65,4 +65,4 @@ struct FontFiles {
 /// Characters of `text` that the font lacks: drawn as boxes.
 [[nodiscard]] std::u32string missing_characters(std::string_view text, Weight weight);
 
-}  // namespace stringcourse::sheet
+}  // namespace stringcourse::paper

@@ -1,10 +1,10 @@
-#include "sheet/legibility.hpp"
+#include "paper/legibility.hpp"
 
 #include <algorithm>
 
 #include "gtest/gtest.h"
 
-namespace stringcourse::sheet {
+namespace stringcourse::paper {
 namespace {
 
 Text text_at(Point at, std::string words, Micrometres height = 2'500) {
@@ -126,4 +126,4 @@ TEST(Legibility, CharacterWithoutAGlyphIsTold) {
 }
 
 }  // namespace
-}  // namespace stringcourse::sheet
+}  // namespace stringcourse::paper

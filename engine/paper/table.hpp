@@ -4,9 +4,9 @@
 #include <string_view>
 #include <vector>
 
-#include "sheet/pad.hpp"
+#include "paper/pad.hpp"
 
-namespace stringcourse::sheet {
+namespace stringcourse::paper {
 
 struct Column {
   std::string title;
@@ -54,4 +54,4 @@ struct HeadingAbove {
 /// Height of so many lines with the head.
 [[nodiscard]] Micrometres table_height(const Table& table, std::size_t lines);
 
-}  // namespace stringcourse::sheet
+}  // namespace stringcourse::paper

@@ -4,10 +4,10 @@
 #include <span>
 #include <vector>
 
-#include "sheet/legibility.hpp"
-#include "sheet/pad.hpp"
+#include "paper/legibility.hpp"
+#include "paper/pad.hpp"
 
-namespace stringcourse::sheet {
+namespace stringcourse::paper {
 
 /// What is lettered so far. A text takes the first of its places where it meets none of it.
 class Placer {
@@ -29,4 +29,4 @@ class Placer {
   std::vector<Box> boxes_;
 };
 
-}  // namespace stringcourse::sheet
+}  // namespace stringcourse::paper

@@ -1,8 +1,8 @@
-#include "sheet/placing.hpp"
+#include "paper/placing.hpp"
 
 #include <algorithm>
 
-namespace stringcourse::sheet {
+namespace stringcourse::paper {
 namespace {
 
 Box box_of(const std::string& text, const Lettering& lettering, Point place) {
@@ -37,4 +37,4 @@ void Placer::add(const Group& group) {
   for (const Group& inner : group.groups) add(inner);
 }
 
-}  // namespace stringcourse::sheet
+}  // namespace stringcourse::paper

@@ -4,7 +4,7 @@
 #include <string>
 #include <string_view>
 
-namespace stringcourse::sheet {
+namespace stringcourse::paper {
 
 /// Stands for bytes that are no UTF-8, and for noncharacters.
 inline constexpr char32_t kReplacement = 0xFFFD;
@@ -17,4 +17,4 @@ inline constexpr char32_t kReplacement = 0xFFFD;
 /// UTF-8 of one character (a surrogate or a value above U+10FFFF gives kReplacement).
 [[nodiscard]] std::string utf8_of(char32_t character);
 
-}  // namespace stringcourse::sheet
+}  // namespace stringcourse::paper

@@ -3,9 +3,9 @@
 #include <string>
 #include <vector>
 
-#include "sheet/display.hpp"
+#include "paper/display.hpp"
 
-namespace stringcourse::sheet {
+namespace stringcourse::paper {
 
 /// A rectangle on paper, micrometres. Two boxes that only touch do not overlap.
 struct Box {
@@ -45,4 +45,4 @@ struct LegibilityLimits {
 /// pairs whose heights on the sheet overlap.
 [[nodiscard]] std::vector<LegibilityTrouble> legibility_troubles(const Sheet& sheet, LegibilityLimits limits = {});
 
-}  // namespace stringcourse::sheet
+}  // namespace stringcourse::paper
