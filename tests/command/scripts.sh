@@ -2,7 +2,7 @@
 . "$(dirname "$0")/tools.sh"
 
 fact "every script is sound shell"
-for script in run check bench .ci/run scripts/setup.sh scripts/build.sh scripts/page.sh; do
+for script in run check bench .ci/run scripts/setup.sh scripts/build.sh scripts/page.sh scripts/layers.sh; do
   bash -n "$repository/$script" 2>err || fails "$script"
 done
 
