@@ -8,6 +8,7 @@ namespace {
 constexpr Micrometres kObliqueStroke = 1500;  // half the stroke's extent, each way
 constexpr Micrometres kExtension = 1500;      // gap and overrun of extension lines
 constexpr Micrometres kArrowHead = 2500;
+constexpr Micrometres kGutter = 4'000;
 
 // One cluster of labels that touch: they stand `pitch` apart from its first place on.
 struct Cluster {
@@ -34,6 +35,16 @@ Group dimension_lines(Point from, Point to, Point a, Point b, Point overrun) {
 Area clipped_box(const Area& box, const Area& frame) {
   return {std::max(box.left, frame.left), std::max(box.bottom, frame.bottom), std::min(box.right, frame.right),
           std::min(box.top, frame.top)};
+}
+
+Area left_part(Area box, int share) {
+  box.right = box.left + box.width() / 100 * share;
+  return box;
+}
+
+Area right_part(Area box, int share) {
+  box.left += box.width() / 100 * share + kGutter;
+  return box;
 }
 
 Group& Pad::layer() {

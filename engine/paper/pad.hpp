@@ -18,6 +18,9 @@ struct Area {
 };
 /// The part of `box` inside `frame` (may be empty).
 [[nodiscard]] Area clipped_box(const Area& box, const Area& frame);
+/// The left part of a box, `share` hundredths of its width, and what is right of that and of a gutter.
+[[nodiscard]] Area left_part(Area box, int share);
+[[nodiscard]] Area right_part(Area box, int share);
 
 struct Stroke {
   Pen pen = Pen::Thin;

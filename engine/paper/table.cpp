@@ -67,6 +67,30 @@ Micrometres head_height(const Table& table) {
   return static_cast<Micrometres>(head_lines(table).size()) * table.pitch();
 }
 
+// The heading behind `end` whose rows would be torn apart there, if they fit a sheet of their own; else `end`.
+std::size_t before_torn_group(const Table& table, std::size_t first, std::size_t end, std::size_t fit) {
+  std::size_t heading = end;
+  while (heading > first && !table.lines[heading].heading) --heading;
+  while (heading > first && !table.lines[heading].starts_row) --heading;
+  std::size_t next = end;
+  while (next < table.lines.size() && !table.lines[next].heading) ++next;
+  return heading > first && next - heading <= fit ? heading : end;
+}
+
+// Where a sheet of a table ends: rows stay whole unless one is longer than a sheet.
+std::size_t end_of_sheet(const Table& table, std::size_t first, std::size_t fit) {
+  const std::size_t most = std::min(table.lines.size(), first + fit);
+  if (most == table.lines.size()) return most;
+  if (table.whole_groups) {
+    const std::size_t end = before_torn_group(table, first, most, fit);
+    if (end != most) return end;
+  }
+  for (std::size_t end = most; end > first; --end) {
+    if (table.lines[end].starts_row && !table.lines[end - 1].heading) return end;
+  }
+  return most;
+}
+
 }  // namespace
 
 void Table::add_row(const std::vector<std::string>& cells) {
@@ -89,6 +113,8 @@ void Table::add_heading(const std::string& text) {
     lines.push_back({{std::move(line)}, std::exchange(first, false), true});
   }
 }
+
+Column column(std::string_view title, int share, Anchor anchor) { return {std::string(title), share, anchor}; }
 
 Table new_table(Micrometres width, std::string_view name, std::vector<Column> columns, Micrometres height_of_text) {
   Table table;
@@ -113,6 +139,15 @@ std::size_t lines_that_fit(const Table& table, Micrometres height, std::size_t f
   const Micrometres room = height - head_height(table);
   const std::size_t lines = room <= 0 ? 0 : static_cast<std::size_t>(room / table.pitch()), above = heading_above(table, first).lines();
   return lines - std::min(lines, above);
+}
+
+std::vector<std::size_t> ends_of_sheets(const Table& table, Micrometres height) {
+  std::vector<std::size_t> ends;
+  while (ends.empty() || ends.back() < table.lines.size()) {
+    const std::size_t first = ends.empty() ? 0 : ends.back();
+    ends.push_back(end_of_sheet(table, first, std::max<std::size_t>(1, lines_that_fit(table, height, first))));
+  }
+  return ends;
 }
 
 Micrometres table_height(const Table& table, std::size_t lines) {

@@ -13,6 +13,7 @@ struct Column {
   int share = 10;  // of the table's width, in hundredths
   Anchor anchor = Anchor::Start;
 };
+[[nodiscard]] Column column(std::string_view title, int share, Anchor anchor = Anchor::Start);
 
 /// One printed line of a table. The first line of a row has a rule above it.
 struct TableLine {
@@ -49,6 +50,9 @@ struct HeadingAbove {
   std::size_t lines() const { return to - from; }
 };
 [[nodiscard]] HeadingAbove heading_above(const Table& table, std::size_t first);
+/// The line behind the last one of each sheet that leaves so much height to the table, the least number of sheets. Rows
+/// stay whole unless one is longer than a sheet.
+[[nodiscard]] std::vector<std::size_t> ends_of_sheets(const Table& table, Micrometres height);
 /// The lines first..last (last not included), with the head and the heading above them, hung from `top_left`.
 [[nodiscard]] Group draw_table(const Table& table, Point top_left, std::size_t first, std::size_t last);
 /// Height of so many lines with the head.

@@ -1,3 +1,4 @@
+// The bed under every unit of the first course.
 #include <algorithm>
 #include <array>
 
@@ -6,8 +7,10 @@
 #include "paper/running_labels.hpp"
 #include "setout/marks.hpp"
 #include "setout/places.hpp"
-#include "sheet/found.hpp"
+#include "sheet/bare.hpp"
 #include "sheet/hook_words.hpp"
+#include "sheet/registry.hpp"
+#include "sheet/strip.hpp"
 
 namespace stringcourse::sheet {
 namespace {
@@ -282,15 +285,11 @@ void write_end_name(Pad& pad, const Profile& profile, const std::string& name, b
   write_setting(pad, {x, profile.line + kUnitHigh / 2}, fitting_name(profile.context, name, beside, lettering, kLargeHeights));
 }
 
-}  // namespace
-
 bool has_bed_profile(const Context& context, int wall) {
   const ground::BedAsFound* bed = bed_of(context);
   // As long as a reading is lacking the level is not known, nor is any bed.
   return bed != nullptr && bed->units_without == 0 && std::ranges::any_of(bed->units, [&](const ground::UnitBed& unit) { return unit.wall == wall; });
 }
-
-StripPlan plan_bed_profile(const Context& context, int wall) { return plan_strip(context, wall, 1); }
 
 Group draw_bed_profile(const Context& context, int wall, const Part& part, Scale scale) {
   Pad pad(Role::Figure, fill_in(context.words.title_bed_profile, {context.wall(wall).name}));
@@ -312,5 +311,46 @@ Group draw_bed_profile(const Context& context, int wall, const Part& part, Scale
   if (part.last()) write_end_name(pad, profile, side.end_name, false);
   return std::move(pad).take();
 }
+
+std::string title_of(const Building& building, const Words& words, int wall) {
+  return fill_in(words.title_bed_profile, {building.walls[static_cast<std::size_t>(wall)].name});
+}
+
+/// Each wall in the parts of its strip.
+std::vector<PlannedSheet> bed_sheets(const Context& context) {
+  return sheets_of_walls(context, {.title = [](const Context& of, int wall, int) { return title_of(of.building, of.words, wall); },
+                                   .parts = [](const Context& of, int wall, int) { return has_bed_profile(of, wall) ? parts_of_strip(of, wall, 1) : WallParts{}; }});
+}
+
+// The bed under a whole wall, as wide as it is.
+Drawing bed_drawing(const Context& context, SheetName name, int number) {
+  const int wall = number - 1;
+  const setout::Reach reach = setout::reach_of_wall(context.building, context.layout, wall);
+  const Scale scale = fitting_scale(reach.to - reach.from, reach.to - reach.from, kLargest, kLargest, {20});
+  const Micrometres wide = std::max(scale.paper(reach.to - reach.from) + 30'000, Micrometres{190'000});
+  Sheet sheet = bare_sheet(std::move(name), wide + 2 * kRim, 175'000);
+  Context on_sheet = context;
+  on_sheet.page.drawing = inside_rim(sheet);
+  sheet.groups.push_back(draw_bed_profile(on_sheet, wall, {reach.from, reach.to, 1, 1}, scale));
+  return {std::move(sheet), scale, 0, wall, {}};
+}
+
+}  // namespace
+
+constinit const SheetKind kBedProfilesSheet{
+    .name = "bed",
+    .hold_point = HoldPoint::FirstCourse,
+    .caution = {"wet-cement"},
+    .sheets = bed_sheets,
+    .draw = [](const Context& context, const PlannedSheet& sheet) { return draw_bed_profile(context, sheet.wall, sheet.part, *sheet.scale); },
+    .drawing = DrawingKind{
+        .name = "bed-",
+        .has = [](const Context& context, int number) {
+          return number <= static_cast<int>(context.building.walls.size()) && has_bed_profile(context, number - 1);
+        },
+        .title = [](const Building& building, const Words& words, int number) { return title_of(building, words, number - 1); },
+        .draw = bed_drawing,
+    },
+};
 
 }  // namespace stringcourse::sheet

@@ -77,6 +77,12 @@ struct Part {
 /// The fewest equal parts, each at most `room` long, their borders on multiples of `grid`.
 [[nodiscard]] std::vector<Part> parts_of(Length from, Length to, Length room, Length grid);
 
+/// A wall over as many sheets as it takes.
+struct WallParts {
+  Scale scale;
+  std::vector<Part> parts;
+};
+
 /// From a wall's own line to paper, seen from outside: its start at the right.
 struct WallView {
   Scale scale;
@@ -85,6 +91,9 @@ struct WallView {
   Micrometres at(Length along) const { return right - (scale.paper(along) - scale.paper(from)); }
 };
 
+[[nodiscard]] inline const std::string& corner_name(const Context& context, int corner) {
+  return context.building.corners[static_cast<std::size_t>(corner)].name;
+}
 /// "A" or "the wall it meets"; user text.
 [[nodiscard]] std::string start_corner_name(const Context& context, int wall);
 /// Short text of a height from the datum.

@@ -1,15 +1,17 @@
-#include "sheet/corner_sheet.hpp"
-
+// Corners from above, course 1 beside course 2: their units with names, the bar and its distances from both outer faces.
 #include <algorithm>
 
 #include "setout/marks.hpp"
 #include "setout/over.hpp"
+#include "sheet/registry.hpp"
 
 namespace stringcourse::sheet {
 namespace {
 
 using setout::OnWall;
 
+constexpr Scale kCornerScale{10};
+constexpr std::size_t kCornersOnSheet = 2;
 constexpr std::size_t kAllDrawn = 6;                 // as many corners are drawn one by one
 constexpr Length kBeyond = Length::millimetres(250);  // of each wall, past the other's thickness
 constexpr Micrometres kDimension = 6'000;            // from the outer face to a distance's line
@@ -278,8 +280,7 @@ bool needs_drawing(const Context& context, std::size_t corner) {
   return false;
 }
 
-}  // namespace
-
+/// Those with a bar and those made by a corner set. Where there are many, one of each kind.
 std::vector<std::size_t> corners_drawn(const Context& context) {
   std::vector<std::size_t> all;
   for (std::size_t corner = 0; corner < context.building.corners.size(); ++corner) {
@@ -307,5 +308,30 @@ Group draw_corners(const Context& context, std::span<const std::size_t> corners)
   write_paragraph(pad, {room.left, room.bottom + paragraph_height(std::string(context.words.pour.corner_note), room.width(), {kSmallText})}, room.width(), std::string(context.words.pour.corner_note), {kSmallText});
   return std::move(pad).take();
 }
+
+std::vector<PlannedSheet> corner_sheets(const Context& context) {
+  const std::vector<std::size_t> corners = corners_drawn(context);
+  const std::size_t count = (corners.size() + kCornersOnSheet - 1) / kCornersOnSheet;
+  std::vector<PlannedSheet> sheets;
+  for (std::size_t index = 0; index < count; ++index) {
+    const std::string title = part_title(context.words, std::string(context.words.pour.title_corners),
+                                         static_cast<int>(index) + 1, static_cast<int>(count));
+    PlannedSheet sheet{.title = title, .scale = kCornerScale};
+    const std::size_t first = index * kCornersOnSheet, end = std::min(corners.size(), first + kCornersOnSheet);
+    for (std::size_t corner = first; corner < end; ++corner) sheet.shown.push_back(corners[corner]);
+    sheets.push_back(std::move(sheet));
+  }
+  return sheets;
+}
+
+}  // namespace
+
+constinit const SheetKind kCornersSheet{
+    .name = "corners",
+    .hold_point = HoldPoint::FirstCourse,
+    .caution = {{}, &Words::caution_dowels},
+    .sheets = corner_sheets,
+    .draw = [](const Context& context, const PlannedSheet& sheet) { return draw_corners(context, sheet.shown); },
+};
 
 }  // namespace stringcourse::sheet

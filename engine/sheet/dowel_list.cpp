@@ -1,7 +1,9 @@
+// Dowels before the pour, by wall, each wall under what its numbers are measured from: running distance, how far in from
+// which face, the cells of courses 1 and 2 and whose units they are in, how far it may be out.
 // The dowel list: where each dowel stands, in which cells it comes up, and how far it may be out.
 #include "sheet/hook_words.hpp"
-#include "sheet/lists.hpp"
 #include "sheet/poured.hpp"
+#include "sheet/registry.hpp"
 
 namespace stringcourse::sheet {
 namespace {
@@ -34,8 +36,6 @@ void add_dowel(Table& table, const Context& context, const steel::Dowel& dowel) 
                  room(&steel::DowelRoom::to_start), room(&steel::DowelRoom::to_end), across});
 }
 
-}  // namespace
-
 Table dowel_table(const Context& context) {
   const PourWords& words = context.words.pour;
   // Widths: a number such as 31'-7 13/16" = 379 13/16" on one line of a Letter sheet, and one such as 1 13/16".
@@ -56,6 +56,7 @@ Table dowel_table(const Context& context) {
   return table;
 }
 
+/// What the numbers go to, and where the form stands.
 std::string dowel_note(const Context& context) {
   const PourWords& words = context.words.pour;
   const Tape tape = context.tape();
@@ -67,5 +68,15 @@ std::string dowel_note(const Context& context) {
   if (!form) return note + " " + std::string(words.form_unknown);
   return note + " " + (*form == Length() ? std::string(words.form_here) : fill_in(words.form_at, {tape_text(*form, tape)}));
 }
+
+}  // namespace
+
+constinit const SheetKind kDowelsSheet{
+    .name = "dowels",
+    .hold_point = HoldPoint::Pour,
+    .caution = {{}, &Words::caution_dowels},
+    .table = dowel_table,
+    .note = dowel_note,
+};
 
 }  // namespace stringcourse::sheet

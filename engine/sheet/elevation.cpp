@@ -1,18 +1,25 @@
-#include "sheet/elevation.hpp"
-
+// One wall seen from outside, its start at the right: courses, openings, beams, bars, control joints, every unit.
 #include <algorithm>
 
 #include "measure/sorting.hpp"
 #include "setout/cleanouts.hpp"
 #include "setout/marks.hpp"
 #include "setout/places.hpp"
+#include "sheet/bare.hpp"
 #include "sheet/elevation_view.hpp"
-#include "sheet/lintel_lists.hpp"
+#include "sheet/lintel_words.hpp"
+#include "sheet/registry.hpp"
 
 namespace stringcourse::sheet {
 namespace {
 
+// What letters and dimensions take round the courses.
+constexpr Micrometres kElevationLeft = 32'000, kElevationRight = 14'000;
+constexpr Micrometres kElevationAbove = 5'500, kElevationBelow = 33'400;
+
 Length bearing_of(const Building& building) { return building.courses.front().underside() - building.joint; }
+
+Length height_of_courses(const Building& building) { return building.courses.back().top - bearing_of(building); }
 
 Elevation elevation_of(const Context& context, int wall, const Part& part, Scale scale, const Area& room) {
   const Micrometres wide = scale.paper(part.to) - scale.paper(part.from);
@@ -226,14 +233,6 @@ void write_notes(Pad& pad, const Elevation& elevation) {
   }
 }
 
-}  // namespace
-
-Length height_of_courses(const Building& building) {
-  return building.courses.back().top - bearing_of(building);
-}
-
-namespace {
-
 bool has_cuts(const Context& context, int wall) {
   const auto runs = setout::runs_of_wall(context.layout, wall);
   return std::any_of(runs.begin(), runs.end(), [&](const Run& run) {
@@ -242,9 +241,8 @@ bool has_cuts(const Context& context, int wall) {
   });
 }
 
-}  // namespace
-
-ElevationPlan plan_elevation(const Context& context, int wall) {
+/// On one sheet where that leaves letters legible, else over several, as large as so many sheets allow.
+WallParts parts_of_elevation(const Context& context, int wall) {
   const Micrometres high = context.page.drawing.height() - kElevationAbove - kElevationBelow;
   const Micrometres wide = context.page.drawing.width() - kElevationLeft - kElevationRight;
   const setout::Reach reach = setout::reach_of_wall(context.building, context.layout, wall);
@@ -268,10 +266,7 @@ ElevationPlan plan_elevation(const Context& context, int wall) {
   return {scale, parts_of(reach.from, reach.to, scale.shown(wide), grid)};
 }
 
-Area elevation_box(const Context& context, int wall, const Part& part, Scale scale, const Area& room, const Stretch& stretch) {
-  return elevation_of(context, wall, part, scale, room).box(stretch.from, stretch.to, stretch.low, stretch.high);
-}
-
+/// Drawn into `room`, which is at least as wide and high as parts_of_elevation() counts on.
 Group draw_elevation(const Context& context, int wall, const Part& part, Scale scale, const Area& room) {
   const Elevation elevation = elevation_of(context, wall, part, scale, room);
   Pad pad(Role::Figure, fill_in(context.words.title_elevation, {context.wall(wall).name}));
@@ -286,5 +281,55 @@ Group draw_elevation(const Context& context, int wall, const Part& part, Scale s
   write_notes(pad, elevation);
   return std::move(pad).take();
 }
+
+std::string title_of(const Building& building, const Words& words, int wall) {
+  return fill_in(words.title_elevation, {building.walls[static_cast<std::size_t>(wall)].name});
+}
+
+int walls_of(const Building& building) { return static_cast<int>(building.walls.size()); }
+
+std::vector<PlannedSheet> elevation_sheets(const Context& context) {
+  return sheets_of_walls(context, {.title = [](const Context& of, int wall, int) { return title_of(of.building, of.words, wall); },
+                                   .parts = [](const Context& of, int wall, int) { return parts_of_elevation(of, wall); }});
+}
+
+Drawing elevation_drawing(const Context& context, SheetName name, int number) {
+  const int wall = number - 1;
+  const setout::Reach reach = setout::reach_of_wall(context.building, context.layout, wall);
+  const Length high = height_of_courses(context.building);
+  const Scale scale = fitting_scale(reach.to - reach.from, high, kLargest, kLargest, {20});
+  Sheet sheet = bare_sheet(std::move(name), scale.paper(reach.to - reach.from) + kElevationLeft + kElevationRight + 2 * kRim,
+                          scale.paper(high) + kElevationAbove + kElevationBelow + 2 * kRim);
+  const Area room = inside_rim(sheet);
+  const Part part{reach.from, reach.to, 1, 1};
+  sheet.groups.push_back(draw_elevation(context, wall, part, scale, room));
+  Drawing drawing{std::move(sheet), scale, 0, wall, {}};
+  const Elevation elevation = elevation_of(context, wall, part, scale, room);
+  for (std::size_t index = 0; index < context.building.openings.size(); ++index) {
+    const ResolvedOpening& opening = context.building.openings[index];
+    if (opening.wall != wall) continue;
+    const Area box = elevation.box(opening.from.distance_from_start(), opening.to.distance_from_start(),
+                                   opening.underside, opening.soffit);
+    drawing.handles.push_back({Handle::What::Opening, static_cast<int>(index), box, -1, 0, true});
+  }
+  return drawing;
+}
+
+}  // namespace
+
+constinit const SheetKind kElevationsSheet{
+    .name = "elevation",
+    .hold_point = HoldPoint::Lintels,
+    .caution = {"brace-over-8-ft"},
+    .sheets = elevation_sheets,
+    .draw = [](const Context& context, const PlannedSheet& sheet) { return draw_elevation(context, sheet.wall, sheet.part, *sheet.scale, context.page.drawing); },
+    .drawing = DrawingKind{
+        .name = "elevation-",
+        .has = [](const Context& context, int number) { return number <= walls_of(context.building); },
+        .title = [](const Building& building, const Words& words, int number) { return title_of(building, words, number - 1); },
+        .draw = elevation_drawing,
+        .in_every_set = walls_of,
+    },
+};
 
 }  // namespace stringcourse::sheet

@@ -6,6 +6,7 @@
 #include "setout/marks.hpp"
 #include "setout/places.hpp"
 #include "sheet/hook_words.hpp"
+#include "sheet/registry.hpp"
 
 namespace stringcourse::sheet {
 namespace {
@@ -117,8 +118,7 @@ std::string board_text(const Board& board) {
   return text + " " + std::string(words.board_note);
 }
 
-}  // namespace
-
+/// True where dowels start on this wall.
 bool has_form_board(const Context& context, int wall) {
   return context.job.dowels != nullptr && std::ranges::any_of(*context.job.dowels, [&](const steel::Dowel& dowel) { return dowel.wall == wall; });
 }
@@ -128,21 +128,23 @@ std::string form_board_title(const Context& context, int wall) {
   return fill_in(side.interior ? context.words.pour.title_board_inner : context.words.title_form_board, {side.name});
 }
 
-StripPlan plan_form_board(const Context& context, int wall) {
+}  // namespace
+
+WallParts parts_of_form_board(const Context& context, int wall) {
   const setout::Reach reach = reach_of(context, wall);
   const Micrometres paper = context.page.drawing.width() - 2 * kEnds;
   const Length grid = context.building.series_of(context.wall(wall)).full_pitch();
-  const auto all_fit = [&](const StripPlan& plan) {
-    return std::ranges::all_of(plan.parts, [&](const Part& part) {
-      const WallView view{plan.scale, 0, part.from};
+  const auto all_fit = [&](const WallParts& board) {
+    return std::ranges::all_of(board.parts, [&](const Part& part) {
+      const WallView view{board.scale, 0, part.from};
       const Micrometres room = context.page.drawing.width();
       return labels_fit(dowel_labels(context, wall, part, view).size(), room) && labels_fit(jamb_labels(context, wall, part, view).size(), room);
     });
   };
-  std::optional<StripPlan> best;
+  std::optional<WallParts> best;
   for (const Scale scale : {Scale{20}, Scale{25}, Scale{30}, Scale{40}, Scale{50}}) {
-    StripPlan plan{scale, parts_of(reach.from, reach.to, scale.shown(paper), grid)};
-    if (!best || (plan.parts.size() < best->parts.size() && all_fit(plan))) best = std::move(plan);
+    WallParts board{scale, parts_of(reach.from, reach.to, scale.shown(paper), grid)};
+    if (!best || (board.parts.size() < best->parts.size() && all_fit(board))) best = std::move(board);
   }
   return *best;
 }
@@ -165,5 +167,22 @@ Group draw_form_board(const Context& context, int wall, const Part& part, Scale 
   write_paragraph(pad, {room.left, under}, room.width(), text, kNote);
   return std::move(pad).take();
 }
+
+namespace {
+
+std::vector<PlannedSheet> form_sheets(const Context& context) {
+  return sheets_of_walls(context, {.title = [](const Context& of, int wall, int) { return form_board_title(of, wall); },
+                                   .parts = [](const Context& of, int wall, int) { return has_form_board(of, wall) ? parts_of_form_board(of, wall) : WallParts{}; }});
+}
+
+}  // namespace
+
+constinit const SheetKind kFormBoardsSheet{
+    .name = "form",
+    .hold_point = HoldPoint::Pour,
+    .caution = {{}, &Words::caution_dowels},
+    .sheets = form_sheets,
+    .draw = [](const Context& context, const PlannedSheet& sheet) { return draw_form_board(context, sheet.wall, sheet.part, *sheet.scale); },
+};
 
 }  // namespace stringcourse::sheet

@@ -1,3 +1,5 @@
+// The setting-out card: what the tape must read, the square check at each corner, kerfs of the boards, the line of each
+// side.
 #include <algorithm>
 
 #include "measure/force.hpp"
@@ -6,16 +8,12 @@
 #include "setout/marks.hpp"
 #include "setout/trigs.hpp"
 #include "sheet/hook_words.hpp"
-#include "sheet/lists.hpp"
+#include "sheet/registry.hpp"
 
 namespace stringcourse::sheet {
 namespace {
 
 using setout::KerfKind;
-
-const std::string& corner_name(const Context& context, int corner) {
-  return context.building.corners[static_cast<std::size_t>(corner)].name;
-}
 
 std::string_view kerf_name(const Words& words, KerfKind kind) {
   switch (kind) {
@@ -131,15 +129,12 @@ void add_lines(Table& table, const Context& context) {
   }
 }
 
-}  // namespace
-
 Table setting_out_table(const Context& context) {
   const Words& words = context.words;
-  Table table;
-  table.name = std::string(words.title_setting_out);
-  table.columns = {{"", 5}, {std::string(words.card_what), 16}, {std::string(words.card_wanted), 26}, {std::string(words.card_says), 33}, {std::string(words.card_read), 20}};
-  table.width = context.page.drawing.width();
-  table.height_of_text = kSmallText;
+  Table table = new_table(context.page.drawing.width(), words.title_setting_out,
+                          {column("", 5), column(words.card_what, 16), column(words.card_wanted, 26),
+                           column(words.card_says, 33), column(words.card_read, 20)},
+                          kSmallText);
   table.pencil_boxes = true;
   if (context.job.setting_out == nullptr || context.job.boards == nullptr) return table;
   add_tapes(table, context);
@@ -149,5 +144,15 @@ Table setting_out_table(const Context& context) {
   add_lines(table, context);
   return table;
 }
+
+}  // namespace
+
+constinit const SheetKind kSettingOutSheet{
+    .name = "setting-out",
+    .hold_point = HoldPoint::Pour,
+    .caution = {"engineer"},
+    .table = setting_out_table,
+    .note = [](const Context& context) { return std::string(context.words.card_note); },
+};
 
 }  // namespace stringcourse::sheet

@@ -311,19 +311,19 @@ Scale fewest_parts(Length whole, Micrometres room) {
 
 }  // namespace
 
-StripPlan plan_strip(const Context& context, int wall, int course) {
+WallParts parts_of_strip(const Context& context, int wall, int course) {
   const setout::Reach reach = setout::reach_of_wall(context.building, context.layout, wall);
   const Micrometres paper = context.page.drawing.width() - 2 * kEndRoom;
   const Scale scale = fewest_parts(reach.to - reach.from, paper);
   const Length room = scale.shown(paper);
-  StripPlan plan{scale, parts_of(reach.from, reach.to, room, context.building.series_of(context.wall(wall)).full_pitch())};
-  for (std::size_t index = 0; index + 1 < plan.parts.size(); ++index) {
-    const Length rest = room * static_cast<std::int64_t>(plan.parts.size() - index - 1);
-    Part& part = plan.parts[index];
+  WallParts strip{scale, parts_of(reach.from, reach.to, room, context.building.series_of(context.wall(wall)).full_pitch())};
+  for (std::size_t index = 0; index + 1 < strip.parts.size(); ++index) {
+    const Length rest = room * static_cast<std::int64_t>(strip.parts.size() - index - 1);
+    Part& part = strip.parts[index];
     part.to = snapped_border(context, wall, course, part.to, reach.to - rest, part.from + room);
-    plan.parts[index + 1].from = part.to;
+    strip.parts[index + 1].from = part.to;
   }
-  return plan;
+  return strip;
 }
 
 std::string strip_title(const Context& context, int wall, int course) {

@@ -1,29 +1,17 @@
+// The first sheet: where the job stands. Key plan on the left, tallies on the right.
 #include "sheet/summary.hpp"
 
 #include <algorithm>
 
-#include "setout/laying_order.hpp"
-#include "setout/places.hpp"
-#include "sheet/lists.hpp"
+#include "paper/stack.hpp"
 #include "sheet/plan.hpp"
+#include "sheet/registry.hpp"
+#include "sheet/sides.hpp"
 #include "supply/counts.hpp"
 #include "supply/lintels.hpp"
 
 namespace stringcourse::sheet {
 namespace {
-
-constexpr Micrometres kGutter = 4'000;
-
-Area left_of(const Context& context, int share) {
-  Area box = context.page.drawing;
-  box.right = box.left + box.width() / 100 * share;
-  return box;
-}
-Area right_of(const Context& context, int share) {
-  Area box = context.page.drawing;
-  box.left += box.width() / 100 * share + kGutter;
-  return box;
-}
 
 Table side_table(const Area& box, std::vector<Column> columns, Micrometres height) {
   Table table;
@@ -149,118 +137,6 @@ Table unit_table(const Context& context, const Area& box, Micrometres height) {
   return table;
 }
 
-// Hangs tables and sentences one under another while there is room. What has none is left to the sheets behind, and that is
-// said: room for it and for a last sentence is kept free.
-class Stack {
- public:
-  Stack(Pad& pad, Area box, std::string more, std::string last = {}) : pad_(pad), box_(box), more_(std::move(more)), last_(std::move(last)) {
-    floor_ = box_.bottom + height_of(more_) + (last_.empty() ? 0 : height_of(last_));
-  }
-  void hang(const Table& table) {
-    const std::size_t fit = lines_that_fit(table, box_.top - floor_ - table.pitch());
-    const std::size_t shown = std::min(fit, table.lines.size());
-    left_out_ = left_out_ || shown < table.lines.size();
-    if (shown == 0) return;
-    pad_.add(draw_table(table, {box_.left, box_.top}, 0, shown));
-    box_.top -= table_height(table, shown) + 3'000;
-  }
-  bool has_room(const std::vector<std::string>& texts) const {
-    Micrometres high = 0;
-    for (const std::string& text : texts) high += height_of(text);
-    return high <= box_.top - floor_;
-  }
-  [[nodiscard]] bool has_room(const Table& table) const {
-    return table.lines.size() <= lines_that_fit(table, box_.top - floor_ - table.pitch());
-  }
-  void write(const std::string& text, Weight weight, Ink ink = Ink::Black) {
-    if (has_room(std::vector{text})) write_here(text, weight, ink);
-    else left_out_ = true;
-  }
-  /// The last sentence, and before it that something was left out.
-  void finish() {
-    if (left_out_) write_here(more_, Weight::Regular, Ink::Black);
-    if (!last_.empty()) write_here(last_, Weight::Regular, Ink::Black);
-  }
-
- private:
-  // Bold is the wider of the two weights.
-  Micrometres height_of(const std::string& text) const {
-    return paragraph_height(text, box_.width() - 2'000, {kSmallText, Weight::Bold, Anchor::Start, Ink::Black, 0}) + 1'500;
-  }
-  void write_here(const std::string& text, Weight weight, Ink ink) {
-    box_.top = write_paragraph(pad_, {box_.left + 1'000, box_.top}, box_.width() - 2'000, text, {kSmallText, weight, Anchor::Start, ink, 0}) - 1'500;
-  }
-  Pad& pad_;
-  Area box_;
-  std::string more_, last_;
-  Micrometres floor_ = 0;
-  bool left_out_ = false;
-};
-
-// Corners and free ends as the outline is walked.
-std::string order_of_corners(const Context& context) {
-  const auto& walls = context.building.walls;
-  std::string order = walls.front().start_name;
-  for (const Wall& wall : walls) {
-    if (!wall.interior && wall.end_name != walls.front().start_name) order += ", " + wall.end_name;
-  }
-  return order;
-}
-
-std::vector<int> courses_with_wire(const Building& building) {
-  std::vector<int> wire;
-  for (const Course& course : building.courses) {
-    if (course.wire) wire.push_back(course.number);
-  }
-  return wire;
-}
-
-std::string lead_text(const setout::Lead& lead) {
-  std::string text;
-  for (const setout::LeadCourse& course : lead.courses) {
-    if (!text.empty()) text += ", ";
-    text += number_text(course.arriving_units) + "+" + number_text(course.leaving_units);
-  }
-  return text;
-}
-
-void write_legend(Stack& stack, const Context& context, int course) {
-  if (scale_of_course_plan(context).denominator > kSmallestNumbered.denominator) return;
-  const std::string legend = joined(legend_of(context, {-1, course}), "; ");
-  if (!legend.empty()) stack.write(legend, Weight::Regular);
-}
-
-void write_first_course_notes(Stack& stack, const Context& context) {
-  const Words& words = context.words;
-  stack.write(fill_in(words.order_of_corners, {context.building.walls.front().start_name, order_of_corners(context)}), Weight::Bold);
-  stack.write(std::string(words.arrow_note), Weight::Regular);
-  stack.write(std::string(words.block_end_rule) + " " + std::string(words.whole_plan_note), Weight::Regular);
-  stack.write(std::string(words.bed_note), Weight::Bold);
-  if (std::ranges::contains(context.layout.cleanouts, 1, &PlacedCleanout::course)) stack.write(std::string(words.pour.cleanout_note), Weight::Regular);
-  const auto wire = courses_with_wire(context.building);
-  if (!wire.empty()) stack.write(fill_in(words.wire_note, {ranges_text(wire)}), Weight::Regular);
-  stack.write(std::string(words.mortar_note), Weight::Regular);
-  if (!context.layout.bars.empty()) stack.write(std::string(words.bar_note), Weight::Regular);
-  write_legend(stack, context, 1);
-  // All leads or none: they stand in their own list too.
-  std::vector<std::string> leads{std::string(words.leads_explained)};
-  for (const setout::Lead& lead : setout::leads(context.building, context.layout)) {
-    const Corner& corner = context.building.corners[static_cast<std::size_t>(lead.corner)];
-    leads.push_back(fill_in(words.leads_note, {corner.name, lead_text(lead)}));
-  }
-  if (!stack.has_room(leads)) leads = {std::string(words.leads_elsewhere)};
-  for (const std::string& lead : leads) stack.write(lead, Weight::Regular);
-}
-
-void write_second_course_notes(Stack& stack, const Context& context) {
-  const Words& words = context.words;
-  stack.write(std::string(words.second_note), Weight::Bold);
-  stack.write(std::string(words.arrow_note), Weight::Regular);
-  stack.write(std::string(words.block_end_rule) + " " + std::string(words.whole_plan_note), Weight::Regular);
-  if (!context.layout.bars.empty()) stack.write(std::string(words.bar_note), Weight::Regular);
-  write_legend(stack, context, 2);
-}
-
 struct SummaryTables {
   Table tallies, units, sides;
 };
@@ -306,15 +182,11 @@ std::string buy_text(const Context& context) {
   return fill_in(breakage.stated ? words.buy_breakage_stated : words.buy_breakage_assumed, {text_of(breakage.percent)});
 }
 
-constexpr int kSummaryShare = 54, kPlanShare = 74;
-
-}  // namespace
-
-namespace {
+constexpr int kSummaryShare = 54;  // of the width: the plan
 
 // What stands beside the plan. False: the sides' sizes found no room and are left to a list behind.
 bool write_summary(Pad& pad, const Context& context) {
-  const Area box = right_of(context, kSummaryShare);
+  const Area box = right_part(context.page.drawing, kSummaryShare);
   const SummaryTables tables = summary_tables(context, box);
   Stack stack(pad, box, std::string(context.words.more_follow), std::string(context.words.standards_behind));
   stack.hang(tables.tallies);
@@ -336,7 +208,7 @@ struct UnderPlan {
 
 UnderPlan under_plan(const Context& context) {
   Pad scratch(Role::Figure);
-  const Area left = left_of(context, kSummaryShare);
+  const Area left = left_part(context.page.drawing, kSummaryShare);
   if (write_summary(scratch, context)) return {};
   UnderPlan under{side_sizes_table(context, left.width() - 6'000, kSmallText)};
   const Micrometres high = table_height(under.sides, under.sides.lines.size()) + 3'000;
@@ -345,20 +217,13 @@ UnderPlan under_plan(const Context& context) {
 }
 
 Area room_of_plan(const Context& context, const UnderPlan& under) {
-  Area room = left_of(context, kSummaryShare);
+  Area room = left_part(context.page.drawing, kSummaryShare);
   room.bottom += under.high;
   return room;
 }
 
-}  // namespace
-
 Scale scale_of_summary(const Context& context) {
   return scale_of_plan(context.building, room_of_plan(context, under_plan(context)));
-}
-
-bool summary_holds_sides(const Context& context) {
-  Pad scratch(Role::Figure);
-  return write_summary(scratch, context) || under_plan(context).high > 0;
 }
 
 Group draw_summary(const Context& context) {
@@ -371,20 +236,20 @@ Group draw_summary(const Context& context) {
   return std::move(pad).take();
 }
 
-Scale scale_of_course_plan(const Context& context) {
-  return scale_of_plan(context.building, left_of(context, kPlanShare));
+}  // namespace
+
+bool summary_holds_sides(const Context& context) {
+  Pad scratch(Role::Figure);
+  return write_summary(scratch, context) || under_plan(context).high > 0;
 }
 
-Group draw_course_plan(const Context& context, int course) {
-  Pad pad(Role::Figure, fill_in(context.words.title_plan, {number_text(course)}));
-  const Scale scale = scale_of_course_plan(context);
-  const PlanDetail detail = scale.denominator <= 200 ? PlanDetail::Units : PlanDetail::Walls;
-  pad.add(draw_plan(context, course, detail, left_of(context, kPlanShare), scale));
-  Stack stack(pad, right_of(context, kPlanShare), std::string(context.words.more_follow));
-  if (course == 1) write_first_course_notes(stack, context);
-  else write_second_course_notes(stack, context);
-  stack.finish();
-  return std::move(pad).take();
-}
+constinit const SheetKind kSummarySheet{
+    .name = "summary",
+    .caution = {"engineer"},
+    .sheets = [](const Context& context) -> std::vector<PlannedSheet> {
+      return {{.title = std::string(context.words.title_summary), .scale = scale_of_summary(context)}};
+    },
+    .draw = [](const Context& context, const PlannedSheet&) { return draw_summary(context); },
+};
 
 }  // namespace stringcourse::sheet

@@ -4,6 +4,7 @@
 
 #include "setout/marks.hpp"
 #include "sheet/hook_words.hpp"
+#include "sheet/registry.hpp"
 
 namespace stringcourse::sheet {
 namespace {
@@ -247,5 +248,37 @@ Group draw_dowel_template(const Context& context, const DowelTemplate& shown) {
   write_places(pad, full);
   return std::move(pad).take();
 }
+
+namespace {
+
+std::vector<PlannedSheet> template_sheets(const Context& context) {
+  const std::vector<DowelTemplate> templates = dowel_templates(context);
+  std::vector<PlannedSheet> sheets;
+  for (std::size_t index = 0; index < templates.size(); ++index) {
+    sheets.push_back({.title = part_title(context.words, std::string(context.words.title_template),
+                                         static_cast<int>(index) + 1, static_cast<int>(templates.size())),
+                     .scale = kFullSize});
+    for (const steel::Dowel* dowel : templates[index].dowels) {
+      sheets.back().shown.push_back(static_cast<std::size_t>(dowel - context.job.dowels->data()));
+    }
+  }
+  return sheets;
+}
+
+Group draw_template(const Context& context, const PlannedSheet& sheet) {
+  DowelTemplate shown;
+  for (const std::size_t dowel : sheet.shown) shown.dowels.push_back(&(*context.job.dowels)[dowel]);
+  return draw_dowel_template(context, shown);
+}
+
+}  // namespace
+
+constinit const SheetKind kTemplatesSheet{
+    .name = "template",
+    .hold_point = HoldPoint::Pour,
+    .caution = {{}, &Words::caution_dowels},
+    .sheets = template_sheets,
+    .draw = draw_template,
+};
 
 }  // namespace stringcourse::sheet

@@ -264,8 +264,8 @@ TEST(PrintedSets, TheFormBoardOfASideShowsEachDowelsPlaceAsTheListDoes) {
       const Length step = solved.answer.building.tape == Tape::Inches ? Length::sixteenths(1) : Length::millimetres(1);
       const std::string text = tape_text(rounded_to(dowel.along, step), solved.answer.building.tape);
       std::vector<Group> groups;
-      const sheet::StripPlan plan = sheet::plan_form_board(context, dowel.wall);
-      for (const sheet::Part& part : plan.parts) groups.push_back(sheet::draw_form_board(context, dowel.wall, part, plan.scale));
+      const sheet::WallParts board = sheet::parts_of_form_board(context, dowel.wall);
+      for (const sheet::Part& part : board.parts) groups.push_back(sheet::draw_form_board(context, dowel.wall, part, board.scale));
       bool written = false;
       visit_groups(groups, [&](const Group& group) {
         for (const paper::Text& one : group.texts) written = written || one.text.find(text) != std::string::npos;

@@ -8,8 +8,6 @@
 #include "paper/legibility.hpp"
 #include "setout/places.hpp"
 #include "sheet/context.hpp"
-#include "sheet/lists.hpp"
-#include "sheet/strip.hpp"
 #include "unit/setout/hand_built.hpp"
 
 namespace stringcourse::sheet {

@@ -1,10 +1,9 @@
-#include "sheet/wall_card.hpp"
-
+// The laid log, struck entries too; how far the work is.
 #include <algorithm>
 
 #include "job/strikes.hpp"
-#include "setout/places.hpp"
-#include "sheet/hook_words.hpp"
+#include "sheet/mark_words.hpp"
+#include "sheet/registry.hpp"
 
 namespace stringcourse::sheet {
 namespace {
@@ -13,100 +12,6 @@ using laying::AsLaid;
 using laying::CourseAsLaid;
 using laying::RunAsLaid;
 using laying::WallMark;
-using setout::MarkKind;
-
-std::string past_text(const Context& context, Length past) {
-  if (rounded_to(past, tape_step(context.tape())) == Length()) return std::string(context.words.mark_on);
-  return fill_in(past < Length() ? context.words.mark_short : context.words.mark_past, {tape_text(magnitude(past), context.tape())});
-}
-
-// ---- marks ---------------------------------------------------------------------------------------------------------
-
-/// What a run of units ends at.
-std::string_view end_text(const Words& words, RunEnd end) {
-  switch (end) {
-    case RunEnd::ThroughCorner:
-    case RunEnd::ButtCorner: return words.mark_corner;
-    case RunEnd::Jamb: return words.mark_jamb;
-    case RunEnd::FreeEnd: return words.mark_wall_end;
-    case RunEnd::ControlJoint: return words.mark_control_joint;
-    case RunEnd::LintelEnd: return words.mark_lintel;
-    case RunEnd::TiedJunction:
-    case RunEnd::LappedButt:
-    case RunEnd::EnteringJunction:
-    case RunEnd::SlotSide: return words.mark_wall_met;
-  }
-  return words.mark_jamb;
-}
-
-std::string what_text(const Context& context, const CourseAsLaid& course, const WallMark& mark) {
-  const Words& words = context.words;
-  const auto opening = [&] { return context.building.openings[static_cast<std::size_t>(mark.mark.opening)].name; };
-  switch (mark.mark.kind) {
-    case MarkKind::NearJamb: return fill_in(words.mark_near_jamb, {opening()});
-    case MarkKind::FarJamb: return fill_in(words.mark_far_jamb, {opening()});
-    case MarkKind::JointNearEdge: return std::string(words.mark_near_edge);
-    case MarkKind::JointFarEdge: return std::string(words.mark_far_edge);
-    case MarkKind::BarCentre: return std::string(words.mark_bar);
-    case MarkKind::BlockEnd: break;
-  }
-  const RunAsLaid& run = course.runs[static_cast<std::size_t>(mark.run)];
-  std::string text = fill_in(words.mark_unit, {number_text(mark.mark.piece)});
-  if (mark.units == run.pieces) {
-    const auto runs = setout::runs_in(context.layout, course.wall, course.course);
-    const auto index = static_cast<std::size_t>(mark.run);
-    const RunEnd end = index < runs.size() ? runs[index].at_end : RunEnd::Jamb;
-    text = fill_in(words.mark_end_unit, {number_text(mark.mark.piece), std::string(end_text(words, end))});
-  }
-  return mark.closes ? text + "; " + std::string(words.mark_closes) : text;
-}
-
-std::string found_text(const Context& context, const WallMark& mark) {
-  if (!mark.past) return "";
-  const std::string past = past_text(context, *mark.past);
-  if (mark.state == WallMark::State::Doubtful) return fill_in(context.words.mark_doubtful, {past});
-  if (mark.state == WallMark::State::Disputed) return fill_in(context.words.mark_disputed, {past});
-  return past;
-}
-
-/// The joints that stand beside this mark: of its run, from here to the next mark.
-std::string next_joints(const Context& context, const CourseAsLaid& course, const WallMark& mark, bool first_of_run) {
-  if (mark.run < 0) return "";
-  const RunAsLaid& run = course.runs[static_cast<std::size_t>(mark.run)];
-  if (run.finished) return "";
-  const bool here = run.laid == mark.units || (run.laid == 0 && first_of_run);
-  if (!here) return "";
-  // What was asked before anything was read stands beside the first mark only where it is not as planned.
-  const bool as_designed = run.next.what == laying::Correction::What::Joints &&
-                           std::ranges::all_of(run.next.joints, [&](Length joint) { return joint == context.building.joint; });
-  if (run.laid == 0 && as_designed && run.lost.empty()) return "";
-  std::string text = laying::next_text(run, context.tape());
-  for (const std::string& lost : run.lost) text += "; loses " + lost;
-  return text;
-}
-
-/// Bars stand on the strips.
-bool is_shown(const WallMark& mark) {
-  if (mark.mark.kind == MarkKind::BarCentre || mark.mark.at < Length()) return false;
-  return mark.mark.kind != MarkKind::BlockEnd || mark.to_read || mark.closes || mark.past;
-}
-
-void add_course(Table& table, const Context& context, const CourseAsLaid& course) {
-  const Words& words = context.words;
-  std::string heading = fill_in(words.mark_course, {context.wall(course.wall).name, number_text(course.course), hook_text(context.building, course.wall, words),
-                                                    face_text(context.building, course.wall, words)});
-  if (!course.runs.empty() && course.runs.front().closing) heading += "; " + fill_in(words.marks_one_joint, {tape_text(course.runs.front().closing->joint, context.tape())});
-  table.add_heading(heading);
-  int run = -1;
-  for (const WallMark& mark : course.marks) {
-    if (!is_shown(mark)) continue;
-    const bool first = mark.run >= 0 && mark.run != run;
-    if (mark.run >= 0) run = mark.run;
-    table.add_row({"", both_forms(mark.mark.at, context.tape()), what_text(context, course, mark), found_text(context, mark), next_joints(context, course, mark, first)});
-  }
-}
-
-// ---- the log -------------------------------------------------------------------------------------------------------
 
 class Log {
  public:
@@ -224,25 +129,6 @@ class Log {
   std::vector<bool> standing_;  // struck entries do not
 };
 
-}  // namespace
-
-Table marks_table(const Context& context) {
-  const Words& words = context.words;
-  Table table = new_table(context.page.drawing.width(), words.title_marks, {{"", 5}, {std::string(words.mark), 26}, {std::string(words.mark_is), 29}, {std::string(words.mark_found), 16}, {std::string(words.mark_next), 24}}, kText);
-  table.pencil_boxes = table.whole_groups = true;
-  if (context.job.laid == nullptr) return table;
-  for (const CourseAsLaid& course : context.job.laid->at_hand) add_course(table, context, course);
-  return table;
-}
-
-Table changes_table(const Context& context) {
-  const Words& words = context.words;
-  Table table = new_table(context.page.drawing.width(), words.title_changes, {{"", 5}, {std::string(words.change_where), 45}, {std::string(words.change_units), 50}}, kText);
-  table.pencil_boxes = true;
-  for (const auto& [where, units] : context.job.changes) table.add_row({"", where, units.empty() ? std::string(words.change_none) : joined(units, "; ")});
-  return table;
-}
-
 Table laid_table(const Context& context) {
   const Words& words = context.words;
   Table table = new_table(context.page.drawing.width(), words.title_laid, {{std::string(words.laid_when), 16}, {std::string(words.laid_what), 26}, {std::string(words.laid_reading), 18}, {std::string(words.laid_says), 40}}, kSmallText);
@@ -254,5 +140,14 @@ Table laid_table(const Context& context) {
   for (std::size_t index = 0; index < context.job.log->size(); ++index) log.add(index);
   return table;
 }
+
+}  // namespace
+
+constinit const SheetKind kLaidLogSheet{
+    .name = "laid-log",
+    .hold_point = HoldPoint::FirstCourse,
+    .caution = {"wet-cement"},
+    .table = laid_table,
+};
 
 }  // namespace stringcourse::sheet

@@ -1,9 +1,8 @@
 #pragma once
-// What the sheets say of lintels: what spans, what it bears as asked and as laid, and which bars have to pass it.
+// What the sheets say of lintels: what spans, and what it bears as asked and as laid.
 #include <string>
 #include <vector>
 
-#include "paper/table.hpp"
 #include "sheet/context.hpp"
 #include "supply/lintels.hpp"
 
@@ -21,8 +20,5 @@ namespace stringcourse::sheet {
 
 /// The schedule's lines: what spans, its units by kind, the bearings.
 [[nodiscard]] std::string lintel_text(const Context& context, const supply::LintelAsLaid& lintel);
-
-/// Every bar that passes a lintel: unit, cell, running place, what to do; by side. No lines where none does.
-[[nodiscard]] Table lintel_bar_table(const Context& context);
 
 }  // namespace stringcourse::sheet

@@ -1,14 +1,10 @@
-#include "sheet/lintel_lists.hpp"
+#include "sheet/lintel_words.hpp"
 
 #include <algorithm>
-
-#include "sheet/hook_words.hpp"
-#include "steel/dowels.hpp"
 
 namespace stringcourse::sheet {
 namespace {
 
-using supply::BarThrough;
 using supply::LintelAsLaid;
 using supply::Soffit;
 
@@ -23,18 +19,6 @@ std::string units_text(const Context& context, const LintelAsLaid& lintel) {
     kinds.push_back(number_text(unit.whole + unit.pieces) + " " + name);
   }
   return joined(kinds, ", ");
-}
-
-void add_bar(Table& table, const Context& context, const BarThrough& bar) {
-  const Words& words = context.words;
-  const std::string opening = context.building.openings[static_cast<std::size_t>(bar.opening)].name;
-  const Length middle = context.building.series_of(context.wall(bar.wall)).thickness.half_down();
-  const auto cell = steel::cell_at(context.building, context.layout, bar.wall, bar.course, {bar.centre, middle});
-  const std::string course = context.wall(bar.wall).name + "-" + number_text(bar.course);
-  const std::string unit = bar.unit > 0 ? course + "-" + number_text(bar.unit) : course;
-  const Length centre = rounded_to(bar.centre, tape_step(context.tape()));
-  table.add_row({"", opening, unit, cell ? number_text(cell->cell) : "", both_forms(centre, context.tape()),
-                 std::string(bar.unit > 0 ? words.lintel_break_out : words.lintel_cored)});
 }
 
 }  // namespace
@@ -77,32 +61,6 @@ std::string lintel_text(const Context& context, const LintelAsLaid& lintel) {
   bears(lintel.end.bearing, wall.end_name);
   return text + "\n" +
          fill_in(context.words.lintel_bearing_asked, {height_text(context, opening.lintel->least_bearing)});
-}
-
-Table lintel_bar_table(const Context& context) {
-  const Words& words = context.words;
-  Table table = new_table(context.page.drawing.width(), words.title_lintel_bars,
-                          {{"", 5},
-                           {std::string(words.opening), 12},
-                           {std::string(words.lintel_bar_where), 15},
-                           {std::string(words.lintel_bar_cell), 11},
-                           {std::string(words.lintel_bar_at), 33},
-                           {std::string(words.lintel_bar_do), 24}},
-                          kText);
-  table.pencil_boxes = true;
-  const auto lintels = supply::lintels_as_laid(context.building, context.layout);
-  for (int wall = 0; wall < static_cast<int>(context.building.walls.size()); ++wall) {
-    bool headed = false;
-    for (const LintelAsLaid& lintel : lintels) {
-      for (const BarThrough& bar : lintel.bars) {
-        if (bar.wall != wall) continue;
-        if (!headed) table.add_heading(context.wall(wall).name + ": " + marks_from_text(context.building, wall, words));
-        headed = true;
-        add_bar(table, context, bar);
-      }
-    }
-  }
-  return table;
 }
 
 }  // namespace stringcourse::sheet

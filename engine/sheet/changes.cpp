@@ -1,0 +1,25 @@
+// What is not as it was printed: walls and courses, and their units.
+#include "sheet/registry.hpp"
+
+namespace stringcourse::sheet {
+namespace {
+
+Table changes_table(const Context& context) {
+  const Words& words = context.words;
+  Table table = new_table(context.page.drawing.width(), words.title_changes, {{"", 5}, {std::string(words.change_where), 45}, {std::string(words.change_units), 50}}, kText);
+  table.pencil_boxes = true;
+  for (const auto& [where, units] : context.job.changes) table.add_row({"", where, units.empty() ? std::string(words.change_none) : joined(units, "; ")});
+  return table;
+}
+
+}  // namespace
+
+constinit const SheetKind kChangesSheet{
+    .name = "changes",
+    .hold_point = HoldPoint::FirstCourse,
+    .caution = {"wet-cement"},
+    .table = changes_table,
+    .note = [](const Context& context) { return std::string(context.words.change_note); },
+};
+
+}  // namespace stringcourse::sheet

@@ -1,0 +1,163 @@
+// The first two courses: the whole plan of each with its notes beside it, then each of its sides as a strip.
+#include <algorithm>
+
+#include "bond/layout.hpp"
+#include "paper/stack.hpp"
+#include "setout/laying_order.hpp"
+#include "sheet/bare.hpp"
+#include "sheet/plan.hpp"
+#include "sheet/registry.hpp"
+#include "sheet/strip.hpp"
+
+namespace stringcourse::sheet {
+namespace {
+
+constexpr int kCourses = 2;  // have sheets of their own
+
+// Corners and free ends as the outline is walked.
+std::string order_of_corners(const Context& context) {
+  const auto& walls = context.building.walls;
+  std::string order = walls.front().start_name;
+  for (const Wall& wall : walls) {
+    if (!wall.interior && wall.end_name != walls.front().start_name) order += ", " + wall.end_name;
+  }
+  return order;
+}
+
+std::vector<int> courses_with_wire(const Building& building) {
+  std::vector<int> wire;
+  for (const Course& course : building.courses) {
+    if (course.wire) wire.push_back(course.number);
+  }
+  return wire;
+}
+
+std::string lead_text(const setout::Lead& lead) {
+  std::string text;
+  for (const setout::LeadCourse& course : lead.courses) {
+    if (!text.empty()) text += ", ";
+    text += number_text(course.arriving_units) + "+" + number_text(course.leaving_units);
+  }
+  return text;
+}
+
+constexpr int kPlanShare = 74;  // of the width: the plan
+
+Scale scale_of_course_plan(const Context& context) {
+  return scale_of_plan(context.building, left_part(context.page.drawing, kPlanShare));
+}
+
+void write_legend(Stack& stack, const Context& context, int course) {
+  if (scale_of_course_plan(context).denominator > kSmallestNumbered.denominator) return;
+  const std::string legend = joined(legend_of(context, {-1, course}), "; ");
+  if (!legend.empty()) stack.write(legend, Weight::Regular);
+}
+
+void write_first_course_notes(Stack& stack, const Context& context) {
+  const Words& words = context.words;
+  stack.write(fill_in(words.order_of_corners, {context.building.walls.front().start_name, order_of_corners(context)}), Weight::Bold);
+  stack.write(std::string(words.arrow_note), Weight::Regular);
+  stack.write(std::string(words.block_end_rule) + " " + std::string(words.whole_plan_note), Weight::Regular);
+  stack.write(std::string(words.bed_note), Weight::Bold);
+  if (std::ranges::contains(context.layout.cleanouts, 1, &PlacedCleanout::course)) stack.write(std::string(words.pour.cleanout_note), Weight::Regular);
+  const auto wire = courses_with_wire(context.building);
+  if (!wire.empty()) stack.write(fill_in(words.wire_note, {ranges_text(wire)}), Weight::Regular);
+  stack.write(std::string(words.mortar_note), Weight::Regular);
+  if (!context.layout.bars.empty()) stack.write(std::string(words.bar_note), Weight::Regular);
+  write_legend(stack, context, 1);
+  // All leads or none: they stand in their own list too.
+  std::vector<std::string> leads{std::string(words.leads_explained)};
+  for (const setout::Lead& lead : setout::leads(context.building, context.layout)) {
+    const Corner& corner = context.building.corners[static_cast<std::size_t>(lead.corner)];
+    leads.push_back(fill_in(words.leads_note, {corner.name, lead_text(lead)}));
+  }
+  if (!stack.has_room(leads)) leads = {std::string(words.leads_elsewhere)};
+  for (const std::string& lead : leads) stack.write(lead, Weight::Regular);
+}
+
+void write_second_course_notes(Stack& stack, const Context& context) {
+  const Words& words = context.words;
+  stack.write(std::string(words.second_note), Weight::Bold);
+  stack.write(std::string(words.arrow_note), Weight::Regular);
+  stack.write(std::string(words.block_end_rule) + " " + std::string(words.whole_plan_note), Weight::Regular);
+  if (!context.layout.bars.empty()) stack.write(std::string(words.bar_note), Weight::Regular);
+  write_legend(stack, context, 2);
+}
+
+Group draw_course_plan(const Context& context, int course) {
+  Pad pad(Role::Figure, fill_in(context.words.title_plan, {number_text(course)}));
+  const Scale scale = scale_of_course_plan(context);
+  const PlanDetail detail = scale.denominator <= 200 ? PlanDetail::Units : PlanDetail::Walls;
+  pad.add(draw_plan(context, course, detail, left_part(context.page.drawing, kPlanShare), scale));
+  Stack stack(pad, right_part(context.page.drawing, kPlanShare), std::string(context.words.more_follow));
+  if (course == 1) write_first_course_notes(stack, context);
+  else write_second_course_notes(stack, context);
+  stack.finish();
+  return std::move(pad).take();
+}
+
+int courses_of(const Building& building) {
+  return std::min(kCourses, static_cast<int>(building.courses.size()));
+}
+
+std::string title_of(const Words& words, int course) { return fill_in(words.title_plan, {number_text(course)}); }
+
+std::vector<PlannedSheet> course_sheets(const Context& context) {
+  std::vector<PlannedSheet> sheets;
+  for (int course = 1; course <= courses_of(context.building); ++course) {
+    sheets.push_back({.title = title_of(context.words, course), .scale = scale_of_course_plan(context), .course = course});
+    for (PlannedSheet& strip : sheets_of_walls(context, {strip_title, parts_of_strip}, course)) sheets.push_back(std::move(strip));
+  }
+  return sheets;
+}
+
+Group draw_course(const Context& context, const PlannedSheet& sheet) {
+  if (sheet.wall < 0) return draw_course_plan(context, sheet.course);
+  return draw_strip(context, sheet.wall, sheet.course, sheet.part, *sheet.scale);
+}
+
+std::vector<Handle> plan_handles(const Building& building, int course, const Area& room, Scale scale) {
+  std::vector<Handle> handles;
+  const auto add = [&](Handle::What what, std::size_t index, const Wall& wall, Length from, Length to, bool shown) {
+    const Point step = step_along(wall);
+    handles.push_back({what, static_cast<int>(index), plan_box(building, room, scale, wall, from, to), step.x, step.y, shown});
+  };
+  for (std::size_t index = 0; index < building.walls.size(); ++index) {
+    const Wall& wall = building.walls[index];
+    if (!wall.interior) add(Handle::What::Side, index, wall, Length(), wall.actual, true);
+  }
+  for (std::size_t index = 0; index < building.openings.size(); ++index) {
+    const ResolvedOpening& opening = building.openings[index];
+    const bool shown = opening.first_course <= course && course <= opening.last_course;
+    add(Handle::What::Opening, index, building.walls[static_cast<std::size_t>(opening.wall)],
+        opening.from.distance_from_start(), opening.to.distance_from_start(), shown);
+  }
+  return handles;
+}
+
+Drawing plan_drawing(const Context& context, SheetName name, int course) {
+  BarePlan bare = bare_plan(context.building, std::move(name));
+  const Area room = inside_rim(bare.sheet);
+  bare.sheet.groups.push_back(draw_plan(context, course, PlanDetail::Units, room, bare.scale));
+  std::vector<Handle> handles = plan_handles(context.building, course, room, bare.scale);
+  return {std::move(bare.sheet), bare.scale, course, -1, std::move(handles)};
+}
+
+}  // namespace
+
+constinit const SheetKind kCoursesSheet{
+    .name = "course",
+    .hold_point = HoldPoint::FirstCourse,
+    .caution = {"wet-cement"},
+    .sheets = course_sheets,
+    .draw = draw_course,
+    .drawing = DrawingKind{
+        .name = "plan-course-",
+        .has = [](const Context& context, int number) { return number <= static_cast<int>(context.building.courses.size()); },
+        .title = [](const Building&, const Words& words, int number) { return title_of(words, number); },
+        .draw = plan_drawing,
+        .in_every_set = courses_of,
+    },
+};
+
+}  // namespace stringcourse::sheet

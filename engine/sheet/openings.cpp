@@ -1,0 +1,77 @@
+// The opening schedule.
+#include "sheet/hook_words.hpp"
+#include "sheet/lintel_words.hpp"
+#include "sheet/registry.hpp"
+
+namespace stringcourse::sheet {
+namespace {
+
+std::string size_text(const Context& context, Length width, Length height) {
+  return fill_in(context.words.opening_size, {height_text(context, width), height_text(context, height)});
+}
+
+std::string use_text(const Words& words, OpeningUse use) {
+  switch (use) {
+    case OpeningUse::Door: return std::string(words.use_door);
+    case OpeningUse::Overhead: return std::string(words.use_overhead);
+    case OpeningUse::Window: return std::string(words.use_window);
+    case OpeningUse::Plain: return std::string(words.use_plain);
+  }
+  return {};
+}
+
+// Filler to be packed where the hole is larger than what was asked.
+std::string packed_text(const Context& context, const ResolvedOpening& opening) {
+  std::vector<std::string> parts;
+  const auto add = [&](std::string_view words, Length packing) {
+    if (packing > Length()) parts.push_back(fill_in(words, {height_text(context, packing)}));
+  };
+  add(context.words.packed_each_side, opening.packing_each_side);
+  add(context.words.packed_head, opening.packing_head);
+  return parts.empty() ? std::string() : "\n" + std::string(context.words.packed) + " " + joined(parts, ", ");
+}
+
+void add_opening(Table& table, const Context& context, const std::vector<supply::LintelAsLaid>& lintels,
+                 std::size_t index) {
+  const Words& words = context.words;
+  const Tape tape = context.tape();
+  const ResolvedOpening& opening = context.building.openings[index];
+  const Wall& wall = context.wall(opening.wall);
+  const bool floor = opening.first_course <= 1 && opening.use != OpeningUse::Window;
+  const std::string size = fill_in(words.wide, {both_forms(opening.width(), tape)}) + "\n" +
+                           fill_in(words.high, {both_forms(opening.height(), tape)});
+  const std::string jambs = fill_in(words.from_named, {hook_text(context.building, opening.wall, words)}) + "\n" + both_forms(opening.from.distance_from_start(), tape) +
+                            "\n" + both_forms(opening.to.distance_from_start(), tape);
+  const std::string heights = fill_in(floor ? words.floor : words.sill, {both_forms(opening.underside, tape)}) + "\n" +
+                              fill_in(words.head, {both_forms(opening.soffit, tape)});
+  const std::string asked = opening.asked_width > Length() ? size_text(context, opening.asked_width, opening.asked_height) : "";
+  const supply::LintelAsLaid* placed = lintel_over(lintels, index);
+  std::string lintel = placed != nullptr ? lintel_text(context, *placed) : std::string(words.none);
+  if (!opening.note.empty()) lintel += "\n" + opening.note;
+  table.add_row({opening.name + "\n" + use_text(words, opening.use) + ", " + wall.name, size, jambs, heights,
+                 asked + packed_text(context, opening), lintel});
+}
+
+Table opening_schedule(const Context& context) {
+  const Words& words = context.words;
+  Table table = new_table(context.page.drawing.width(), words.title_openings,
+                          {column(words.opening, 10), column(words.masonry_opening, 17), column(words.from_corner, 17),
+                           column(words.underside, 19), column(words.asked, 13), column(words.lintel, 24)},
+                          kText);
+  const auto lintels = supply::lintels_as_laid(context.building, context.layout);
+  for (std::size_t index = 0; index < context.building.openings.size(); ++index)
+    add_opening(table, context, lintels, index);
+  return table;
+}
+
+}  // namespace
+
+constinit const SheetKind kOpeningsSheet{
+    .name = "openings",
+    .hold_point = HoldPoint::Lintels,
+    .caution = {"shores", &Words::caution_lintel},
+    .table = opening_schedule,
+    .note = [](const Context& context) { return std::string(context.words.schedule_note); },
+};
+
+}  // namespace stringcourse::sheet
