@@ -24,9 +24,10 @@ struct Layer {
   std::vector<Box> boxes;
 };
 
-/// Promises: every item of the sheet that leaves a trace stands in one layer; of two items that overlap (by their boxes)
-/// the one painted later on the sheet is in a later layer, or later in the same layer of circles or texts; shapes of one
-/// layer do not overlap. Cost: items times the boxes that are looked at, a few hundred for a small building.
+/// Promises: every item of the sheet that leaves a trace stands in one layer; of two items that overlap (by their
+/// boxes) the one painted later on the sheet is in a later layer, or later in the same layer of circles or texts;
+/// shapes of one layer do not overlap. Cost: items times the boxes that are looked at, a few hundred for a small
+/// building.
 [[nodiscard]] std::vector<Layer> layers_of(const paper::Sheet& sheet);
 
 }  // namespace stringcourse::ink

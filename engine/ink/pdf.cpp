@@ -77,7 +77,8 @@ void PdfWriter::write_tags(const Page& page, const PaintedPage& painted) {
                                    pdf_text(page.title) + " /Pg " + reference(page.page) + " /K [" +
                                    kids_text(painted.kids, numbers) + "] >>");
   std::string marks = "[";
-  for (const int element : painted.element_of_mark) marks += reference(numbers[static_cast<std::size_t>(element)]) + ' ';
+  for (const int element : painted.element_of_mark)
+    marks += reference(numbers[static_cast<std::size_t>(element)]) + ' ';
   objects_.write(page.marks, marks + ']');
 }
 

@@ -126,7 +126,8 @@ FontObjects reserve_font(PdfObjects& objects) {
   return {objects.reserve(), objects.reserve(), objects.reserve(), objects.reserve(), objects.reserve()};
 }
 
-void write_font(PdfObjects& objects, const FontObjects& numbers, Weight weight, const UsedGlyphs& used, const paper::FontFiles& fonts) {
+void write_font(PdfObjects& objects, const FontObjects& numbers, Weight weight, const UsedGlyphs& used,
+                const paper::FontFiles& fonts) {
   const Font& face = paper::font(weight);
   const std::vector<char32_t>& characters = used.characters(weight);
   const std::string name = font_name(weight, characters);
@@ -141,7 +142,8 @@ void write_font(PdfObjects& objects, const FontObjects& numbers, Weight weight, 
   objects.write(numbers.descriptor, descriptor_text(face, weight, name, numbers.program));
   std::vector<bool> kept;
   for (const char32_t character : characters) kept.push_back(character != 0);
-  objects.write_stream(numbers.program, "/Subtype /CIDFontType0C", subset_cff(Font::read(fonts.of(weight))->table("CFF "), kept));
+  objects.write_stream(numbers.program, "/Subtype /CIDFontType0C",
+                       subset_cff(Font::read(fonts.of(weight))->table("CFF "), kept));
   objects.write_stream(numbers.to_unicode, "/Type /CMap /CMapName /Adobe-Identity-UCS", to_unicode_map(characters));
 }
 

@@ -31,6 +31,7 @@ struct FontObjects {
 [[nodiscard]] FontObjects reserve_font(PdfObjects& objects);
 
 /// Writes a font: Type 0, Identity-H, CIDFontType0C; glyph numbers are the codes. ISO 32000-1:2008 9.7, 9.9, 9.10.
-void write_font(PdfObjects& objects, const FontObjects& numbers, paper::Weight weight, const UsedGlyphs& used, const paper::FontFiles& fonts);
+void write_font(PdfObjects& objects, const FontObjects& numbers, paper::Weight weight, const UsedGlyphs& used,
+                const paper::FontFiles& fonts);
 
 }  // namespace stringcourse::ink

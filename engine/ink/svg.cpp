@@ -153,7 +153,8 @@ class SvgWriter {
 
   /// Upright lines 1.2 mm apart, turned by half a right angle; across for cross hatches.
   void hatch(Fill fill, Ink ink) {
-    out_ += "<pattern id=\"" + hatch_id(fill, ink) + "\" width=\"1200\" height=\"1200\" patternUnits=\"userSpaceOnUse\"";
+    out_ +=
+        "<pattern id=\"" + hatch_id(fill, ink) + "\" width=\"1200\" height=\"1200\" patternUnits=\"userSpaceOnUse\"";
     attribute("patternTransform", fill == Fill::Hatch135 ? "rotate(-45)" : "rotate(45)");
     out_ += "><path d=\"M600 0V1200";
     if (fill == Fill::CrossHatch) out_ += "M0 600H1200";

@@ -14,8 +14,8 @@ enum class Classes { Omit, Write };
 /// `<svg>` with title, desc, one `<g>` for each group. A group's id is the sheet's name, a dash and its label.
 [[nodiscard]] std::string svg_text(const paper::Sheet& sheet, Classes classes = Classes::Omit);
 
-/// The same picture in about half the text, with classes: each look said once (layers.hpp), no groups, titles of parts or
-/// ids. For a page whose user is moving something.
+/// The same picture in about half the text, with classes: each look said once (layers.hpp), no groups, titles of parts
+/// or ids. For a page whose user is moving something.
 [[nodiscard]] std::string moving_svg_text(const paper::Sheet& sheet);
 
 /// Letters, digits, dash and underscore of `label`; each run of others becomes one dash. Never empty.

@@ -25,7 +25,8 @@ constexpr std::uint8_t kRegular[] = {
 constexpr std::uint8_t kBold[] = {
 #embed "fonts/B612-Bold.otf"
 };
-// The sizes stand here so that a change of the files is a change of this one: compiler caches do not look behind #embed.
+// The sizes stand here so that a change of the files is a change of this one: compiler caches do not look behind
+// #embed.
 static_assert(sizeof(kRegular) == 32'812 && sizeof(kBold) == 38'192);
 #endif
 

@@ -20,7 +20,8 @@ struct Reach {
 /// Measured on the outlines of both weights of B612 1.008, the larger of the two; capitals and digits stay within 20
 /// units of their lines and count as 0..1500. What is not listed gets the font's deepest and highest letter.
 Reach character_reach(char32_t c) {
-  constexpr std::u32string_view kAscending = U"bdfhkl", kDescending = U"gjpqy", kFlat = U" !\"#%&'*+-.:<=>?^`~°±·×÷–—′″½¼¾⅛⅜⅝⅞";
+  constexpr std::u32string_view kAscending = U"bdfhkl", kDescending = U"gjpqy",
+                                kFlat = U" !\"#%&'*+-.:<=>?^`~°±·×÷–—′″½¼¾⅛⅜⅝⅞";
   if ((c >= U'0' && c <= U'9') || (c >= U'A' && c <= U'Z' && c != U'Q')) return {0, 1500};
   if (kAscending.find(c) != std::u32string_view::npos) return {0, 1632};
   if (kDescending.find(c) != std::u32string_view::npos) return {517, 1500};

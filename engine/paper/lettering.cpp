@@ -38,8 +38,8 @@ std::vector<std::string> words_of(const std::string& line) {
   return words;
 }
 
-// A word in pieces no wider than a line, broken at the spaces that hold its parts together if it has any; else anywhere,
-// at least one character each. One that fits stays whole.
+// A word in pieces no wider than a line, broken at the spaces that hold its parts together if it has any; else
+// anywhere, at least one character each. One that fits stays whole.
 std::vector<std::string> split_word(const std::string& word, Micrometres width, Lettering lettering) {
   if (fits(word, width, lettering)) return {word};
   std::vector<std::string> parts(1);
@@ -97,15 +97,18 @@ std::vector<std::string> wrapped(const std::string& text, Micrometres width, Let
   return lines;
 }
 
-std::optional<Setting> set_in(const std::string& text, TextRoom room, Lettering lettering, std::span<const Micrometres> heights) {
+std::optional<Setting> set_in(const std::string& text, TextRoom room, Lettering lettering,
+                              std::span<const Micrometres> heights) {
   for (const Micrometres height : heights) {
     lettering.height = height;
     Setting setting{{}, lettering, 0, 0};
     bool whole = true;  // no word is torn
-    for (const std::string& word : words_of(without_control_characters(text))) whole = whole && fits(word, room.width, lettering);
+    for (const std::string& word : words_of(without_control_characters(text)))
+      whole = whole && fits(word, room.width, lettering);
     if (!whole) continue;
     setting.lines = wrapped(text, room.width, lettering);
-    for (const std::string& line : setting.lines) setting.width = std::max(setting.width, text_width(line, height, lettering.weight));
+    for (const std::string& line : setting.lines)
+      setting.width = std::max(setting.width, text_width(line, height, lettering.weight));
     setting.height = height + static_cast<Micrometres>(setting.lines.size() - 1) * line_pitch(height);
     if (setting.height <= room.height) return setting;
   }

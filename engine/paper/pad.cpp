@@ -142,8 +142,12 @@ std::vector<Micrometres> spread(const std::vector<Micrometres>& wanted, Micromet
   return places;
 }
 
-Point level_dimension_text(Point from, Point to, Micrometres y, Micrometres height) { return {(from.x + to.x) / 2, y + height / 3}; }
-Point upright_dimension_text(Point from, Point to, Micrometres x, Micrometres height) { return {x - height / 3, (from.y + to.y) / 2}; }
+Point level_dimension_text(Point from, Point to, Micrometres y, Micrometres height) {
+  return {(from.x + to.x) / 2, y + height / 3};
+}
+Point upright_dimension_text(Point from, Point to, Micrometres x, Micrometres height) {
+  return {x - height / 3, (from.y + to.y) / 2};
+}
 
 Group level_dimension(Point from, Point to, Micrometres y, const std::string& text, Lettering lettering) {
   const Micrometres over = y < from.y ? -kExtension : kExtension;

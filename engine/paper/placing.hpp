@@ -15,7 +15,8 @@ class Placer {
   explicit Placer(const Group& drawn) { add(drawn); }
   Placer(const Group& drawn, const Area& within) : within_(within) { add(drawn); }
   /// The first free place; none where all are taken.
-  [[nodiscard]] std::optional<Point> free_place(const std::string& text, const Lettering& lettering, std::span<const Point> places) const;
+  [[nodiscard]] std::optional<Point> free_place(const std::string& text, const Lettering& lettering,
+                                                std::span<const Point> places) const;
   /// Writes it there, so that later texts keep clear of it.
   void write(Pad& pad, const std::string& text, const Lettering& lettering, Point place);
   /// The same for a text that someone else writes.

@@ -28,15 +28,16 @@ constexpr Micrometres kBeforeWhat = 2'000;
 Micrometres length_of_label(const RunningLabel& label, const LabelText& text, Micrometres height) {
   const Weight weight = label.bold ? Weight::Bold : Weight::Regular;
   const std::string& what = label.short_what.empty() ? label.what : label.short_what;
-  const Micrometres first = text_width(text.first, height, weight) + (what.empty() ? 0 : kBeforeWhat + text_width(what, kSmallText, Weight::Regular));
+  const Micrometres first = text_width(text.first, height, weight) +
+                            (what.empty() ? 0 : kBeforeWhat + text_width(what, kSmallText, Weight::Regular));
   return std::max(first, text_width(text.second, height, weight));
 }
 
 Lettering turned(Weight weight, Micrometres height, Anchor anchor) { return {height, weight, anchor, Ink::Black, 1}; }
 
 // The text column of one label, its middle at x. Above: the text starts at y; below: it ends there.
-void write_label(Pad& pad, const RunningLabel& label, const LabelText& text, Point at, Micrometres room, Micrometres height,
-                 LabelSide side) {
+void write_label(Pad& pad, const RunningLabel& label, const LabelText& text, Point at, Micrometres room,
+                 Micrometres height, LabelSide side) {
   const Weight weight = label.bold ? Weight::Bold : Weight::Regular;
   const Anchor anchor = side == LabelSide::Above ? Anchor::Start : Anchor::End;
   const Micrometres columns = text.second.empty() ? 0 : kLine;
@@ -48,7 +49,8 @@ void write_label(Pad& pad, const RunningLabel& label, const LabelText& text, Poi
   const Micrometres y = side == LabelSide::Above ? at.y + taken : at.y - taken;
   const bool whole = fits(label.what, room - taken, {kSmallText});
   const std::string& what = whole || label.short_what.empty() ? label.what : label.short_what;
-  pad.write({first_x, y}, what, turned(Weight::Regular, fits(what, room - taken, {kText}) ? kText : kSmallText, anchor));
+  pad.write({first_x, y}, what,
+            turned(Weight::Regular, fits(what, room - taken, {kText}) ? kText : kSmallText, anchor));
 }
 
 }  // namespace

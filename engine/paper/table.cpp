@@ -17,7 +17,8 @@ Micrometres column_width(const Table& table, std::size_t column) {
 }
 
 bool has_head(const Table& table) {
-  return std::any_of(table.columns.begin(), table.columns.end(), [](const Column& column) { return !column.title.empty(); });
+  return std::any_of(table.columns.begin(), table.columns.end(),
+                     [](const Column& column) { return !column.title.empty(); });
 }
 
 // What a column leaves to its text.
@@ -93,7 +94,7 @@ std::size_t end_of_sheet(const Table& table, std::size_t first, std::size_t fit)
 
 }  // namespace
 
-void Table::add_row(const std::vector<std::string>& cells) {
+void Table::add_row(std::span<const std::string> cells) {
   std::vector<std::vector<std::string>> columns_of_lines;
   std::size_t most = 1;
   for (std::size_t column = 0; column < cells.size(); ++column) {
@@ -114,12 +115,13 @@ void Table::add_heading(const std::string& text) {
   }
 }
 
-Column column(std::string_view title, int share, Anchor anchor) { return {std::string(title), share, anchor}; }
-
-Table new_table(Micrometres width, std::string_view name, std::vector<Column> columns, Micrometres height_of_text) {
+Table new_table(Micrometres width, std::string_view name, std::initializer_list<ColumnWords> columns,
+                Micrometres height_of_text) {
   Table table;
   table.name = std::string(name);
-  table.columns = std::move(columns);
+  for (const ColumnWords& column : columns) {
+    table.columns.push_back({std::string(column.title), column.share, column.anchor});
+  }
   table.width = width;
   table.height_of_text = height_of_text;
   return table;
@@ -137,7 +139,8 @@ HeadingAbove heading_above(const Table& table, std::size_t first) {
 
 std::size_t lines_that_fit(const Table& table, Micrometres height, std::size_t first) {
   const Micrometres room = height - head_height(table);
-  const std::size_t lines = room <= 0 ? 0 : static_cast<std::size_t>(room / table.pitch()), above = heading_above(table, first).lines();
+  const std::size_t lines = room <= 0 ? 0 : static_cast<std::size_t>(room / table.pitch()),
+                    above = heading_above(table, first).lines();
   return lines - std::min(lines, above);
 }
 
@@ -170,8 +173,10 @@ Group draw_table(const Table& table, Point top_left, std::size_t first, std::siz
   for (std::size_t index = first; index < last && index < table.lines.size(); ++index) shown.push_back(index);
   for (const std::size_t index : shown) {
     const TableLine& line = table.lines[index];
-    if (line.starts_row && index != shown.front()) pad.line({top_left.x, top}, {right, top}, {Pen::Thin, Dash::Solid, Ink::Grey});
-    if (line.starts_row && !line.heading && table.pencil_boxes) draw_pencil_box(pad, {top_left.x, top - drop}, table.height_of_text);
+    if (line.starts_row && index != shown.front())
+      pad.line({top_left.x, top}, {right, top}, {Pen::Thin, Dash::Solid, Ink::Grey});
+    if (line.starts_row && !line.heading && table.pencil_boxes)
+      draw_pencil_box(pad, {top_left.x, top - drop}, table.height_of_text);
     if (line.heading) {
       pad.write({top_left.x + kPadding, top - drop}, line.cells.front(), lettering_of(table, Weight::Bold));
     } else {

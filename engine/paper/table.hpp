@@ -1,5 +1,7 @@
 #pragma once
 // Tables: text never leaves its column. Long cells wrap; a table too long for one sheet goes on with the next.
+#include <initializer_list>
+#include <span>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -13,7 +15,6 @@ struct Column {
   int share = 10;  // of the table's width, in hundredths
   Anchor anchor = Anchor::Start;
 };
-[[nodiscard]] Column column(std::string_view title, int share, Anchor anchor = Anchor::Start);
 
 /// One printed line of a table. The first line of a row has a rule above it.
 struct TableLine {
@@ -34,17 +35,24 @@ struct Table {
 
   Micrometres pitch() const { return line_pitch(height_of_text); }
   /// Adds a row; cells wrap to their columns.
-  void add_row(const std::vector<std::string>& cells);
+  void add_row(std::span<const std::string> cells);
+  void add_row(std::initializer_list<std::string> cells) { add_row(std::span(cells.begin(), cells.size())); }
   void add_heading(const std::string& text);
 };
 
 /// An empty table of these columns, as wide as the sheet's drawing.
-[[nodiscard]] Table new_table(Micrometres width, std::string_view name, std::vector<Column> columns, Micrometres height_of_text);
+struct ColumnWords {
+  std::string_view title;
+  int share = 10;
+  Anchor anchor = Anchor::Start;
+};
+[[nodiscard]] Table new_table(Micrometres width, std::string_view name, std::initializer_list<ColumnWords> columns,
+                              Micrometres height_of_text);
 
 /// Lines from line `first` on that fit below the table's head, and the heading above them, in so much height.
 [[nodiscard]] std::size_t lines_that_fit(const Table& table, Micrometres height, std::size_t first = 0);
-/// The lines of the heading under which line `first` stands, if that is no heading itself: said again where a sheet begins
-/// in the middle of its rows. From a line to the line behind; empty where there is none.
+/// The lines of the heading under which line `first` stands, if that is no heading itself: said again where a sheet
+/// begins in the middle of its rows. From a line to the line behind; empty where there is none.
 struct HeadingAbove {
   std::size_t from = 0, to = 0;
   std::size_t lines() const { return to - from; }

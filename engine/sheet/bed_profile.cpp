@@ -19,8 +19,10 @@ constexpr Micrometres kUnitHigh = 14'000;  // units are drawn so high, whatever 
 constexpr Micrometres kAboveInches = 52'000, kAboveMillimetres = 45'000;  // bed numbers, leaders and running marks
 constexpr Micrometres kNumbers = 8'500;    // of that: bed numbers, between leaders that run plumb
 constexpr Micrometres kLeader = 11'500;
-constexpr Micrometres kGroundMost = 40'000, kUnderReading = 9'000;  // from the bed's top to the foot of the ground drawn
-constexpr Lettering kNote{kSmallText, Weight::Regular, Anchor::Start, Ink::Black, 0}, kRule{kText, Weight::Bold, Anchor::Start, Ink::Black, 0};
+constexpr Micrometres kGroundMost = 40'000,
+                      kUnderReading = 9'000;  // from the bed's top to the foot of the ground drawn
+constexpr Lettering kNote{kSmallText, Weight::Regular, Anchor::Start, Ink::Black, 0},
+    kRule{kText, Weight::Bold, Anchor::Start, Ink::Black, 0};
 
 const ground::BedAsFound* bed_of(const Context& context) {
   const ground::AsFound* found = context.job.found;
@@ -60,17 +62,20 @@ void draw_units(Pad& pad, const Profile& profile) {
     const Length from = std::max(unit.from, profile.part.from), to = std::min(unit.to, profile.part.to);
     const Area box{profile.view.at(to), profile.line, profile.view.at(from), profile.line + kUnitHigh};
     pad.box(box, {Pen::Thin}, Fill::White);
-    pad.write({box.centre().x, box.bottom + 2'000}, number_text(unit.number), {kSmallText, Weight::Regular, Anchor::Middle, Ink::Grey, 0});
+    pad.write({box.centre().x, box.bottom + 2'000}, number_text(unit.number),
+              {kSmallText, Weight::Regular, Anchor::Middle, Ink::Grey, 0});
     const bool out = out_of_range(profile, unit);
     const std::string text = bed_text(profile.context, unit);
-    const Lettering lettering{fits(text, box.width(), {kText}) ? kText : kSmallText, out ? Weight::Bold : Weight::Regular, Anchor::Middle, Ink::Black, 0};
+    const Lettering lettering{fits(text, box.width(), {kText}) ? kText : kSmallText,
+                              out ? Weight::Bold : Weight::Regular, Anchor::Middle, Ink::Black, 0};
     // Over its unit; where the neighbour's is as wide as both units, a line higher.
     const Point places[] = {{box.centre().x, box.top + 2'200}, {box.centre().x, box.top + 2'900 + kText}};
     const Point place = numbers.free_place(text, lettering, places).value_or(places[0]);
     numbers.write(pad, text, lettering, place);
     if (!out) continue;
     const Micrometres half = text_width(text, lettering.height, lettering.weight) / 2 + 1'000;
-    pad.box({box.centre().x - half, place.y - 1'200, box.centre().x + half, place.y + 1'400 + lettering.height}, {Pen::Thick, Dash::Solid, Ink::Red});
+    pad.box({box.centre().x - half, place.y - 1'200, box.centre().x + half, place.y + 1'400 + lettering.height},
+            {Pen::Thick, Dash::Solid, Ink::Red});
   }
 }
 
@@ -98,7 +103,8 @@ void draw_ground(Pad& pad, const Profile& profile) {
   const auto add = [&](Length along, Length height) {
     points.push_back({profile.view.at(along), ground_at(profile, height)});
   };
-  const Length from = std::max(profile.part.from, heights.front().along), to = std::min(profile.part.to, heights.back().along);
+  const Length from = std::max(profile.part.from, heights.front().along),
+               to = std::min(profile.part.to, heights.back().along);
   if (to <= from) return;
   add(from, *ground::height_at(heights, profile.wall, from));
   for (const ground::BearingHeight& one : heights) {
@@ -139,23 +145,29 @@ void draw_marks(Pad& pad, const Profile& profile) {
   std::vector<RunningLabel> labels;
   for (const setout::Mark& mark : setout::running_marks(context.building, context.layout, profile.wall, 1)) {
     const Length at = mark.exact.nearest_nanometre();
-    if (mark.kind == setout::MarkKind::BlockEnd && mark.at >= Length() && profile.part.holds(at)) labels.push_back({profile.view.at(at), mark.at, mark.third_unit, {}, {}});
+    if (mark.kind == setout::MarkKind::BlockEnd && mark.at >= Length() && profile.part.holds(at))
+      labels.push_back({profile.view.at(at), mark.at, mark.third_unit, {}, {}});
   }
   const Area room = context.page.drawing;
-  pad.add(draw_running_labels(labels, {room.left, profile.line + kUnitHigh, room.right, room.top}, {kLeader, kNumbers}, LabelSide::Above, context.tape()));
+  pad.add(draw_running_labels(labels, {room.left, profile.line + kUnitHigh, room.right, room.top}, {kLeader, kNumbers},
+                              LabelSide::Above, context.tape()));
 }
 
 /// What is painted on the slab at one opening, a line each.
 std::vector<std::string> paint_of(const Context& context, const ResolvedOpening& opening) {
   const Words& words = context.words;
   const Length step = tape_step(context.tape());
-  const auto at = [&](Position place) { return tape_text(rounded_to(place.distance_from_start(), step), context.tape()); };
+  const auto at = [&](Position place) {
+    return tape_text(rounded_to(place.distance_from_start(), step), context.tape());
+  };
   const Position near = opening.from_in(1), far = opening.to_in(1);
   return {fill_in(words.opening_size, {height_text(context, far - near), height_text(context, opening.height())}),
-          fill_in(words.paint_jambs, {at(near), at(far)}), fill_in(words.paint_head, {number_text(opening.last_course)})};
+          fill_in(words.paint_jambs, {at(near), at(far)}),
+          fill_in(words.paint_head, {number_text(opening.last_course)})};
 }
 
-constexpr Micrometres kPaintLead = 3'000;  // from the ground's foot to the openings' lines, and from those to their words
+constexpr Micrometres kPaintLead =
+    3'000;  // from the ground's foot to the openings' lines, and from those to their words
 constexpr Lettering kPaint{kSmallText, Weight::Regular, Anchor::Middle, Ink::Black, 0};
 
 /// What is written for one opening, in a column of its own.
@@ -175,8 +187,10 @@ std::vector<Painted> openings_shown(const Profile& profile) {
   std::vector<Painted> shown;
   for (const ResolvedOpening& opening : profile.context.building.openings) {
     const Position near = opening.from_in(1), far = opening.to_in(1);
-    const Length from = std::max(near.distance_from_start(), profile.part.from), to = std::min(far.distance_from_start(), profile.part.to);
-    if (opening.wall == profile.wall && from < to) shown.push_back({&opening, profile.view.at(to), profile.view.at(from), 0, {}, {}});
+    const Length from = std::max(near.distance_from_start(), profile.part.from),
+                 to = std::min(far.distance_from_start(), profile.part.to);
+    if (opening.wall == profile.wall && from < to)
+      shown.push_back({&opening, profile.view.at(to), profile.view.at(from), 0, {}, {}});
   }
   sort_stably(shown, {}, [](const Painted& one) { return one.left + one.right; });
   return shown;
@@ -195,7 +209,8 @@ PaintColumns paint_columns(const Profile& profile) {
   for (std::size_t k = 0; k < places.size(); ++k) {
     Painted& one = paint.columns[k];
     one.place = places[k];
-    one.name = fitting_name(context, one.opening->name, {paint.wide, 2 * line_pitch(kText)}, {kText, Weight::Bold, Anchor::Middle, Ink::Black, 0}, kDrawingHeights);
+    one.name = fitting_name(context, one.opening->name, {paint.wide, 2 * line_pitch(kText)},
+                            {kText, Weight::Bold, Anchor::Middle, Ink::Black, 0}, kDrawingHeights);
     one.lines = paint_of(context, *one.opening);
   }
   return paint;
@@ -217,7 +232,9 @@ void draw_paint(Pad& pad, const Profile& profile) {
   const Micrometres y = profile.line - profile.ground - kPaintLead;
   const PaintColumns paint = paint_columns(profile);
   for (const Painted& one : paint.columns) {
-    pad.line({one.left, y}, {one.right, y}, {Pen::Medium}).line({one.left, y - 1'500}, {one.left, y + 1'500}, {Pen::Medium}).line({one.right, y - 1'500}, {one.right, y + 1'500}, {Pen::Medium});
+    pad.line({one.left, y}, {one.right, y}, {Pen::Medium})
+        .line({one.left, y - 1'500}, {one.left, y + 1'500}, {Pen::Medium})
+        .line({one.right, y - 1'500}, {one.right, y + 1'500}, {Pen::Medium});
     pad.line({(one.left + one.right) / 2, y}, {one.place, y - kPaintLead}, {Pen::Thin});
     write_setting(pad, {one.place, y - kPaintLead - 1'000 - one.name.height / 2}, one.name);
     Micrometres low = y - kPaintLead - 1'500 - one.name.height;
@@ -228,7 +245,8 @@ void draw_paint(Pad& pad, const Profile& profile) {
 /// A second chalk line that mortar does not bury: in from the outer face, the wall's thickness and 4 in or 100 mm.
 Length offset_line(const Context& context, int wall) {
   const bool inches = context.tape() == Tape::Inches;
-  const Length whole = context.building.series_of(context.wall(wall)).thickness + (inches ? Length::inches(4) : Length::millimetres(100));
+  const Length whole = context.building.series_of(context.wall(wall)).thickness +
+                       (inches ? Length::inches(4) : Length::millimetres(100));
   const Length step = inches ? Length::inches(1) : Length::millimetres(10);
   return step * -(-whole).whole_multiples(step);
 }
@@ -240,30 +258,39 @@ std::string chalk_text(const Profile& profile) {
   if (context.job.face_lines != nullptr) {
     for (const steel::FaceLine& line : *context.job.face_lines) {
       if (line.wall != profile.wall) continue;
-      edges += (edges.empty() ? "" : ", ") + fill_in(words.chalk_edge, {tape_text(line.from_edge, context.tape()), tape_text(line.along, context.tape())});
+      edges += (edges.empty() ? "" : ", ") + fill_in(words.chalk_edge, {tape_text(line.from_edge, context.tape()),
+                                                                        tape_text(line.along, context.tape())});
     }
   }
   const Wall& wall = context.wall(profile.wall);
-  const std::string lines = fill_in(words.chalk_lines, {wall.name, tape_text(offset_line(context, profile.wall), context.tape())});
-  return edges.empty() ? lines : lines + " " + fill_in(words.chalk_edges, {hook_text(context.building, profile.wall, words), edges});
+  const std::string lines =
+      fill_in(words.chalk_lines, {wall.name, tape_text(offset_line(context, profile.wall), context.tape())});
+  return edges.empty()
+             ? lines
+             : lines + " " + fill_in(words.chalk_edges, {hook_text(context.building, profile.wall, words), edges});
 }
 
 std::string notes_of(const Profile& profile) {
   const Context& context = profile.context;
   const Words& words = context.words;
-  const std::string numbers(context.tape() == Tape::Inches ? words.found_profile_note_inches : words.found_profile_note);
-  const std::string limits = fill_in(words.found_profile_limits, {tape_text(profile.bed.range.least, context.tape()), tape_text(profile.bed.range.most, context.tape())});
-  return marks_from_text(context.building, profile.wall, words) + " " + chalk_text(profile) + " " + numbers + " " + limits + " " + std::string(words.paint_note);
+  const std::string numbers(context.tape() == Tape::Inches ? words.found_profile_note_inches
+                                                           : words.found_profile_note);
+  const std::string limits = fill_in(words.found_profile_limits, {tape_text(profile.bed.range.least, context.tape()),
+                                                                  tape_text(profile.bed.range.most, context.tape())});
+  return marks_from_text(context.building, profile.wall, words) + " " + chalk_text(profile) + " " + numbers + " " +
+         limits + " " + std::string(words.paint_note);
 }
 
 Micrometres notes_height(const Profile& profile) {
   const Micrometres width = profile.context.page.drawing.width();
-  return paragraph_height(std::string(profile.context.words.block_end_rule), width, kRule) + paragraph_height(notes_of(profile), width, kNote);
+  return paragraph_height(std::string(profile.context.words.block_end_rule), width, kRule) +
+         paragraph_height(notes_of(profile), width, kNote);
 }
 
 void write_notes(Pad& pad, const Profile& profile) {
   const Area room = profile.context.page.drawing;
-  const Micrometres y = write_paragraph(pad, {room.left, room.bottom + notes_height(profile)}, room.width(), std::string(profile.context.words.block_end_rule), kRule);
+  const Micrometres y = write_paragraph(pad, {room.left, room.bottom + notes_height(profile)}, room.width(),
+                                        std::string(profile.context.words.block_end_rule), kRule);
   write_paragraph(pad, {room.left, y}, room.width(), notes_of(profile), kNote);
 }
 
@@ -273,22 +300,26 @@ Micrometres ground_under(const Profile& profile) {
   for (const ground::BearingHeight& one : profile.bed.bearing) {
     if (one.wall == profile.wall) deepest = std::max(deepest, full_size(profile.bed.level.top - one.height));
   }
-  const Micrometres foot = profile.context.page.drawing.bottom + notes_height(profile) + paint_height(paint_columns(profile));
+  const Micrometres foot =
+      profile.context.page.drawing.bottom + notes_height(profile) + paint_height(paint_columns(profile));
   return std::min({deepest + kUnderReading, kGroundMost, profile.line - foot});
 }
 
 void write_end_name(Pad& pad, const Profile& profile, const std::string& name, bool at_start) {
   const Area room = profile.context.page.drawing;
-  const Lettering lettering{kLargeText, Weight::Bold, at_start ? Anchor::Start : Anchor::End, at_start ? Ink::Blue : Ink::Black, 0};
+  const Lettering lettering{kLargeText, Weight::Bold, at_start ? Anchor::Start : Anchor::End,
+                            at_start ? Ink::Blue : Ink::Black, 0};
   const Micrometres x = at_start ? profile.right + 3'000 : profile.left - 3'000;
   const TextRoom beside{at_start ? room.right - x : x - room.left, 20'000};
-  write_setting(pad, {x, profile.line + kUnitHigh / 2}, fitting_name(profile.context, name, beside, lettering, kLargeHeights));
+  write_setting(pad, {x, profile.line + kUnitHigh / 2},
+                fitting_name(profile.context, name, beside, lettering, kLargeHeights));
 }
 
 bool has_bed_profile(const Context& context, int wall) {
   const ground::BedAsFound* bed = bed_of(context);
   // As long as a reading is lacking the level is not known, nor is any bed.
-  return bed != nullptr && bed->units_without == 0 && std::ranges::any_of(bed->units, [&](const ground::UnitBed& unit) { return unit.wall == wall; });
+  return bed != nullptr && bed->units_without == 0 &&
+         std::ranges::any_of(bed->units, [&](const ground::UnitBed& unit) { return unit.wall == wall; });
 }
 
 Group draw_bed_profile(const Context& context, int wall, const Part& part, Scale scale) {
@@ -298,7 +329,15 @@ Group draw_bed_profile(const Context& context, int wall, const Part& part, Scale
   const Area room = context.page.drawing;
   const Micrometres wide = scale.paper(part.to) - scale.paper(part.from);
   const Micrometres right = room.centre().x + wide / 2;
-  Profile profile{context, *bed, wall, part, {scale, right, part.from}, room.top - (context.tape() == Tape::Inches ? kAboveInches : kAboveMillimetres) - kUnitHigh, 0, right - wide, right};
+  Profile profile{context,
+                  *bed,
+                  wall,
+                  part,
+                  {scale, right, part.from},
+                  room.top - (context.tape() == Tape::Inches ? kAboveInches : kAboveMillimetres) - kUnitHigh,
+                  0,
+                  right - wide,
+                  right};
   profile.ground = ground_under(profile);
   draw_ground(pad, profile);
   draw_limits(pad, profile);
@@ -318,8 +357,10 @@ std::string title_of(const Building& building, const Words& words, int wall) {
 
 /// Each wall in the parts of its strip.
 std::vector<PlannedSheet> bed_sheets(const Context& context) {
-  return sheets_of_walls(context, {.title = [](const Context& of, int wall, int) { return title_of(of.building, of.words, wall); },
-                                   .parts = [](const Context& of, int wall, int) { return has_bed_profile(of, wall) ? parts_of_strip(of, wall, 1) : WallParts{}; }});
+  return sheets_of_walls(
+      context, {.title = [](const Context& of, int wall, int) { return title_of(of.building, of.words, wall); },
+                .parts = [](const Context& of, int wall,
+                            int) { return has_bed_profile(of, wall) ? parts_of_strip(of, wall, 1) : WallParts{}; }});
 }
 
 // The bed under a whole wall, as wide as it is.
@@ -342,13 +383,16 @@ constinit const SheetKind kBedProfilesSheet{
     .hold_point = HoldPoint::FirstCourse,
     .caution = {"wet-cement"},
     .sheets = bed_sheets,
-    .draw = [](const Context& context, const PlannedSheet& sheet) { return draw_bed_profile(context, sheet.wall, sheet.part, *sheet.scale); },
+    .draw = [](const Context& context,
+               const PlannedSheet& sheet) { return draw_bed_profile(context, sheet.wall, sheet.part, *sheet.scale); },
     .drawing = DrawingKind{
         .name = "bed-",
-        .has = [](const Context& context, int number) {
-          return number <= static_cast<int>(context.building.walls.size()) && has_bed_profile(context, number - 1);
-        },
-        .title = [](const Building& building, const Words& words, int number) { return title_of(building, words, number - 1); },
+        .has =
+            [](const Context& context, int number) {
+              return number <= static_cast<int>(context.building.walls.size()) && has_bed_profile(context, number - 1);
+            },
+        .title = [](const Building& building, const Words& words,
+                    int number) { return title_of(building, words, number - 1); },
         .draw = bed_drawing,
     },
 };

@@ -6,9 +6,12 @@ namespace {
 
 Table changes_table(const Context& context) {
   const Words& words = context.words;
-  Table table = new_table(context.page.drawing.width(), words.title_changes, {{"", 5}, {std::string(words.change_where), 45}, {std::string(words.change_units), 50}}, kText);
+  Table table =
+      new_table(context.page.drawing.width(), words.title_changes,
+                {{"", 5}, {words.change_where, 45}, {words.change_units, 50}}, kText);
   table.pencil_boxes = true;
-  for (const auto& [where, units] : context.job.changes) table.add_row({"", where, units.empty() ? std::string(words.change_none) : joined(units, "; ")});
+  for (const auto& [where, units] : context.job.changes)
+    table.add_row({"", where, units.empty() ? std::string(words.change_none) : joined(units, "; ")});
   return table;
 }
 
@@ -19,7 +22,7 @@ constinit const SheetKind kChangesSheet{
     .hold_point = HoldPoint::FirstCourse,
     .caution = {"wet-cement"},
     .table = changes_table,
-    .note = [](const Context& context) { return std::string(context.words.change_note); },
+    .note = &Words::change_note,
 };
 
 }  // namespace stringcourse::sheet

@@ -46,20 +46,31 @@ Exception exception_of(const Piece& piece) {
 Context context_of(const Building& building, const Layout& layout, const SheetWords& words, Paper paper) {
   std::vector<LongName> names = long_names(building, {words.name, words.issued, words.drawn_by});
   std::shared_ptr<const Building> renamed = with_short_names(building, names);
-  Context context{renamed ? *renamed : building, layout, words, *words.language, page_of(paper), {}, std::move(names), &building, renamed};
+  Context context{renamed ? *renamed : building,
+                  layout,
+                  words,
+                  *words.language,
+                  page_of(paper),
+                  {},
+                  std::move(names),
+                  &building,
+                  renamed};
   for (const setout::SawGroup& group : setout::saw_list(building, layout).groups) {
     context.cuts.push_back({group.series, group.from, group.length});
   }
   return context;
 }
 
-std::string cut_mark(std::size_t index) { return std::string(kCutMark) + number_text(static_cast<long long>(index) + 1); }
+std::string cut_mark(std::size_t index) {
+  return std::string(kCutMark) + number_text(static_cast<long long>(index) + 1);
+}
 
 std::string cut_mark(const Context& context, int series, const Piece& piece) {
   const auto at = std::find_if(context.cuts.begin(), context.cuts.end(), [&](const CutMark& mark) {
     return mark.series == series && mark.from == piece.kind && mark.length == piece.length;
   });
-  return at == context.cuts.end() ? std::string(kCutMark) : cut_mark(static_cast<std::size_t>(at - context.cuts.begin()));
+  return at == context.cuts.end() ? std::string(kCutMark)
+                                  : cut_mark(static_cast<std::size_t>(at - context.cuts.begin()));
 }
 
 std::string saw_text(const Context& context, Length length) {
@@ -69,16 +80,19 @@ std::string saw_text(const Context& context, Length length) {
 std::vector<std::string> legend_of(const Context& context, Shown shown) {
   const Words& words = context.words;
   const std::string_view entries[] = {words.legend_half,     words.legend_bond_beam,  words.legend_lintel,
-                                      words.legend_sash,     words.legend_open_end, words.legend_open_both, words.legend_cleanout,
-                                      words.legend_corner_set, words.legend_half_high, words.legend_solid};
+                                      words.legend_sash,     words.legend_open_end,   words.legend_open_both,
+                                      words.legend_cleanout, words.legend_corner_set, words.legend_half_high,
+                                      words.legend_solid};
   std::set<std::string, std::less<>> used;
   std::vector<bool> cuts(context.cuts.size());
   for (const Run& run : context.layout.runs) {
     if ((shown.wall >= 0 && run.wall != shown.wall) || (shown.course > 0 && run.course != shown.course)) continue;
     for (const Piece& piece : setout::pieces_of(context.layout, run)) {
       // On an elevation the beam's line tells its units: they are not lettered there.
-      const bool under_line = shown.wall >= 0 && shown.course <= 0 && context.building.courses[static_cast<std::size_t>(run.course - 1)].bond_beam;
-      if (const std::string mark = exception_of(piece).mark; !mark.empty() && !(under_line && mark == "BB")) used.insert(mark);
+      const bool under_line = shown.wall >= 0 && shown.course <= 0 &&
+                              context.building.courses[static_cast<std::size_t>(run.course - 1)].bond_beam;
+      if (const std::string mark = exception_of(piece).mark; !mark.empty() && !(under_line && mark == "BB"))
+        used.insert(mark);
       if (!setout::is_saw_cut(piece)) continue;
       const std::string mark = cut_mark(context, context.wall(run.wall).series, piece);
       for (std::size_t index = 0; index < cuts.size(); ++index) {
@@ -90,8 +104,11 @@ std::vector<std::string> legend_of(const Context& context, Shown shown) {
   for (const std::string_view entry : entries) {
     if (used.contains(entry.substr(0, 2))) legend.emplace_back(entry);
   }
-  const auto is_shown = [&](const setout::WallCleanout& one) { return (shown.wall < 0 || one.wall == shown.wall) && one.course == shown.course; };
-  if (std::ranges::any_of(setout::cleanouts_of(context.building, context.layout), is_shown)) legend.emplace_back(words.pour.cleanout_wedge);
+  const auto is_shown = [&](const setout::WallCleanout& one) {
+    return (shown.wall < 0 || one.wall == shown.wall) && one.course == shown.course;
+  };
+  if (std::ranges::any_of(setout::cleanouts_of(context.building, context.layout), is_shown))
+    legend.emplace_back(words.pour.cleanout_wedge);
   if (used.contains(kCutMark)) legend.emplace_back(words.legend_cut);
   for (std::size_t index = 0; index < cuts.size(); ++index) {
     if (cuts[index]) legend.push_back(cut_mark(index) + " = " + saw_text(context, context.cuts[index].length));
@@ -112,7 +129,8 @@ std::vector<Part> parts_of(Length from, Length to, Length room, Length grid) {
   const Length whole = to - from;
   if (whole <= room) return {{from, to, 1, 1}};
   // Borders stand on the grid, so each part but the last is a whole number of steps; the last takes what is left.
-  const std::int64_t steps = -(-whole).whole_multiples(grid), fit = std::max<std::int64_t>(1, room.whole_multiples(grid));
+  const std::int64_t steps = -(-whole).whole_multiples(grid),
+                     fit = std::max<std::int64_t>(1, room.whole_multiples(grid));
   const std::int64_t count = (steps + fit - 1) / fit;
   std::vector<Part> parts;
   for (std::int64_t index = 1; index <= count; ++index) {

@@ -35,12 +35,13 @@ struct Context {
 };
 
 /// A name on a drawing: as large as it fits, or its key in the sheet of names.
-[[nodiscard]] inline Setting fitting_name(const Context& context, const std::string& name, TextRoom room, Lettering lettering,
-                                          std::span<const Micrometres> heights) {
+[[nodiscard]] inline Setting fitting_name(const Context& context, const std::string& name, TextRoom room,
+                                          Lettering lettering, std::span<const Micrometres> heights) {
   return fitting_name(context.names, name, room, lettering, heights);
 }
 
-/// HA half, CU saw cut ...: only exceptions carry a mark and a fill; ordinary units none. Two letters: one is a corner's name.
+/// HA half, CU saw cut ...: only exceptions carry a mark and a fill; ordinary units none. Two letters: one is a
+/// corner's name.
 struct Exception {
   std::string mark;
   Fill fill = Fill::None;

@@ -1,4 +1,5 @@
-// Corners from above, course 1 beside course 2: their units with names, the bar and its distances from both outer faces.
+// Corners from above, course 1 beside course 2: their units with names, the bar and its distances from both outer
+// faces.
 #include <algorithm>
 
 #include "setout/marks.hpp"
@@ -22,7 +23,9 @@ constexpr Lettering kName{kSmallText, Weight::Regular, Anchor::Middle, Ink::Blac
 const Corner& corner_of(const Context& context, std::size_t corner) { return context.building.corners[corner]; }
 
 const PlacedBar* bar_at(const Context& context, std::size_t corner) {
-  const auto bar = std::ranges::find_if(context.layout.bars, [&](const PlacedBar& one) { return one.reason == BarReason::Corner && one.corner == static_cast<int>(corner); });
+  const auto bar = std::ranges::find_if(context.layout.bars, [&](const PlacedBar& one) {
+    return one.reason == BarReason::Corner && one.corner == static_cast<int>(corner);
+  });
   return bar == context.layout.bars.end() ? nullptr : &*bar;
 }
 
@@ -36,14 +39,17 @@ Turning turning_at(const Context& context, std::size_t corner, int course) {
   for (const int wall : {corner_of(context, corner).arriving, corner_of(context, corner).leaving}) {
     for (const Run& run : setout::runs_in(context.layout, wall, course)) {
       for (const Piece& piece : setout::pieces_of(context.layout, run)) {
-        if (std::ranges::contains(setout::corners_turned_by(context.building, run, piece), static_cast<int>(corner))) return {&run, &piece};
+        if (std::ranges::contains(setout::corners_turned_by(context.building, run, piece), static_cast<int>(corner)))
+          return {&run, &piece};
       }
     }
   }
   return {};
 }
 
-int courses_shown(const Context& context) { return std::min<int>(2, static_cast<int>(context.building.courses.size())); }
+int courses_shown(const Context& context) {
+  return std::min<int>(2, static_cast<int>(context.building.courses.size()));
+}
 
 /// One corner in one course on paper, turned as in the plan.
 struct Figure {
@@ -54,9 +60,13 @@ struct Figure {
   Area window;    // units end at it
 
   const Corner& at() const { return corner_of(context, corner); }
-  Point paper(PlanPoint point) const { return {origin.x + kCornerScale.paper(point.x - at().point.x), origin.y + kCornerScale.paper(point.y - at().point.y)}; }
+  Point paper(PlanPoint point) const {
+    return {origin.x + kCornerScale.paper(point.x - at().point.x),
+            origin.y + kCornerScale.paper(point.y - at().point.y)};
+  }
   Area box(const Wall& wall, const OnWall& place) const {
-    const Point a = paper(plan_point(wall, place.from, place.shallow)), b = paper(plan_point(wall, place.to, place.deep));
+    const Point a = paper(plan_point(wall, place.from, place.shallow)),
+                b = paper(plan_point(wall, place.to, place.deep));
     return {std::min(a.x, b.x), std::min(a.y, b.y), std::max(a.x, b.x), std::max(a.y, b.y)};
   }
 };
@@ -65,12 +75,16 @@ struct Figure {
 OnWall shown_of(const Context& context, const Corner& corner, int wall) {
   const Wall& here = context.wall(wall);
   const Length thick = context.building.series_of(here).thickness;
-  const Length other = context.building.series_of(context.wall(corner.arriving == wall ? corner.leaving : corner.arriving)).thickness;
+  const Length other =
+      context.building.series_of(context.wall(corner.arriving == wall ? corner.leaving : corner.arriving)).thickness;
   const Length inward = corner.convex ? other + kBeyond : kBeyond, outward = corner.convex ? Length() : other;
-  return corner.arriving == wall ? OnWall{here.actual - inward, here.actual + outward, Length(), thick} : OnWall{-outward, inward, Length(), thick};
+  return corner.arriving == wall ? OnWall{here.actual - inward, here.actual + outward, Length(), thick}
+                                 : OnWall{-outward, inward, Length(), thick};
 }
 
-Area united(const Area& a, const Area& b) { return {std::min(a.left, b.left), std::min(a.bottom, b.bottom), std::max(a.right, b.right), std::max(a.top, b.top)}; }
+Area united(const Area& a, const Area& b) {
+  return {std::min(a.left, b.left), std::min(a.bottom, b.bottom), std::max(a.right, b.right), std::max(a.top, b.top)};
+}
 
 /// The sides of a figure on which the bar's distances stand: those nearer to it.
 struct Sides {
@@ -92,21 +106,26 @@ Sides sides_of(const Figure& figure, const Area& drawn) {
 Figure figure_in(const Context& context, std::size_t corner, int course, const Area& room) {
   Figure figure{context, corner, course, {0, 0}, {}};
   const Corner& at = figure.at();
-  const Area drawn = united(figure.box(context.wall(at.arriving), shown_of(context, at, at.arriving)), figure.box(context.wall(at.leaving), shown_of(context, at, at.leaving)));
+  const Area drawn = united(figure.box(context.wall(at.arriving), shown_of(context, at, at.arriving)),
+                            figure.box(context.wall(at.leaving), shown_of(context, at, at.leaving)));
   const Sides sides = sides_of(figure, drawn);
   const Micrometres left = sides.left ? kWithText : 0, below = sides.below ? kWithText : 0;
-  figure.origin = {room.left + left - drawn.left, room.centre().y - (drawn.height() + kWithText) / 2 + below - drawn.bottom};
-  figure.window = {drawn.left + figure.origin.x, drawn.bottom + figure.origin.y, drawn.right + figure.origin.x, drawn.top + figure.origin.y};
+  figure.origin = {room.left + left - drawn.left,
+                   room.centre().y - (drawn.height() + kWithText) / 2 + below - drawn.bottom};
+  figure.window = {drawn.left + figure.origin.x, drawn.bottom + figure.origin.y, drawn.right + figure.origin.x,
+                   drawn.top + figure.origin.y};
   return figure;
 }
 
-/// Level or turned in the first of the areas that has room; nowhere where none has: the words beside the figure tell it.
+/// Level or turned in the first of the areas that has room; nowhere where none has: the words beside the figure tell
+/// it.
 void write_in(Pad& pad, std::span<const Area> areas, const std::string& text, Weight weight) {
   for (const Area& area : areas) {
     for (const int turns : {0, 1}) {
       Lettering lettering = kName;
       lettering.weight = weight, lettering.quarter_turns = turns;
-      const Micrometres along = turns == 0 ? area.width() : area.height(), across = turns == 0 ? area.height() : area.width();
+      const Micrometres along = turns == 0 ? area.width() : area.height(),
+                        across = turns == 0 ? area.height() : area.width();
       const auto setting = set_in(text, {along - 600, across - 600}, lettering, std::span(kDrawingHeights).last(1));
       if (!setting) continue;
       write_setting(pad, area.centre(), *setting);
@@ -115,10 +134,13 @@ void write_in(Pad& pad, std::span<const Area> areas, const std::string& text, We
   }
 }
 
-bool holds(const Area& area, Point point) { return point.x > area.left && point.x < area.right && point.y > area.bottom && point.y < area.top; }
+bool holds(const Area& area, Point point) {
+  return point.x > area.left && point.x < area.right && point.y > area.bottom && point.y < area.top;
+}
 
 std::string unit_name(const Figure& figure, const Run& run, const Piece& piece) {
-  return short_name(figure.context.names, figure.context.wall(run.wall).name) + "-" + number_text(run.course) + "-" + number_text(piece.number);
+  return short_name(figure.context.names, figure.context.wall(run.wall).name) + "-" + number_text(run.course) + "-" +
+         number_text(piece.number);
 }
 
 void draw_piece(Pad& pad, const Figure& figure, const Run& run, const Piece& piece, bool turns) {
@@ -133,7 +155,8 @@ void draw_piece(Pad& pad, const Figure& figure, const Run& run, const Piece& pie
   const PlacedBar* bar = bar_at(context, figure.corner);
   std::vector<Area> free;
   for (const CellSpan& cell : setout::cells_of(series, piece)) {
-    const OnWall clear{extent.from + cell.from, extent.from + cell.to, extent.shallow + series.face_shell, extent.deep - series.face_shell};
+    const OnWall clear{extent.from + cell.from, extent.from + cell.to, extent.shallow + series.face_shell,
+                       extent.deep - series.face_shell};
     const Area inside = clipped_box(figure.box(wall, clear), figure.window);
     pad.box(inside, {Pen::Thin});
     if (!inside.empty() && (bar == nullptr || !holds(inside, dot_of(figure, *bar)))) free.push_back(inside);
@@ -169,7 +192,8 @@ struct Distance {
 std::vector<Distance> distances(const Figure& figure, const PlacedBar& bar) {
   const PlanPoint point = plan_point(figure.context.wall(bar.wall), bar.centre, bar.off_face);
   std::vector<Distance> both;
-  for (const int wall : {figure.at().arriving, figure.at().leaving}) both.push_back({wall, setout::seen_from(figure.context.wall(wall), point).depth});
+  for (const int wall : {figure.at().arriving, figure.at().leaving})
+    both.push_back({wall, setout::seen_from(figure.context.wall(wall), point).depth});
   return both;
 }
 
@@ -209,15 +233,21 @@ void draw_bar(Pad& pad, const Figure& figure) {
     const bool upright = wall.heading == Heading::West || wall.heading == Heading::East;  // its face is level
     const Point corner = figure.paper(figure.at().point);
     const std::string text = distance_text(figure, distance.from_face);
-    if (upright) draw_distance(pad, {dot.x, corner.y}, dot, sides.left ? figure.window.left - kDimension : figure.window.right + kDimension, false, text);
-    else draw_distance(pad, {corner.x, dot.y}, dot, sides.below ? figure.window.bottom - kDimension : figure.window.top + kDimension, true, text);
+    if (upright)
+      draw_distance(pad, {dot.x, corner.y}, dot,
+                    sides.left ? figure.window.left - kDimension : figure.window.right + kDimension, false, text);
+    else
+      draw_distance(pad, {corner.x, dot.y}, dot,
+                    sides.below ? figure.window.bottom - kDimension : figure.window.top + kDimension, true, text);
   }
 }
 
 /// "8 in unit + 4 in filler"; a plain unit by its kind.
 std::string made_of(const Context& context, const Run& run, const Piece& piece) {
   const auto parts = setout::corner_parts_of(context.building, run, piece);
-  std::string made = parts.empty() || parts.front().name.empty() ? std::string(context.words.kinds[static_cast<std::size_t>(piece.kind)]) : parts.front().name;
+  std::string made = parts.empty() || parts.front().name.empty()
+                         ? std::string(context.words.kinds[static_cast<std::size_t>(piece.kind)])
+                         : parts.front().name;
   for (const setout::SetPart& part : parts) {
     if (part.filler) made += " + " + part.name;
   }
@@ -232,15 +262,20 @@ std::vector<std::string> words_of(const Figure& figure) {
   const Turning turning = turning_at(context, figure.corner, figure.course);
   if (turning.piece != nullptr) {
     lines.push_back(fill_in(words.corner_runs, {context.wall(turning.run->wall).name}));
-    lines.push_back(fill_in(words.corner_unit, {unit_name(figure, *turning.run, *turning.piece), made_of(context, *turning.run, *turning.piece)}));
+    lines.push_back(fill_in(words.corner_unit, {unit_name(figure, *turning.run, *turning.piece),
+                                                made_of(context, *turning.run, *turning.piece)}));
   }
   const PlacedBar* bar = bar_at(context, figure.corner);
   if (bar == nullptr) return lines;
   const std::vector<Distance> both = distances(figure, *bar);
-  lines.push_back(fill_in(words.corner_bar, {distance_text(figure, both[0].from_face), context.wall(both[0].wall).name, distance_text(figure, both[1].from_face), context.wall(both[1].wall).name}));
+  lines.push_back(
+      fill_in(words.corner_bar, {distance_text(figure, both[0].from_face), context.wall(both[0].wall).name,
+                                 distance_text(figure, both[1].from_face), context.wall(both[1].wall).name}));
   const setout::SeenFrom place{bar->centre, bar->off_face};
   const auto cell = setout::what_stands_over(context.building, context.layout, bar->wall, figure.course, place).cell;
-  if (cell) lines.push_back(fill_in(words.corner_cell, {context.wall(cell->wall).name, number_text(cell->unit), number_text(cell->cell)}));
+  if (cell)
+    lines.push_back(
+        fill_in(words.corner_cell, {context.wall(cell->wall).name, number_text(cell->unit), number_text(cell->cell)}));
   return lines;
 }
 
@@ -250,7 +285,9 @@ void draw_figure(Pad& pad, const Context& context, std::size_t corner, int cours
   draw_bar(pad, figure);
   const Micrometres left = room.left + kFigure + 2'000, wide = room.right - left;
   const std::string title = fill_in(context.words.pour.corner_course, {figure.at().name, number_text(course)});
-  Micrometres y = write_paragraph(pad, {left, room.top - 4'000}, wide, title, {kText, Weight::Bold, Anchor::Start, Ink::Black, 0}) - 1'000;
+  Micrometres y =
+      write_paragraph(pad, {left, room.top - 4'000}, wide, title, {kText, Weight::Bold, Anchor::Start, Ink::Black, 0}) -
+      1'000;
   for (const std::string& line : words_of(figure)) y = write_paragraph(pad, {left, y}, wide, line, {kSmallText}) - 800;
 }
 
@@ -258,13 +295,17 @@ void draw_figure(Pad& pad, const Context& context, std::size_t corner, int cours
 bool alike(const Context& context, std::size_t a, std::size_t b) {
   const Corner &one = corner_of(context, a), &other = corner_of(context, b);
   const auto series = [&](int wall) { return context.wall(wall).series; };
-  if (one.convex != other.convex || series(one.arriving) != series(other.arriving) || series(one.leaving) != series(other.leaving)) return false;
+  if (one.convex != other.convex || series(one.arriving) != series(other.arriving) ||
+      series(one.leaving) != series(other.leaving))
+    return false;
   if ((bar_at(context, a) == nullptr) != (bar_at(context, b) == nullptr)) return false;
   for (int course = 1; course <= courses_shown(context); ++course) {
     const Turning x = turning_at(context, a, course), y = turning_at(context, b, course);
     if ((x.piece == nullptr) != (y.piece == nullptr)) return false;
     if (x.piece == nullptr) continue;
-    if ((x.run->wall == one.arriving) != (y.run->wall == other.arriving) || x.piece->kind != y.piece->kind || x.piece->length != y.piece->length) return false;
+    if ((x.run->wall == one.arriving) != (y.run->wall == other.arriving) || x.piece->kind != y.piece->kind ||
+        x.piece->length != y.piece->length)
+      return false;
   }
   return true;
 }
@@ -290,7 +331,8 @@ std::vector<std::size_t> corners_drawn(const Context& context) {
   if (all.size() <= kAllDrawn) return all;
   std::vector<std::size_t> kinds;
   for (const std::size_t corner : all) {
-    if (std::ranges::none_of(kinds, [&](std::size_t drawn) { return alike(context, drawn, corner); })) kinds.push_back(corner);
+    if (std::ranges::none_of(kinds, [&](std::size_t drawn) { return alike(context, drawn, corner); }))
+      kinds.push_back(corner);
   }
   return kinds;
 }
@@ -298,14 +340,19 @@ std::vector<std::size_t> corners_drawn(const Context& context) {
 Group draw_corners(const Context& context, std::span<const std::size_t> corners) {
   const Area room = context.page.drawing;
   Pad pad(Role::Figure, std::string(context.words.pour.title_corners));
-  const Micrometres foot = line_pitch(kSmallText) * 2, high = (room.height() - foot) / static_cast<Micrometres>(kCornersOnSheet), wide = room.width() / 2;
+  const Micrometres foot = line_pitch(kSmallText) * 2,
+                    high = (room.height() - foot) / static_cast<Micrometres>(kCornersOnSheet), wide = room.width() / 2;
   for (std::size_t row = 0; row < corners.size(); ++row) {
     const Micrometres top = room.top - static_cast<Micrometres>(row) * high;
     for (int course = 1; course <= courses_shown(context); ++course) {
-      draw_figure(pad, context, corners[row], course, {room.left + (course - 1) * wide, top - high, room.left + course * wide - 2'000, top});
+      draw_figure(pad, context, corners[row], course,
+                  {room.left + (course - 1) * wide, top - high, room.left + course * wide - 2'000, top});
     }
   }
-  write_paragraph(pad, {room.left, room.bottom + paragraph_height(std::string(context.words.pour.corner_note), room.width(), {kSmallText})}, room.width(), std::string(context.words.pour.corner_note), {kSmallText});
+  write_paragraph(pad,
+                  {room.left, room.bottom + paragraph_height(std::string(context.words.pour.corner_note), room.width(),
+                                                             {kSmallText})},
+                  room.width(), std::string(context.words.pour.corner_note), {kSmallText});
   return std::move(pad).take();
 }
 

@@ -55,11 +55,13 @@ void write_legend(Stack& stack, const Context& context, int course) {
 
 void write_first_course_notes(Stack& stack, const Context& context) {
   const Words& words = context.words;
-  stack.write(fill_in(words.order_of_corners, {context.building.walls.front().start_name, order_of_corners(context)}), Weight::Bold);
+  stack.write(fill_in(words.order_of_corners, {context.building.walls.front().start_name, order_of_corners(context)}),
+              Weight::Bold);
   stack.write(std::string(words.arrow_note), Weight::Regular);
   stack.write(std::string(words.block_end_rule) + " " + std::string(words.whole_plan_note), Weight::Regular);
   stack.write(std::string(words.bed_note), Weight::Bold);
-  if (std::ranges::contains(context.layout.cleanouts, 1, &PlacedCleanout::course)) stack.write(std::string(words.pour.cleanout_note), Weight::Regular);
+  if (std::ranges::contains(context.layout.cleanouts, 1, &PlacedCleanout::course))
+    stack.write(std::string(words.pour.cleanout_note), Weight::Regular);
   const auto wire = courses_with_wire(context.building);
   if (!wire.empty()) stack.write(fill_in(words.wire_note, {ranges_text(wire)}), Weight::Regular);
   stack.write(std::string(words.mortar_note), Weight::Regular);
@@ -105,8 +107,10 @@ std::string title_of(const Words& words, int course) { return fill_in(words.titl
 std::vector<PlannedSheet> course_sheets(const Context& context) {
   std::vector<PlannedSheet> sheets;
   for (int course = 1; course <= courses_of(context.building); ++course) {
-    sheets.push_back({.title = title_of(context.words, course), .scale = scale_of_course_plan(context), .course = course});
-    for (PlannedSheet& strip : sheets_of_walls(context, {strip_title, parts_of_strip}, course)) sheets.push_back(std::move(strip));
+    sheets.push_back(
+        {.title = title_of(context.words, course), .scale = scale_of_course_plan(context), .course = course});
+    for (PlannedSheet& strip : sheets_of_walls(context, {strip_title, parts_of_strip}, course))
+      sheets.push_back(std::move(strip));
   }
   return sheets;
 }
@@ -120,7 +124,8 @@ std::vector<Handle> plan_handles(const Building& building, int course, const Are
   std::vector<Handle> handles;
   const auto add = [&](Handle::What what, std::size_t index, const Wall& wall, Length from, Length to, bool shown) {
     const Point step = step_along(wall);
-    handles.push_back({what, static_cast<int>(index), plan_box(building, room, scale, wall, from, to), step.x, step.y, shown});
+    handles.push_back(
+        {what, static_cast<int>(index), plan_box(building, room, scale, wall, from, to), step.x, step.y, shown});
   };
   for (std::size_t index = 0; index < building.walls.size(); ++index) {
     const Wall& wall = building.walls[index];
@@ -153,7 +158,8 @@ constinit const SheetKind kCoursesSheet{
     .draw = draw_course,
     .drawing = DrawingKind{
         .name = "plan-course-",
-        .has = [](const Context& context, int number) { return number <= static_cast<int>(context.building.courses.size()); },
+        .has = [](const Context& context,
+                  int number) { return number <= static_cast<int>(context.building.courses.size()); },
         .title = [](const Building&, const Words& words, int number) { return title_of(words, number); },
         .draw = plan_drawing,
         .in_every_set = courses_of,

@@ -1,6 +1,5 @@
-// Dowels before the pour, by wall, each wall under what its numbers are measured from: running distance, how far in from
-// which face, the cells of courses 1 and 2 and whose units they are in, how far it may be out.
-// The dowel list: where each dowel stands, in which cells it comes up, and how far it may be out.
+// Dowels before the pour, by wall, each wall under what its numbers are measured from: running distance, how far in
+// from which face, the cells of courses 1 and 2 and whose units they are in, how far it may be out.
 #include "sheet/hook_words.hpp"
 #include "sheet/poured.hpp"
 #include "sheet/registry.hpp"
@@ -12,7 +11,8 @@ std::string cell_text(const Context& context, const steel::Dowel& dowel, const s
   const PourWords& words = context.words.pour;
   if (!cell) return std::string(words.no_cell);
   const std::string unit = number_text(cell->unit), number = number_text(cell->cell);
-  return cell->wall == dowel.wall ? fill_in(words.cell_own, {unit, number}) : fill_in(words.cell_other, {context.wall(cell->wall).name, unit, number});
+  return cell->wall == dowel.wall ? fill_in(words.cell_own, {unit, number})
+                                  : fill_in(words.cell_other, {context.wall(cell->wall).name, unit, number});
 }
 
 /// Rounded inwards; nothing less than none.
@@ -22,27 +22,40 @@ std::string room_text(const Context& context, Length room) {
 
 std::string heading_of(const Context& context, int wall) {
   const PourWords& words = context.words.pour;
-  return fill_in(words.list_heading, {context.wall(wall).name, hook_text(context.building, wall, context.words), face_text(context.building, wall, context.words),
+  return fill_in(words.list_heading, {context.wall(wall).name, hook_text(context.building, wall, context.words),
+                                      face_text(context.building, wall, context.words),
                                       std::string(context.wall(wall).interior ? words.from_either : words.from_outer)});
 }
 
 void add_dowel(Table& table, const Context& context, const steel::Dowel& dowel) {
   const Tape tape = context.tape();
   const std::string none(context.words.pour.no_cell);
-  const auto room = [&](Length steel::DowelRoom::* way) { return dowel.room ? room_text(context, (*dowel.room).*way) : none; };
-  const std::string across = dowel.room ? room_text(context, std::min(dowel.room->to_outer, dowel.room->to_inner)) : none;
-  table.add_row({"", context.wall(dowel.wall).name + " " + number_text(dowel.number), both_forms(rounded_to(dowel.along, tape_step(tape)), tape),
-                 tape_text(rounded_to(dowel.off_face, tape_step(tape)), tape), cell_text(context, dowel, dowel.first), cell_text(context, dowel, dowel.second),
-                 room(&steel::DowelRoom::to_start), room(&steel::DowelRoom::to_end), across});
+  const auto room = [&](Length steel::DowelRoom::*way) {
+    return dowel.room ? room_text(context, (*dowel.room).*way) : none;
+  };
+  const std::string across =
+      dowel.room ? room_text(context, std::min(dowel.room->to_outer, dowel.room->to_inner)) : none;
+  table.add_row({"", context.wall(dowel.wall).name + " " + number_text(dowel.number),
+                 both_forms(rounded_to(dowel.along, tape_step(tape)), tape),
+                 tape_text(rounded_to(dowel.off_face, tape_step(tape)), tape), cell_text(context, dowel, dowel.first),
+                 cell_text(context, dowel, dowel.second), room(&steel::DowelRoom::to_start),
+                 room(&steel::DowelRoom::to_end), across});
 }
 
 Table dowel_table(const Context& context) {
   const PourWords& words = context.words.pour;
   // Widths: a number such as 31'-7 13/16" = 379 13/16" on one line of a Letter sheet, and one such as 1 13/16".
-  const std::vector<Column> columns{{"", 3}, {std::string(context.words.dowel), 8}, {std::string(words.centre_at), 27}, {std::string(words.in_from_line), 10},
-                                    {fill_in(words.cell_of_course, {"1"}), 11}, {fill_in(words.cell_of_course, {"2"}), 11}, {std::string(words.room_to_start), 10},
-                                    {std::string(words.room_to_end), 10}, {std::string(words.room_across), 10}};
-  Table table = new_table(context.page.drawing.width(), context.words.title_dowels, columns, kText);
+  Table table = new_table(context.page.drawing.width(), context.words.title_dowels,
+                          {{"", 3},
+                           {context.words.dowel, 8},
+                           {words.centre_at, 27},
+                           {words.in_from_line, 10},
+                           {fill_in(words.cell_of_course, {"1"}), 11},
+                           {fill_in(words.cell_of_course, {"2"}), 11},
+                           {words.room_to_start, 10},
+                           {words.room_to_end, 10},
+                           {words.room_across, 10}},
+                          kText);
   table.pencil_boxes = table.whole_groups = true;
   if (context.job.dowels == nullptr) return table;
   add_poured_heading(table, context);
@@ -66,7 +79,8 @@ std::string dowel_note(const Context& context) {
   const SettingOut* asked = context.job.setting_out;
   const std::optional<Length> form = asked == nullptr ? std::nullopt : asked->footing_outside;
   if (!form) return note + " " + std::string(words.form_unknown);
-  return note + " " + (*form == Length() ? std::string(words.form_here) : fill_in(words.form_at, {tape_text(*form, tape)}));
+  return note + " " +
+         (*form == Length() ? std::string(words.form_here) : fill_in(words.form_at, {tape_text(*form, tape)}));
 }
 
 }  // namespace
@@ -76,7 +90,7 @@ constinit const SheetKind kDowelsSheet{
     .hold_point = HoldPoint::Pour,
     .caution = {{}, &Words::caution_dowels},
     .table = dowel_table,
-    .note = dowel_note,
+    .made_note = dowel_note,
 };
 
 }  // namespace stringcourse::sheet

@@ -31,8 +31,8 @@ struct Drawing {
   std::vector<LongName> names = {};  // those that stand in it as keys, for lack of room
 };
 
-/// "plan-course-3" of any course, "elevation-2" of any wall; where something was read, "pegs" and "bed-1" of a wall whose
-/// bearing was read. Nothing for other names.
+/// "plan-course-3" of any course, "elevation-2" of any wall; where something was read, "pegs" and "bed-1" of a wall
+/// whose bearing was read. Nothing for other names.
 [[nodiscard]] std::optional<Drawing> make_named_drawing(const Building& building, const Layout& layout,
                                                         const SheetWords& words, std::string_view name);
 

@@ -26,7 +26,8 @@ Elevation elevation_of(const Context& context, int wall, const Part& part, Scale
   const Micrometres high = scale.paper(height_of_courses(context.building));
   const Micrometres left = room.left + kElevationLeft;
   const Micrometres spare = room.right - kElevationRight - left - wide;
-  Elevation elevation{context, wall, part, {scale, left + spare / 2 + wide, part.from}, 0, bearing_of(context.building), {}, room};
+  Elevation elevation{context, wall, part, {scale, left + spare / 2 + wide, part.from}, 0, bearing_of(context.building),
+                      {},      room};
   const Micrometres spare_high = room.height() - kElevationAbove - kElevationBelow - high;
   elevation.ground = room.bottom + kElevationBelow + std::max(0, spare_high / 2);
   elevation.frame = {elevation.view.right - wide, elevation.ground, elevation.view.right, elevation.ground + high};
@@ -39,7 +40,8 @@ using Lintels = std::vector<supply::LintelAsLaid>;
 std::vector<std::string> opening_lines(const Context& context, const Lintels& lintels, std::size_t index) {
   const ResolvedOpening& opening = context.building.openings[index];
   const Words& words = context.words;
-  std::vector<std::string> lines{fill_in(words.opening_size, {height_text(context, opening.width()), height_text(context, opening.height())})};
+  std::vector<std::string> lines{
+      fill_in(words.opening_size, {height_text(context, opening.width()), height_text(context, opening.height())})};
   lines.push_back(fill_in(words.head, {height_text(context, opening.soffit)}));
   const bool floor = opening.first_course <= 1 && opening.use != OpeningUse::Window;
   lines.push_back(fill_in(floor ? words.floor : words.sill, {height_text(context, opening.underside)}));
@@ -53,7 +55,8 @@ std::vector<std::string> opening_lines(const Context& context, const Lintels& li
 
 void write_opening(Pad& pad, const Context& context, const Lintels& lintels, const Area& box, std::size_t index) {
   const Micrometres room = box.width() - 3'000;
-  const Setting name = fitting_name(context, context.building.openings[index].name, {room, box.height() - 3'500}, {kLargeText, Weight::Bold, Anchor::Middle, Ink::Black, 0}, kLargeHeights);
+  const Setting name = fitting_name(context, context.building.openings[index].name, {room, box.height() - 3'500},
+                                    {kLargeText, Weight::Bold, Anchor::Middle, Ink::Black, 0}, kLargeHeights);
   Micrometres y = box.top - 2'500 - name.height;
   if (y < box.bottom + 1'000) return;
   write_setting(pad, {box.centre().x, y + name.height / 2}, name);
@@ -78,7 +81,8 @@ void draw_openings(Pad& pad, const Elevation& elevation) {
     const ResolvedOpening& opening = building.openings[index];
     if (opening.wall != elevation.wall) continue;
     const Length low = std::max(opening.underside, elevation.bearing);
-    const Area box = elevation.box(opening.from.distance_from_start(), opening.to.distance_from_start(), low, opening.soffit);
+    const Area box =
+        elevation.box(opening.from.distance_from_start(), opening.to.distance_from_start(), low, opening.soffit);
     if (box.empty()) continue;
     pad.box(box, {Pen::Thick}, Fill::White);
     write_opening(pad, elevation.context, lintels, box, index);
@@ -90,8 +94,10 @@ void draw_control_joints(Pad& pad, const Elevation& elevation) {
     const Length middle = joint.from.distance_from_start() + (joint.to - joint.from).half_down();
     if (joint.wall != elevation.wall || !elevation.part.holds(middle)) continue;
     const Micrometres x = elevation.view.at(middle);
-    pad.line({x, elevation.frame.bottom - 1'000}, {x, elevation.frame.top + 1'500}, {Pen::Thick, Dash::DashDot, Ink::Black});
-    pad.write({x, elevation.frame.bottom - 1'400 - kSmallText}, std::string(elevation.context.words.control_joint), {kSmallText, Weight::Bold, Anchor::Middle});
+    pad.line({x, elevation.frame.bottom - 1'000}, {x, elevation.frame.top + 1'500},
+             {Pen::Thick, Dash::DashDot, Ink::Black});
+    pad.write({x, elevation.frame.bottom - 1'400 - kSmallText}, std::string(elevation.context.words.control_joint),
+              {kSmallText, Weight::Bold, Anchor::Middle});
   }
 }
 
@@ -103,7 +109,9 @@ void draw_courses(Pad& pad, const Elevation& elevation) {
   const Building& building = elevation.context.building;
   const Micrometres pitch = elevation.view.scale.paper(building.courses.back().unit_height + building.joint);
   const Micrometres room = kElevationLeft - kHeightsOff;
-  const bool all_fit = std::ranges::all_of(building.courses, [&](const Course& course) { return fits(height_text(elevation.context, course.top), room, {kText}); });
+  const bool all_fit = std::ranges::all_of(building.courses, [&](const Course& course) {
+    return fits(height_text(elevation.context, course.top), room, {kText});
+  });
   const Micrometres height = pitch >= kText + 1'500 && all_fit ? kText : kSmallText;
   int every = 1;
   while (pitch * every < height + 800) every *= 2;
@@ -122,7 +130,8 @@ void draw_courses(Pad& pad, const Elevation& elevation) {
       numbers_from = middle + height + 700;
     }
     if (top - height / 2 < heights_from) continue;
-    pad.write({elevation.frame.left - kHeightsOff, top - height / 2}, height_text(elevation.context, course.top), {height, Weight::Regular, Anchor::End});
+    pad.write({elevation.frame.left - kHeightsOff, top - height / 2}, height_text(elevation.context, course.top),
+              {height, Weight::Regular, Anchor::End});
     heights_from = top - height / 2 + height + 700;
   }
 }
@@ -158,7 +167,8 @@ void draw_running_dimensions(Pad& pad, const Elevation& elevation) {
   std::vector<Micrometres> wanted;
   for (const Length edge : edges) wanted.push_back(elevation.view.at(edge));
   Micrometres widest = 0;
-  for (const Length edge : edges) widest = std::max(widest, text_width(height_text(context, edge), kText, Weight::Regular));
+  for (const Length edge : edges)
+    widest = std::max(widest, text_width(height_text(context, edge), kText, Weight::Regular));
   const Micrometres half = widest / 2;
   const auto places = spread(wanted, widest + 2'500, elevation.room.left + half, elevation.room.right - half);
   for (std::size_t index = 0; index < edges.size(); ++index) {
@@ -184,8 +194,10 @@ void draw_outline(Pad& pad, const Elevation& elevation) {
   const Words& words = elevation.context.words;
   const Lettering low{kSmallText, Weight::Regular, Anchor::Middle, Ink::Black, 0};
   const Micrometres y = frame.top + 2'300;
-  if (!elevation.part.first()) pad.write({frame.right, y}, fill_in(words.match_line, {number_text(elevation.part.index - 1)}), low);
-  if (!elevation.part.last()) pad.write({frame.left, y}, fill_in(words.match_line, {number_text(elevation.part.index)}), low);
+  if (!elevation.part.first())
+    pad.write({frame.right, y}, fill_in(words.match_line, {number_text(elevation.part.index - 1)}), low);
+  if (!elevation.part.last())
+    pad.write({frame.left, y}, fill_in(words.match_line, {number_text(elevation.part.index)}), low);
 }
 
 void write_corner_names(Pad& pad, const Elevation& elevation) {
@@ -194,7 +206,8 @@ void write_corner_names(Pad& pad, const Elevation& elevation) {
   const Lettering start{kLargeText, Weight::Bold, Anchor::Start, Ink::Blue, 0};
   const Lettering end{kLargeText, Weight::Bold, Anchor::End, Ink::Black, 0};
   const auto write = [&](Micrometres x, const std::string& name, Micrometres room, const Lettering& lettering) {
-    write_setting(pad, {x, y + kLargeText / 2}, fitting_name(elevation.context, name, {room, 9'000}, lettering, kLargeHeights));
+    write_setting(pad, {x, y + kLargeText / 2},
+                  fitting_name(elevation.context, name, {room, 9'000}, lettering, kLargeHeights));
   };
   if (elevation.part.first()) write(elevation.frame.right + 2'500, wall.start_name, 11'000, start);
   if (elevation.part.last()) write(elevation.frame.left - 2'500, wall.end_name, 25'000, end);
@@ -210,12 +223,15 @@ void write_notes(Pad& pad, const Elevation& elevation) {
                              {short_name(context.names, wall.start_name)});
   text += " " + std::string(context.words.datum_note);
   const auto& courses = context.building.courses;
-  if (std::any_of(courses.begin(), courses.end(), [](const Course& course) { return course.wire; })) text += " " + std::string(context.words.wire_mark_note);
-  if (!setout::bars_on_wall(context.building, context.layout, elevation.wall).empty()) text += " " + std::string(context.words.elevation_note);
+  if (std::any_of(courses.begin(), courses.end(), [](const Course& course) { return course.wire; }))
+    text += " " + std::string(context.words.wire_mark_note);
+  if (!setout::bars_on_wall(context.building, context.layout, elevation.wall).empty())
+    text += " " + std::string(context.words.elevation_note);
   if (!context.building.pour_tops.empty()) text += " " + std::string(context.words.pour_mark_note);
   if (!supply::floors_to_break_out(context.building, context.layout, elevation.wall).empty())
     text += " " + std::string(context.words.floor_mark_note);
-  if (std::ranges::contains(setout::cleanouts_of(context.building, context.layout), elevation.wall, &setout::WallCleanout::wall))
+  if (std::ranges::contains(setout::cleanouts_of(context.building, context.layout), elevation.wall,
+                            &setout::WallCleanout::wall))
     text += " " + std::string(context.words.pour.cleanout_mark_note);
   std::vector<std::string> legend = legend_of(context, {elevation.wall, 0});
   const Lettering lettering{kSmallText};
@@ -289,8 +305,9 @@ std::string title_of(const Building& building, const Words& words, int wall) {
 int walls_of(const Building& building) { return static_cast<int>(building.walls.size()); }
 
 std::vector<PlannedSheet> elevation_sheets(const Context& context) {
-  return sheets_of_walls(context, {.title = [](const Context& of, int wall, int) { return title_of(of.building, of.words, wall); },
-                                   .parts = [](const Context& of, int wall, int) { return parts_of_elevation(of, wall); }});
+  return sheets_of_walls(
+      context, {.title = [](const Context& of, int wall, int) { return title_of(of.building, of.words, wall); },
+                .parts = [](const Context& of, int wall, int) { return parts_of_elevation(of, wall); }});
 }
 
 Drawing elevation_drawing(const Context& context, SheetName name, int number) {
@@ -298,8 +315,9 @@ Drawing elevation_drawing(const Context& context, SheetName name, int number) {
   const setout::Reach reach = setout::reach_of_wall(context.building, context.layout, wall);
   const Length high = height_of_courses(context.building);
   const Scale scale = fitting_scale(reach.to - reach.from, high, kLargest, kLargest, {20});
-  Sheet sheet = bare_sheet(std::move(name), scale.paper(reach.to - reach.from) + kElevationLeft + kElevationRight + 2 * kRim,
-                          scale.paper(high) + kElevationAbove + kElevationBelow + 2 * kRim);
+  Sheet sheet =
+      bare_sheet(std::move(name), scale.paper(reach.to - reach.from) + kElevationLeft + kElevationRight + 2 * kRim,
+                 scale.paper(high) + kElevationAbove + kElevationBelow + 2 * kRim);
   const Area room = inside_rim(sheet);
   const Part part{reach.from, reach.to, 1, 1};
   sheet.groups.push_back(draw_elevation(context, wall, part, scale, room));
@@ -322,11 +340,15 @@ constinit const SheetKind kElevationsSheet{
     .hold_point = HoldPoint::Lintels,
     .caution = {"brace-over-8-ft"},
     .sheets = elevation_sheets,
-    .draw = [](const Context& context, const PlannedSheet& sheet) { return draw_elevation(context, sheet.wall, sheet.part, *sheet.scale, context.page.drawing); },
+    .draw =
+        [](const Context& context, const PlannedSheet& sheet) {
+          return draw_elevation(context, sheet.wall, sheet.part, *sheet.scale, context.page.drawing);
+        },
     .drawing = DrawingKind{
         .name = "elevation-",
         .has = [](const Context& context, int number) { return number <= walls_of(context.building); },
-        .title = [](const Building& building, const Words& words, int number) { return title_of(building, words, number - 1); },
+        .title = [](const Building& building, const Words& words,
+                    int number) { return title_of(building, words, number - 1); },
         .draw = elevation_drawing,
         .in_every_set = walls_of,
     },

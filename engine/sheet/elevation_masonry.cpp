@@ -15,7 +15,8 @@ constexpr Micrometres kInset = 500;
 // Not as it was printed before: a heavy edge inside its own.
 bool is_changed(const Context& context, const Piece& piece) {
   const auto* changed = context.job.changed_pieces;
-  return changed != nullptr && std::ranges::binary_search(*changed, static_cast<std::uint32_t>(&piece - context.layout.pieces.data()));
+  return changed != nullptr &&
+         std::ranges::binary_search(*changed, static_cast<std::uint32_t>(&piece - context.layout.pieces.data()));
 }
 
 void draw_unit(Pad& pad, const Elevation& elevation, const Run& run, const Piece& piece) {
@@ -28,7 +29,9 @@ void draw_unit(Pad& pad, const Elevation& elevation, const Run& run, const Piece
   Pad unit(Role::Figure, setout::piece_name(*context.as_named, run, piece));
   unit.box(box, {Pen::Thin}, exception.fill == Fill::None ? Fill::White : exception.fill);
   constexpr Micrometres kEdge = 350;
-  if (is_changed(context, piece)) unit.box({box.left + kEdge, box.bottom + kEdge, box.right - kEdge, box.top - kEdge}, {Pen::Thick, Dash::Solid, Ink::Blue});
+  if (is_changed(context, piece))
+    unit.box({box.left + kEdge, box.bottom + kEdge, box.right - kEdge, box.top - kEdge},
+             {Pen::Thick, Dash::Solid, Ink::Blue});
   pad.add(std::move(unit).take());
 }
 
@@ -60,7 +63,8 @@ bool write_turned_tight(Pad& pad, const Area& box, const std::string& text) {
 }
 
 // The widest part of a unit that no bar of its course crosses.
-Area clear_of_bars(const Elevation& elevation, const std::vector<setout::WallBar>& bars, const Run& run, const Area& unit) {
+Area clear_of_bars(const Elevation& elevation, const std::vector<setout::WallBar>& bars, const Run& run,
+                   const Area& unit) {
   Area widest{};
   Micrometres left = unit.left + kInset;
   const auto take = [&](Micrometres right) {
@@ -69,7 +73,8 @@ Area clear_of_bars(const Elevation& elevation, const std::vector<setout::WallBar
   std::vector<Micrometres> crossings;
   for (const setout::WallBar& bar : bars) {
     const Micrometres x = elevation.view.at(bar.centre);
-    if (run.course >= bar.first_course && run.course <= bar.last_course && x > unit.left && x < unit.right) crossings.push_back(x);
+    if (run.course >= bar.first_course && run.course <= bar.last_course && x > unit.left && x < unit.right)
+      crossings.push_back(x);
   }
   sort_stably(crossings);
   for (const Micrometres x : crossings) {
@@ -82,7 +87,8 @@ Area clear_of_bars(const Elevation& elevation, const std::vector<setout::WallBar
 
 // A cut's mark and length in the fullest form that fits; any other exception's letter. Halves under a bar go without:
 // their ground tells them. So do beam units under a beam's line.
-void write_exception(Pad& pad, const Elevation& elevation, const std::vector<setout::WallBar>& bars, const Run& run, const Piece& piece) {
+void write_exception(Pad& pad, const Elevation& elevation, const std::vector<setout::WallBar>& bars, const Run& run,
+                     const Piece& piece) {
   const Context& context = elevation.context;
   const Course& course = context.building.courses[static_cast<std::size_t>(run.course - 1)];
   const Area unit = elevation.box(piece.start.nearest_nanometre(), setout::far_end(piece).nearest_nanometre(),
@@ -100,13 +106,15 @@ void write_exception(Pad& pad, const Elevation& elevation, const std::vector<set
   if (write_label(pad, room, mark + " " + length) || write_label(pad, room, length)) return;
   if (write_label(pad, room, mark) || write_label(pad, room, letter)) return;
   // A narrow piece that no bar crosses takes its mark turned, from edge to edge.
-  if (room.width() + 2 * kInset == unit.width() && !write_turned_tight(pad, unit, mark)) write_turned_tight(pad, unit, letter);
+  if (room.width() + 2 * kInset == unit.width() && !write_turned_tight(pad, unit, mark))
+    write_turned_tight(pad, unit, letter);
 }
 
 void write_exceptions(Pad& pad, const Elevation& elevation) {
   const auto bars = setout::bars_on_wall(elevation.context.building, elevation.context.layout, elevation.wall);
   for (const Run& run : setout::runs_of_wall(elevation.context.layout, elevation.wall)) {
-    for (const Piece& piece : setout::pieces_of(elevation.context.layout, run)) write_exception(pad, elevation, bars, run, piece);
+    for (const Piece& piece : setout::pieces_of(elevation.context.layout, run))
+      write_exception(pad, elevation, bars, run, piece);
   }
 }
 
@@ -151,13 +159,16 @@ void draw_one_piece_lintel(Pad& pad, const Elevation& elevation, const PlacedLin
   const ResolvedOpening& opening = building.openings[static_cast<std::size_t>(placed.opening)];
   if (opening.wall != elevation.wall || !opening.lintel || opening.lintel->make != LintelMake::OnePiece) return;
   const ResolvedLintel& lintel = *opening.lintel;
-  const auto last = std::min<std::size_t>(static_cast<std::size_t>(lintel.first_course + lintel.courses - 1), building.courses.size());
+  const auto last = std::min<std::size_t>(static_cast<std::size_t>(lintel.first_course + lintel.courses - 1),
+                                          building.courses.size());
   const Length low = building.courses[static_cast<std::size_t>(lintel.first_course - 1)].underside();
-  const Area box = elevation.box(opening.from.distance_from_start() - placed.start_bearing,
-                                opening.to.distance_from_start() + placed.end_bearing, low, building.courses[last - 1].top);
+  const Area box =
+      elevation.box(opening.from.distance_from_start() - placed.start_bearing,
+                    opening.to.distance_from_start() + placed.end_bearing, low, building.courses[last - 1].top);
   pad.box(box, {Pen::Medium}, Fill::Hatch135);
   if (box.empty()) return;
-  const std::string length = height_text(elevation.context, opening.width() + placed.start_bearing + placed.end_bearing);
+  const std::string length =
+      height_text(elevation.context, opening.width() + placed.start_bearing + placed.end_bearing);
   const Words& words = elevation.context.words;
   write_in_lintel(pad, box,
                   {fill_in(words.lintel_one_piece, {length}), fill_in(words.lintel_length, {length}), length});
@@ -178,7 +189,8 @@ void draw_bars(Pad& pad, const Elevation& elevation) {
 void draw_floor_marks(Pad& pad, const Elevation& elevation) {
   const Building& building = elevation.context.building;
   constexpr Micrometres kHalf = 900, kHigh = 1'600;
-  for (const supply::BarThrough& bar : supply::floors_to_break_out(building, elevation.context.layout, elevation.wall)) {
+  for (const supply::BarThrough& bar :
+       supply::floors_to_break_out(building, elevation.context.layout, elevation.wall)) {
     if (bar.wall != elevation.wall || !elevation.part.holds(bar.centre)) continue;
     const Micrometres x = elevation.view.at(bar.centre);
     const Micrometres y = elevation.level(building.courses[static_cast<std::size_t>(bar.course - 1)].underside());

@@ -25,7 +25,9 @@ struct Board {
   Micrometres edge;                     // paper y of the form; the face where it is not said
 };
 
-setout::Reach reach_of(const Context& context, int wall) { return setout::reach_of_wall(context.building, context.layout, wall); }
+setout::Reach reach_of(const Context& context, int wall) {
+  return setout::reach_of_wall(context.building, context.layout, wall);
+}
 
 Board board_of(const Context& context, int wall, const Part& part, Scale scale) {
   const Area room = context.page.drawing;
@@ -33,28 +35,34 @@ Board board_of(const Context& context, int wall, const Part& part, Scale scale) 
   const Micrometres thick = scale.paper(context.building.series_of(context.wall(wall)).thickness);
   const Micrometres face = room.top - kLabels - thick;
   const setout::FormEdge form = setout::form_edge(context.building, context.job.setting_out, wall);
-  return {context, wall, part, form, {scale, right, part.from}, face, face + thick, right - wide, right, face - scale.paper(form.beyond_face.value_or(Length()))};
+  return {context, wall,         part,         form,  {scale, right, part.from},
+          face,    face + thick, right - wide, right, face - scale.paper(form.beyond_face.value_or(Length()))};
 }
 
 /// A name beyond one end of the board, clear of what stands there.
 void write_end_name(Pad& pad, const Board& board, const std::string& name, bool at_start) {
-  const Lettering lettering{kLargeText, Weight::Bold, at_start ? Anchor::Start : Anchor::End, at_start ? Ink::Blue : Ink::Black, 0};
+  const Lettering lettering{kLargeText, Weight::Bold, at_start ? Anchor::Start : Anchor::End,
+                            at_start ? Ink::Blue : Ink::Black, 0};
   const Setting setting = fitting_name(board.context, name, {kEnds - 4'000, 30'000}, lettering, kLargeHeights);
-  write_setting(pad, {at_start ? board.right + 3'500 : board.left - 3'500, board.face + (board.back - board.face) / 2}, setting);
+  write_setting(pad, {at_start ? board.right + 3'500 : board.left - 3'500, board.face + (board.back - board.face) / 2},
+                setting);
 }
 
 void draw_match_line(Pad& pad, const Board& board, Micrometres x, int number) {
   pad.line({x, board.edge - 3'000}, {x, board.back + 3'000}, {Pen::Medium, Dash::DashDot, Ink::Black});
   const Micrometres outward = x == board.right ? 4'000 + kSmallText : -4'000;
-  pad.write({x + outward, board.face + (board.back - board.face) / 2}, fill_in(board.context.words.match_line, {number_text(number)}),
+  pad.write({x + outward, board.face + (board.back - board.face) / 2},
+            fill_in(board.context.words.match_line, {number_text(number)}),
             {kSmallText, Weight::Regular, Anchor::Middle, Ink::Black, 1});
 }
 
 /// The form's own line, from where its board begins to where it ends, as far as the job says it.
 void draw_form(Pad& pad, const Board& board) {
   if (board.edge >= board.face) return;
-  const Length from = -board.form.before_start.value_or(Length()), to = board.context.wall(board.wall).actual + board.form.past_end.value_or(Length());
-  const Micrometres right = board.part.first() ? board.view.at(from) : board.right, left = board.part.last() ? board.view.at(to) : board.left;
+  const Length from = -board.form.before_start.value_or(Length()),
+               to = board.context.wall(board.wall).actual + board.form.past_end.value_or(Length());
+  const Micrometres right = board.part.first() ? board.view.at(from) : board.right,
+                    left = board.part.last() ? board.view.at(to) : board.left;
   pad.line({left, board.edge}, {right, board.edge}, {Pen::Medium});
 }
 
@@ -65,7 +73,8 @@ void draw_board(Pad& pad, const Board& board) {
   draw_form(pad, board);
   // Zero, where it is not the end of what is drawn.
   const Micrometres zero = board.view.at(Length());
-  if (board.part.first() && zero != board.right) pad.line({zero, board.edge - 3'000}, {zero, board.back + 3'000}, {Pen::Medium, Dash::Solid, Ink::Blue});
+  if (board.part.first() && zero != board.right)
+    pad.line({zero, board.edge - 3'000}, {zero, board.back + 3'000}, {Pen::Medium, Dash::Solid, Ink::Blue});
   if (board.part.first()) write_end_name(pad, board, wall.start_name, true);
   else draw_match_line(pad, board, board.right, board.part.index - 1);
   if (board.part.last()) write_end_name(pad, board, wall.end_name, false);
@@ -76,7 +85,11 @@ std::vector<RunningLabel> dowel_labels(const Context& context, int wall, const P
   std::vector<RunningLabel> labels;
   for (const steel::Dowel& dowel : *context.job.dowels) {
     if (dowel.wall != wall || !part.holds(dowel.along)) continue;
-    labels.push_back({view.at(dowel.along), rounded_to(dowel.along, tape_step(context.tape())), false, fill_in(context.words.pour.board_dowel, {number_text(dowel.number)}), {}});
+    labels.push_back({view.at(dowel.along),
+                      rounded_to(dowel.along, tape_step(context.tape())),
+                      false,
+                      fill_in(context.words.pour.board_dowel, {number_text(dowel.number)}),
+                      {}});
   }
   return labels;
 }
@@ -87,7 +100,8 @@ std::vector<RunningLabel> jamb_labels(const Context& context, int wall, const Pa
     for (const Position jamb : {opening.from, opening.to}) {
       const Length at = jamb.distance_from_start();
       if (opening.wall != wall || !part.holds(at)) continue;
-      labels.push_back({view.at(at), rounded_to(at, tape_step(context.tape())), false, fill_in(context.words.jamb, {opening.name}),
+      labels.push_back({view.at(at), rounded_to(at, tape_step(context.tape())), false,
+                        fill_in(context.words.jamb, {opening.name}),
                         fill_in(context.words.jamb, {short_name(context.names, opening.name)})});
     }
   }
@@ -98,8 +112,10 @@ std::vector<RunningLabel> jamb_labels(const Context& context, int wall, const Pa
 void draw_openings(Pad& pad, const Board& board) {
   const Micrometres y = board.edge - 3'000;
   for (const ResolvedOpening& opening : board.context.building.openings) {
-    const Length from = std::max(opening.from.distance_from_start(), board.part.from), to = std::min(opening.to.distance_from_start(), board.part.to);
-    if (opening.wall == board.wall && from < to) pad.line({board.view.at(to), y}, {board.view.at(from), y}, {Pen::Thick});
+    const Length from = std::max(opening.from.distance_from_start(), board.part.from),
+                 to = std::min(opening.to.distance_from_start(), board.part.to);
+    if (opening.wall == board.wall && from < to)
+      pad.line({board.view.at(to), y}, {board.view.at(from), y}, {Pen::Thick});
   }
 }
 
@@ -109,7 +125,8 @@ std::string board_text(const Board& board) {
   const PourWords& words = context.words.pour;
   const Tape tape = context.tape();
   std::string text;
-  if (board.form.beyond_face && *board.form.beyond_face > Length()) text += " " + fill_in(words.board_form_line, {tape_text(*board.form.beyond_face, tape)});
+  if (board.form.beyond_face && *board.form.beyond_face > Length())
+    text += " " + fill_in(words.board_form_line, {tape_text(*board.form.beyond_face, tape)});
   if (board.form.beyond_face && *board.form.beyond_face == Length()) text += " " + std::string(words.form_here);
   const std::optional<Length> before = board.form.before_start;
   if (before && *before > Length()) text += " " + fill_in(words.board_before, {tape_text(*before, tape)});
@@ -120,7 +137,8 @@ std::string board_text(const Board& board) {
 
 /// True where dowels start on this wall.
 bool has_form_board(const Context& context, int wall) {
-  return context.job.dowels != nullptr && std::ranges::any_of(*context.job.dowels, [&](const steel::Dowel& dowel) { return dowel.wall == wall; });
+  return context.job.dowels != nullptr &&
+         std::ranges::any_of(*context.job.dowels, [&](const steel::Dowel& dowel) { return dowel.wall == wall; });
 }
 
 std::string form_board_title(const Context& context, int wall) {
@@ -138,7 +156,8 @@ WallParts parts_of_form_board(const Context& context, int wall) {
     return std::ranges::all_of(board.parts, [&](const Part& part) {
       const WallView view{board.scale, 0, part.from};
       const Micrometres room = context.page.drawing.width();
-      return labels_fit(dowel_labels(context, wall, part, view).size(), room) && labels_fit(jamb_labels(context, wall, part, view).size(), room);
+      return labels_fit(dowel_labels(context, wall, part, view).size(), room) &&
+             labels_fit(jamb_labels(context, wall, part, view).size(), room);
     });
   };
   std::optional<WallParts> best;
@@ -156,13 +175,17 @@ Group draw_form_board(const Context& context, int wall, const Part& part, Scale 
   draw_board(pad, board);
   draw_openings(pad, board);
   for (const steel::Dowel& dowel : *context.job.dowels) {
-    if (dowel.wall == wall && part.holds(dowel.along)) pad.dot({board.view.at(dowel.along), board.face + board.view.scale.paper(dowel.off_face)}, 1'000);
+    if (dowel.wall == wall && part.holds(dowel.along))
+      pad.dot({board.view.at(dowel.along), board.face + board.view.scale.paper(dowel.off_face)}, 1'000);
   }
   const std::string from = marks_from_text(context.building, wall, context.words), text = board_text(board);
   const Micrometres foot = paragraph_height(from, room.width(), kFrom) + paragraph_height(text, room.width(), kNote);
-  pad.add(draw_running_labels(dowel_labels(context, wall, part, board.view), {room.left, board.back, room.right, room.top}, {kLeader, kPlumb}, LabelSide::Above, context.tape()));
-  pad.add(draw_running_labels(jamb_labels(context, wall, part, board.view), {room.left, room.bottom + foot, room.right, board.edge - 3'000},
-                              {kLeader, kPlumb}, LabelSide::Below, context.tape()));
+  pad.add(draw_running_labels(dowel_labels(context, wall, part, board.view),
+                              {room.left, board.back, room.right, room.top}, {kLeader, kPlumb}, LabelSide::Above,
+                              context.tape()));
+  pad.add(draw_running_labels(jamb_labels(context, wall, part, board.view),
+                              {room.left, room.bottom + foot, room.right, board.edge - 3'000}, {kLeader, kPlumb},
+                              LabelSide::Below, context.tape()));
   const Micrometres under = write_paragraph(pad, {room.left, room.bottom + foot}, room.width(), from, kFrom);
   write_paragraph(pad, {room.left, under}, room.width(), text, kNote);
   return std::move(pad).take();
@@ -171,8 +194,10 @@ Group draw_form_board(const Context& context, int wall, const Part& part, Scale 
 namespace {
 
 std::vector<PlannedSheet> form_sheets(const Context& context) {
-  return sheets_of_walls(context, {.title = [](const Context& of, int wall, int) { return form_board_title(of, wall); },
-                                   .parts = [](const Context& of, int wall, int) { return has_form_board(of, wall) ? parts_of_form_board(of, wall) : WallParts{}; }});
+  return sheets_of_walls(
+      context, {.title = [](const Context& of, int wall, int) { return form_board_title(of, wall); },
+                .parts = [](const Context& of, int wall,
+                            int) { return has_form_board(of, wall) ? parts_of_form_board(of, wall) : WallParts{}; }});
 }
 
 }  // namespace
@@ -182,7 +207,8 @@ constinit const SheetKind kFormBoardsSheet{
     .hold_point = HoldPoint::Pour,
     .caution = {{}, &Words::caution_dowels},
     .sheets = form_sheets,
-    .draw = [](const Context& context, const PlannedSheet& sheet) { return draw_form_board(context, sheet.wall, sheet.part, *sheet.scale); },
+    .draw = [](const Context& context,
+               const PlannedSheet& sheet) { return draw_form_board(context, sheet.wall, sheet.part, *sheet.scale); },
 };
 
 }  // namespace stringcourse::sheet

@@ -33,7 +33,8 @@ Group title_block(const Page& page, const FrameText& text, const Words& words) {
     const Micrometres width = page.block.width() / 100 * field.share;
     if (left > page.block.left) pad.line({left, page.block.bottom}, {left, page.block.top});
     pad.write({left + 2'000, page.block.top - 4'000}, std::string(field.caption), kCaption);
-    const Setting value = fitting_name(text.names, field.value, {width - 3'000, kSmallText + line_pitch(kSmallText)}, kValue, kDrawingHeights);
+    const Setting value = fitting_name(text.names, field.value, {width - 3'000, kSmallText + line_pitch(kSmallText)},
+                                       kValue, kDrawingHeights);
     write_setting(pad, {left + 2'000, page.block.bottom + 4'200}, value);
     left += width;
   }
@@ -92,7 +93,8 @@ struct BarDivision {
 
 BarDivision bar_division(Scale scale, Tape tape) {
   const bool inches = tape == Tape::Inches;
-  if (scale.denominator == 1) return {inches ? Length::inches(1) : Length::millimetres(20), 2, inches ? 1 : 20, inches ? "in" : "mm"};
+  if (scale.denominator == 1)
+    return {inches ? Length::inches(1) : Length::millimetres(20), 2, inches ? 1 : 20, inches ? "in" : "mm"};
   const Micrometres narrowest = inches ? 9'000 : 14'000, room = 70'000;  // four figures of millimetres take more room
   const int millimetres = scale.denominator <= 10 ? 100 : 500;
   for (const int size : {1, 2, 5, 10, 20, 50, 100, 200}) {
@@ -129,7 +131,10 @@ Group sheet_title(const Page& page, const FrameText& text) {
   const Lettering lettering{kLargeText, Weight::Bold, Anchor::Start, Ink::Black, 0};
   const TextRoom room{page.title.width() - 95'000, page.title.height()};
   const Setting title = fitting_name(text.names, text.title, room, lettering, kLargeHeights);
-  write_setting(pad, {page.title.left, page.title.bottom + 2'500 + (title.lines.size() > 1 ? title.height / 2 - 1'500 : kLargeText / 2)}, title);
+  write_setting(pad,
+                {page.title.left,
+                 page.title.bottom + 2'500 + (title.lines.size() > 1 ? title.height / 2 - 1'500 : kLargeText / 2)},
+                title);
   return std::move(pad).take();
 }
 

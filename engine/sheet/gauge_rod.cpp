@@ -31,8 +31,8 @@ std::string rod_text(const Context& context, std::span<const setout::RodMark> ma
 Table gauge_rod_table(const Context& context) {
   const Words& words = context.words;
   Table table = new_table(context.page.drawing.width(), words.title_gauge_rod,
-                          {column("", 3), column(words.height, 30), column(words.course, 12, Anchor::End),
-                           column(words.rod_event, 55)},
+                          {{"", 3}, {words.height, 30}, {words.course, 12, Anchor::End},
+                           {words.rod_event, 55}},
                           kText);
   table.pencil_boxes = true;
   const std::vector<setout::RodMark> rod = setout::gauge_rod(context.building);
@@ -60,7 +60,7 @@ constinit const SheetKind kGaugeRodSheet{
     .hold_point = HoldPoint::FirstCourse,
     .caution = {"limited-access-zone"},
     .table = gauge_rod_table,
-    .note = [](const Context& context) { return std::string(context.words.rod_note); },
+    .note = &Words::rod_note,
 };
 
 }  // namespace stringcourse::sheet

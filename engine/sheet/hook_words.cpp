@@ -13,7 +13,8 @@ std::string hook_text(const Building& building, int wall, const Words& words) {
   const setout::Hook hook = setout::hook_of(building, wall);
   switch (hook.kind) {
     case HookKind::OuterCorner: return fill_in(words.pour.outer_corner, {hook.name});
-    case HookKind::InnerCorner: return fill_in(words.pour.inside_corner, {hook.name, wall_of(building, hook.other).name});
+    case HookKind::InnerCorner:
+      return fill_in(words.pour.inside_corner, {hook.name, wall_of(building, hook.other).name});
     case HookKind::MetFace:
       if (hook.other_is_inner) return fill_in(words.pour.met_inner, {hook.name, wall_of(building, wall).name});
       return fill_in(words.pour.met_face, {hook.name});
@@ -29,7 +30,8 @@ std::string face_text(const Building& building, int wall, const Words& words) {
 std::string marks_from_text(const Building& building, int wall, const Words& words) {
   const HookKind kind = setout::hook_of(building, wall).kind;
   const bool hooked = kind == HookKind::OuterCorner || kind == HookKind::FreeEnd;
-  return fill_in(hooked ? words.pour.marks_hooked : words.pour.marks_held, {hook_text(building, wall, words), face_text(building, wall, words)});
+  return fill_in(hooked ? words.pour.marks_hooked : words.pour.marks_held,
+                 {hook_text(building, wall, words), face_text(building, wall, words)});
 }
 
 }  // namespace stringcourse::sheet

@@ -2,6 +2,12 @@
 
 namespace stringcourse::sheet {
 
+std::vector<PlannedSheet> one_sheet(std::string_view title, Scale scale) {
+  std::vector<PlannedSheet> sheets;
+  sheets.push_back({.title = std::string(title), .scale = scale});
+  return sheets;
+}
+
 std::vector<PlannedSheet> sheets_of_walls(const Context& context, const WallSheets& of, int course) {
   std::vector<PlannedSheet> sheets;
   for (int wall = 0; wall < static_cast<int>(context.building.walls.size()); ++wall) {

@@ -23,6 +23,9 @@ struct PlannedSheet {
   std::size_t first_line = 0, last_line = 0;  // of a list; the last is not on it
 };
 
+/// One sheet, and of no wall.
+[[nodiscard]] std::vector<PlannedSheet> one_sheet(std::string_view title, Scale scale);
+
 /// What is said of each wall of a course (0: of all courses): its sheets' title, and its parts; no parts, no sheets.
 struct WallSheets {
   std::string (*title)(const Context&, int wall, int course) = nullptr;
@@ -59,7 +62,8 @@ struct SheetKind {
 
   // Lists. One without lines has no sheet; one that stands under another has none where both fit one.
   Table (*table)(const Context&) = nullptr;
-  std::string (*note)(const Context&) = nullptr;  // at the sheet's foot; told of the building as it is now
+  std::string_view Words::* note = nullptr;            // at the sheet's foot,
+  std::string (*made_note)(const Context&) = nullptr;  // or one that tells of the building as it is now
   const SheetKind* under = nullptr;
 
   std::optional<DrawingKind> drawing = {};

@@ -16,7 +16,11 @@ using laying::WallMark;
 class Log {
  public:
   Log(Table& table, const Context& context)
-      : table_(table), context_(context), laid_(*context.job.laid), words_(context.words), standing_(entries_standing(*context.job.log)) {}
+      : table_(table),
+        context_(context),
+        laid_(*context.job.laid),
+        words_(context.words),
+        standing_(entries_standing(*context.job.log)) {}
 
   void add(std::size_t index) {
     const LaidEntry& entry = (*context_.job.log)[index];
@@ -27,8 +31,10 @@ class Log {
     else if (entry.set) add_set(index, entry);
     else if (entry.gap) add_gap(index, entry);
     else if (entry.check) add_check(index, entry);
-    else if (entry.found) row(index, fill_in(words_.laid_found, {found_name(*entry.found)}), both_forms(entry.found->at, tape()), "");
-    else if (entry.remark) row(index, fill_in(words_.laid_remark, {course(entry.remark->on, entry.remark->course)}), "", "");
+    else if (entry.found)
+      row(index, fill_in(words_.laid_found, {found_name(*entry.found)}), both_forms(entry.found->at, tape()), "");
+    else if (entry.remark)
+      row(index, fill_in(words_.laid_remark, {course(entry.remark->on, entry.remark->course)}), "", "");
     else if (entry.strike) row(index, fill_in(words_.laid_strike, {*entry.strike}), "", "");
   }
 
@@ -37,7 +43,8 @@ class Log {
   static std::string course(const std::string& on, int number) { return on + "-" + number_text(number); }
   std::string found_name(const FoundPlace& found) const {
     if (found.what == FoundWhat::WallEnd) return fill_in(words_.laid_far_end, {found.on});
-    return fill_in(found.what == FoundWhat::NearJamb ? words_.mark_near_jamb : words_.mark_far_jamb, {found.opening.value_or("")});
+    return fill_in(found.what == FoundWhat::NearJamb ? words_.mark_near_jamb : words_.mark_far_jamb,
+                   {found.opening.value_or("")});
   }
 
   void row(std::size_t index, const std::string& what, const std::string& read, std::string says) {
@@ -45,7 +52,8 @@ class Log {
     const bool struck = !standing_[index];
     if (struck) says = std::string(words_.laid_struck);
     if (!entry.note.empty()) says += (says.empty() ? "" : "; ") + entry.note;
-    if (!entry.photos.empty()) says += (says.empty() ? "" : "; ") + fill_in(words_.laid_photos, {joined(entry.photos, ", ")});
+    if (!entry.photos.empty())
+      says += (says.empty() ? "" : "; ") + fill_in(words_.laid_photos, {joined(entry.photos, ", ")});
     table_.add_row({entry.when + (entry.by.empty() || entry.when.empty() ? "" : ", ") + entry.by, what, read, says});
   }
 
@@ -57,26 +65,36 @@ class Log {
       for (const WallMark& mark : one.marks) {
         if (!std::ranges::contains(mark.entries, index)) continue;
         const RunAsLaid& run = one.runs[static_cast<std::size_t>(mark.run)];
-        says = mark.state == WallMark::State::Doubtful ? found_text(context_, mark) : run.laid == mark.units ? laying::next_text(run, tape()) : "";
+        says = mark.state == WallMark::State::Doubtful ? found_text(context_, mark)
+               : run.laid == mark.units                ? laying::next_text(run, tape())
+                                                       : "";
       }
     }
-    row(index, fill_in(words_.laid_mark, {course(reading.on, reading.course), both_forms(reading.at, tape())}), past_text(context_, past), says);
+    row(index, fill_in(words_.laid_mark, {course(reading.on, reading.course), both_forms(reading.at, tape())}),
+        past_text(context_, past), says);
   }
 
   void add_units(std::size_t index, const LaidEntry& entry) {
     std::string read;
-    if (entry.units->row) read = fill_in(words_.laid_row, {number_text(*entry.units->together), both_forms(*entry.units->row, tape())});
-    if (!entry.units->singles.empty()) read += (read.empty() ? "" : "; ") + fill_in(words_.laid_singles, {number_text(static_cast<long long>(entry.units->singles.size()))});
+    if (entry.units->row)
+      read = fill_in(words_.laid_row, {number_text(*entry.units->together), both_forms(*entry.units->row, tape())});
+    if (!entry.units->singles.empty())
+      read += (read.empty() ? "" : "; ") +
+              fill_in(words_.laid_singles, {number_text(static_cast<long long>(entry.units->singles.size()))});
     std::string says;
     if (laid_.how.batch) {
-      const Length mean = rounded_to(laid_.how.batch->mean, tape() == Tape::Inches ? Length::sixty_fourths(1) : Length::nanometres(100'000));
-      says = fill_in(words_.laid_mean, {exact_text(mean, tape()), number_text(laid_.how.batch->units), verdict(laid_.how.batch->within)});
+      const Length mean = rounded_to(laid_.how.batch->mean,
+                                     tape() == Tape::Inches ? Length::sixty_fourths(1) : Length::nanometres(100'000));
+      says = fill_in(words_.laid_mean,
+                     {exact_text(mean, tape()), number_text(laid_.how.batch->units), verdict(laid_.how.batch->within)});
     }
     row(index, std::string(words_.laid_units), read, says);
   }
 
   std::string verdict(laying::Verdict verdict) const {
-    return std::string(words_.laid_verdicts[verdict == laying::Verdict::Fits ? 0 : verdict == laying::Verdict::CannotTell ? 1 : 2]);
+    return std::string(words_.laid_verdicts[verdict == laying::Verdict::Fits         ? 0
+                                            : verdict == laying::Verdict::CannotTell ? 1
+                                                                                     : 2]);
   }
 
   void add_gauge(std::size_t index, const LaidEntry& entry) {
@@ -84,9 +102,13 @@ class Log {
     for (const laying::GaugeAsLaid& gauge : laid_.gauges) {
       if (gauge.entry != index || gauge.to_course == 0) continue;
       std::vector<std::string> beds;
-      for (std::size_t k = 0; gauge.beds && k < gauge.beds->beds.size(); ++k) beds.push_back(tape_text(gauge.beds->beds[k], tape()));
-      says = gauge.beds ? fill_in(words_.laid_beds, {gauge.to_what, number_text(gauge.courses.front()) + "-" + number_text(gauge.courses.back()), joined(beds, ", ")})
-                        : fill_in(words_.laid_no_beds, {gauge.to_what});
+      for (std::size_t k = 0; gauge.beds && k < gauge.beds->beds.size(); ++k)
+        beds.push_back(tape_text(gauge.beds->beds[k], tape()));
+      says = gauge.beds
+                 ? fill_in(words_.laid_beds,
+                           {gauge.to_what, number_text(gauge.courses.front()) + "-" + number_text(gauge.courses.back()),
+                            joined(beds, ", ")})
+                 : fill_in(words_.laid_no_beds, {gauge.to_what});
     }
     const Length high = entry.gauge->high;
     row(index, fill_in(words_.laid_gauge, {course(entry.gauge->on, entry.gauge->course)}),
@@ -98,11 +120,16 @@ class Log {
     std::vector<std::string> says;
     if (set != laid_.sets.end()) {
       if (set->advice.lift) says.emplace_back(words_.laid_lift);
-      for (const laying::Tap& tap : set->advice.taps) says.push_back(fill_in(words_.laid_tap, {std::string(words_.laid_corners[static_cast<int>(tap.corner)]), tape_text(tap.down, tape())}));
+      for (const laying::Tap& tap : set->advice.taps)
+        says.push_back(fill_in(words_.laid_tap, {std::string(words_.laid_corners[static_cast<int>(tap.corner)]),
+                                                 tape_text(tap.down, tape())}));
       if (says.empty()) says.emplace_back(words_.laid_right);
-      if (set->from_line && *set->from_line != Length()) says.push_back(fill_in(*set->from_line < Length() ? words_.laid_line_out : words_.laid_line_in, {tape_text(magnitude(*set->from_line), tape())}));
+      if (set->from_line && *set->from_line != Length())
+        says.push_back(fill_in(*set->from_line < Length() ? words_.laid_line_out : words_.laid_line_in,
+                               {tape_text(magnitude(*set->from_line), tape())}));
     }
-    row(index, fill_in(words_.laid_set, {course(entry.set->on, entry.set->course)}), fill_in(words_.laid_bed, {tape_text(entry.set->bed, tape())}), joined(says, ", then "));
+    row(index, fill_in(words_.laid_set, {course(entry.set->on, entry.set->course)}),
+        fill_in(words_.laid_bed, {tape_text(entry.set->bed, tape())}), joined(says, ", then "));
   }
 
   void add_gap(std::size_t index, const LaidEntry& entry) {
@@ -110,16 +137,22 @@ class Log {
     std::string says(words_.laid_no_closure);
     if (gap != laid_.gaps.end() && gap->opening >= 0) says = words_.laid_gap_open;
     if (gap != laid_.gaps.end() && gap->closure) says = laying::closure_text(*gap->closure, tape());
-    row(index, fill_in(words_.laid_gap, {course(entry.gap->on, entry.gap->course), both_forms(entry.gap->at, tape())}), both_forms(entry.gap->measured, tape()), says);
+    row(index, fill_in(words_.laid_gap, {course(entry.gap->on, entry.gap->course), both_forms(entry.gap->at, tape())}),
+        both_forms(entry.gap->measured, tape()), says);
   }
 
   void add_check(std::size_t index, const LaidEntry& entry) {
     const auto check = std::ranges::find(laid_.checks, index, &laying::CheckAsLaid::entry);
     std::string says;
     if (check != laid_.checks.end()) {
-      says = fill_in(words_.laid_limits, {verdict(check->verdict), tape_text(check->allowed_least, tape()), tape_text(check->allowed_most, tape()), tape_text(check->doubt, tape())}) + "; " + check->rule;
+      says = fill_in(words_.laid_limits, {verdict(check->verdict), tape_text(check->allowed_least, tape()),
+                                          tape_text(check->allowed_most, tape()), tape_text(check->doubt, tape())}) +
+             "; " + check->rule;
     }
-    row(index, fill_in(words_.laid_checks[static_cast<int>(entry.check->what)], {course(entry.check->on, entry.check->course)}), tape_text(entry.check->off, tape()), says);
+    row(index,
+        fill_in(words_.laid_checks[static_cast<int>(entry.check->what)],
+                {course(entry.check->on, entry.check->course)}),
+        tape_text(entry.check->off, tape()), says);
   }
 
   Table& table_;
@@ -131,11 +164,20 @@ class Log {
 
 Table laid_table(const Context& context) {
   const Words& words = context.words;
-  Table table = new_table(context.page.drawing.width(), words.title_laid, {{std::string(words.laid_when), 16}, {std::string(words.laid_what), 26}, {std::string(words.laid_reading), 18}, {std::string(words.laid_says), 40}}, kSmallText);
+  Table table = new_table(context.page.drawing.width(), words.title_laid,
+                          {{words.laid_when, 16},
+                           {words.laid_what, 26},
+                           {words.laid_reading, 18},
+                           {words.laid_says, 40}},
+                          kSmallText);
   if (context.job.laid == nullptr || context.job.log == nullptr || context.job.log->empty()) return table;
   const laying::Progress& progress = context.job.laid->progress;
-  const std::string pace = progress.per_day == 0 ? "" : fill_in(words.laid_pace, {number_text(progress.days), number_text(progress.per_day), number_text(progress.days_left)});
-  table.add_heading(fill_in(words.laid_progress, {number_text(progress.units_laid), number_text(progress.units_all), pace}));
+  const std::string pace = progress.per_day == 0
+                               ? ""
+                               : fill_in(words.laid_pace, {number_text(progress.days), number_text(progress.per_day),
+                                                           number_text(progress.days_left)});
+  table.add_heading(
+      fill_in(words.laid_progress, {number_text(progress.units_laid), number_text(progress.units_all), pace}));
   Log log(table, context);
   for (std::size_t index = 0; index < context.job.log->size(); ++index) log.add(index);
   return table;

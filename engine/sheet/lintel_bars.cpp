@@ -26,11 +26,11 @@ Table lintel_bar_table(const Context& context) {
   const Words& words = context.words;
   Table table = new_table(context.page.drawing.width(), words.title_lintel_bars,
                           {{"", 5},
-                           {std::string(words.opening), 12},
-                           {std::string(words.lintel_bar_where), 15},
-                           {std::string(words.lintel_bar_cell), 11},
-                           {std::string(words.lintel_bar_at), 33},
-                           {std::string(words.lintel_bar_do), 24}},
+                           {words.opening, 12},
+                           {words.lintel_bar_where, 15},
+                           {words.lintel_bar_cell, 11},
+                           {words.lintel_bar_at, 33},
+                           {words.lintel_bar_do, 24}},
                           kText);
   table.pencil_boxes = true;
   const auto lintels = supply::lintels_as_laid(context.building, context.layout);
@@ -55,7 +55,7 @@ constinit const SheetKind kLintelBarsSheet{
     .hold_point = HoldPoint::Lintels,
     .caution = {"shores", &Words::caution_lintel},
     .table = lintel_bar_table,
-    .note = [](const Context& context) { return std::string(context.words.lintel_bar_note); },
+    .note = &Words::lintel_bar_note,
     .under = &kOpeningsSheet,
 };
 

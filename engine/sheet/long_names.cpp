@@ -5,7 +5,8 @@ namespace stringcourse::sheet {
 namespace {
 
 Table names_table(const Context& context) {
-  Table table = new_table(context.page.drawing.width(), context.words.title_names, {column(context.words.name_key, 12), column(context.words.name, 88)}, kText);
+  Table table = new_table(context.page.drawing.width(), context.words.title_names,
+                          {{context.words.name_key, 12}, {context.words.name, 88}}, kText);
   for (const LongName& name : context.names) table.add_row({name.key, name.name});
   return table;
 }
@@ -16,7 +17,7 @@ constinit const SheetKind kNamesSheet{
     .name = "names",
     .caution = {"engineer"},
     .table = names_table,
-    .note = [](const Context& context) { return std::string(context.words.names_note); },
+    .note = &Words::names_note,
 };
 
 }  // namespace stringcourse::sheet

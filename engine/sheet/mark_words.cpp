@@ -6,7 +6,8 @@ using laying::WallMark;
 
 std::string past_text(const Context& context, Length past) {
   if (rounded_to(past, tape_step(context.tape())) == Length()) return std::string(context.words.mark_on);
-  return fill_in(past < Length() ? context.words.mark_short : context.words.mark_past, {tape_text(magnitude(past), context.tape())});
+  return fill_in(past < Length() ? context.words.mark_short : context.words.mark_past,
+                 {tape_text(magnitude(past), context.tape())});
 }
 
 std::string found_text(const Context& context, const WallMark& mark) {

@@ -61,8 +61,9 @@ std::string next_joints(const Context& context, const CourseAsLaid& course, cons
   const bool here = run.laid == mark.units || (run.laid == 0 && first_of_run);
   if (!here) return "";
   // What was asked before anything was read stands beside the first mark only where it is not as planned.
-  const bool as_designed = run.next.what == laying::Correction::What::Joints &&
-                           std::ranges::all_of(run.next.joints, [&](Length joint) { return joint == context.building.joint; });
+  const bool as_designed =
+      run.next.what == laying::Correction::What::Joints &&
+      std::ranges::all_of(run.next.joints, [&](Length joint) { return joint == context.building.joint; });
   if (run.laid == 0 && as_designed && run.lost.empty()) return "";
   std::string text = laying::next_text(run, context.tape());
   for (const std::string& lost : run.lost) text += "; loses " + lost;
@@ -77,22 +78,31 @@ bool is_shown(const WallMark& mark) {
 
 void add_course(Table& table, const Context& context, const CourseAsLaid& course) {
   const Words& words = context.words;
-  std::string heading = fill_in(words.mark_course, {context.wall(course.wall).name, number_text(course.course), hook_text(context.building, course.wall, words),
+  std::string heading = fill_in(words.mark_course, {context.wall(course.wall).name, number_text(course.course),
+                                                    hook_text(context.building, course.wall, words),
                                                     face_text(context.building, course.wall, words)});
-  if (!course.runs.empty() && course.runs.front().closing) heading += "; " + fill_in(words.marks_one_joint, {tape_text(course.runs.front().closing->joint, context.tape())});
+  if (!course.runs.empty() && course.runs.front().closing)
+    heading += "; " + fill_in(words.marks_one_joint, {tape_text(course.runs.front().closing->joint, context.tape())});
   table.add_heading(heading);
   int run = -1;
   for (const WallMark& mark : course.marks) {
     if (!is_shown(mark)) continue;
     const bool first = mark.run >= 0 && mark.run != run;
     if (mark.run >= 0) run = mark.run;
-    table.add_row({"", both_forms(mark.mark.at, context.tape()), what_text(context, course, mark), found_text(context, mark), next_joints(context, course, mark, first)});
+    table.add_row({"", both_forms(mark.mark.at, context.tape()), what_text(context, course, mark),
+                   found_text(context, mark), next_joints(context, course, mark, first)});
   }
 }
 
 Table marks_table(const Context& context) {
   const Words& words = context.words;
-  Table table = new_table(context.page.drawing.width(), words.title_marks, {{"", 5}, {std::string(words.mark), 26}, {std::string(words.mark_is), 29}, {std::string(words.mark_found), 16}, {std::string(words.mark_next), 24}}, kText);
+  Table table = new_table(context.page.drawing.width(), words.title_marks,
+                          {{"", 5},
+                           {words.mark, 26},
+                           {words.mark_is, 29},
+                           {words.mark_found, 16},
+                           {words.mark_next, 24}},
+                          kText);
   table.pencil_boxes = table.whole_groups = true;
   if (context.job.laid == nullptr) return table;
   for (const CourseAsLaid& course : context.job.laid->at_hand) add_course(table, context, course);
@@ -106,7 +116,7 @@ constinit const SheetKind kMarksSheet{
     .hold_point = HoldPoint::FirstCourse,
     .caution = {"wet-cement"},
     .table = marks_table,
-    .note = [](const Context& context) { return std::string(context.words.marks_note); },
+    .note = &Words::marks_note,
 };
 
 }  // namespace stringcourse::sheet

@@ -45,7 +45,8 @@ std::vector<LongName> long_names(const Building& building, const TitleNames& tit
 }
 
 std::shared_ptr<const Building> with_short_names(const Building& building, const std::vector<LongName>& names) {
-  if (std::ranges::none_of(names, [](const LongName& name) { return width_of(name.name) > kSentenceName; })) return nullptr;
+  if (std::ranges::none_of(names, [](const LongName& name) { return width_of(name.name) > kSentenceName; }))
+    return nullptr;
   auto renamed = std::make_shared<Building>(building);
   const auto shorten = [&](std::string& name) {
     const std::string* key = width_of(name) > kSentenceName ? key_of(names, name) : nullptr;

@@ -43,7 +43,8 @@ bool rule_applies(const Context& context, std::string_view id) {
 
 Table notes_table(const Context& context) {
   const Words& words = context.words;
-  Table table = new_table(context.page.drawing.width(), words.title_notes, {column("", 13), column("", 51), column("", 36)}, kSmallText);
+  Table table = new_table(context.page.drawing.width(), words.title_notes,
+                          {{"", 13}, {"", 51}, {"", 36}}, kSmallText);
   if (!context.job.notes.empty()) {
     table.add_heading(std::string(words.notes));
     table.add_row({"", context.job.notes, ""});

@@ -40,11 +40,13 @@ void add_opening(Table& table, const Context& context, const std::vector<supply:
   const bool floor = opening.first_course <= 1 && opening.use != OpeningUse::Window;
   const std::string size = fill_in(words.wide, {both_forms(opening.width(), tape)}) + "\n" +
                            fill_in(words.high, {both_forms(opening.height(), tape)});
-  const std::string jambs = fill_in(words.from_named, {hook_text(context.building, opening.wall, words)}) + "\n" + both_forms(opening.from.distance_from_start(), tape) +
-                            "\n" + both_forms(opening.to.distance_from_start(), tape);
+  const std::string jambs = fill_in(words.from_named, {hook_text(context.building, opening.wall, words)}) + "\n" +
+                            both_forms(opening.from.distance_from_start(), tape) + "\n" +
+                            both_forms(opening.to.distance_from_start(), tape);
   const std::string heights = fill_in(floor ? words.floor : words.sill, {both_forms(opening.underside, tape)}) + "\n" +
                               fill_in(words.head, {both_forms(opening.soffit, tape)});
-  const std::string asked = opening.asked_width > Length() ? size_text(context, opening.asked_width, opening.asked_height) : "";
+  const std::string asked =
+      opening.asked_width > Length() ? size_text(context, opening.asked_width, opening.asked_height) : "";
   const supply::LintelAsLaid* placed = lintel_over(lintels, index);
   std::string lintel = placed != nullptr ? lintel_text(context, *placed) : std::string(words.none);
   if (!opening.note.empty()) lintel += "\n" + opening.note;
@@ -55,8 +57,8 @@ void add_opening(Table& table, const Context& context, const std::vector<supply:
 Table opening_schedule(const Context& context) {
   const Words& words = context.words;
   Table table = new_table(context.page.drawing.width(), words.title_openings,
-                          {column(words.opening, 10), column(words.masonry_opening, 17), column(words.from_corner, 17),
-                           column(words.underside, 19), column(words.asked, 13), column(words.lintel, 24)},
+                          {{words.opening, 10}, {words.masonry_opening, 17}, {words.from_corner, 17},
+                           {words.underside, 19}, {words.asked, 13}, {words.lintel, 24}},
                           kText);
   const auto lintels = supply::lintels_as_laid(context.building, context.layout);
   for (std::size_t index = 0; index < context.building.openings.size(); ++index)
@@ -71,7 +73,7 @@ constinit const SheetKind kOpeningsSheet{
     .hold_point = HoldPoint::Lintels,
     .caution = {"shores", &Words::caution_lintel},
     .table = opening_schedule,
-    .note = [](const Context& context) { return std::string(context.words.schedule_note); },
+    .note = &Words::schedule_note,
 };
 
 }  // namespace stringcourse::sheet

@@ -25,7 +25,12 @@ std::vector<Point> corner_points(const Context& context, const Area& room, Scale
     // The box is as long as the wall is thick, across it: the corner is its outer end.
     const Point step = step_along(side);
     const Point inward{step.y, -step.x};
-    points.push_back({inward.x > 0 ? box.left : inward.x < 0 ? box.right : box.left, inward.y > 0 ? box.bottom : inward.y < 0 ? box.top : box.bottom});
+    points.push_back({inward.x > 0   ? box.left
+                      : inward.x < 0 ? box.right
+                                     : box.left,
+                      inward.y > 0   ? box.bottom
+                      : inward.y < 0 ? box.top
+                                     : box.bottom});
   }
   return points;
 }
@@ -33,7 +38,8 @@ std::vector<Point> corner_points(const Context& context, const Area& room, Scale
 constexpr Micrometres kAround = 700;  // white round a text, which no other enters
 
 /// A text on white at the first of its places that is free, or not at all: the table tells it too.
-void write_where_free(Pad& pad, Placer& lettered, const std::string& text, const Lettering& lettering, const std::vector<Point>& places) {
+void write_where_free(Pad& pad, Placer& lettered, const std::string& text, const Lettering& lettering,
+                      const std::vector<Point>& places) {
   const auto place = lettered.free_place(text, lettering, places);
   if (!place) return;
   const Box box = text_box({*place, text, lettering.height, lettering.weight, lettering.anchor, lettering.ink, 0});
@@ -46,7 +52,8 @@ void write_where_free(Pad& pad, Placer& lettered, const std::string& text, const
 /// The walls as draw_plan() draws them.
 std::vector<Area> walls_drawn(const Context& context, const Area& room, Scale scale) {
   std::vector<Area> walls;
-  for (const Wall& wall : context.building.walls) walls.push_back(plan_box(context.building, room, scale, wall, Length(), wall.actual));
+  for (const Wall& wall : context.building.walls)
+    walls.push_back(plan_box(context.building, room, scale, wall, Length(), wall.actual));
   return walls;
 }
 
@@ -72,13 +79,16 @@ void draw_lines(Pad& pad, const Context& context, const TapeAsFound& tape, const
     if (a.x == b.x || a.y == b.y) continue;
     std::vector<Point> places;
     for (const int tenths : {33, 67, 25, 75, 42, 58, 50, 18, 82}) {
-      places.push_back({static_cast<Micrometres>(a.x + std::int64_t{b.x - a.x} * tenths / 100), static_cast<Micrometres>(a.y + std::int64_t{b.y - a.y} * tenths / 100)});
+      places.push_back({static_cast<Micrometres>(a.x + std::int64_t{b.x - a.x} * tenths / 100),
+                        static_cast<Micrometres>(a.y + std::int64_t{b.y - a.y} * tenths / 100)});
     }
-    const std::string text = corner_name(context, line.from) + corner_name(context, line.to) + "  " + both_forms(line.read, context.tape());
+    const std::string text =
+        corner_name(context, line.from) + corner_name(context, line.to) + "  " + both_forms(line.read, context.tape());
     const Lettering lettering{kSmallText, Weight::Regular, Anchor::Middle, out ? Ink::Red : Ink::Black, 0};
     // Off the walls where there is room.
     std::ranges::stable_partition(places, [&](Point place) {
-      return !lies_on_a_wall(walls, text_box({place, text, lettering.height, lettering.weight, lettering.anchor, lettering.ink, 0}));
+      return !lies_on_a_wall(
+          walls, text_box({place, text, lettering.height, lettering.weight, lettering.anchor, lettering.ink, 0}));
     });
     write_where_free(pad, lettered, text, lettering, places);
   }
@@ -88,7 +98,9 @@ void draw_lines(Pad& pad, const Context& context, const TapeAsFound& tape, const
 void draw_move(Pad& pad, const PegMove& move, Point at) {
   constexpr Micrometres kLong = 16'000, kShort = 10'000, kOff = 1'500;
   const Length east = magnitude(move.east), north = magnitude(move.north);
-  const auto worth = [&](Length part) { return 5 * part >= std::max(east, north) && part >= Length::nanometres(400'000); };
+  const auto worth = [&](Length part) {
+    return 5 * part >= std::max(east, north) && part >= Length::nanometres(400'000);
+  };
   const Stroke blue{Pen::Thick, Dash::Solid, Ink::Blue};
   if (worth(east)) {
     const Micrometres sign = move.east < Length() ? -1 : 1, length = east >= north ? kLong : kShort;
@@ -102,7 +114,8 @@ void draw_move(Pad& pad, const PegMove& move, Point at) {
 
 /// Beside the corner, towards the middle of the plan first.
 std::vector<Point> beside(Point at, Point middle) {
-  const Micrometres side = at.x < middle.x ? 8'000 : -8'000, up = at.y < middle.y ? 10'000 : -10'000 - kText, step = at.y < middle.y ? 6'000 : -6'000;
+  const Micrometres side = at.x < middle.x ? 8'000 : -8'000, up = at.y < middle.y ? 10'000 : -10'000 - kText,
+                    step = at.y < middle.y ? 6'000 : -6'000;
   std::vector<Point> places;
   for (int k = 0; k < 4; ++k) places.push_back({at.x + side, at.y + up + k * step});
   for (int k = 1; k < 3; ++k) places.push_back({at.x + k * 3 * side, at.y + up});
@@ -122,15 +135,19 @@ void draw_ellipse(Pad& pad, const PegMove& move, Point at, Scale scale) {
   const double a = 100.0 * scale.paper(move.longer), b = 100.0 * scale.paper(move.shorter);
   for (int step = 0; step <= 24; ++step) {
     const double along = a * cosine(step), across = b * cosine(step - 6);
-    ring.push_back({at.x + static_cast<Micrometres>(along * move.direction.x - across * move.direction.y), at.y + static_cast<Micrometres>(along * move.direction.y + across * move.direction.x)});
+    ring.push_back({at.x + static_cast<Micrometres>(along * move.direction.x - across * move.direction.y),
+                    at.y + static_cast<Micrometres>(along * move.direction.y + across * move.direction.x)});
   }
   pad.path(std::move(ring), {Pen::Thin, Dash::Solid, Ink::Blue});
 }
 
-void draw_moves(Pad& pad, const Context& context, const TapeAsFound& tape, const std::vector<Point>& points, Placer& lettered, Scale scale) {
+void draw_moves(Pad& pad, const Context& context, const TapeAsFound& tape, const std::vector<Point>& points,
+                Placer& lettered, Scale scale) {
   const Words& words = context.words;
   Point middle{0, 0};
-  for (const Point& point : points) middle.x += point.x / static_cast<Micrometres>(points.size()), middle.y += point.y / static_cast<Micrometres>(points.size());
+  for (const Point& point : points)
+    middle.x += point.x / static_cast<Micrometres>(points.size()),
+        middle.y += point.y / static_cast<Micrometres>(points.size());
   for (const PegMove& move : tape.moves) {
     const Point at = points[static_cast<std::size_t>(move.corner)];
     pad.dot(at, 1'400);
@@ -140,7 +157,10 @@ void draw_moves(Pad& pad, const Context& context, const TapeAsFound& tape, const
     const std::string text = held               ? std::string(words.found_held)
                              : move.within_doubt ? std::string(words.found_leave)
                                                  : ground::move_text(context.building, move);
-    write_where_free(pad, lettered, text, {kText, Weight::Bold, at.x < middle.x ? Anchor::Start : Anchor::End, held ? Ink::Black : Ink::Blue, 0}, beside(at, middle));
+    write_where_free(
+        pad, lettered, text,
+        {kText, Weight::Bold, at.x < middle.x ? Anchor::Start : Anchor::End, held ? Ink::Black : Ink::Blue, 0},
+        beside(at, middle));
   }
 }
 
@@ -154,15 +174,15 @@ Group draw_found_plan(const Context& context, const Area& room, Scale scale) {
   // Lines first, so that the ways of the pegs lie over them; the pegs' words have the first choice of places.
   Pad moves(Role::Figure, std::string(context.words.found_moves));
   draw_moves(moves, context, context.job.found->tape, points, lettered, scale);
-  if (!context.job.found->tape.moves.empty()) pad.write({room.left, room.bottom}, std::string(context.words.found_ellipse_note), {kSmallText});
+  if (!context.job.found->tape.moves.empty())
+    pad.write({room.left, room.bottom}, std::string(context.words.found_ellipse_note), {kSmallText});
   draw_lines(pad, context, context.job.found->tape, points, walls_drawn(context, room, scale), lettered);
   pad.add(std::move(moves).take());
   return std::move(pad).take();
 }
 
 std::vector<PlannedSheet> pegs_sheet(const Context& context) {
-  return {{.title = std::string(context.words.title_found_plan),
-           .scale = scale_of_plan(context.building, context.page.drawing)}};
+  return one_sheet(context.words.title_found_plan, scale_of_plan(context.building, context.page.drawing));
 }
 
 Drawing pegs_drawing(const Context& context, SheetName name, int) {
@@ -177,15 +197,18 @@ constinit const SheetKind kPegsSheet{
     .name = "pegs",
     .hold_point = HoldPoint::FirstCourse,
     .caution = {"engineer"},
-    .applies = [](const Context& context) { return context.job.found != nullptr && !context.job.found->tape.lines.empty(); },
+    .applies =
+        [](const Context& context) { return context.job.found != nullptr && !context.job.found->tape.lines.empty(); },
     .sheets = pegs_sheet,
-    .draw = [](const Context& context, const PlannedSheet& sheet) { return draw_found_plan(context, context.page.drawing, *sheet.scale); },
-    .drawing = DrawingKind{
-        .name = "pegs",
-        .has = [](const Context& context, int) { return context.job.found != nullptr; },
-        .title = [](const Building&, const Words& words, int) { return std::string(words.title_found_plan); },
-        .draw = pegs_drawing,
-    },
+    .draw = [](const Context& context,
+               const PlannedSheet& sheet) { return draw_found_plan(context, context.page.drawing, *sheet.scale); },
+    .drawing =
+        DrawingKind{
+            .name = "pegs",
+            .has = [](const Context& context, int) { return context.job.found != nullptr; },
+            .title = [](const Building&, const Words& words, int) { return std::string(words.title_found_plan); },
+            .draw = pegs_drawing,
+        },
 };
 
 }  // namespace stringcourse::sheet

@@ -36,7 +36,9 @@ struct PlanView {
   Point at(PlanPoint point) const {
     return {origin.x + scale.paper(point.x - base.x), origin.y + scale.paper(point.y - base.y)};
   }
-  Area box(const Wall& wall, const setout::OnWall& place) const { return box(wall, place.from, place.to, place.shallow, place.deep); }
+  Area box(const Wall& wall, const setout::OnWall& place) const {
+    return box(wall, place.from, place.to, place.shallow, place.deep);
+  }
   Area box(const Wall& wall, Length from, Length to, Length near, Length far) const {
     const Point a = at(plan_point(wall, from, near)), b = at(plan_point(wall, to, far));
     return {std::min(a.x, b.x), std::min(a.y, b.y), std::max(a.x, b.x), std::max(a.y, b.y)};
@@ -64,11 +66,13 @@ bool convex_end(const Context& context, const WallEnd& end) {
 // The corner's legs and fillers beside the unit itself.
 void draw_corner_parts(Pad& pad, const Context& context, const PlanView& view, const Run& run, const Piece& piece) {
   const auto parts = setout::corner_parts_of(context.building, run, piece);
-  for (std::size_t k = 1; k < parts.size(); ++k) pad.box(view.box(context.wall(run.wall), parts[k].place), {Pen::Thin}, Fill::White);
+  for (std::size_t k = 1; k < parts.size(); ++k)
+    pad.box(view.box(context.wall(run.wall), parts[k].place), {Pen::Thin}, Fill::White);
 }
 
 // Where a unit's number goes: its middle, or moved off its bar. Nowhere if the bar stands in the middle.
-std::optional<Area> room_for_number(const PlanView& view, const Wall& wall, const setout::OnWall& extent, const std::vector<setout::WallBar>& bars) {
+std::optional<Area> room_for_number(const PlanView& view, const Wall& wall, const setout::OnWall& extent,
+                                    const std::vector<setout::WallBar>& bars) {
   Length from = extent.from, to = extent.to;
   const Length middle = from + (to - from).half_down(), clear = Length::millimetres(45);
   for (const setout::WallBar& bar : bars) {
@@ -153,7 +157,8 @@ void draw_cleanouts(Pad& pad, const Context& context, const PlanView& view, int 
   }
 }
 
-/// Where a name beside a wall may stand: on the wall's inner side, then outside, each a little along it and farther off.
+/// Where a name beside a wall may stand: on the wall's inner side, then outside, each a little along it and farther
+/// off.
 std::vector<Point> beside_wall(const Area& box, Way in, Way way, Micrometres high) {
   std::vector<Point> places;
   const Point middle = box.centre();
@@ -162,7 +167,8 @@ std::vector<Point> beside_wall(const Area& box, Way in, Way way, Micrometres hig
     for (const int line : {0, 1, 2}) {
       for (const int step : {0, 1, -1, 2, -2, 3, -3}) {
         const Micrometres off = half + 1'200 + line * (high + 1'500);
-        const Micrometres x = middle.x + side * in.x * off + way.x * step * 4'000, y = middle.y + side * in.y * off + way.y * step * 4'000;
+        const Micrometres x = middle.x + side * in.x * off + way.x * step * 4'000,
+                          y = middle.y + side * in.y * off + way.y * step * 4'000;
         // Baselines: level text hangs below or stands above; turned text reads upwards, its capitals to the left.
         if (in.x == 0) places.push_back({x, side * in.y > 0 ? y : y - high});
         else places.push_back({side * in.x > 0 ? x + high : x, y});
@@ -173,7 +179,8 @@ std::vector<Point> beside_wall(const Area& box, Way in, Way way, Micrometres hig
 }
 
 /// The whole name where one of its places is free, else its key there; where none is free, the key at the first.
-void write_beside_wall(Pad& pad, Placer& placer, const Context& context, const Wall& wall, const Area& box, const std::string& name, Lettering lettering) {
+void write_beside_wall(Pad& pad, Placer& placer, const Context& context, const Wall& wall, const Area& box,
+                       const std::string& name, Lettering lettering) {
   const Way way = way_of(wall.heading);
   lettering.quarter_turns = upright(wall) ? 1 : 0;
   const std::vector<Point> places = beside_wall(box, right_of(way), way, lettering.height);
@@ -192,7 +199,8 @@ void draw_opening_names(Pad& pad, Placer& placer, const Context& context, const 
     const Length thick = context.building.series_of(wall).thickness;
     const Length from = opening.from_in(course).distance_from_start(), to = opening.to_in(course).distance_from_start();
     const Area box = view.box(wall, from, to, Length(), thick);
-    write_beside_wall(pad, placer, context, wall, box, opening.name, {kSmallText, Weight::Bold, Anchor::Middle, Ink::Black, 0});
+    write_beside_wall(pad, placer, context, wall, box, opening.name,
+                      {kSmallText, Weight::Bold, Anchor::Middle, Ink::Black, 0});
   }
 }
 
@@ -206,7 +214,8 @@ struct DimensionPlace {
 std::vector<DimensionPlace> dimension_places(const Context& context, const Wall& wall) {
   const Length thick = context.building.series_of(wall).thickness;
   const bool inside_first = wall.end.kind == EndKind::Corner && !convex_end(context, wall.end);
-  const std::vector<DimensionPlace> out{{Length(), kDimensionOut}, {Length(), kDimensionOut + 5'000}, {Length(), kDimensionIn}};
+  const std::vector<DimensionPlace> out{
+      {Length(), kDimensionOut}, {Length(), kDimensionOut + 5'000}, {Length(), kDimensionIn}};
   const std::vector<DimensionPlace> in{{thick, -kDimensionIn}, {thick, -kDimensionIn - 5'000}};
   std::vector<DimensionPlace> places = inside_first ? in : out;
   for (const DimensionPlace& place : inside_first ? out : in) places.push_back(place);
@@ -219,15 +228,19 @@ void draw_side_dimension(Pad& pad, Placer& placer, const Context& context, const
   const Micrometres room = view.scale.paper(wall.actual) - 3'000;
   Lettering lettering{kText, Weight::Regular, Anchor::Middle, Ink::Black, upright(wall) ? 1 : 0};
   const std::string length = tape_text(wall.actual, context.tape());
-  for (const std::string& text : {wall.name + "  " + both_forms(wall.actual, context.tape()), wall.name + "  " + length, length, wall.name}) {
+  for (const std::string& text :
+       {wall.name + "  " + both_forms(wall.actual, context.tape()), wall.name + "  " + length, length, wall.name}) {
     if (!fits(text, room, lettering)) continue;
     for (const DimensionPlace& place : dimension_places(context, wall)) {
-      const Point a = view.at(plan_point(wall, Length(), place.face)), b = view.at(plan_point(wall, wall.actual, place.face));
+      const Point a = view.at(plan_point(wall, Length(), place.face)),
+                  b = view.at(plan_point(wall, wall.actual, place.face));
       const Micrometres line = upright(wall) ? a.x - in.x * place.off : a.y - in.y * place.off;
-      const Point at = upright(wall) ? upright_dimension_text(a, b, line, kText) : level_dimension_text(a, b, line, kText);
+      const Point at =
+          upright(wall) ? upright_dimension_text(a, b, line, kText) : level_dimension_text(a, b, line, kText);
       if (!placer.free_place(text, lettering, std::span(&at, 1))) continue;
       placer.take(text, lettering, at);
-      pad.add(upright(wall) ? upright_dimension(a, b, line, text, {kText}) : level_dimension(a, b, line, text, {kText}));
+      pad.add(upright(wall) ? upright_dimension(a, b, line, text, {kText})
+                            : level_dimension(a, b, line, text, {kText}));
       return;
     }
   }  // else its length stands in the table of sizes
@@ -258,7 +271,8 @@ void draw_corner_arrow(Pad& pad, const Context& context, const PlanView& view, c
   const Point tail{head.x - way.x * length * towards_end, head.y - way.y * length * towards_end};
   pad.add(arrow(tail, head, {Pen::Medium}));
   if (kind != RunEnd::ButtCorner) return;
-  pad.line({head.x - in.x * 1'500, head.y - in.y * 1'500}, {head.x + in.x * 1'500, head.y + in.y * 1'500}, {Pen::Thick});
+  pad.line({head.x - in.x * 1'500, head.y - in.y * 1'500}, {head.x + in.x * 1'500, head.y + in.y * 1'500},
+           {Pen::Thick});
 }
 
 void draw_corner_arrows(Pad& pad, const Context& context, const PlanView& view, int course) {
@@ -284,9 +298,12 @@ void draw_named_end(Pad& pad, Placer& placer, const Context& context, const Name
   const std::string& line = setting.lines.front();
   // Where two corners are close: on, along the way out, or aside.
   std::vector<Point> places;
-  const Micrometres low = place.y + kText / 2 - setting.height / 2, on = setting.height + 1'200, aside = setting.width + 1'200;
-  for (const auto& [x, y] : {std::pair(0, 0), {0, 1}, {1, 0}, {1, 1}, {0, 2}, {2, 0}}) places.push_back({place.x + end.outward.x * x * aside, low + end.outward.y * y * on});
-  placer.write(pad, line, setting.lettering, placer.free_place(line, setting.lettering, places).value_or(places.front()));
+  const Micrometres low = place.y + kText / 2 - setting.height / 2, on = setting.height + 1'200,
+                    aside = setting.width + 1'200;
+  for (const auto& [x, y] : {std::pair(0, 0), {0, 1}, {1, 0}, {1, 1}, {0, 2}, {2, 0}})
+    places.push_back({place.x + end.outward.x * x * aside, low + end.outward.y * y * on});
+  placer.write(pad, line, setting.lettering,
+               placer.free_place(line, setting.lettering, places).value_or(places.front()));
 }
 
 /// Beside the name of the corner where the walk round the building begins, where there is room.
@@ -295,7 +312,10 @@ void draw_start(Pad& pad, Placer& placer, const Context& context, const NamedEnd
   const std::string text(context.words.start_corner);
   const Lettering word{kSmallText, Weight::Regular, Anchor::Middle, Ink::Blue, 0};
   const Micrometres aside = text_width(text, kSmallText, Weight::Regular) / 2 + 3'000;
-  const std::vector<Point> places{{name.x, name.y - kSmallText - 1'800}, {name.x, name.y + kText + 1'800}, {name.x - aside, name.y}, {name.x + aside, name.y}};
+  const std::vector<Point> places{{name.x, name.y - kSmallText - 1'800},
+                                  {name.x, name.y + kText + 1'800},
+                                  {name.x - aside, name.y},
+                                  {name.x + aside, name.y}};
   if (const auto place = placer.free_place(text, word, places)) placer.write(pad, text, word, *place);
 }
 
@@ -313,13 +333,17 @@ NamedEnd named_corner(const Context& context, const PlanView& view, std::size_t 
 void add_free_ends(std::vector<NamedEnd>& ends, const Context& context, const PlanView& view, const Wall& wall) {
   const Way way = way_of(wall.heading), in = right_of(way);
   const bool first = &wall == &context.building.walls.front();
-  if (wall.start.kind == EndKind::Free) ends.push_back({view.at(wall.start_point), {-way.x - in.x, -way.y - in.y}, wall.start_name, first});
-  if (wall.end.kind == EndKind::Free) ends.push_back({view.at(plan_point(wall, wall.actual, Length())), {way.x - in.x, way.y - in.y}, wall.end_name, false});
+  if (wall.start.kind == EndKind::Free)
+    ends.push_back({view.at(wall.start_point), {-way.x - in.x, -way.y - in.y}, wall.start_name, first});
+  if (wall.end.kind == EndKind::Free)
+    ends.push_back(
+        {view.at(plan_point(wall, wall.actual, Length())), {way.x - in.x, way.y - in.y}, wall.end_name, false});
 }
 
 std::vector<NamedEnd> named_ends(const Context& context, const PlanView& view) {
   std::vector<NamedEnd> ends;
-  for (std::size_t index = 0; index < context.building.corners.size(); ++index) ends.push_back(named_corner(context, view, index));
+  for (std::size_t index = 0; index < context.building.corners.size(); ++index)
+    ends.push_back(named_corner(context, view, index));
   for (const Wall& wall : context.building.walls) {
     if (!wall.interior) add_free_ends(ends, context, view, wall);
   }
@@ -328,7 +352,8 @@ std::vector<NamedEnd> named_ends(const Context& context, const PlanView& view) {
 
 void draw_interior_name(Pad& pad, Placer& placer, const Context& context, const PlanView& view, const Wall& wall) {
   const Length thick = context.building.series_of(wall).thickness;
-  write_beside_wall(pad, placer, context, wall, view.box(wall, Length(), wall.actual, Length(), thick), wall.name, {kText, Weight::Regular, Anchor::Middle, Ink::Black, 0});
+  write_beside_wall(pad, placer, context, wall, view.box(wall, Length(), wall.actual, Length(), thick), wall.name,
+                    {kText, Weight::Regular, Anchor::Middle, Ink::Black, 0});
 }
 
 PlanView view_of(const Building& building, const Area& room, Scale scale) {

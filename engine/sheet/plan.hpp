@@ -4,7 +4,8 @@
 
 namespace stringcourse::sheet {
 
-/// What a plan shows: Walls for the key plan, Units with numbers for a course, Site for walls without the walk's arrows.
+/// What a plan shows: Walls for the key plan, Units with numbers for a course, Site for walls without the walk's
+/// arrows.
 enum class PlanDetail { Walls, Units, Site };
 
 /// What the masonry covers in plan.
@@ -23,7 +24,8 @@ inline constexpr Scale kLargestPlan{30};
 /// The largest scale, 1:30 or smaller, at which the plan and its lettering fit into `room`.
 [[nodiscard]] Scale scale_of_plan(const Building& building, const Area& room);
 /// Where draw_plan() puts a stretch of a wall, in its whole thickness.
-[[nodiscard]] Area plan_box(const Building& building, const Area& room, Scale scale, const Wall& wall, Length from, Length to);
+[[nodiscard]] Area plan_box(const Building& building, const Area& room, Scale scale, const Wall& wall, Length from,
+                            Length to);
 /// The step on paper, x and y, along a wall.
 [[nodiscard]] Point step_along(const Wall& wall);
 [[nodiscard]] Group draw_plan(const Context& context, int course, PlanDetail detail, const Area& room, Scale scale);

@@ -9,7 +9,8 @@ namespace stringcourse::sheet {
 void add_poured_heading(Table& table, const Context& context);
 
 /// Dowels found elsewhere than poured to, bars that come down beside their dowel, dowels without a bar and bars without
-/// a dowel, by the tape's steps. Nothing where nothing differs. Columns as the dowel list's: a pencil box, the name, the place.
+/// a dowel, by the tape's steps. Nothing where nothing differs. Columns as the dowel list's: a pencil box, the name,
+/// the place.
 void add_poured_since(Table& table, const Context& context);
 
 }  // namespace stringcourse::sheet

@@ -16,12 +16,13 @@ using ground::TapedLine;
 /// A correction: what rounds to nothing is "under 1/16\"".
 std::string correction_text(const Context& context, Length length) {
   const Length step = tape_step(context.tape());
-  if (length != Length() && rounded_to(length, step) == Length()) return fill_in(context.words.found_under, {tape_text(step, context.tape())});
+  if (length != Length() && rounded_to(length, step) == Length())
+    return fill_in(context.words.found_under, {tape_text(step, context.tape())});
   return tape_text(length, context.tape());
 }
 
-/// How well a reading fits, by how many times its doubt it is adjusted: up to once, up to twice, or more (a blunder's limit
-/// is beyond three).
+/// How well a reading fits, by how many times its doubt it is adjusted: up to once, up to twice, or more (a blunder's
+/// limit is beyond three).
 std::string_view fit_word(const Words& words, double standardised) {
   const double times = standardised < 0 ? -standardised : standardised;
   return words.found_fits[times <= 1 ? 0 : times <= 2 ? 1 : 2];
@@ -31,18 +32,22 @@ std::string_view fit_word(const Words& words, double standardised) {
 void add_missing(Table& table, const Context& context, const TapeAsFound& tape) {
   if (tape.missing.empty()) return;
   std::vector<std::string> lines;
-  for (const auto& [from, to] : tape.missing) lines.push_back(corner_name(context, from) + " - " + corner_name(context, to));
+  for (const auto& [from, to] : tape.missing)
+    lines.push_back(corner_name(context, from) + " - " + corner_name(context, to));
   table.add_row({std::string(context.words.found_tape_too), "", "", joined(lines, ", ")});
 }
 
 void add_diagonals(Table& table, const Context& context, const TapeAsFound& tape) {
   const Words& words = context.words;
-  const auto name = [&](const std::array<int, 2>& ends) { return corner_name(context, ends[0]) + corner_name(context, ends[1]); };
+  const auto name = [&](const std::array<int, 2>& ends) {
+    return corner_name(context, ends[0]) + corner_name(context, ends[1]);
+  };
   for (const ground::Diagonals& pair : tape.diagonals) {
-    table.add_row({fill_in(words.found_diagonals, {name(pair.one), name(pair.other)}),
-                   fill_in(words.found_longer, {name(pair.one), tape_text(pair.difference, context.tape())}),
-                   fill_in(words.found_allowed, {tape_text(pair.allowed, context.tape()), tape_text(pair.doubt, context.tape())}),
-                   ground::verdict_text(pair.verdict)});
+    table.add_row(
+        {fill_in(words.found_diagonals, {name(pair.one), name(pair.other)}),
+         fill_in(words.found_longer, {name(pair.one), tape_text(pair.difference, context.tape())}),
+         fill_in(words.found_allowed, {tape_text(pair.allowed, context.tape()), tape_text(pair.doubt, context.tape())}),
+         ground::verdict_text(pair.verdict)});
   }
 }
 
@@ -52,19 +57,27 @@ void add_tapings(Table& table, const Context& context, const TapeAsFound& tape) 
   table.add_heading(fill_in(words.found_tapings, {ground::verdict_text(tape.verdict)}));
   for (const TapedLine& line : tape.lines) {
     const bool adjusted = tape.state == TapeAsFound::State::Adjusted && !line.slip;
-    const std::string says = line.slip    ? fill_in(words.found_slip, {ground::slip_text(line.slip->slip), both_forms(line.slip->length, context.tape())})
-                             : line.wrong ? std::string(words.found_blunder)
-                             : adjusted   ? fill_in(words.found_correction, {correction_text(context, length_of(line.residual.value)), std::string(fit_word(words, line.residual.standardised))})
-                                          : std::string();
-    const std::string both = !line.again ? says : fill_in(words.found_second, {says, std::string(line.agrees ? words.found_second_agrees : words.found_second_not)});
-    table.add_row({corner_name(context, line.from) + " - " + corner_name(context, line.to), both_forms(line.read, context.tape()), both_forms(line.expected, context.tape()), both});
+    const std::string says =
+        line.slip    ? fill_in(words.found_slip,
+                               {ground::slip_text(line.slip->slip), both_forms(line.slip->length, context.tape())})
+        : line.wrong ? std::string(words.found_blunder)
+        : adjusted   ? fill_in(words.found_correction, {correction_text(context, length_of(line.residual.value)),
+                                                        std::string(fit_word(words, line.residual.standardised))})
+                     : std::string();
+    const std::string both =
+        !line.again ? says
+                    : fill_in(words.found_second,
+                              {says, std::string(line.agrees ? words.found_second_agrees : words.found_second_not)});
+    table.add_row({corner_name(context, line.from) + " - " + corner_name(context, line.to),
+                   both_forms(line.read, context.tape()), both_forms(line.expected, context.tape()), both});
   }
   add_missing(table, context, tape);
   add_diagonals(table, context, tape);
   if (tape.suspicion == ground::Suspicion::NotLocatable) {
     std::string order;
     for (const std::size_t line : tape.tape_again) {
-      order += (order.empty() ? "" : ", ") + corner_name(context, tape.lines[line].from) + corner_name(context, tape.lines[line].to);
+      order += (order.empty() ? "" : ", ") + corner_name(context, tape.lines[line].from) +
+               corner_name(context, tape.lines[line].to);
     }
     table.add_row({std::string(words.found_tape_again), "", "", order});
     table.add_row({std::string(words.found_moves), "", "", std::string(words.found_no_moves)});
@@ -79,7 +92,9 @@ void add_moves(Table& table, const Context& context, const TapeAsFound& tape) {
     const bool held = move.corner == tape.held;
     const std::string text = held ? std::string(words.found_held) : ground::move_text(context.building, move);
     const std::string doubt = held ? std::string() : "± " + tape_text(move.doubt, context.tape());
-    const std::string axes = held ? std::string() : fill_in(words.found_ellipse, {tape_text(move.longer, context.tape()), tape_text(move.shorter, context.tape())});
+    const std::string axes = held ? std::string()
+                                  : fill_in(words.found_ellipse, {tape_text(move.longer, context.tape()),
+                                                                  tape_text(move.shorter, context.tape())});
     const std::string says = move.within_doubt && !held ? text + ": " + std::string(words.found_within_doubt) : text;
     table.add_row({corner_name(context, move.corner), doubt, axes, says});
   }
@@ -87,14 +102,20 @@ void add_moves(Table& table, const Context& context, const TapeAsFound& tape) {
 
 void add_levels(Table& table, const Context& context, const ground::LevelsAsFound& levels) {
   const Words& words = context.words;
-  const auto name_of = [&](const std::string& station) { return station == "datum" ? std::string(words.found_benchmark) : station; };
+  const auto name_of = [&](const std::string& station) {
+    return station == "datum" ? std::string(words.found_benchmark) : station;
+  };
   table.add_heading(fill_in(words.found_levels, {name_of(levels.datum)}));
   for (const ground::Station& station : levels.stations) {
-    const std::string place = station.place ? context.wall(station.place->wall).name + " " + tape_text(station.place->along, context.tape()) : std::string();
-    table.add_row({name_of(station.name), tape_text(station.height, context.tape()), "± " + tape_text(station.doubt, context.tape()), place});
+    const std::string place =
+        station.place ? context.wall(station.place->wall).name + " " + tape_text(station.place->along, context.tape())
+                      : std::string();
+    table.add_row({name_of(station.name), tape_text(station.height, context.tape()),
+                   "± " + tape_text(station.doubt, context.tape()), place});
   }
   for (const ground::LoopVerdict& loop : levels.loops) {
-    table.add_row({std::string(words.found_loop), tape_text(loop.misclosure, context.tape()), "± " + tape_text(loop.allowed, context.tape()),
+    table.add_row({std::string(words.found_loop), tape_text(loop.misclosure, context.tape()),
+                   "± " + tape_text(loop.allowed, context.tape()),
                    std::string(loop.closes ? words.found_closes : words.found_does_not_close)});
   }
 }
@@ -104,23 +125,30 @@ void add_instrument(Table& table, const Context& context, const ground::LevelsAs
   const Words& words = context.words;
   const ground::Instrument& one = *levels.instrument;
   const std::string_view looks = one.over < Length() ? words.found_instrument_down : words.found_instrument_up;
-  table.add_row({std::string(words.found_instrument), fill_in(looks, {tape_text(magnitude(one.over), context.tape()), tape_text(one.sight, context.tape())}),
-                 "± " + tape_text(one.doubt, context.tape()), one.level ? std::string(words.found_instrument_level) : std::string()});
+  table.add_row({std::string(words.found_instrument),
+                 fill_in(looks, {tape_text(magnitude(one.over), context.tape()), tape_text(one.sight, context.tape())}),
+                 "± " + tape_text(one.doubt, context.tape()),
+                 one.level ? std::string(words.found_instrument_level) : std::string()});
 }
 
 void add_doors(Table& table, const Context& context, const ground::LevelsAsFound& levels) {
   const Words& words = context.words;
   for (const ground::DoorFloor& door : levels.doors) {
     const ResolvedOpening& opening = context.building.openings[static_cast<std::size_t>(door.opening)];
-    table.add_row({fill_in(words.found_door, {opening.name}), fill_in(words.found_door_tall, {both_forms(door.tall_least, context.tape()), both_forms(door.tall_most, context.tape())}),
-                   both_forms(opening.height(), context.tape()) + " ± " + tape_text(door.doubt, context.tape()), ground::verdict_text(door.verdict)});
+    table.add_row({fill_in(words.found_door, {opening.name}),
+                   fill_in(words.found_door_tall,
+                           {both_forms(door.tall_least, context.tape()), both_forms(door.tall_most, context.tape())}),
+                   both_forms(opening.height(), context.tape()) + " ± " + tape_text(door.doubt, context.tape()),
+                   ground::verdict_text(door.verdict)});
   }
 }
 
 void add_bed(Table& table, const Context& context, const ground::LevelsAsFound& levels) {
   const Words& words = context.words;
   const ground::BedAsFound& bed = *levels.bed;
-  table.add_heading(fill_in(words.found_bed, {tape_text(bed.range.least, context.tape()), tape_text(bed.range.most, context.tape()), ground::verdict_text(bed.verdict)}));
+  table.add_heading(
+      fill_in(words.found_bed, {tape_text(bed.range.least, context.tape()), tape_text(bed.range.most, context.tape()),
+                                ground::verdict_text(bed.verdict)}));
   if (!bed.lacks.empty()) table.add_row({std::string(words.found_read_too), "", "", joined(bed.lacks, ", ")});
   for (const ground::BedChoice& choice : bed.choices) {
     const Tape tape = context.tape();
@@ -131,7 +159,8 @@ void add_bed(Table& table, const Context& context, const ground::LevelsAsFound& 
                    fill_in(words.found_margin, {tape_text(choice.margin, tape)}),
                    poured ? fill_in(words.found_concrete, {mortar, concrete}) : fill_in(words.found_mortar, {mortar})});
   }
-  if (!bed.choices.empty() && context.tape() == Tape::Inches) table.add_row({"", "", "", std::string(words.found_bags)});
+  if (!bed.choices.empty() && context.tape() == Tape::Inches)
+    table.add_row({"", "", "", std::string(words.found_bags)});
   if (bed.units_without > 0) return;
   // What the rod must read on the top of course 1, from each set-up.
   const Length height = context.building.courses.empty() ? Length() : context.building.courses[0].unit_height;
@@ -146,7 +175,8 @@ std::string off_place_text(const Context& context, const steel::FoundDowel& dowe
   const Words& words = context.words;
   const std::string in = tape_text(dowel.off_face, context.tape());
   if (!dowel.has_bar) return fill_in(words.found_off_face, {in});
-  if (rounded_to(magnitude(dowel.off_place), tape_step(context.tape())) == Length()) return fill_in(words.found_at_place, {in});
+  if (rounded_to(magnitude(dowel.off_place), tape_step(context.tape())) == Length())
+    return fill_in(words.found_at_place, {in});
   const Wall& wall = context.wall(dowel.wall);
   const std::string& toward = dowel.off_place < Length() ? wall.start_name : wall.end_name;
   return fill_in(words.found_off, {tape_text(magnitude(dowel.off_place), context.tape()), toward, in});
@@ -158,7 +188,8 @@ void add_dowels(Table& table, const Context& context) {
   table.add_heading(std::string(words.found_dowels));
   for (const steel::FoundDowel& dowel : *context.job.found_dowels) {
     const std::string name = context.wall(dowel.wall).name + (dowel.number > 0 ? " " + number_text(dowel.number) : "");
-    table.add_row({name, both_forms(dowel.along, context.tape()), off_place_text(context, dowel), steel::action_text(dowel, context.tape())});
+    table.add_row({name, both_forms(dowel.along, context.tape()), off_place_text(context, dowel),
+                   steel::action_text(dowel, context.tape())});
   }
 }
 
@@ -167,7 +198,9 @@ void add_saving(Table& table, const Context& context) {
   const Words& words = context.words;
   const steel::DowelSearch& search = *context.job.dowel_search;
   for (const steel::DowelLayout& layout : search.layouts) {
-    table.add_row({std::string(words.found_saving), fill_in(words.found_saving_now, {number_text(search.stands), number_text(search.found)}), "", steel::dowel_layout_text(layout)});
+    table.add_row({std::string(words.found_saving),
+                   fill_in(words.found_saving_now, {number_text(search.stands), number_text(search.found)}), "",
+                   steel::dowel_layout_text(layout)});
   }
 }
 
@@ -184,23 +217,33 @@ void add_fit(Table& table, const Context& context) {
     return fill_in(way < Length() ? negative : positive, {tape_text(magnitude(way), context.tape())});
   };
   table.add_heading(std::string(words.found_fit));
-  table.add_row({std::string(words.found_fit_shift), towards(fit.east, words.found_east, words.found_west), "", towards(fit.north, words.found_north, words.found_south)});
+  table.add_row({std::string(words.found_fit_shift), towards(fit.east, words.found_east, words.found_west), "",
+                 towards(fit.north, words.found_north, words.found_south)});
   const Wall& side = context.wall(0);
   // The first side runs west from where the building is shifted: turned to the left, its far end goes south.
   const Length way = length_of(-fit.turn * static_cast<double>(side.actual.in_nanometres()) * 1e-9);
   table.add_row({fill_in(words.found_fit_turn, {side.name}),
-                 fill_in(words.found_fit_turned, {towards(way, words.found_north, words.found_south), side.end_name}), "", ""});
-  table.add_row({std::string(words.found_fit_room), tape_text(fit.room, context.tape()), tape_text(fit.room_before, context.tape()), ""});
+                 fill_in(words.found_fit_turned, {towards(way, words.found_north, words.found_south), side.end_name}),
+                 "", ""});
+  table.add_row({std::string(words.found_fit_room), tape_text(fit.room, context.tape()),
+                 tape_text(fit.room_before, context.tape()), ""});
 }
 
 Table found_table(const Context& context) {
   const Words& words = context.words;
-  Table table = new_table(context.page.drawing.width(), words.title_found, {{std::string(words.found_what), 26}, {std::string(words.found_read), 22}, {std::string(words.found_against), 22}, {std::string(words.found_says), 30}}, kSmallText);
+  Table table = new_table(context.page.drawing.width(), words.title_found,
+                          {{words.found_what, 26},
+                           {words.found_read, 22},
+                           {words.found_against, 22},
+                           {words.found_says, 30}},
+                          kSmallText);
   if (context.job.found == nullptr) return table;
   const AsFound& found = *context.job.found;
   add_tapings(table, context, found.tape);
   add_moves(table, context, found.tape);
-  if (found.levels) add_levels(table, context, *found.levels), add_instrument(table, context, *found.levels), add_doors(table, context, *found.levels);
+  if (found.levels)
+    add_levels(table, context, *found.levels), add_instrument(table, context, *found.levels),
+        add_doors(table, context, *found.levels);
   if (found.levels && found.levels->bed) add_bed(table, context, *found.levels);
   add_dowels(table, context);
   add_saving(table, context);

@@ -29,18 +29,21 @@ void add_saw_group(Table& table, const Context& context, const setout::SawGroup&
       table.add_row({"", "", "", "", "", "", places});
       continue;
     }
-    const std::string from = std::string(words.kinds[static_cast<std::size_t>(group.from)]) + " " + saw_text(context, group.from_length);
+    const std::string from =
+        std::string(words.kinds[static_cast<std::size_t>(group.from)]) + " " + saw_text(context, group.from_length);
     table.add_row({"", cut_mark(static_cast<std::size_t>(number - 1)), both_forms(group.length, context.tape()),
-                   number_text(static_cast<long long>(group.places.size())), from, saw_text(context, group.offcut), places});
+                   number_text(static_cast<long long>(group.places.size())), from, saw_text(context, group.offcut),
+                   places});
   }
 }
 
 Table saw_table(const Context& context) {
   const Words& words = context.words;
-  Table table = new_table(context.page.drawing.width(), words.title_saw,
-                          {column("", 3), column(words.cut_key, 6), column(words.piece_length, 18), column(words.pieces, 8, Anchor::End),
-                           column(words.cut_from, 16), column(words.offcut, 10), column(words.places, 39)},
-                          kText);
+  Table table = new_table(
+      context.page.drawing.width(), words.title_saw,
+      {{"", 3}, {words.cut_key, 6}, {words.piece_length, 18}, {words.pieces, 8, Anchor::End},
+       {words.cut_from, 16}, {words.offcut, 10}, {words.places, 39}},
+      kText);
   table.pencil_boxes = true;
   std::size_t number = 0;
   for (const setout::SawGroup& group : setout::saw_list(context.building, context.layout).groups) {
@@ -70,7 +73,7 @@ constinit const SheetKind kSawListSheet{
     .name = "saw-list",
     .caution = {"saw-dust", &Words::caution_saw},
     .table = saw_table,
-    .note = saw_note,
+    .made_note = saw_note,
 };
 
 }  // namespace stringcourse::sheet

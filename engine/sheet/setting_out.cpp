@@ -30,7 +30,8 @@ void add_tapes(Table& table, const Context& context) {
   const Words& words = context.words;
   table.add_heading(std::string(words.card_tapes));
   for (const setout::ExpectedTape& tape : setout::expected_tapes(context.building)) {
-    table.add_row({"", corner_name(context, tape.from) + " - " + corner_name(context, tape.to), both_forms(tape.length, context.tape()),
+    table.add_row({"", corner_name(context, tape.from) + " - " + corner_name(context, tape.to),
+                   both_forms(tape.length, context.tape()),
                    std::string(tape.side ? words.card_side : words.card_diagonal), ""});
   }
 }
@@ -41,8 +42,12 @@ void add_squares(Table& table, const Context& context) {
   if (checks.empty()) return;
   table.add_heading(std::string(words.card_squares));
   for (const setout::SquareCheck& check : checks) {
-    const std::string legs = tape_text(check.leg_a, context.tape()) + ", " + tape_text(check.leg_b, context.tape()) + ", " + tape_text(check.hypotenuse, context.tape());
-    table.add_row({"", corner_name(context, check.corner), legs, fill_in(words.card_slip, {tape_text(tape_step(context.tape()), context.tape()), tape_text(check.slip_costs, context.tape())}), ""});
+    const std::string legs = tape_text(check.leg_a, context.tape()) + ", " + tape_text(check.leg_b, context.tape()) +
+                             ", " + tape_text(check.hypotenuse, context.tape());
+    table.add_row({"", corner_name(context, check.corner), legs,
+                   fill_in(words.card_slip, {tape_text(tape_step(context.tape()), context.tape()),
+                                             tape_text(check.slip_costs, context.tape())}),
+                   ""});
   }
 }
 
@@ -50,7 +55,8 @@ void add_boards(Table& table, const Context& context, const std::vector<setout::
   const Words& words = context.words;
   for (const setout::SideBoards& side : boards) {
     const Wall& wall = context.wall(side.wall);
-    table.add_heading(fill_in(words.card_boards, {wall.name, tape_text(side.beyond, context.tape()), wall.start_name, wall.end_name}));
+    table.add_heading(fill_in(words.card_boards,
+                              {wall.name, tape_text(side.beyond, context.tape()), wall.start_name, wall.end_name}));
     for (const setout::Kerf& kerf : side.kerfs) {
       table.add_row({"", std::string(kerf_name(words, kerf.kind)), both_forms(kerf.at, context.tape()), "", ""});
     }
@@ -67,18 +73,26 @@ std::string rod_place(const Context& context, const setout::RodReadingWanted& wa
   }
   if (!wanted.mark || wanted.mark->opening < 0) return std::string(words.rod_top);
   const std::string& name = context.building.openings[static_cast<std::size_t>(wanted.mark->opening)].name;
-  const std::string_view what = wanted.mark->event == setout::RodEvent::Head ? words.card_head : wanted.mark->event == setout::RodEvent::Sill ? words.card_sill : words.card_floor;
+  const std::string_view what = wanted.mark->event == setout::RodEvent::Head   ? words.card_head
+                                : wanted.mark->event == setout::RodEvent::Sill ? words.card_sill
+                                                                               : words.card_floor;
   return fill_in(what, {name});
 }
 
 void add_rod(Table& table, const Context& context) {
   if (context.job.rod_readings == nullptr || context.job.rod_readings->empty()) return;
   const Words& words = context.words;
-  table.add_heading(fill_in(words.card_rod, {tape_text(context.job.setting_out->backsight.value_or(Length()), context.tape())}));
+  table.add_heading(
+      fill_in(words.card_rod, {tape_text(context.job.setting_out->backsight.value_or(Length()), context.tape())}));
   for (const setout::RodReadingWanted& wanted : *context.job.rod_readings) {
     const Length size = magnitude(wanted.reading);
-    const std::string reading = wanted.reading < Length() ? fill_in(words.card_rod_over, {tape_text(size, context.tape())}) : both_forms(size, context.tape());
-    table.add_row({"", rod_place(context, wanted), reading, fill_in(wanted.height < Length() ? words.card_rod_under : words.card_rod_reads, {height_text(context, magnitude(wanted.height))}), ""});
+    const std::string reading = wanted.reading < Length()
+                                    ? fill_in(words.card_rod_over, {tape_text(size, context.tape())})
+                                    : both_forms(size, context.tape());
+    table.add_row({"", rod_place(context, wanted), reading,
+                   fill_in(wanted.height < Length() ? words.card_rod_under : words.card_rod_reads,
+                           {height_text(context, magnitude(wanted.height))}),
+                   ""});
   }
 }
 
@@ -88,7 +102,8 @@ Length length_of(double metres) { return Length::nanometres(static_cast<std::int
 /// What rounds to nothing is "under 1/16\"".
 std::string sag_text(const Context& context, Length sag) {
   const Length step = tape_step(context.tape());
-  return rounded_to(sag, step) == Length() ? fill_in(context.words.found_under, {tape_text(step, context.tape())}) : tape_text(sag, context.tape());
+  return rounded_to(sag, step) == Length() ? fill_in(context.words.found_under, {tape_text(step, context.tape())})
+                                           : tape_text(sag, context.tape());
 }
 
 std::string pounds(double newtons, Tape tape) {
@@ -101,7 +116,8 @@ std::string trig_text(const Context& context, int wall, const setout::Trigs& tri
   const Words& words = context.words;
   if (trigs.at.empty() && trigs.holds) return std::string(words.card_no_support);
   std::vector<std::string> places;
-  for (const Length at : trigs.at) places.push_back(tape_text(rounded_to(at, tape_step(context.tape())), context.tape()));
+  for (const Length at : trigs.at)
+    places.push_back(tape_text(rounded_to(at, tape_step(context.tape())), context.tape()));
   std::string text = fill_in(words.card_supports, {joined(places, ", "), hook_text(context.building, wall, words)});
   if (trigs.at.empty()) text.clear();
   return trigs.holds ? text : text + (text.empty() ? "" : "; ") + std::string(words.card_too_wide);
@@ -110,30 +126,36 @@ std::string trig_text(const Context& context, int wall, const setout::Trigs& tri
 void add_lines(Table& table, const Context& context) {
   const Words& words = context.words;
   const SettingOut& asked = *context.job.setting_out;
-  const auto force = [](const std::optional<std::string>& text, std::string_view otherwise) { return read_force(text ? std::string_view(*text) : otherwise).value_or(0); };
-  const setout::LineFacts line{read_line_weight(asked.line_weight ? std::string_view(*asked.line_weight) : "0.001 lb/ft").value_or(0),
-                               force(asked.line_pull, "20 lb"), asked.line_strength ? force(asked.line_strength, "") : 0};
+  const auto force = [](const std::optional<std::string>& text, std::string_view otherwise) {
+    return read_force(text ? std::string_view(*text) : otherwise).value_or(0);
+  };
+  const setout::LineFacts line{
+      read_line_weight(asked.line_weight ? std::string_view(*asked.line_weight) : "0.001 lb/ft").value_or(0),
+      force(asked.line_pull, "20 lb"), asked.line_strength ? force(asked.line_strength, "") : 0};
   if (line.weight <= 0 || line.pull <= 0) return;
-  const Length most = asked.line_sag.value_or(context.tape() == Tape::Inches ? Length::sixteenths(1).half_down() : Length::millimetres(1));
+  const Length most = asked.line_sag.value_or(context.tape() == Tape::Inches ? Length::sixteenths(1).half_down()
+                                                                             : Length::millimetres(1));
   table.add_heading(fill_in(words.card_line, {pounds(line.pull, context.tape()), exact_text(most, context.tape())}));
   const Length longest = setout::longest_span(line, static_cast<double>(most.in_nanometres()) * 1e-9);
   for (int index = 0; index < static_cast<int>(context.building.walls.size()); ++index) {
     const Wall& wall = context.wall(index);
     if (wall.interior) continue;
-    const setout::LineSpan span = setout::line_over(static_cast<double>(wall.actual.in_nanometres()) * 1e-9, line, static_cast<double>(most.in_nanometres()) * 1e-9);
+    const setout::LineSpan span = setout::line_over(static_cast<double>(wall.actual.in_nanometres()) * 1e-9, line,
+                                                    static_cast<double>(most.in_nanometres()) * 1e-9);
     const setout::Trigs trigs = setout::trigs_of(context.building, index, longest);
     std::string without = fill_in(words.card_pull_without, {pounds(span.pull_without, context.tape())});
     if (span.bears == setout::LineSpan::Bears::No) without += std::string(words.card_too_much);
     const bool none = trigs.at.empty() && trigs.holds;
-    table.add_row({"", wall.name, fill_in(words.card_sag, {sag_text(context, length_of(span.sag))}), trig_text(context, index, trigs), none ? std::string() : without});
+    table.add_row({"", wall.name, fill_in(words.card_sag, {sag_text(context, length_of(span.sag))}),
+                   trig_text(context, index, trigs), none ? std::string() : without});
   }
 }
 
 Table setting_out_table(const Context& context) {
   const Words& words = context.words;
   Table table = new_table(context.page.drawing.width(), words.title_setting_out,
-                          {column("", 5), column(words.card_what, 16), column(words.card_wanted, 26),
-                           column(words.card_says, 33), column(words.card_read, 20)},
+                          {{"", 5}, {words.card_what, 16}, {words.card_wanted, 26},
+                           {words.card_says, 33}, {words.card_read, 20}},
                           kSmallText);
   table.pencil_boxes = true;
   if (context.job.setting_out == nullptr || context.job.boards == nullptr) return table;
@@ -152,7 +174,7 @@ constinit const SheetKind kSettingOutSheet{
     .hold_point = HoldPoint::Pour,
     .caution = {"engineer"},
     .table = setting_out_table,
-    .note = [](const Context& context) { return std::string(context.words.card_note); },
+    .note = &Words::card_note,
 };
 
 }  // namespace stringcourse::sheet

@@ -63,7 +63,7 @@ class Set {
   Set(const Building& building, const Layout& layout, const SheetWords& words, Paper paper)
       : now_(context_of(building, layout, words, paper)), poured_(as_poured(now_)) {
     for (const SheetKind* kind : sheet_kinds()) add_chapter(*kind);
-    for (Chapter& chapter : chapters_) plan_list(chapter);
+    for (Chapter& chapter : chapters_) list_sheets(chapter);
     for (const Chapter& chapter : chapters_) {
       for (const PlannedSheet& sheet : chapter.sheets) {
         entries_.push_back({chapter, sheet, name_of(chapter.kind, chapter.context, sheet)});
@@ -75,7 +75,9 @@ class Set {
   Set& operator=(const Set&) = delete;
 
   [[nodiscard]] std::size_t size() const { return entries_.size(); }
-  [[nodiscard]] SheetName name(std::size_t index) const { return {entries_[index].name, entries_[index].planned.title}; }
+  [[nodiscard]] SheetName name(std::size_t index) const {
+    return {entries_[index].name, entries_[index].planned.title};
+  }
   [[nodiscard]] Sheet sheet(std::size_t index) const {
     const Entry& entry = entries_[index];
     const std::string job = now_.job.name.empty() ? std::string(now_.words.untitled) : now_.job.name;
@@ -95,12 +97,13 @@ class Set {
     Chapter chapter{kind, context};
     if (kind.sheets != nullptr) chapter.sheets = kind.sheets(context);
     if (kind.table != nullptr) chapter.list.table = kind.table(context);
-    if (kind.note != nullptr) chapter.list.note = kind.note(now_);
+    if (kind.note != nullptr) chapter.list.note = now_.words.*kind.note;
+    if (kind.made_note != nullptr) chapter.list.note = kind.made_note(now_);
     chapters_.push_back(std::move(chapter));
   }
 
   // Sheets of a list, unless it stands under another.
-  void plan_list(Chapter& chapter) {
+  void list_sheets(Chapter& chapter) {
     if (chapter.list.table.lines.empty()) return;
     const auto above = std::ranges::find(chapters_, chapter.kind.under, [](const Chapter& one) { return &one.kind; });
     const bool stands = above != chapters_.end() && !above->sheets.empty();

@@ -41,7 +41,8 @@ struct SheetWords {
   const std::vector<std::string>* slab_lacks = nullptr;          // what the fit still needs; none: nothing
   const laying::AsLaid* laid = nullptr;    // none: no marks for the wall
   const std::vector<LaidEntry>* log = nullptr;
-  std::vector<std::pair<std::string, std::vector<std::string>>> changes;  // since it was printed: a line each, and its units
+  std::vector<std::pair<std::string, std::vector<std::string>>>
+      changes;                                                 // since it was printed: a line each, and its units
   const std::vector<std::uint32_t>* changed_pieces = nullptr;  // into the layout's pieces, rising
   const ground::AsFound* found = nullptr;  // what readings say; none: no sheets of it
   const Building* poured_building =

@@ -9,8 +9,8 @@ namespace stringcourse::sheet {
 Table side_sizes_table(const Context& context, Micrometres width, Micrometres height_of_text) {
   const Words& words = context.words;
   Table table = new_table(width, words.sizes,
-                          {column(words.side, 15), column(words.nominal, 24), column(words.actual, 44),
-                           column(words.units, 17, Anchor::End)},
+                          {{words.side, 15}, {words.nominal, 24}, {words.actual, 44},
+                           {words.units, 17, Anchor::End}},
                           height_of_text);
   for (std::size_t wall = 0; wall < context.building.walls.size(); ++wall) {
     const supply::Counts counts = supply::count_units_of_wall(context.building, context.layout, static_cast<int>(wall));

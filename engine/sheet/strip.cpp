@@ -18,7 +18,17 @@ constexpr Lettering kSmall{kSmallText, Weight::Regular, Anchor::Middle, Ink::Bla
 Strip strip_of(const Context& context, int wall, int course, const Part& part, Scale scale) {
   const Area room = context.page.drawing;
   const Micrometres wide = scale.paper(part.to) - scale.paper(part.from);
-  Strip strip{context, wall, course, part, scale, {scale, 0, part.from}, 0, 0, 0, {}, setout::bars_on_wall(context.building, context.layout, wall)};
+  Strip strip{context,
+              wall,
+              course,
+              part,
+              scale,
+              {scale, 0, part.from},
+              0,
+              0,
+              0,
+              {},
+              setout::bars_on_wall(context.building, context.layout, wall)};
   strip.view.right = room.centre().x + wide / 2;
   strip.thick = scale.paper(context.building.series_of(context.wall(wall)).thickness);
   const Micrometres above = context.tape() == Tape::Inches ? kAboveInches : kAboveMillimetres;
@@ -38,12 +48,14 @@ void write_number(Pad& pad, const Strip& strip, const Area& box, const Piece& pi
   const std::string number = number_text(piece.number);
   const Micrometres room = box.width() - 800, x = box.centre().x;
   const std::string whole = letter.empty() ? number : number + " " + letter;
-  for (const auto& [text, height] : {std::pair(whole, kText), std::pair(whole, kSmallText), std::pair(number, kSmallText)}) {
+  for (const auto& [text, height] :
+       {std::pair(whole, kText), std::pair(whole, kSmallText), std::pair(number, kSmallText)}) {
     const Lettering lettering{height, Weight::Regular, Anchor::Middle, Ink::Black, 0};
     if (!fits(text, room, lettering)) continue;
     pad.write({x, strip.back() + 1'300}, text, lettering);
     // A mark that has no room beside the number stands over it.
-    if (text != whole && fits(letter, box.width() + 800, lettering)) pad.write({x, strip.back() + 2'100 + height}, letter, lettering);
+    if (text != whole && fits(letter, box.width() + 800, lettering))
+      pad.write({x, strip.back() + 2'100 + height}, letter, lettering);
     return;
   }
   const Lettering turned{kSmallText, Weight::Regular, Anchor::Start, Ink::Black, 1};
@@ -53,7 +65,8 @@ void write_number(Pad& pad, const Strip& strip, const Area& box, const Piece& pi
 // The cells of a unit: thin, and medium round a bar.
 void draw_cells(Pad& pad, const Strip& strip, const Piece& piece, const Area& box, const setout::OnWall& extent) {
   const Series& series = strip.context.building.series_of(strip.context.wall(strip.wall));
-  const Micrometres low = strip.face + strip.scale.paper(extent.shallow + series.face_shell), high = strip.face + strip.scale.paper(extent.deep - series.face_shell);
+  const Micrometres low = strip.face + strip.scale.paper(extent.shallow + series.face_shell),
+                    high = strip.face + strip.scale.paper(extent.deep - series.face_shell);
   const bool cut = setout::is_saw_cut(piece);
   for (const CellSpan& cell : setout::cells_of(series, piece)) {
     const Length start = piece.start.nearest_nanometre();
@@ -113,9 +126,11 @@ void draw_units(Pad& pad, const Strip& strip) {
 
 // Cleanouts: a black wedge at each bar's cell, in the face that it opens through.
 void draw_cleanouts(Pad& pad, const Strip& strip) {
-  for (const setout::WallCleanout& cleanout : setout::cleanouts_in(strip.context.building, strip.context.layout, strip.wall, strip.course)) {
+  for (const setout::WallCleanout& cleanout :
+       setout::cleanouts_in(strip.context.building, strip.context.layout, strip.wall, strip.course)) {
     if (!strip.part.holds(cleanout.along)) continue;
-    const Micrometres x = strip.view.at(cleanout.along), y = cleanout.outward ? strip.face : strip.back(), way = cleanout.outward ? 1 : -1;
+    const Micrometres x = strip.view.at(cleanout.along), y = cleanout.outward ? strip.face : strip.back(),
+                      way = cleanout.outward ? 1 : -1;
     pad.area({{x - 1'600, y}, {x + 1'600, y}, {x, y + way * 1'800}}, {Pen::Thin}, Fill::Black);
   }
 }
@@ -128,7 +143,8 @@ void draw_bars(Pad& pad, const Strip& strip) {
 }
 
 // Name over size; where both have no room, the name alone: sizes stand in the opening schedule.
-void write_in_opening(Pad& pad, const Context& context, const Area& box, const std::string& name, const std::string& size) {
+void write_in_opening(Pad& pad, const Context& context, const Area& box, const std::string& name,
+                      const std::string& size) {
   const Lettering bold{kText, Weight::Bold, Anchor::Middle, Ink::Black, 0};
   const Micrometres wide = box.width() - 2'000, high = box.height() - 1'000;
   const Micrometres under = kSmallText + 1'400;
@@ -141,7 +157,8 @@ void write_in_opening(Pad& pad, const Context& context, const Area& box, const s
 
 void draw_openings(Pad& pad, const Strip& strip) {
   for (const ResolvedOpening& opening : strip.context.building.openings) {
-    if (opening.wall != strip.wall || strip.course < opening.first_course || strip.course > opening.last_course) continue;
+    if (opening.wall != strip.wall || strip.course < opening.first_course || strip.course > opening.last_course)
+      continue;
     const Position from = opening.from_in(strip.course), to = opening.to_in(strip.course);
     const Area box = strip.box(from.distance_from_start(), to.distance_from_start());
     if (box.empty()) continue;
@@ -175,7 +192,8 @@ std::vector<Reach> end_arrows(const Strip& strip) {
   return arrows;
 }
 
-// The closing unit: blue marks where mortar is buttered, and the words under the outer face, below an arrow that is there.
+// The closing unit: blue marks where mortar is buttered, and the words under the outer face, below an arrow that is
+// there.
 void draw_closures(Pad& pad, const Strip& strip) {
   const Layout& layout = strip.context.layout;
   const std::vector<Reach> arrows = end_arrows(strip);
@@ -187,10 +205,12 @@ void draw_closures(Pad& pad, const Strip& strip) {
     const Area box = strip.box(from, to);
     if (box.empty() || !strip.part.holds(middle)) continue;
     const Stroke blue{Pen::Heavy, Dash::Solid, Ink::Blue};
-    pad.line({box.left, box.bottom}, {box.left, box.top}, blue).line({box.right, box.bottom}, {box.right, box.top}, blue);
+    pad.line({box.left, box.bottom}, {box.left, box.top}, blue)
+        .line({box.right, box.bottom}, {box.right, box.top}, blue);
     const Micrometres room = 9'000;  // half of the words' width: they stay off the match lines
     const Micrometres x = std::clamp(strip.view.at(middle), strip.frame.left + room, strip.frame.right - room);
-    const bool met = std::ranges::any_of(arrows, [&](const Reach& arrow) { return arrow.from < x + room && x - room < arrow.to; });
+    const bool met =
+        std::ranges::any_of(arrows, [&](const Reach& arrow) { return arrow.from < x + room && x - room < arrow.to; });
     const Micrometres top = strip.face - (met ? 5'200 : 1'200) - kSmallText;
     pad.write({x, top}, std::string(strip.context.words.butter), kSmall);
     pad.write({x, top - 3'400}, std::string(strip.context.words.both_ends), kSmall);
@@ -227,7 +247,8 @@ void draw_end(Pad& pad, const Strip& strip, bool at_start, const Run& run) {
   const Wall& wall = context.wall(strip.wall);
   const RunEnd kind = at_start ? run.at_start : run.at_end;
   // Where an opening stands at the wall's very end, the name stands beyond it.
-  const Length place = at_start ? std::min(run.start, kind == RunEnd::Jamb ? Length() : run.start) : std::max(run.end, kind == RunEnd::Jamb ? wall.actual : run.end);
+  const Length place = at_start ? std::min(run.start, kind == RunEnd::Jamb ? Length() : run.start)
+                                : std::max(run.end, kind == RunEnd::Jamb ? wall.actual : run.end);
   const int other = other_wall(context, at_start ? wall.start : wall.end, strip.wall);
   const std::string met = other < 0 ? std::string() : context.wall(other).name;
   const std::string short_met = short_name(context.names, met);
@@ -235,7 +256,8 @@ void draw_end(Pad& pad, const Strip& strip, bool at_start, const Run& run) {
   Micrometres edge = strip.view.at(place);
   draw_end_arrow(pad, strip, kind, edge, outward);
   if (kind == RunEnd::ButtCorner && other >= 0) {
-    const Length leg = corner_leg(context.building.series_of(context.wall(other)), context.building.corner_sets_stocked);
+    const Length leg =
+        corner_leg(context.building.series_of(context.wall(other)), context.building.corner_sets_stocked);
     const Micrometres reach = edge + outward * strip.scale.paper(leg);
     const Area met_unit{std::min(edge, reach), strip.face, std::max(edge, reach), strip.back()};
     pad.box(met_unit, {Pen::Thin, Dash::Dashed, Ink::Black});
@@ -248,8 +270,10 @@ void draw_end(Pad& pad, const Strip& strip, bool at_start, const Run& run) {
   const std::string told = fits(says, high, role) ? says : end_role(context, kind, short_met);
   pad.write({edge + outward * 3'500 + kSmallText / 2, middle}, told, role);
   const Lettering name{kLargeText, Weight::Bold, at_start ? Anchor::Start : Anchor::End, ink, 0};
-  const Micrometres room = at_start ? strip.context.page.drawing.right - edge - 6'500 : edge - 6'500 - strip.context.page.drawing.left;
-  write_setting(pad, {edge + outward * 6'500, middle}, fitting_name(context, at_start ? wall.start_name : wall.end_name, {room, high}, name, kLargeHeights));
+  const Micrometres room =
+      at_start ? strip.context.page.drawing.right - edge - 6'500 : edge - 6'500 - strip.context.page.drawing.left;
+  write_setting(pad, {edge + outward * 6'500, middle},
+                fitting_name(context, at_start ? wall.start_name : wall.end_name, {room, high}, name, kLargeHeights));
 }
 
 void draw_ends(Pad& pad, const Strip& strip) {
@@ -280,11 +304,14 @@ void draw_slots(Pad& pad, const Strip& strip) {
     const Area box = strip.box(junction.from.distance_from_start(), junction.to.distance_from_start());
     const auto runs = setout::runs_in(strip.context.layout, strip.wall, strip.course);
     const Length middle = junction.from.distance_from_start() + (junction.to - junction.from).half_down();
-    const bool filled = std::any_of(runs.begin(), runs.end(), [&](const Run& run) { return run.start < middle && middle < run.end; });
+    const bool filled =
+        std::any_of(runs.begin(), runs.end(), [&](const Run& run) { return run.start < middle && middle < run.end; });
     if (box.empty() || filled) continue;
     pad.box(box, {Pen::Thin, Dash::Dashed, Ink::Black});
     const Lettering name{kSmallText, Weight::Bold, Anchor::Middle, Ink::Black, 1};
-    write_setting(pad, box.centre(), fitting_name(strip.context, strip.context.wall(junction.abutting).name, {box.height() - 600, box.width()}, name, std::span(kDrawingHeights).last(1)));
+    write_setting(pad, box.centre(),
+                  fitting_name(strip.context, strip.context.wall(junction.abutting).name,
+                               {box.height() - 600, box.width()}, name, std::span(kDrawingHeights).last(1)));
   }
 }
 
@@ -316,7 +343,8 @@ WallParts parts_of_strip(const Context& context, int wall, int course) {
   const Micrometres paper = context.page.drawing.width() - 2 * kEndRoom;
   const Scale scale = fewest_parts(reach.to - reach.from, paper);
   const Length room = scale.shown(paper);
-  WallParts strip{scale, parts_of(reach.from, reach.to, room, context.building.series_of(context.wall(wall)).full_pitch())};
+  WallParts strip{scale,
+                  parts_of(reach.from, reach.to, room, context.building.series_of(context.wall(wall)).full_pitch())};
   for (std::size_t index = 0; index + 1 < strip.parts.size(); ++index) {
     const Length rest = room * static_cast<std::int64_t>(strip.parts.size() - index - 1);
     Part& part = strip.parts[index];
@@ -328,7 +356,8 @@ WallParts parts_of_strip(const Context& context, int wall, int course) {
 
 std::string strip_title(const Context& context, int wall, int course) {
   const Wall& side = context.wall(wall);
-  return fill_in(side.interior ? context.words.title_strip_inside : context.words.title_strip, {number_text(course), side.name});
+  return fill_in(side.interior ? context.words.title_strip_inside : context.words.title_strip,
+                 {number_text(course), side.name});
 }
 
 Group draw_strip(const Context& context, int wall, int course, const Part& part, Scale scale) {

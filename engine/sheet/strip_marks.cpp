@@ -34,8 +34,11 @@ void add_bars_behind(std::vector<RunningLabel>& labels, const Strip& strip) {
   const Context& context = strip.context;
   for (const setout::WallBar& bar : strip.bars) {
     if (bar.centre >= Length() || !stands_in(strip, bar) || !strip.part.holds(bar.centre)) continue;
-    const std::string behind = fill_in(context.words.pour.behind_corner, {std::string(context.words.bar), short_name(context.names, context.wall(strip.wall).start_name)});
-    labels.push_back({strip.view.at(bar.centre), rounded_to(-bar.centre, tape_step(context.tape())), false, behind, {}});
+    const std::string behind =
+        fill_in(context.words.pour.behind_corner,
+                {std::string(context.words.bar), short_name(context.names, context.wall(strip.wall).start_name)});
+    labels.push_back(
+        {strip.view.at(bar.centre), rounded_to(-bar.centre, tape_step(context.tape())), false, behind, {}});
   }
 }
 
@@ -45,10 +48,12 @@ void add_junction_labels(std::vector<RunningLabel>& labels, const Strip& strip) 
   for (const Junction& junction : context.building.junctions) {
     if (junction.main != strip.wall) continue;
     const std::string& name = context.wall(junction.abutting).name;
-    const std::string what = fill_in(context.words.face_of, {name}), short_what = fill_in(context.words.face_of, {short_name(context.names, name)});
+    const std::string what = fill_in(context.words.face_of, {name}),
+                      short_what = fill_in(context.words.face_of, {short_name(context.names, name)});
     for (const Position face : {junction.from, junction.to}) {
       const Length at = face.distance_from_start();
-      if (strip.part.holds(at)) labels.push_back({strip.view.at(at), rounded_to(at, tape_step(context.tape())), false, what, short_what});
+      if (strip.part.holds(at))
+        labels.push_back({strip.view.at(at), rounded_to(at, tape_step(context.tape())), false, what, short_what});
     }
   }
 }
@@ -61,13 +66,15 @@ struct Notes {
 Notes notes_of(const Context& context, int wall, int course) {
   const Words& words = context.words;
   std::vector<std::string> meanings{std::string(words.arrow_note)};
-  if (!setout::closures_on(context.building, context.layout, wall, course).empty()) meanings.emplace_back(words.closure_note);
+  if (!setout::closures_on(context.building, context.layout, wall, course).empty())
+    meanings.emplace_back(words.closure_note);
   if (!setout::bars_on_wall(context.building, context.layout, wall).empty()) meanings.emplace_back(words.bar_note);
   meanings.push_back(joined(legend_of(context, {wall, course}), "; "));
   return {std::string(words.block_end_rule), marks_from_text(context.building, wall, words), joined(meanings, " ")};
 }
 
-constexpr Lettering kRule{kText, Weight::Bold, Anchor::Start, Ink::Black, 0}, kMeaning{kSmallText, Weight::Regular, Anchor::Start, Ink::Black, 0};
+constexpr Lettering kRule{kText, Weight::Bold, Anchor::Start, Ink::Black, 0},
+    kMeaning{kSmallText, Weight::Regular, Anchor::Start, Ink::Black, 0};
 
 // Rule and origin on one line where they fit it.
 bool on_one_line(const Notes& notes, Micrometres width) {
@@ -98,10 +105,10 @@ void draw_marks(Pad& pad, const Strip& strip) {
   add_bars_behind(below, strip);
   add_junction_labels(below, strip);
   const Area room = context.page.drawing;
-  pad.add(draw_running_labels(above, {room.left, strip.back(), room.right, room.top}, {kLeader, kNumbers}, LabelSide::Above,
-                              context.tape()));
-  pad.add(draw_running_labels(below, {room.left, room.bottom + strip.foot, room.right, strip.face}, {kLowLeader, kLowPlumb},
-                              LabelSide::Below, context.tape()));
+  pad.add(draw_running_labels(above, {room.left, strip.back(), room.right, room.top}, {kLeader, kNumbers},
+                              LabelSide::Above, context.tape()));
+  pad.add(draw_running_labels(below, {room.left, room.bottom + strip.foot, room.right, strip.face},
+                              {kLowLeader, kLowPlumb}, LabelSide::Below, context.tape()));
 }
 
 void write_notes(Pad& pad, const Strip& strip) {
@@ -110,7 +117,8 @@ void write_notes(Pad& pad, const Strip& strip) {
   const Micrometres top = room.bottom + height_of(notes, room.width());
   Micrometres y = write_paragraph(pad, {room.left, top}, room.width(), notes.rule, kRule);
   const Micrometres offset = text_width(notes.rule, kText, Weight::Bold) + 2'500;
-  if (on_one_line(notes, room.width())) write_paragraph(pad, {room.left + offset, top}, room.width() - offset, notes.from, {kText});
+  if (on_one_line(notes, room.width()))
+    write_paragraph(pad, {room.left + offset, top}, room.width() - offset, notes.from, {kText});
   else y = write_paragraph(pad, {room.left, y}, room.width(), notes.from, {kText});
   write_paragraph(pad, {room.left, y}, room.width(), notes.meanings, kMeaning);
 }

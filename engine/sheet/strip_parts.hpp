@@ -24,7 +24,9 @@ struct Strip {
   Micrometres back() const { return face + thick; }
   Area box(Length from, Length to) const { return clipped_box({view.at(to), face, view.at(from), back()}, frame); }
   Area box(const setout::OnWall& place) const {
-    return clipped_box({view.at(place.to), face + scale.paper(place.shallow), view.at(place.from), face + scale.paper(place.deep)}, frame);
+    return clipped_box(
+        {view.at(place.to), face + scale.paper(place.shallow), view.at(place.from), face + scale.paper(place.deep)},
+        frame);
   }
 };
 

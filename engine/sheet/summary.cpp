@@ -13,14 +13,6 @@
 namespace stringcourse::sheet {
 namespace {
 
-Table side_table(const Area& box, std::vector<Column> columns, Micrometres height) {
-  Table table;
-  table.columns = std::move(columns);
-  table.width = box.width();
-  table.height_of_text = height;
-  return table;
-}
-
 std::string text_of(std::int64_t value) { return number_text(value); }
 
 void add_courses(Table& table, const Context& context) {
@@ -68,7 +60,8 @@ void add_tallies(Table& table, const Context& context) {
   const supply::BarCount bars = supply::count_bars(context.building, context.layout);
   table.add_row({std::string(words.bars),
                  bars.bars == 0 ? std::string(words.bars_none)
-                                : fill_in(words.bar_length, {text_of(bars.bars), bars.size, tape_text(bars.total, context.tape())})});
+                                : fill_in(words.bar_length,
+                                          {text_of(bars.bars), bars.size, tape_text(bars.total, context.tape())})});
   const supply::CleanoutCount cleanouts = supply::count_cleanouts(context.building, context.layout);
   if (cleanouts.all() > 0) table.add_row({std::string(words.pour.cleanouts), cleanout_text(words.pour, cleanouts)});
   add_lintels_of_units(table, context);
@@ -80,7 +73,8 @@ void add_tallies(Table& table, const Context& context) {
 
 std::string proof_text(const Context& context) {
   const Layout& layout = context.layout;
-  if (layout.cost.conceded != 0) return std::string(layout.proven ? context.words.proof_conceded : context.words.proof_conceded_gap);
+  if (layout.cost.conceded != 0)
+    return std::string(layout.proven ? context.words.proof_conceded : context.words.proof_conceded_gap);
   if (layout.proven) return std::string(context.words.proof_whole);
   if (layout.cost.short_laps == layout.least_possible.short_laps && layout.cost.cuts == layout.least_possible.cuts) {
     return fill_in(context.words.proof_laps_and_cuts, {text_of(layout.cost.short_laps), text_of(layout.cost.cuts)});
@@ -95,13 +89,15 @@ std::string series_prefix(const Context& context, std::int32_t series) {
 
 Table tally_table(const Context& context, const Area& box, Micrometres height) {
   const Words& words = context.words;
-  Table table = side_table(box, {{"", 38, Anchor::Start}, {"", 62, Anchor::Start}}, height);
-  table.name = std::string(words.tallies);
+  Table table = new_table(box.width(), words.tallies, {{"", 38}, {"", 62}}, height);
   table.add_heading(std::string(words.tallies));
   add_courses(table, context);
   add_tallies(table, context);
-  const std::size_t findings = context.job.findings.empty() ? context.building.findings.size() : context.job.findings.size();
-  table.add_row({std::string(words.findings), findings == 0 ? text_of(0) : fill_in(words.findings_behind, {number_text(static_cast<long long>(findings))})});
+  const std::size_t findings =
+      context.job.findings.empty() ? context.building.findings.size() : context.job.findings.size();
+  table.add_row(
+      {std::string(words.findings),
+       findings == 0 ? text_of(0) : fill_in(words.findings_behind, {number_text(static_cast<long long>(findings))})});
   return table;
 }
 
@@ -116,13 +112,12 @@ std::string part_text(const Words& words, const supply::PartCount& part) {
 
 Table unit_table(const Context& context, const Area& box, Micrometres height) {
   const Words& words = context.words;
-  Table table = side_table(box, {{std::string(words.units), 52, Anchor::Start},
-                                 {std::string(words.count), 24, Anchor::End},
-                                 {std::string(words.to_buy), 24, Anchor::End}}, height);
-  table.name = std::string(words.units);
+  Table table = new_table(box.width(), words.units,
+                          {{words.units, 52}, {words.count, 24, Anchor::End}, {words.to_buy, 24, Anchor::End}}, height);
   for (const supply::Purchase& purchase : supply::units_to_buy(context.building, context.layout)) {
-    table.add_row({series_prefix(context, purchase.series) + std::string(words.kinds[static_cast<std::size_t>(purchase.kind)]),
-                   text_of(purchase.whole), text_of(purchase.to_buy())});
+    table.add_row(
+        {series_prefix(context, purchase.series) + std::string(words.kinds[static_cast<std::size_t>(purchase.kind)]),
+         text_of(purchase.whole), text_of(purchase.to_buy())});
   }
   for (const supply::PartCount& part : supply::corner_set_parts(context.building, context.layout)) {
     table.add_row({part_text(words, part), text_of(part.count), text_of(part.to_buy())});
@@ -200,7 +195,8 @@ bool write_summary(Pad& pad, const Context& context) {
   return sides;
 }
 
-// The sides' sizes where they stand under the plan: beside it they found no room, and they take a third of its height at most.
+// The sides' sizes where they stand under the plan: beside it they found no room, and they take a third of its height
+// at most.
 struct UnderPlan {
   Table sides;
   Micrometres high = 0;  // 0: they do not stand there
@@ -246,9 +242,7 @@ bool summary_holds_sides(const Context& context) {
 constinit const SheetKind kSummarySheet{
     .name = "summary",
     .caution = {"engineer"},
-    .sheets = [](const Context& context) -> std::vector<PlannedSheet> {
-      return {{.title = std::string(context.words.title_summary), .scale = scale_of_summary(context)}};
-    },
+    .sheets = [](const Context& context) { return one_sheet(context.words.title_summary, scale_of_summary(context)); },
     .draw = [](const Context& context, const PlannedSheet&) { return draw_summary(context); },
 };
 

@@ -24,7 +24,8 @@ std::optional<Around> around(const steel::Dowel& dowel, const std::optional<stee
   return Around{dowel.along - cell->clear.from, cell->clear.to - dowel.along, cell->clear.shallow, cell->clear.deep};
 }
 
-/// How far the outer face line of the wall round an outside corner lies from the corner's dowel, each way along the wall.
+/// How far the outer face line of the wall round an outside corner lies from the corner's dowel, each way along the
+/// wall.
 struct OtherFace {
   std::optional<Length> before, after;
   friend bool operator==(const OtherFace&, const OtherFace&) = default;
@@ -39,8 +40,9 @@ OtherFace other_face(const Context& context, const steel::Dowel& dowel) {
 }
 
 bool alike(const Context& context, const steel::Dowel& a, const steel::Dowel& b) {
-  return context.wall(a.wall).interior == context.wall(b.wall).interior && a.off_face == b.off_face && around(a, a.first) == around(b, b.first) &&
-         around(a, a.second) == around(b, b.second) && other_face(context, a) == other_face(context, b);
+  return context.wall(a.wall).interior == context.wall(b.wall).interior && a.off_face == b.off_face &&
+         around(a, a.first) == around(b, b.first) && around(a, a.second) == around(b, b.second) &&
+         other_face(context, a) == other_face(context, b);
 }
 
 // The sheet of one template.
@@ -88,8 +90,8 @@ Full full_of(const Context& context, const DowelTemplate& shown) {
 
 void draw_cell(Pad& pad, const Full& full, const std::optional<Around>& cell, Stroke stroke) {
   if (!cell) return;
-  const Area box{full.cross.x - kFullSize.paper(cell->to), full.edge + kFullSize.paper(cell->shallow - full.edge_off), full.cross.x + kFullSize.paper(cell->from),
-                 full.edge + kFullSize.paper(cell->deep - full.edge_off)};
+  const Area box{full.cross.x - kFullSize.paper(cell->to), full.edge + kFullSize.paper(cell->shallow - full.edge_off),
+                 full.cross.x + kFullSize.paper(cell->from), full.edge + kFullSize.paper(cell->deep - full.edge_off)};
   // A web beyond the template's end is not drawn: no line of its own stands there.
   const Area seen = clipped_box(box, full.strip);
   if (seen.left == box.left && seen.right == box.right) {
@@ -118,7 +120,8 @@ std::string edge_text(const Full& full) {
   const Tape tape = full.context.tape();
   if (full.edge_off != Length()) return fill_in(words.template_parallel, {tape_text(full.edge_off, tape)});
   if (full.context.wall(full.dowel().wall).interior) return std::string(words.template_inner_line);
-  const std::optional<Length> form = setout::form_edge(full.context.building, full.context.job.setting_out, full.dowel().wall).beyond_face;
+  const std::optional<Length> form =
+      setout::form_edge(full.context.building, full.context.job.setting_out, full.dowel().wall).beyond_face;
   const std::string line(words.template_line);
   if (!form) return line + " " + std::string(words.template_form_unknown);
   if (*form == Length()) return line + " " + std::string(words.template_is_form);
@@ -131,30 +134,38 @@ void write_depths(Pad& pad, const Full& full) {
   const Tape tape = full.context.tape();
   const Length depth = rounded_to(full.dowel().off_face, tape_step(tape));
   std::vector<std::string> lines{fill_in(words.template_from_line, {tape_text(depth, tape)})};
-  if (full.edge_off != Length()) lines.push_back(fill_in(words.template_from_this, {tape_text(depth - full.edge_off, tape)}));
-  const std::optional<Length> form = setout::form_edge(full.context.building, full.context.job.setting_out, full.dowel().wall).beyond_face;
+  if (full.edge_off != Length())
+    lines.push_back(fill_in(words.template_from_this, {tape_text(depth - full.edge_off, tape)}));
+  const std::optional<Length> form =
+      setout::form_edge(full.context.building, full.context.job.setting_out, full.dowel().wall).beyond_face;
   if (form && *form != Length()) lines.push_back(fill_in(words.template_from_form, {tape_text(depth + *form, tape)}));
   Micrometres y = full.edge + (full.cross.y - full.edge) / 2;
-  for (const std::string& line : lines) y = write_paragraph(pad, {full.cross.x + 2'000, y}, full.strip.right - full.cross.x, line, kNote);
+  for (const std::string& line : lines)
+    y = write_paragraph(pad, {full.cross.x + 2'000, y}, full.strip.right - full.cross.x, line, kNote);
 }
 
 /// The lines that are laid on the face lines, and what each is.
 void write_edges(Pad& pad, const Full& full) {
   const Area& strip = full.strip;
   pad.line({strip.left, full.edge}, {strip.right, full.edge}, {Pen::Heavy});
-  const Setting edge = *set_in(edge_text(full), {full.context.page.drawing.width() - kColumn - 2'000, 8'000}, {kText, Weight::Bold, Anchor::Start, Ink::Black, 0}, kDrawingHeights);
+  const Setting edge = *set_in(edge_text(full), {full.context.page.drawing.width() - kColumn - 2'000, 8'000},
+                               {kText, Weight::Bold, Anchor::Start, Ink::Black, 0}, kDrawingHeights);
   write_setting(pad, {strip.left, full.edge - 1'500 - edge.height / 2 - 500}, edge);
   pad.add(arrow({strip.right - 26'000, full.edge - 12'500}, {strip.right - 2'000, full.edge - 12'500}, {Pen::Medium}));
   const std::string corner(full.context.words.template_to_corner);
-  pad.write({strip.right - 28'000, full.edge - 13'700}, corner, {kSmallText, Weight::Regular, Anchor::End, Ink::Black, 0});
-  const Corner* turned = full.dowel().corner < 0 ? nullptr : &full.context.building.corners[static_cast<std::size_t>(full.dowel().corner)];
+  pad.write({strip.right - 28'000, full.edge - 13'700}, corner,
+            {kSmallText, Weight::Regular, Anchor::End, Ink::Black, 0});
+  const Corner* turned =
+      full.dowel().corner < 0 ? nullptr : &full.context.building.corners[static_cast<std::size_t>(full.dowel().corner)];
   for (const Micrometres x : {strip.left, strip.right}) {
     const bool face = x == strip.left ? full.other.after.has_value() : full.other.before.has_value();
     pad.line({x, full.edge}, {x, strip.top}, face ? Stroke{Pen::Heavy} : Stroke{Pen::Thin, Dash::Dashed, Ink::Black});
     if (!face || turned == nullptr) continue;
     const int other = turned->arriving == full.dowel().wall ? turned->leaving : turned->arriving;
     const PourWords& words = full.context.words.pour;
-    const std::string line = full.shown.dowels.size() > 1 ? std::string(words.template_other_lines) : fill_in(words.template_other_line, {full.context.wall(other).name});
+    const std::string line = full.shown.dowels.size() > 1
+                                 ? std::string(words.template_other_lines)
+                                 : fill_in(words.template_other_line, {full.context.wall(other).name});
     const Lettering up{kSmallText, Weight::Bold, Anchor::Middle, Ink::Black, 1};
     const Micrometres beside = x == strip.left ? 1'500 + kSmallText : -1'500;
     pad.write({x + beside, full.edge + (strip.top - full.edge) / 2}, line, up);
@@ -187,9 +198,12 @@ std::vector<std::string> places_by_wall(const Full& full) {
   std::vector<std::string> lines;
   int wall = -1;
   for (const steel::Dowel* dowel : full.shown.dowels) {
-    if (dowel->wall != wall) lines.push_back(fill_in(words.template_places, {context.wall(dowel->wall).name, hook_text(context.building, dowel->wall, context.words)}));
+    if (dowel->wall != wall)
+      lines.push_back(fill_in(words.template_places, {context.wall(dowel->wall).name,
+                                                      hook_text(context.building, dowel->wall, context.words)}));
     wall = dowel->wall;
-    lines.push_back(context.wall(wall).name + " " + number_text(dowel->number) + ": " + saw_text(context, rounded_to(dowel->along, tape_step(tape))));
+    lines.push_back(context.wall(wall).name + " " + number_text(dowel->number) + ": " +
+                    saw_text(context, rounded_to(dowel->along, tape_step(tape))));
   }
   return lines;
 }
@@ -203,7 +217,9 @@ std::string board_starts(const Full& full) {
     if (dowel->wall == wall) continue;
     wall = dowel->wall;
     const auto before = setout::form_edge(context.building, context.job.setting_out, wall).before_start;
-    if (before && *before > Length()) text += (text.empty() ? "" : " ") + fill_in(context.words.pour.template_board, {context.wall(wall).name, tape_text(*before, context.tape())});
+    if (before && *before > Length())
+      text += (text.empty() ? "" : " ") +
+              fill_in(context.words.pour.template_board, {context.wall(wall).name, tape_text(*before, context.tape())});
   }
   return text;
 }
@@ -212,7 +228,8 @@ void write_places(Pad& pad, const Full& full) {
   const Context& context = full.context;
   const Area room = context.page.drawing;
   const Micrometres left = std::max(full.strip.right + 6'000, room.right - kColumn), wide = room.right - left;
-  Micrometres y = write_paragraph(pad, {left, room.top - 2'000}, wide, std::string(context.words.pour.template_use), kNote) - 1'500;
+  Micrometres y =
+      write_paragraph(pad, {left, room.top - 2'000}, wide, std::string(context.words.pour.template_use), kNote) - 1'500;
   // Each with its mark where there is room for all of them, else by their numbers in the dowel list.
   const Lettering bold{kSmallText, Weight::Bold, Anchor::Start, Ink::Black, 0};
   std::vector<std::string> lines = places_by_wall(full);
@@ -230,7 +247,8 @@ std::vector<DowelTemplate> dowel_templates(const Context& context) {
   std::vector<DowelTemplate> all;
   if (context.job.dowels == nullptr) return all;
   for (const steel::Dowel& dowel : *context.job.dowels) {
-    const auto same = std::ranges::find_if(all, [&](const DowelTemplate& one) { return alike(context, *one.dowels.front(), dowel); });
+    const auto same =
+        std::ranges::find_if(all, [&](const DowelTemplate& one) { return alike(context, *one.dowels.front(), dowel); });
     if (same != all.end()) same->dowels.push_back(&dowel);
     else all.push_back({{&dowel}});
   }

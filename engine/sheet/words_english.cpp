@@ -1,4 +1,5 @@
-// English words of the sheets: short, in the trade's terms. British ones; what Americans say otherwise: words_american.cpp.
+// English words of the sheets: short, in the trade's terms. British ones; what Americans say otherwise:
+// words_american.cpp.
 #include "sheet/words.hpp"
 
 #include "sheet/words_english_pour.hpp"
@@ -46,8 +47,12 @@ const Words kEnglish{
     .bars = "Upright bars",
     .bars_none = "none asked",
     .lintels = "Lintels",
-    .proof_whole = "Proven least: no layout that keeps the rules listed has fewer short joint laps, or as few with fewer saw cuts.",
-    .proof_laps_and_cuts = "No layout has fewer short joint laps ({0}) or saw cuts ({1}). Whether its joints could be more even was not searched to the end.",
+    .proof_whole =
+        "Proven least: no layout that keeps the rules listed has fewer short joint laps, or as few with fewer saw "
+        "cuts.",
+    .proof_laps_and_cuts =
+        "No layout has fewer short joint laps ({0}) or saw cuts ({1}). Whether its joints could be more even was not "
+        "searched to the end.",
     .proof_gap = "Not proven least. Short joint laps: {0} here, at least {1} in any. Saw cuts: {2} here, at least {3}.",
     .side = "Side",
     .nominal = "Nominal",
@@ -69,7 +74,8 @@ const Words kEnglish{
     .relaxed_piece = "No row exists with the least piece asked for: pieces down to {0} are used.",
     .relaxed_bearing = "A cut unit with a whole filled cell stands under a lintel's end.",
     .conceded = "Not every rule can be kept here: {0} given up, each told in the findings on the next sheets.",
-    .proof_conceded = "Proven least: no layout gives up fewer or milder rules, or as few with fewer short joint laps and saw cuts.",
+    .proof_conceded =
+        "Proven least: no layout gives up fewer or milder rules, or as few with fewer short joint laps and saw cuts.",
     .proof_conceded_gap = "Not every rule is kept. Whether fewer could be given up was not searched to the end.",
     .stopped_run = "{0}, courses {1} to {2}: no row keeps the rules. {3} {4}",
     .bar_length = "{0} of {1}, {2} in all, bar laps not counted",
@@ -98,14 +104,18 @@ const Words kEnglish{
     .closure_note = "Heavy blue joints: lay this unit last; butter both its ends.",
     .leads_note = "Lead at {0}: {1}.",
     .leads_elsewhere = "Leads: see the list of corner leads.",
-    .second_note = "Swap at every corner: what ran through in course 1 butts here. Higher courses repeat these two "
-                   "where no opening, beam or band changes them: see the elevations.",
+    .second_note =
+        "Swap at every corner: what ran through in course 1 butts here. Higher courses repeat these two "
+        "where no opening, beam or band changes them: see the elevations.",
     .whole_plan_note = "Numbers run along each side from its start corner. One sheet per side follows with every mark.",
     .bar_note = "Dots: bars, marked to their centre.",
     .opening_size = "{0} x {1}",
-    .mortar_note = "Mortar: the type that your drawings name. Throw it away 2 1/2 hours after it was first mixed, even if water was added.",
-    .leads_explained = "Leads: units on the side that arrives at the corner + on the side that leaves it, from the "
-                       "bottom course up.",
+    .mortar_note =
+        "Mortar: the type that your drawings name. Throw it away 2 1/2 hours after it was first mixed, even if water "
+        "was added.",
+    .leads_explained =
+        "Leads: units on the side that arrives at the corner + on the side that leaves it, from the "
+        "bottom course up.",
     .arrow_note = "Arrow to the corner: runs through. Arrow stopped short: butts.",
     .face_of = "face of {0}",
 
@@ -128,9 +138,10 @@ const Words kEnglish{
     .lintel_bar_do = "Before it is laid",
     .lintel_break_out = "break out its floor",
     .lintel_cored = "core it, or stop the bar",
-    .lintel_bar_note = "Lintel units have a floor. Where a bar comes up, break the floor out as wide as the cell below, "
-                       "so that bar and grout pass. A lintel in one piece comes cored at these places, or the bars stop "
-                       "below it: as your drawings say.",
+    .lintel_bar_note =
+        "Lintel units have a floor. Where a bar comes up, break the floor out as wide as the cell below, "
+        "so that bar and grout pass. A lintel in one piece comes cored at these places, or the bars stop "
+        "below it: as your drawings say.",
     .floor_mark_note = "Black triangle: break the unit's floor out for the bar.",
 
     .seen_from = "Seen from outside: start corner {0} at the right.",
@@ -174,9 +185,10 @@ const Words kEnglish{
     .offcut = "Offcut",
     .pieces = "Pieces",
     .places = "Where they go: side-course-number, and the end that keeps the factory face",
-    .saw_rule = "(s) factory face toward the start corner, (e) toward the end. A cut end always meets a joint. "
-                "A unit yields two cuts only if both keep a factory end and their lengths and one saw blade ({0}) fit "
-                "into it. {1}",
+    .saw_rule =
+        "(s) factory face toward the start corner, (e) toward the end. A cut end always meets a joint. "
+        "A unit yields two cuts only if both keep a factory end and their lengths and one saw blade ({0}) fit "
+        "into it. {1}",
     .factory_start = "s",
     .factory_end = "e",
     .pairs_with = "{0}: {1} pair with {2}",
@@ -185,19 +197,23 @@ const Words kEnglish{
     .rod_lintel = "lintel course {0}",
     .rod_bond_beam = "bond beam",
     .rod_course = "top of course",
-    .rod_note = "One rod, one datum: the top of course 1 is 0. Mark the rod with the course tops on one edge and names on "
-                "the other.",
+    .rod_note =
+        "One rod, one datum: the top of course 1 is 0. Mark the rod with the course tops on one edge and names on "
+        "the other.",
     .use_door = "door",
     .use_overhead = "overhead door",
     .use_window = "window",
     .use_plain = "opening",
     .lead_units_heading = "Along",
     .lead_course = "Course {0}",
-    .lead_note = "Leads: units on the side that arrives + on the side that leaves, counted from the corner. A lead that ends at a jamb "
-                 "stands plumb there.",
+    .lead_note =
+        "Leads: units on the side that arrives + on the side that leaves, counted from the corner. A lead that ends at "
+        "a jamb "
+        "stands plumb there.",
     .corner = "Corner",
-    .schedule_note = "Sizes are those of the hole in the masonry, jamb to jamb and floor or sill to lintel; what the leaf, "
-                     "frame and buck ask for stands beside them. Heights from the datum: top of course 1 = 0.",
+    .schedule_note =
+        "Sizes are those of the hole in the masonry, jamb to jamb and floor or sill to lintel; what the leaf, "
+        "frame and buck ask for stands beside them. Heights from the datum: top of course 1 = 0.",
     .wide = "wide {0}",
     .high = "high {0}",
     .from_named = "from {0}:",
@@ -223,7 +239,10 @@ const Words kEnglish{
     .card_too_wide = "an opening is too wide for the line: pull harder, or give each side of it a line of its own",
     .card_pull_without = "{0} would do without",
     .card_too_much = ": too much for the line",
-    .card_note = "Tops of all boards at one level. Marks off from ONE end of the tape. Take the largest triangle that fits; equal diagonals alone do not prove a rectangle, its opposite sides must be equal too. Units stand off the line by 1/16 in (2 mm), tops level with it.",
+    .card_note =
+        "Tops of all boards at one level. Marks off from ONE end of the tape. Take the largest triangle that fits; "
+        "equal diagonals alone do not prove a rectangle, its opposite sides must be equal too. Units stand off the "
+        "line by 1/16 in (2 mm), tops level with it.",
     .card_rod = "Rod readings, with {0} on the benchmark",
     .card_rod_reads = "{0} over the top of course 1",
     .card_rod_under = "{0} under the top of course 1",
@@ -300,8 +319,12 @@ const Words kEnglish{
     .found_fits = {"fits well", "fits", "just fits"},
     .found_tape_again = "Tape again, in this order",
     .found_under = "under {0}",
-    .found_profile_note = "Numbers over the units: bed joint in millimetres, thinnest and thickest. Bed and ground are drawn at full height.",
-    .found_profile_note_inches = "Numbers over the units: bed joint in sixteenths of an inch, thinnest and thickest. Bed and ground are drawn at full height.",
+    .found_profile_note =
+        "Numbers over the units: bed joint in millimetres, thinnest and thickest. Bed and ground are drawn at full "
+        "height.",
+    .found_profile_note_inches =
+        "Numbers over the units: bed joint in sixteenths of an inch, thinnest and thickest. Bed and ground are drawn "
+        "at full height.",
     .found_profile_limits = "Dashed: the bed's limits, {0} and {1} under the units. Boxed: outside them.",
     .paint_jambs = "jambs at {0} and {1}",
     .paint_head = "head on course {0}",
@@ -345,7 +368,11 @@ const Words kEnglish{
     .mark_on = "on it",
     .mark_doubtful = "{0}: read again",
     .mark_disputed = "{0}: readings disagree",
-    .marks_note = "End of block ON the mark; past or short is of that end. Read every mark on the running tape, never from block to block. Write what you read, then make the next joints so that the course is back at the next mark: past, narrower; short, wider; all alike. Between two openings set both jamb units first, factory faces to the openings; the closure comes last, its cut face inside.",
+    .marks_note =
+        "End of block ON the mark; past or short is of that end. Read every mark on the running tape, never from block "
+        "to block. Write what you read, then make the next joints so that the course is back at the next mark: past, "
+        "narrower; short, wider; all alike. Between two openings set both jamb units first, factory faces to the "
+        "openings; the closure comes last, its cut face inside.",
     .marks_one_joint = "with the units as measured: joints of {0}",
     .mark_jamb = "the jamb",
     .mark_corner = "the corner",
@@ -396,7 +423,9 @@ const Words kEnglish{
     .change_where = "Where",
     .change_units = "Units",
     .change_none = "as printed; lay them to the new marks",
-    .change_note = "Jambs and corners stand as they were found; the courses laid stay unless a finding says otherwise. Cross out the old marks. Changed units have a heavy edge on the elevations.",
+    .change_note =
+        "Jambs and corners stand as they were found; the courses laid stay unless a finding says otherwise. Cross out "
+        "the old marks. Changed units have a heavy edge on the elevations.",
     .kinds = {"full", "half", "corner", "corner set", "open end", "open both ends", "bond beam", "bond beam half",
               "lintel", "lintel half", "sash", "sash half", "cleanout", "cleanout half", "half-high", "half-high half",
               "solid"},
@@ -404,13 +433,17 @@ const Words kEnglish{
     .knowledge = {"read in the document", "as others quote it: check your code", "found back from a printed number",
                   "follows from the geometry", "worked out here", "common practice", "unverified: check your code",
                   "measured by you"},
-    .caution_general = "Unbraced walls fall in wind: brace every wall until grout and roof hold it. Bar sizes, bar laps, "
-                       "footings and bracing come from your drawings, the local code or an engineer.",
+    .caution_general =
+        "Unbraced walls fall in wind: brace every wall until grout and roof hold it. Bar sizes, bar laps, "
+        "footings and bracing come from your drawings, the local code or an engineer.",
     .caution_saw = "Sawing block throws silica dust: cut wet, wear a respirator, eye and ear protection.",
-    .caution_lintel = "Nobody under a lintel until it bears and its shores stand. Leave every shore until your "
-                      "engineer, or your drawings, let it go.",
-    .caution_dowels = "Whoever falls on an upright bar can die: cap every bar, or bend it over, at once. Size, spacing and bar lap come "
-                      "from your drawings, the local code or a licensed engineer.",
+    .caution_lintel =
+        "Nobody under a lintel until it bears and its shores stand. Leave every shore until your "
+        "engineer, or your drawings, let it go.",
+    .caution_dowels =
+        "Whoever falls on an upright bar can die: cap every bar, or bend it over, at once. Size, spacing and bar lap "
+        "come "
+        "from your drawings, the local code or a licensed engineer.",
     .pour = kEnglishPour,
 };
 
