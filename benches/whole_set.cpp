@@ -10,7 +10,7 @@
 #include "cli/set_folder.hpp"
 #include "cli/sheets.hpp"
 #include "job/write.hpp"
-#include "solve/answer_json.hpp"
+#include "document/answer_json.hpp"
 
 namespace stringcourse::benches {
 

@@ -9,7 +9,7 @@
 #include "job/read.hpp"
 #include "job/words.hpp"
 #include "job/write.hpp"
-#include "solve/begun.hpp"
+#include "edits/begun.hpp"
 #include "walls/resolve.hpp"
 
 namespace stringcourse::cli {

@@ -11,7 +11,7 @@
 #include "cli/verb_actions.hpp"
 #include "job/words.hpp"
 #include "job/write.hpp"
-#include "solve/answer_json.hpp"
+#include "document/answer_json.hpp"
 
 namespace stringcourse::cli {
 

@@ -5,8 +5,8 @@
 #include "job/read.hpp"
 #include "job/refusal_codes.hpp"
 #include "job/words.hpp"
-#include "solve/answer_json.hpp"
-#include "solve/refusals_json.hpp"
+#include "document/answer_json.hpp"
+#include "document/refusals_json.hpp"
 
 namespace stringcourse::cli {
 

@@ -4,7 +4,7 @@
 
 #include "job/read.hpp"
 #include "job/words.hpp"
-#include "solve/answer_words.hpp"
+#include "document/answer_words.hpp"
 #include "wasm/base64.hpp"
 #include "wasm/fields.hpp"
 

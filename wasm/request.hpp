@@ -8,10 +8,10 @@
 #include <variant>
 #include <vector>
 
+#include "document/page_parts.hpp"
+#include "edits/begun.hpp"
+#include "edits/edit.hpp"
 #include "paper/display.hpp"
-#include "solve/begun.hpp"
-#include "solve/edit.hpp"
-#include "solve/page_parts.hpp"
 
 namespace stringcourse::border {
 

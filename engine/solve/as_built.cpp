@@ -9,6 +9,7 @@
 
 #include "bond/assemble.hpp"
 #include "job/words.hpp"
+#include "laying/as_laid.hpp"
 #include "setout/places.hpp"
 #include "solve/changes.hpp"
 #include "solve/found_places.hpp"
@@ -244,12 +245,12 @@ Resolved solve_from_here(const Job& job, const Building& planned, const Layout& 
     if (here.at != here.planned) resolved.findings.push_back(told(planned, laid.building, laid.building.laid_to, here));
   }
   find_too_narrow(laid.building, resolved.findings);
-  AsBuilt found;
+  Rebuilt found;
   found.laid_kept = laid.up == 0;
   found.job = std::move(laid.job), found.building = std::move(laid.building), found.layout = std::move(laid.layout);
   found.planned = planned, found.printed = printed;
   find_changes(job, found, resolved.findings);
-  resolved.as_built = std::move(found);
+  resolved.rebuilt = std::move(found);
   return resolved;
 }
 

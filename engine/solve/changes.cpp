@@ -6,6 +6,7 @@
 #include <utility>
 
 #include "job/words.hpp"
+#include "laying/as_laid.hpp"
 #include "measure/sorting.hpp"
 #include "setout/marks.hpp"
 #include "setout/places.hpp"
@@ -35,7 +36,7 @@ std::vector<const Piece*> pieces_in(const Layout& layout, const CourseOfWall& co
 /// Numbers of the units that stand in courses still being laid: in each run up to the farthest mark that was read.
 class StandingUnits {
  public:
-  StandingUnits(const Job& job, const AsBuilt& found) {
+  StandingUnits(const Job& job, const Rebuilt& found) {
     const std::vector<bool> counts = laying::entries_that_count(job);
     for (std::size_t k = 0; k < job.laid.size(); ++k) {
       const auto& read = job.laid[k].mark;
@@ -52,7 +53,7 @@ class StandingUnits {
   }
 
  private:
-  void take(const AsBuilt& found, const CourseOfWall& course, const std::vector<Length>& marks) {
+  void take(const Rebuilt& found, const CourseOfWall& course, const std::vector<Length>& marks) {
     std::map<Length, int> units;  // that end at each mark
     for (const setout::Mark& mark : setout::running_marks(found.planned, found.printed, course.first, course.second)) {
       if (mark.kind == setout::MarkKind::BlockEnd) units[mark.at] = mark.piece;
@@ -78,7 +79,7 @@ class StandingUnits {
 /// One course of one wall, old and new, without the units that stand and stay.
 class Comparison {
  public:
-  Comparison(AsBuilt& found, const StandingUnits& standing) : found_(found), standing_(standing) {}
+  Comparison(Rebuilt& found, const StandingUnits& standing) : found_(found), standing_(standing) {}
 
   [[nodiscard]] CourseChange change_of(const CourseOfWall& course) {
     CourseChange change;
@@ -117,7 +118,7 @@ class Comparison {
     if (magnitude(moved) > magnitude(change.farthest)) change.farthest = moved;
   }
 
-  AsBuilt& found_;
+  Rebuilt& found_;
   const StandingUnits& standing_;
   std::vector<std::pair<CourseOfWall, int>> come_up_;
 };
@@ -128,7 +129,7 @@ bool alike(const CourseChange& a, const CourseChange& b) {
 
 }  // namespace
 
-void find_changes(const Job& job, AsBuilt& found, std::vector<Finding>& findings) {
+void find_changes(const Job& job, Rebuilt& found, std::vector<Finding>& findings) {
   const StandingUnits standing(job, found);
   Comparison comparison(found, standing);
   for (int wall = 0; wall < static_cast<int>(found.building.walls.size()); ++wall) {
@@ -151,20 +152,6 @@ void find_changes(const Job& job, AsBuilt& found, std::vector<Finding>& findings
                             " is laid and does not fit what was found since: take it up.",
                         std::string(kFoundRule), HoldPoint::FirstCourse});
   }
-}
-
-std::string change_text(const Building& building, const CourseChange& change) {
-  const Wall& wall = building.walls[static_cast<std::size_t>(change.wall)];
-  std::string text = wall.name + (change.courses.size() == 1 ? ", course " : ", courses ");
-  for (std::size_t k = 0; k < change.courses.size(); ++k) text += (k == 0 ? "" : ", ") + number_text(change.courses[k]);
-  const std::size_t units = change.units.size();
-  text += ": " + (units == 0 ? std::string("the same units")
-                             : number_text(units) + (units == 1 ? " unit differs" : " units differ"));
-  if (change.marks_moved == 0) return text;
-  return text + "; " + number_text(change.marks_moved) +
-         (change.marks_moved == 1 ? " mark moves, " : " marks move, up to ") +
-         tape_text(magnitude(change.farthest), building.tape) + " toward " +
-         (change.farthest < Length() ? wall.start_name : wall.end_name);
 }
 
 }  // namespace stringcourse

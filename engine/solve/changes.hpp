@@ -5,6 +5,6 @@
 namespace stringcourse {
 
 /// Fills in the changes and the changed pieces, and says which laid units they would touch: never silently.
-void find_changes(const Job& job, AsBuilt& found, std::vector<Finding>& findings);
+void find_changes(const Job& job, Rebuilt& found, std::vector<Finding>& findings);
 
 }  // namespace stringcourse

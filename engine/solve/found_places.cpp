@@ -8,7 +8,7 @@
 #include "job/words.hpp"
 #include "laying/as_laid.hpp"
 #include "measure/sorting.hpp"
-#include "solve/edit.hpp"
+#include "edits/edit.hpp"
 
 namespace stringcourse {
 namespace {

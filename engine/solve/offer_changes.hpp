@@ -4,7 +4,7 @@
 #include <string>
 #include <vector>
 
-#include "solve/edit.hpp"
+#include "edits/edit.hpp"
 #include "solve/solve.hpp"
 
 namespace stringcourse {

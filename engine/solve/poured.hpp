@@ -3,7 +3,7 @@
 // otherwise afterwards.
 #include <optional>
 
-#include "bond/layout.hpp"
+#include "answer/as_built.hpp"
 #include "bond/panel_memo.hpp"
 #include "job/job.hpp"
 #include "job/trouble.hpp"
@@ -16,11 +16,6 @@ namespace stringcourse {
 /// laid.
 [[nodiscard]] bool is_poured(const Job& job, const Building& building);
 
-/// Building and layout as they were poured, where the job has changed the layout since: bars kept over dowels found.
-struct AsPoured {
-  Building building;
-  Layout layout;
-};
 /// None where the job keeps no dowel: then the layout as planned is the one that was poured.
 [[nodiscard]] std::optional<AsPoured> without_kept_dowels(const Job& job, bond::PanelMemo& memo);
 

@@ -8,9 +8,11 @@
 #include "ground/tape_doubt.hpp"
 #include "job/words.hpp"
 #include "measure/sorting.hpp"
+#include "solve/as_built.hpp"
 #include "solve/concession_findings.hpp"
 #include "solve/lintel_findings.hpp"
 #include "solve/offers.hpp"
+#include "solve/poured.hpp"
 #include "walls/resolve.hpp"
 #include "walls/words.hpp"
 
@@ -149,10 +151,10 @@ void look_at_dowels(Answer& answer, const Wishes& wishes) {
 /// What is found to stand otherwise than planned takes the plan's place.
 std::vector<Finding> resolve_from_here(Answer& answer, bond::PanelMemo& memo) {
   Resolved resolved = solve_from_here(answer.job, answer.building, answer.layout, memo);
-  answer.as_built = std::move(resolved.as_built);
-  if (answer.as_built) {
-    answer.building = std::move(answer.as_built->building);
-    answer.layout = std::move(answer.as_built->layout);
+  if (resolved.rebuilt) {
+    answer.building = std::move(resolved.rebuilt->building);
+    answer.layout = std::move(resolved.rebuilt->layout);
+    answer.as_built = std::move(static_cast<AsBuilt&>(*resolved.rebuilt));
   }
   return std::move(resolved.findings);
 }

@@ -8,7 +8,7 @@
 #include "job/read.hpp"
 #include "job/write.hpp"
 #include "random_jobs.hpp"
-#include "solve/answer_json.hpp"
+#include "document/answer_json.hpp"
 #include "solve/solve.hpp"
 #include "unit/walls/made_jobs.hpp"
 #include "walls/resolve.hpp"

@@ -11,7 +11,7 @@
 
 #include "job/write.hpp"
 #include "property/random_jobs.hpp"
-#include "solve/json_out.hpp"
+#include "document/json_out.hpp"
 #include "wasm/border.hpp"
 
 namespace {

@@ -1,8 +1,9 @@
 // Edits are judged by the building that the changed job resolves to: where jambs and corners then stand.
 #include <gtest/gtest.h>
 
-#include "solve/edit.hpp"
-#include "solve/page_parts.hpp"
+#include "document/page_parts.hpp"
+#include "edits/edit.hpp"
+#include "solve/solve.hpp"
 #include "unit/walls/made_jobs.hpp"
 #include "walls/resolve.hpp"
 

@@ -1,4 +1,4 @@
-#include "solve/begun.hpp"
+#include "edits/begun.hpp"
 
 #include <optional>
 #include <string_view>

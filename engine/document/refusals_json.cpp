@@ -1,6 +1,6 @@
-#include "solve/refusals_json.hpp"
+#include "document/refusals_json.hpp"
 
-#include "solve/json_out.hpp"
+#include "document/json_out.hpp"
 
 namespace stringcourse {
 

@@ -1,4 +1,4 @@
-#include "solve/json_out.hpp"
+#include "document/json_out.hpp"
 
 #include <charconv>
 

@@ -1,7 +1,7 @@
 #include "job/enum_names.hpp"
 #include "measure/notation.hpp"
-#include "solve/answer_parts.hpp"
-#include "solve/answer_words.hpp"
+#include "document/answer_parts.hpp"
+#include "document/answer_words.hpp"
 
 namespace stringcourse::answer_parts {
 

@@ -5,7 +5,7 @@
 #include "ground/findings.hpp"
 #include "job/words.hpp"
 #include "sheet/words.hpp"
-#include "solve/page_parts.hpp"
+#include "document/page_parts.hpp"
 
 namespace stringcourse {
 namespace {

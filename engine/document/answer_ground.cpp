@@ -2,7 +2,7 @@
 #include "measure/metres.hpp"
 #include "measure/volume.hpp"
 #include "sheet/hook_words.hpp"
-#include "solve/answer_parts.hpp"
+#include "document/answer_parts.hpp"
 
 namespace stringcourse::answer_parts {
 namespace {

@@ -5,9 +5,9 @@
 #include "setout/marks.hpp"
 #include "setout/places.hpp"
 #include "sheet/hook_words.hpp"
-#include "solve/answer_parts.hpp"
-#include "solve/answer_words.hpp"
-#include "solve/page_parts.hpp"
+#include "document/answer_parts.hpp"
+#include "document/answer_words.hpp"
+#include "document/page_parts.hpp"
 
 namespace stringcourse {
 namespace {

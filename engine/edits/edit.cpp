@@ -1,9 +1,9 @@
-#include "solve/edit.hpp"
+#include "edits/edit.hpp"
 
 #include <charconv>
 #include <vector>
 
-#include "setout/marks.hpp"
+#include <algorithm>
 
 namespace stringcourse {
 namespace {

@@ -3,8 +3,8 @@
 
 #include "measure/metres.hpp"
 #include "sheet/hook_words.hpp"
-#include "solve/answer_parts.hpp"
-#include "solve/page_parts.hpp"
+#include "document/answer_parts.hpp"
+#include "document/page_parts.hpp"
 
 namespace stringcourse {
 namespace {

@@ -1,7 +1,7 @@
 #include "setout/gauge_rod.hpp"
 #include "setout/saw_list.hpp"
-#include "solve/answer_parts.hpp"
-#include "solve/answer_words.hpp"
+#include "document/answer_parts.hpp"
+#include "document/answer_words.hpp"
 #include "supply/counts.hpp"
 
 namespace stringcourse::answer_parts {

@@ -1,19 +1,14 @@
 #pragma once
-// What a page shows beside the answer document: a drawing's handles, the hold points and what each still lacks, one
+// What a page shows beside the answer document: the hold points and what each still lacks, one
 // unit's card, boxes for a view in space. Each writes one JSON value.
 #include <optional>
 #include <string>
 #include <string_view>
 
-#include "sheet/drawing.hpp"
-#include "solve/json_out.hpp"
-#include "solve/solve.hpp"
+#include "document/json_out.hpp"
+#include "answer/answer.hpp"
 
 namespace stringcourse {
-
-/// {"name", "title", "width", "height", "scale", "course", "side", "handles": [...]}. Micrometres on paper, y downwards
-/// from the drawing's upper edge, as in its SVG. One micrometre stands for `scale` x 1000 nanometres of the building.
-void write_drawing_head(JsonOut& out, const Building& building, const sheet::Drawing& drawing);
 
 /// One thing that a hold point still lacks.
 struct Lack {

@@ -1,5 +1,5 @@
-#include "solve/answer_parts.hpp"
-#include "solve/answer_words.hpp"
+#include "document/answer_parts.hpp"
+#include "document/answer_words.hpp"
 #include "solve/concession_findings.hpp"
 
 namespace stringcourse::answer_parts {

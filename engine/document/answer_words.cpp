@@ -1,4 +1,4 @@
-#include "solve/answer_words.hpp"
+#include "document/answer_words.hpp"
 
 #include <algorithm>
 #include <cstddef>

@@ -2,8 +2,8 @@
 // The answer as a JSON document (docs/schema/answer.schema.json): what the command line prints and the page reads.
 #include <string>
 
-#include "solve/json_out.hpp"
-#include "solve/solve.hpp"
+#include "document/json_out.hpp"
+#include "answer/answer.hpp"
 
 namespace stringcourse {
 

@@ -1,7 +1,7 @@
 #include "setout/cleanouts.hpp"
 #include "setout/places.hpp"
-#include "solve/answer_parts.hpp"
-#include "solve/answer_words.hpp"
+#include "document/answer_parts.hpp"
+#include "document/answer_words.hpp"
 #include "steel/dowels.hpp"
 #include "supply/lintels.hpp"
 

@@ -1,11 +1,10 @@
+#include "wasm/drawing_head.hpp"
+
+#include "measure/notation.hpp"
 #include "sheet/hook_words.hpp"
-#include "solve/answer_parts.hpp"
-#include "solve/page_parts.hpp"
 
 namespace stringcourse {
 namespace {
-
-using answer_parts::write_length;
 
 void write_box(JsonOut& out, const paper::Sheet& sheet, const paper::Area& box) {
   out.field("x", box.left);

@@ -5,7 +5,7 @@
 
 #include "bond/layout.hpp"
 #include "setout/gauge_rod.hpp"
-#include "solve/solve.hpp"
+#include "answer/answer.hpp"
 #include "supply/lintels.hpp"
 
 namespace stringcourse {

@@ -3,9 +3,9 @@
 #include <string>
 #include <string_view>
 
-#include "solve/answer_json.hpp"
-#include "solve/json_out.hpp"
-#include "solve/solve.hpp"
+#include "document/answer_json.hpp"
+#include "document/json_out.hpp"
+#include "answer/answer.hpp"
 
 namespace stringcourse::answer_parts {
 

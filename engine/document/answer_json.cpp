@@ -1,7 +1,7 @@
-#include "solve/answer_json.hpp"
+#include "document/answer_json.hpp"
 
 #include "job/write.hpp"
-#include "solve/answer_parts.hpp"
+#include "document/answer_parts.hpp"
 
 namespace stringcourse {
 
