@@ -3,22 +3,13 @@
 #include "cli/files.hpp"
 #include "cli/solved.hpp"
 #include "cli/verb_actions.hpp"
+#include "document/answer_json.hpp"
 #include "job/words.hpp"
 #include "job/write.hpp"
 
 namespace stringcourse::cli {
 
 namespace {
-
-#pragma clang diagnostic push
-#pragma clang diagnostic ignored "-Wc23-extensions"
-constexpr char kAnswerSchema[] = {
-#embed "../docs/schema/answer.schema.json"
-};
-constexpr char kRefusalsSchema[] = {
-#embed "../docs/schema/refusals.schema.json"
-};
-#pragma clang diagnostic pop
 
 constexpr std::string_view kNames[] = {"job", "answer", "refusals"};
 
@@ -30,9 +21,9 @@ ExitCode schema(const Command& command) {
   if (name == "job") {
     text = job_schema();
   } else if (name == "answer") {
-    text.assign(kAnswerSchema, sizeof kAnswerSchema);
+    text = answer_schema();
   } else if (name == "refusals") {
-    text.assign(kRefusalsSchema, sizeof kRefusalsSchema);
+    text = refusals_schema();
   } else {
     return usage_trouble("There is no schema " + quoted(name) + ": " + one_of_words(kNames) + ".", command.verb);
   }

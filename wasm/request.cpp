@@ -4,7 +4,7 @@
 
 #include "job/read.hpp"
 #include "job/words.hpp"
-#include "document/answer_words.hpp"
+#include "document/choices.hpp"
 #include "wasm/base64.hpp"
 #include "wasm/fields.hpp"
 
@@ -30,7 +30,7 @@ Edit resize_of(Fields& fields) {
 }
 
 Edit offer_of(Fields& fields) {
-  const auto what = offer_named(fields.text("what", kLongestName));
+  const auto what = enum_from_name<OfferWhat>(fields.text("what", kLongestName));
   if (!what) fields.trouble("what", "no offer is of this kind.");
   return TakeOffer{what.value_or(OfferWhat::MoveOpening), fields.text("place", kLongestName), length_in(fields, "by_nm")};
 }

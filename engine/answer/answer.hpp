@@ -14,11 +14,16 @@
 #include "job/trouble.hpp"
 #include "laying/as_laid.hpp"
 #include "setout/boards.hpp"
+#include "setout/cleanouts.hpp"
+#include "setout/gauge_rod.hpp"
 #include "setout/rod_heights.hpp"
+#include "setout/saw_list.hpp"
 #include "steel/dowel_search.hpp"
 #include "steel/dowels.hpp"
 #include "steel/poured.hpp"
 #include "steel/slab.hpp"
+#include "supply/counts.hpp"
+#include "supply/lintels.hpp"
 #include "walls/building.hpp"
 
 namespace stringcourse {
@@ -39,10 +44,25 @@ struct FreePlaces {
   std::vector<Length> from;
 };
 
+/// What the layout takes, counted.
+struct Tallies {
+  supply::Counts units;
+  std::vector<supply::Purchase> to_buy;
+  std::vector<supply::PartCount> corner_set_parts;
+  std::vector<supply::LintelCount> one_piece_lintels;
+  supply::BarCount bars;
+  supply::CleanoutCount cleanouts;
+};
+
 struct Answer {
   Job job;
   Building building;               // as planned; or, where jambs or corners were found otherwise, as built
   Layout layout;
+  Tallies tallies;
+  setout::SawList saw_list;
+  std::vector<setout::RodMark> gauge_rod;
+  std::vector<supply::LintelAsLaid> lintels;
+  std::vector<setout::WallCleanout> cleanouts;
   std::optional<AsBuilt> as_built;  // what was found and what changes for it
   ground::AsFound found;           // what the job's readings say
   std::vector<setout::SideBoards> boards;

@@ -2,16 +2,13 @@
 // The answer as a JSON document (docs/schema/answer.schema.json): what the command line prints and the page reads.
 #include <string>
 
-#include "document/json_out.hpp"
 #include "answer/answer.hpp"
+#include "document/json_out.hpp"
+#include "document/shown.hpp"
 
 namespace stringcourse {
 
-inline constexpr int kAnswerVersion = 1;
-
-/// Whether the lists of what is placed (runs with their pieces, bars) are filled; Omit leaves them empty, for a page whose
-/// user is moving something and looks at drawings and tallies.
-enum class Placed { Write, Omit };
+using document::Placed;
 
 /// Writes the whole answer, piece by piece; memory does not grow with the building. Lengths are whole nanometres
 /// ("nm"), beside them the exact text in the job's tape where a person looks. A piece's start is `start` nanometres and
@@ -20,5 +17,9 @@ enum class Placed { Write, Omit };
 
 /// The same as one text.
 [[nodiscard]] std::string answer_text(const Answer& answer, Placed placed = Placed::Write);
+
+/// JSON Schema 2020-12 of the answer, as docs/schema/answer.schema.json stands, and of refusals.
+[[nodiscard]] std::string answer_schema();
+[[nodiscard]] std::string refusals_schema();
 
 }  // namespace stringcourse

@@ -2,26 +2,30 @@
 #include <algorithm>
 #include <array>
 
-#include "setout/marks.hpp"
-#include "setout/places.hpp"
-#include "sheet/hook_words.hpp"
-#include "document/answer_parts.hpp"
-#include "document/answer_words.hpp"
 #include "document/page_parts.hpp"
+#include "document/put.hpp"
+#include "document/shown_layout.hpp"
+#include "setout/marks.hpp"
+#include "sheet/hook_words.hpp"
 
-namespace stringcourse {
-namespace {
+namespace stringcourse::document {
 
-using answer_parts::write_length;
-
+/// A unit where it lies.
 struct FoundPiece {
   const Run* run = nullptr;
   const Piece* piece = nullptr;
 };
+/// A cell of a unit, and the bar in it.
+struct CellOfUnit {
+  Length from, to;
+  std::string bar;
+};
+
+namespace {
 
 FoundPiece find_piece(const Answer& answer, std::string_view name) {
   for (const Run& run : answer.layout.runs) {
-    if (!name.starts_with(answer_parts::wall_name(answer.building, run.wall))) continue;
+    if (!name.starts_with(answer.building.walls[static_cast<std::size_t>(run.wall)].name)) continue;
     for (const Piece& piece : setout::pieces_of(answer.layout, run)) {
       if (setout::piece_name(answer.building, run, piece) == name) return {&run, &piece};
     }
@@ -29,75 +33,87 @@ FoundPiece find_piece(const Answer& answer, std::string_view name) {
   return {};
 }
 
-// Units of a neighbouring course that touch this one's bed.
-void write_touching(JsonOut& out, std::string_view key, const Answer& answer, const FoundPiece& found, int course) {
-  out.list(key, [&] {
-    for (const Run& run : setout::runs_in(answer.layout, found.run->wall, course)) {
-      for (const Piece& piece : setout::pieces_of(answer.layout, run)) {
-        const bool touches = piece.start < setout::far_end(*found.piece) && found.piece->start < setout::far_end(piece);
-        if (touches) out.text(setout::piece_name(answer.building, run, piece));
-      }
+/// Units of a neighbouring course that touch this one's bed.
+std::vector<std::string> touching(const View& view, const FoundPiece& found, int course) {
+  std::vector<std::string> names;
+  for (const Run& run : setout::runs_in(view.answer.layout, found.run->wall, course)) {
+    for (const Piece& piece : setout::pieces_of(view.answer.layout, run)) {
+      const bool touches = piece.start < setout::far_end(*found.piece) && found.piece->start < setout::far_end(piece);
+      if (touches) names.push_back(setout::piece_name(view.building(), run, piece));
     }
-  });
-}
-
-void write_neighbour(JsonOut& out, std::string_view key, const Answer& answer, const FoundPiece& found, int step) {
-  std::string name;
-  const auto pieces = setout::pieces_of(answer.layout, *found.run);
-  const std::ptrdiff_t place = found.piece - pieces.data() + step;
-  if (place >= 0 && place < static_cast<std::ptrdiff_t>(pieces.size())) {
-    name = setout::piece_name(answer.building, *found.run, pieces[static_cast<std::size_t>(place)]);
   }
-  out.field(key, name);
+  return names;
 }
 
-void write_cells(JsonOut& out, const Answer& answer, const FoundPiece& found) {
-  const Building& building = answer.building;
-  const Series& series = building.series_of(building.walls[static_cast<std::size_t>(found.run->wall)]);
-  const auto bars = setout::bars_on_wall(building, answer.layout, found.run->wall);
-  const Length start = found.piece->start.nearest_nanometre();
-  out.list("cells", [&] {
-    for (const CellSpan& cell : setout::cells_of(series, *found.piece)) {
-      const bool barred = std::ranges::any_of(bars, [&](const setout::WallBar& bar) {
-        return bar.first_course <= found.run->course && found.run->course <= bar.last_course && bar.centre > start + cell.from &&
-               bar.centre < start + cell.to;
-      });
-      out.object([&] {
-        write_length(out, "from", rounded_to(start + cell.from, tape_step(building.tape)), building.tape);
-        write_length(out, "to", rounded_to(start + cell.to, tape_step(building.tape)), building.tape);
-        out.field("bar", barred && building.bars ? building.bars->size : std::string());
-      });
-    }
-  });
+std::string neighbour(const View& view, const FoundPiece& found, int step) {
+  const auto pieces = setout::pieces_of(view.answer.layout, *found.run);
+  const std::ptrdiff_t place = found.piece - pieces.data() + step;
+  if (place < 0 || place >= static_cast<std::ptrdiff_t>(pieces.size())) return {};
+  return setout::piece_name(view.building(), *found.run, pieces[static_cast<std::size_t>(place)]);
 }
+
+Length on_tape(const View& view, Length length) { return rounded_to(length, tape_step(view.tape())); }
+
+std::vector<CellOfUnit> cells_of(const View& view, const FoundPiece& found) {
+  const Building& building = view.building();
+  const auto bars = setout::bars_on_wall(building, view.answer.layout, found.run->wall);
+  const Length start = found.piece->start.nearest_nanometre();
+  std::vector<CellOfUnit> cells;
+  for (const CellSpan& cell : setout::cells_of(building.series_of(view.wall(found.run->wall)), *found.piece)) {
+    const bool barred = std::ranges::any_of(bars, [&](const setout::WallBar& bar) {
+      return bar.first_course <= found.run->course && found.run->course <= bar.last_course && bar.centre > start + cell.from &&
+             bar.centre < start + cell.to;
+    });
+    cells.push_back({on_tape(view, start + cell.from), on_tape(view, start + cell.to),
+                     barred && building.bars ? building.bars->size : std::string()});
+  }
+  return cells;
+}
+
+}  // namespace
+
+template <>
+struct Shown<CellOfUnit> {
+  static constexpr std::string_view name = "cell_of_unit";
+  static constexpr std::string_view description = "A cell of a unit, and the bar in it.";
+  static constexpr auto fields =
+      std::tuple{shown("from", &CellOfUnit::from), shown("to", &CellOfUnit::to), shown("bar", &CellOfUnit::bar)};
+};
 
 // The view from outside has a wall's start at the right.
-void write_card(JsonOut& out, const Answer& answer, std::string_view name, const FoundPiece& found) {
-  const Building& building = answer.building;
-  const Wall& wall = building.walls[static_cast<std::size_t>(found.run->wall)];
-  const Piece& piece = *found.piece;
-  const Length step = tape_step(building.tape);
-  out.object([&] {
-    out.field("name", name);
-    out.field("side", wall.name);
-    out.field("course", found.run->course);
-    out.field("number", piece.number);
-    out.field("kind", kind_name(piece.kind));
-    out.field("kind_words", sheet::kEnglish.kinds[static_cast<std::size_t>(piece.kind)]);
-    out.field("series", building.series_of(wall).title);
-    out.field("cut", cut_end_name(piece.cut));
-    write_length(out, "length", piece.length, building.tape);
-    write_length(out, "from", rounded_to(piece.start.nearest_nanometre(), step), building.tape);
-    write_length(out, "to", rounded_to(setout::far_end(piece).nearest_nanometre(), step), building.tape);
-    out.field("measured_from", sheet::hook_text(building, found.run->wall, sheet::kEnglish));
-    write_length(out, "joint", found.run->joints == 0 ? Length() : Length::nanometres(found.run->slack.in_nanometres() / found.run->joints), building.tape);
-    write_neighbour(out, "left", answer, found, 1);
-    write_neighbour(out, "right", answer, found, -1);
-    write_touching(out, "above", answer, found, found.run->course + 1);
-    write_touching(out, "below", answer, found, found.run->course - 1);
-    write_cells(out, answer, found);
-  });
-}
+template <>
+struct Shown<FoundPiece> {
+  using Of = FoundPiece;
+  static constexpr std::string_view name = "piece_card";
+  static constexpr std::string_view description = "What a tapped unit is.";
+  static constexpr auto fields = std::tuple{
+      shown("name", [](const View& view, const Of& of) { return setout::piece_name(view.building(), *of.run, *of.piece); }),
+      shown("side", [](const View& view, const Of& of) -> const std::string& { return view.wall(of.run->wall).name; }),
+      shown("course", [](const View&, const Of& of) { return of.run->course; }),
+      shown("number", [](const View&, const Of& of) { return of.piece->number; }),
+      shown("kind", [](const View&, const Of& of) { return of.piece->kind; }),
+      shown("kind_words", [](const View&, const Of& of) { return sheet::kEnglish.kinds[static_cast<std::size_t>(of.piece->kind)]; }),
+      shown("series", [](const View& view, const Of& of) -> const std::string& { return view.building().series_of(view.wall(of.run->wall)).title; }),
+      shown("cut", [](const View&, const Of& of) { return of.piece->cut; }),
+      shown("length", [](const View&, const Of& of) { return of.piece->length; }),
+      shown("from", [](const View& view, const Of& of) { return on_tape(view, of.piece->start.nearest_nanometre()); }),
+      shown("to", [](const View& view, const Of& of) { return on_tape(view, setout::far_end(*of.piece).nearest_nanometre()); }),
+      shown("measured_from", [](const View& view, const Of& of) { return sheet::hook_text(view.building(), of.run->wall, sheet::kEnglish); }),
+      shown("joint", [](const View&, const Of& of) {
+        return of.run->joints == 0 ? Length() : Length::nanometres(of.run->slack.in_nanometres() / of.run->joints);
+      }),
+      shown("left", [](const View& view, const Of& of) { return neighbour(view, of, 1); }),
+      shown("right", [](const View& view, const Of& of) { return neighbour(view, of, -1); }),
+      shown("above", [](const View& view, const Of& of) { return touching(view, of, of.run->course + 1); }),
+      shown("below", [](const View& view, const Of& of) { return touching(view, of, of.run->course - 1); }),
+      shown("cells", [](const View& view, const Of& of) { return cells_of(view, of); }),
+  };
+};
+
+}  // namespace stringcourse::document
+
+namespace stringcourse {
+namespace {
 
 struct Span {
   std::int64_t low, size;
@@ -138,9 +154,9 @@ void for_each_piece(const Answer& answer, Write&& write) {
 }  // namespace
 
 bool write_piece_card(JsonOut& out, const Answer& answer, std::string_view name) {
-  const FoundPiece found = find_piece(answer, name);
+  const document::FoundPiece found = document::find_piece(answer, name);
   if (found.piece == nullptr) return false;
-  write_card(out, answer, name, found);
+  document::put(out, document::View{answer}, found);
   return true;
 }
 

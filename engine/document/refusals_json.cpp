@@ -1,6 +1,7 @@
 #include "document/refusals_json.hpp"
 
-#include "document/json_out.hpp"
+#include "document/put.hpp"
+#include "document/shown_refusals.hpp"
 
 namespace stringcourse {
 
@@ -10,20 +11,8 @@ std::string refusals_json(const Refusals& refusals) {
     text += bytes;
     return true;
   });
-  out.object([&] {
-    out.field("stringcourse_refusals", 1);
-    out.list("refusals", [&] {
-      for (const Refusal& refusal : refusals.shown) {
-        out.object([&] {
-          out.field("code", refusal.code);
-          out.field("place", refusal.place);
-          out.field("reason", refusal.reason);
-          out.field("remedy", refusal.remedy);
-        });
-      }
-    });
-    out.field("beyond", static_cast<std::int64_t>(refusals.beyond));
-  });
+  static const Answer nothing;
+  document::put(out, document::View{nothing}, refusals);
   out.end_line();
   return out.finish() ? text : std::string();
 }

@@ -86,8 +86,6 @@ Finding told(const Building& building, const std::vector<Concession>& alike) {
 
 }  // namespace
 
-std::string_view concession_name(What what) { return telling_of(what).name; }
-
 std::vector<Finding> concession_findings(const Building& building, const Layout& layout) {
   std::vector<Finding> found;
   for (std::int32_t wall = 0; wall < static_cast<std::int32_t>(building.walls.size()); ++wall) {

@@ -11,7 +11,4 @@ namespace stringcourse {
 /// One finding for each rule that was given up and each wall, in the order of the wall and from the mildest rule on.
 [[nodiscard]] std::vector<Finding> concession_findings(const Building& building, const Layout& layout);
 
-/// "joints", "bar", ... as the answer names what was given up.
-[[nodiscard]] std::string_view concession_name(Concession::What what);
-
 }  // namespace stringcourse

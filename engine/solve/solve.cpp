@@ -126,7 +126,7 @@ void look_at_dowels_read(Answer& answer, const Wishes& wishes) {
   for (const steel::FoundDowel& dowel : answer.found_dowels) {
     if (dowel.action == steel::Action::Stands) continue;
     const Wall& wall = building.walls[static_cast<std::size_t>(dowel.wall)];
-    answer.findings.push_back({"dowel-" + std::string(steel::action_name(dowel.action)), "/readings/" + number_text(dowel.entry),
+    answer.findings.push_back({"dowel-" + std::string(enum_name(dowel.action)), "/readings/" + number_text(dowel.entry),
                                "Dowel at " + tape_text(dowel.along, building.tape) + " on " + wall.name + ": " + steel::action_text(dowel, building.tape) + ".",
                                "bend at most 1 in 6; bars of a non-contact lap at most a fifth of the lap and 8 in apart; grout clear round a bar 1/4 in fine, 1/2 in coarse (TMS 402 and 602, as others quote them)",
                                HoldPoint::FirstCourse});
@@ -157,6 +157,18 @@ std::vector<Finding> resolve_from_here(Answer& answer, bond::PanelMemo& memo) {
     answer.as_built = std::move(static_cast<AsBuilt&>(*resolved.rebuilt));
   }
   return std::move(resolved.findings);
+}
+
+/// What is counted and listed of building and layout as they now are.
+void count_and_list(Answer& answer) {
+  const Building& building = answer.building;
+  const Layout& layout = answer.layout;
+  answer.tallies = {supply::count_units(building, layout), supply::units_to_buy(building, layout), supply::corner_set_parts(building, layout),
+                    supply::one_piece_lintels(building, layout), supply::count_bars(building, layout), supply::count_cleanouts(building, layout)};
+  answer.saw_list = setout::saw_list(building, layout);
+  answer.gauge_rod = setout::gauge_rod(building);
+  answer.lintels = supply::lintels_as_laid(building, layout);
+  answer.cleanouts = setout::cleanouts_of(building, layout);
 }
 
 /// What the laid log comes to.
@@ -194,6 +206,7 @@ std::expected<Answer, Refusals> solve(const Job& job, const Wishes& wishes, bond
   std::ranges::copy(answer.found.findings, std::back_inserter(answer.findings));
   answer.boards = setout::boards_of(job, pour_of(answer).building);
   answer.rod_readings = setout::rod_readings(job, pour_of(answer).building);
+  count_and_list(answer);
   look_at_dowels(answer, wishes);
   look_at_slab(answer);
   if (wishes.at_wall) look_at_wall(answer);

@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "bond/layout.hpp"
+#include "job/enum_names.hpp"
 #include "job/job.hpp"
 #include "setout/over.hpp"
 #include "walls/building.hpp"
@@ -93,6 +94,10 @@ struct FoundDowel {
 
 /// "bend 1/2 in sideways within 3 in of height (1 in 6)".
 [[nodiscard]] std::string action_text(const FoundDowel& dowel, Tape tape);
-[[nodiscard]] std::string_view action_name(Action action);
 
 }  // namespace stringcourse::steel
+
+namespace stringcourse {
+template <>
+inline constexpr std::array<std::string_view, 5> kEnumNames<steel::Action>{"stands", "cannot-tell", "lap-apart", "bend", "cut-and-replace"};
+}

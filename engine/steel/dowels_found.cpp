@@ -172,17 +172,6 @@ std::vector<FoundDowel> dowels_found(const Job& job, const Building& building, c
   return found;
 }
 
-std::string_view action_name(Action action) {
-  switch (action) {
-    case Action::Stands: return "stands";
-    case Action::CannotTell: return "cannot-tell";
-    case Action::LapApart: return "lap-apart";
-    case Action::Bend: return "bend";
-    case Action::CutAndReplace: return "cut-and-replace";
-  }
-  return "";
-}
-
 std::string action_text(const FoundDowel& dowel, Tape tape) {
   switch (dowel.action) {
     case Action::Stands: return "stands in its cell";

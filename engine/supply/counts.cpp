@@ -128,15 +128,6 @@ void add_spares(std::vector<PartCount>& parts, int percent) {
 
 }  // namespace
 
-std::string_view part_work_name(PartWork work) {
-  switch (work) {
-    case PartWork::AsBought: return "none";
-    case PartWork::WebsCutDown: return "webs-cut-down";
-    case PartWork::SawnHalfHigh: return "sawn-half-high";
-  }
-  return "";
-}
-
 std::vector<PartCount> corner_set_parts(const Building& building, const Layout& layout) {
   std::vector<PartCount> parts;
   for (const Run& run : layout.runs) {

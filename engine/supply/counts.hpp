@@ -58,7 +58,6 @@ struct Purchase {
 
 /// What is done to a part of a corner set before it is laid: no set is made for beams or half-high.
 enum class PartWork { AsBought, WebsCutDown, SawnHalfHigh };
-[[nodiscard]] std::string_view part_work_name(PartWork work);
 
 /// A part of the corner sets: "L-corner unit", or "8 in unit" and "4 in filler". Counted corner by corner, course by course.
 struct PartCount {
