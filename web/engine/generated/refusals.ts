@@ -4,18 +4,25 @@
  * Why a job cannot be planned: what --json prints when the exit code is 3 and no answer exists.
  */
 export interface StringcourseRefusals {
-  readonly stringcourse_refusals: 1;
-  readonly refusals: {
-    readonly code: string;
-    /**
-     * JSON pointer into the job
-     */
-    readonly place: string;
-    readonly reason: string;
-    readonly remedy: string;
-  }[];
+  /**
+   * version of this document
+   */
+  readonly stringcourse_refusals: number;
+  readonly refusals: Refusal[];
   /**
    * refusals not shown
    */
   readonly beyond: number;
+}
+/**
+ * One thing that stops the work.
+ */
+export interface Refusal {
+  readonly code: string;
+  /**
+   * JSON pointer into the job
+   */
+  readonly place: string;
+  readonly reason: string;
+  readonly remedy: string;
 }
