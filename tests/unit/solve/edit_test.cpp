@@ -3,6 +3,8 @@
 
 #include "document/page_parts.hpp"
 #include "edits/edit.hpp"
+#include "sheet/drawing.hpp"
+#include "solve/printed_set.hpp"
 #include "solve/solve.hpp"
 #include "unit/walls/made_jobs.hpp"
 #include "walls/resolve.hpp"
