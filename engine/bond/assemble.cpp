@@ -29,6 +29,7 @@ struct Option {
 /// A stopped panel weighs more than any layout, so that the fewest panels stop.
 constexpr std::uint64_t kStoppedWeight = std::uint64_t{1} << 52;
 constexpr std::size_t kMostBearingSets = 512, kMostConcedingSets = 12;  // a conceding panel takes long
+constexpr std::size_t kFewBearingSets = 2;  // while something is dragged, as long as they lay
 
 class Assembly {
  public:
@@ -36,6 +37,7 @@ class Assembly {
       : building_(&building), memo_(&memo), bits_(bits_of(building)), sites_(sites_of(building, bits_)) {
     order_ = building.bond == BondWish::Quarter ? Order::QuarterBond : Order::HalfBond;
     strictness_.assign(sites_.size(), Strictness::Full);
+    few_bearings_.assign(sites_.size(), memo.is_quick() ? 1 : 0);
     std::set<std::int32_t> free;
     for (const PanelSite& site : sites_) free.insert(site.bits.begin(), site.bits.end());
     bits_settled_ = free.size() < bits_.size();
@@ -56,6 +58,11 @@ class Assembly {
 
   Layout run() {
     for (std::size_t s = 0; s < sites_.size(); ++s) open_site(s);
+    std::size_t cases = 0;
+    for (const std::vector<Option>& options : options_) {
+      for (const Option& option : options) cases += option.cases.size();
+    }
+    memo_->share_quick_looks(cases);
     for (;;) {
       const Assignment chosen = settle();
       if (!relax_stopped(chosen)) return place(chosen);
@@ -114,7 +121,14 @@ class Assembly {
       const bool last = strictness_[s] == Strictness::ShortestPieces && is_within_a_corner(sites_[s].wall);
       const bool was_last = strictness_[s] == Strictness::Conceding || last;
       const bool not_further = memo_->when_out_of_room() == OutOfRoom::Stop && !memo_->is_quick() && strictness_[s] == Strictness::ShortestPieces;
-      if (best.answer || was_last || not_further) continue;
+      if (best.answer) continue;
+      if (few_bearings_[s] != 0 && !sites_[s].one_piece.empty()) {
+        few_bearings_[s] = 0;
+        open_site(s);
+        again = true;
+        continue;
+      }
+      if (was_last || not_further) continue;
       if (!all_proven_stops(used)) {
         if (memo_->when_out_of_room() == OutOfRoom::Stop && !memo_->is_quick()) continue;
         relaxed_unproven_ = true;
@@ -185,9 +199,14 @@ class Assembly {
     return key_of(charge, order_);
   }
 
+  [[nodiscard]] std::size_t most_sets(std::size_t s) const {
+    if (memo_->is_quick() && few_bearings_[s] != 0) return kFewBearingSets;
+    return memo_->is_quick() || strictness_[s] == Strictness::Conceding ? kMostConcedingSets : kMostBearingSets;
+  }
+
   void open_site(std::size_t s) {
     const PanelSite& site = sites_[s];
-    const std::vector<std::vector<Bearings>> sets = bearing_sets(site, strictness_[s] == Strictness::Conceding ? kMostConcedingSets : kMostBearingSets);
+    const std::vector<std::vector<Bearings>> sets = bearing_sets(site, most_sets(s));
     std::vector<Key> lintels;
     for (const auto& set : sets) lintels.push_back(cost_of_lintels(site, set));
     options_[s].assign(std::size_t{1} << site.bits.size(), Option{});
@@ -310,6 +329,7 @@ class Assembly {
   std::vector<PanelSite> sites_;
   Order order_ = Order::HalfBond;
   std::vector<Strictness> strictness_;
+  std::vector<char> few_bearings_;  // by site: only the first are tried
   const Layout* printed_ = nullptr;
   bool relaxed_unproven_ = false, bearings_left_out_ = false, bits_settled_ = false, keeps_ = false;
   Assignment kept_;

@@ -14,6 +14,8 @@ constexpr std::int64_t kStepShare = 5;
 constexpr std::int64_t kLeastLooks = 2'000;
 /// What a step of the search looks at, at least.
 constexpr std::int64_t kLeastStep = 4'000;
+/// What the first layouts of all panels of a job take together, and each at least and at most.
+constexpr std::int64_t kQuickLooks = 4'000'000, kLeastQuickLooks = 6'000, kMostQuickLooks = 300'000;
 /// Looks whose tables may be held between the steps of panels, of all panels together: more are made anew.
 constexpr std::int64_t kMostHeld = 1'000'000;
 /// How many panels of a job may look once more, before and where they give up rules, each with this share of the job's looks.
@@ -130,7 +132,7 @@ std::expected<PanelAnswer, PanelStop> PanelMemo::concede(const Panel& panel, Pan
     ++looked_again_;
     was_short_ = kept.was_short = true;
     if (!kept.stop->proven && look_again(kept, own)) return *kept.answer;
-    PanelSolver roomy(panel, budget_, out_of_room_, own);
+    PanelSolver roomy(panel, budget_, out_of_room_, own, quick_looks_);
     auto conceded = roomy.concede(PanelSolver::Effort::Search);
     looks_again_ += own.left() - roomy.room_left().left();
     return told(kept, std::move(conceded));
@@ -147,7 +149,7 @@ std::expected<PanelAnswer, PanelStop> PanelMemo::told(const PanelCase& kept, std
 
 /// Before a rule is given up for want of room, a few panels are looked at once more, each with a room of its own.
 bool PanelMemo::look_again(PanelCase& kept, Room own) {
-  PanelSolver solver(kept.panel, budget_, out_of_room_, own);
+  PanelSolver solver(kept.panel, budget_, out_of_room_, own, quick_looks_);
   auto found = solver.solve();
   looks_again_ += own.left() - solver.room_left().left();
   if (!found) {
@@ -161,6 +163,10 @@ bool PanelMemo::look_again(PanelCase& kept, Room own) {
 }
 
 bool PanelMemo::may_look_again() const { return !is_quick() && out_of_room_ == OutOfRoom::LayRoughly && looked_again_ < kMostLookedAgain; }
+
+void PanelMemo::share_quick_looks(std::size_t cases) {
+  quick_looks_ = std::clamp(kQuickLooks / std::max<std::int64_t>(static_cast<std::int64_t>(cases), 1), kLeastQuickLooks, kMostQuickLooks);
+}
 
 void PanelMemo::begin_change(std::int64_t looks) {
   refill(looks);
@@ -189,7 +195,7 @@ void PanelMemo::refine(PanelCase& which) {
   if (which.known == PanelCase::Known::Final) return;
   const Room given(step_room());
   std::unique_ptr<PanelSolver> solver = std::move(which.solver);
-  if (!solver) solver = std::make_unique<PanelSolver>(which.panel, budget_, out_of_room_, given);
+  if (!solver) solver = std::make_unique<PanelSolver>(which.panel, budget_, out_of_room_, given, quick_looks_);
   solver->give(given);
   const std::int64_t held = which.held;
   held_ -= held;

@@ -58,6 +58,9 @@ class PanelMemo {
   /// A job's panels share the looks of this budget (kLooksOfBudget), over all that is asked until the next begin_job: a
   /// panel may take a share of what is left at each step, so that it is never quite used up.
   void begin_job(std::int64_t budget);
+  /// A panel's first layout takes so many looks that those of `cases` panels together take about kQuickLooks: whatever the
+  /// budget, so that more of it never makes that layout worse.
+  void share_quick_looks(std::size_t cases);
   /// The same job goes on with so many looks.
   void refill(std::int64_t looks) { room_ = Room(looks); }
   /// A changed job is looked at with so many looks. Not was_short() then: begin_job would find the very same.
@@ -97,6 +100,7 @@ class PanelMemo {
   Room room_{0};
   std::int64_t held_ = 0;
   std::uint32_t job_ = 0;
+  std::int64_t quick_looks_ = 0;
   int looked_again_ = 0;
   std::int64_t looks_again_ = 0;
   bool was_short_ = false, used_before_ = false;

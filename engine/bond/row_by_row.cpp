@@ -129,12 +129,15 @@ class RowByRow {
     return ends;
   }
 
-  /// Where to begin: every row of a low wall; of a high one the lowest, the highest and some between.
+  /// Where to begin: the lowest row, the highest, then some between. More of them begin with what fewer begin with.
   [[nodiscard]] std::vector<std::size_t> starts(std::size_t most) const {
-    std::vector<std::size_t> rows;
+    std::vector<std::size_t> rows{0};
+    const auto add = [&](std::size_t row) {
+      if (rows.size() <= most && std::ranges::find(rows, row) == rows.end()) rows.push_back(row);
+    };
+    add(graphs_.size() - 1);
     const std::size_t step = (graphs_.size() + most - 1) / most;
-    for (std::size_t row = 0; row < graphs_.size(); row += step) rows.push_back(row);
-    if (rows.back() + 1 != graphs_.size()) rows.push_back(graphs_.size() - 1);
+    for (std::size_t row = step; row < graphs_.size(); row += step) add(row);
     return rows;
   }
 

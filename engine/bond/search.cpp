@@ -14,7 +14,7 @@ constexpr std::int64_t kLeastRoughRoom = 20'000;
 constexpr std::size_t kStarts = 8, kQuickStarts = 2;  // rows that a quick layout is begun with
 constexpr std::int64_t kConcedingShare = 4;  // of the budget: where rules are given up, good is soon good enough
 constexpr std::int64_t kLeastSearched = 60'000;  // looks: with less it is no use to begin a search
-constexpr std::int64_t kQuickShare = 2;  // of the room, for the layout that the search must beat
+constexpr std::int64_t kQuickShare = 2;  // of the room, for a first layout that keeps the rules
 constexpr std::int64_t kRoughShare = 4;  // of the room that is left: kept for a beam, where no layout is known
 
 PanelAnswer answer_of(const SweepResult& result, Order order, const Key& bound) {
@@ -29,8 +29,8 @@ PanelAnswer answer_of(const SweepResult& result, Order order, const Key& bound) 
 
 }  // namespace
 
-PanelSolver::PanelSolver(const Panel& panel, std::int64_t budget, OutOfRoom out_of_room, Room room)
-    : panel_(&panel), budget_(budget), out_of_room_(out_of_room), order_(order_of(panel)), room_(room) {}
+PanelSolver::PanelSolver(const Panel& panel, std::int64_t budget, OutOfRoom out_of_room, Room room, std::int64_t quick_looks)
+    : panel_(&panel), budget_(budget), out_of_room_(out_of_room), quick_looks_(quick_looks), order_(order_of(panel)), room_(room) {}
 
 /// With no short lap, no shifted joint and no more deviation than the runs need by themselves, every other layout has a
 /// cut, or deviates more.
@@ -98,14 +98,21 @@ SweepResult PanelSolver::lay_roughly() {
   return {};
 }
 
-/// A layout that is easily found: what the search must beat.
+/// A layout that is easily found: what the search must beat. Where a little finds none that keeps the rules, a search tries
+/// once more with half its room.
 void PanelSolver::lay_quickly(std::size_t most_starts) {
   if (quickly_tried_) return;
   quickly_tried_ = true;
-  const std::int64_t share = std::max<std::int64_t>(room_.left() / kQuickShare, 0);
-  Room quick(share);
+  lay_rows(most_starts, quick_looks_);
+  const bool gives_up_rules = !best_.cost.is_impossible() && cost_of(best_.cost, order_).conceded > 0;
+  const std::int64_t more = room_.left() / kQuickShare;
+  if (most_starts == kStarts && more > quick_looks_ && (best_.cost.is_impossible() || gives_up_rules)) lay_rows(most_starts, more);
+}
+
+void PanelSolver::lay_rows(std::size_t most_starts, std::int64_t looks) {
+  Room quick(looks);
   std::optional<RoughLayout> found = lay_row_by_row(*panel_, most_starts, quick);
-  room_ = Room(room_.left() - share + quick.left());
+  static_cast<void>(room_.take(looks - quick.left()));
   if (!found || !(found->cost < best_.cost)) return;
   best_.outcome = SweepResult::Outcome::Best;
   best_.cost = found->cost;

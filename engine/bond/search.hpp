@@ -21,9 +21,11 @@ namespace stringcourse::bond {
 [[nodiscard]] std::optional<Cost> bound_panel(const Panel& panel);
 
 /// The same in steps, for who may not need the whole answer. The panel must outlive it.
+inline constexpr std::int64_t kQuickLooksOfPanel = 200'000;
 class PanelSolver {
  public:
-  PanelSolver(const Panel& panel, std::int64_t budget, OutOfRoom out_of_room, Room room);
+  /// `quick_looks`: what the first layout may take, rather more than the room than less.
+  PanelSolver(const Panel& panel, std::int64_t budget, OutOfRoom out_of_room, Room room, std::int64_t quick_looks = kQuickLooksOfPanel);
   /// What the steps from now on may take.
   void give(Room room) { room_ = room; }
   [[nodiscard]] const Room& room_left() const { return room_; }
@@ -49,6 +51,7 @@ class PanelSolver {
   Sweep& everything();
   [[nodiscard]] SweepResult lay_roughly();
   void lay_quickly(std::size_t most_starts);
+  void lay_rows(std::size_t most_starts, std::int64_t looks);
   /// Places that pair bounds may look at: in proportion to the budget.
   [[nodiscard]] std::int64_t places() const { return budget_ / 2; }
   [[nodiscard]] PanelStop stop();
@@ -59,6 +62,7 @@ class PanelSolver {
   const Panel* panel_;
   std::int64_t budget_;
   OutOfRoom out_of_room_;
+  std::int64_t quick_looks_;
   Order order_;
   Room room_;
   bool whole_tried_ = false, whole_ran_out_ = false, whole_is_best_ = false, quickly_tried_ = false;
