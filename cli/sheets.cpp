@@ -21,10 +21,9 @@ FileResult<void> write_sheets(SetFolder& set, const Answer& answer, paper::Paper
 }
 
 FileResult<void> write_drawings(SetFolder& set, const Answer& answer, ProgressBar& progress) {
-  const sheet::SheetWords words = sheet_words(answer);
-  const std::size_t all = sheet::drawing_names(answer.building, words).size();
+  const std::size_t all = sheet::drawing_names(answer.building).size();
   for (std::size_t index = 0; index < all; ++index) {
-    const paper::Sheet drawing = sheet::make_drawing(answer.building, answer.layout, words, index);
+    const paper::Sheet drawing = sheet::make_drawing(answer, index);
     auto file = set.create("drawings/" + safe_file_name(drawing.name) + ".svg");
     if (!file) return std::unexpected(file.error());
     file->write(ink::svg_text(drawing));

@@ -108,14 +108,14 @@ void add_units(Page& page) {
   page.title("Units");
   Table table({Left, Right, Right, Left});
   table.add({"", "laid whole", "to buy", ""});
-  for (const supply::Purchase& unit : supply::units_to_buy(building, page.answer.layout)) {
+  for (const supply::Purchase& unit : page.answer.tallies.to_buy) {
     table.add({std::string(kind_words(unit.kind)) + series_mark(building, unit.series), number_text(unit.whole),
                number_text(unit.to_buy()), unit.for_saw > 0 ? number_text(unit.for_saw) + " of them for the saw" : ""});
   }
-  for (const supply::PartCount& part : supply::corner_set_parts(building, page.answer.layout)) {
+  for (const supply::PartCount& part : page.answer.tallies.corner_set_parts) {
     table.add({printable(part.part), number_text(part.count), number_text(part.to_buy()), std::string("of the corner sets") + std::string(work_text(part.work))});
   }
-  for (const supply::LintelCount& lintel : supply::one_piece_lintels(building, page.answer.layout)) {
+  for (const supply::LintelCount& lintel : page.answer.tallies.one_piece_lintels) {
     table.add({lintel_text(page, lintel), "", number_text(lintel.count), "in one piece"});
   }
   page.table(table);
@@ -140,7 +140,7 @@ std::string end_text(const Page& page, const supply::LintelEnd& end, const std::
 
 void add_lintels(Page& page) {
   const Building& building = page.answer.building;
-  const auto lintels = supply::lintels_as_laid(building, page.answer.layout);
+  const auto& lintels = page.answer.lintels;
   if (lintels.empty()) return;
   page.title("Lintels");
   for (const supply::LintelAsLaid& lintel : lintels | std::views::take(kShownSides)) {
@@ -162,7 +162,7 @@ void add_cuts(Page& page) {
   page.line("saw cuts " + number_text(cost.cuts) + ", of these shorter than a half " + number_text(cost.short_pieces) +
             "; short joint laps " + number_text(cost.short_laps));
   Table table({Right, Right, Left});
-  for (const supply::CutCount& cut : supply::count_units(page.answer.building, page.answer.layout).cuts) {
+  for (const supply::CutCount& cut : page.answer.tallies.units.cuts) {
     table.add({number_text(cut.pieces), page.length(cut.length),
                "from " + std::string(kind_words(cut.from)) + series_mark(page.answer.building, cut.series)});
   }
@@ -170,7 +170,7 @@ void add_cuts(Page& page) {
 }
 
 void add_bars(Page& page) {
-  const supply::BarCount bars = supply::count_bars(page.answer.building, page.answer.layout);
+  const supply::BarCount& bars = page.answer.tallies.bars;
   if (bars.bars == 0) return;
   page.title("Upright bars");
   page.line(number_text(bars.bars) + " of " + printable(bars.size) + ", together " + page.length(bars.total) +

@@ -146,9 +146,8 @@ std::string svg_of(const paper::Sheet& sheet, const Request& request) {
 }
 
 void add_drawings(Reply& reply, const Answer& answer, const Request& request) {
-  const sheet::SheetWords words = sheet_words(answer);
   for (const std::string& name : request.drawings) {
-    auto drawing = sheet::make_named_drawing(answer.building, answer.layout, words, name);
+    auto drawing = sheet::make_named_drawing(answer, name);
     if (!drawing) continue;
     reply.sections.push_back({name + ".svg", svg_of(drawing->sheet, request)});
     reply.drawings.push_back(*std::move(drawing));

@@ -81,6 +81,9 @@ struct Answer {
   std::vector<FreePlaces> free_places;
 };
 
+/// Counts and lists what building and layout take: tallies, saw list, gauge rod, lintels and cleanouts.
+void count_and_list(Answer& answer);
+
 /// The answer's layout, and the one printed before something was found otherwise. Lives as long as the answer.
 [[nodiscard]] inline laying::Layouts layouts_of(const Answer& answer) { return {answer.layout, answer.as_built ? &answer.as_built->printed : nullptr}; }
 

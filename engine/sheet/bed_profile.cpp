@@ -25,7 +25,7 @@ constexpr Lettering kNote{kSmallText, Weight::Regular, Anchor::Start, Ink::Black
     kRule{kText, Weight::Bold, Anchor::Start, Ink::Black, 0};
 
 const ground::BedAsFound* bed_of(const Context& context) {
-  const ground::AsFound* found = context.job.found;
+  const ground::AsFound* found = context.has_readings() ? &context.answer.found : nullptr;
   return found != nullptr && found->levels && found->levels->bed ? &*found->levels->bed : nullptr;
 }
 
@@ -255,8 +255,8 @@ std::string chalk_text(const Profile& profile) {
   const Context& context = profile.context;
   const Words& words = context.words;
   std::string edges;
-  if (context.job.face_lines != nullptr) {
-    for (const steel::FaceLine& line : *context.job.face_lines) {
+  if (context.answer.slab.fit) {
+    for (const steel::FaceLine& line : context.answer.slab.face_lines) {
       if (line.wall != profile.wall) continue;
       edges += (edges.empty() ? "" : ", ") + fill_in(words.chalk_edge, {tape_text(line.from_edge, context.tape()),
                                                                         tape_text(line.along, context.tape())});

@@ -10,8 +10,11 @@ Table changes_table(const Context& context) {
       new_table(context.page.drawing.width(), words.title_changes,
                 {{"", 5}, {words.change_where, 45}, {words.change_units, 50}}, kText);
   table.pencil_boxes = true;
-  for (const auto& [where, units] : context.job.changes)
-    table.add_row({"", where, units.empty() ? std::string(words.change_none) : joined(units, "; ")});
+  if (!context.answer.as_built) return table;
+  for (const CourseChange& change : context.answer.as_built->changes) {
+    const std::string units = change.units.empty() ? std::string(words.change_none) : joined(change.units, "; ");
+    table.add_row({"", change_text(context.answer.building, change), units});
+  }
   return table;
 }
 

@@ -43,19 +43,13 @@ Exception exception_of(const Piece& piece) {
   return exception_of_kind(piece.kind);
 }
 
-Context context_of(const Building& building, const Layout& layout, const SheetWords& words, Paper paper) {
-  std::vector<LongName> names = long_names(building, {words.name, words.issued, words.drawn_by});
+Context context_of(const Answer& answer, Paper paper) {
+  const Building& building = answer.building;
+  std::vector<LongName> names = long_names(building, {answer.job.name, answer.job.issued, answer.job.drawn_by});
   std::shared_ptr<const Building> renamed = with_short_names(building, names);
-  Context context{renamed ? *renamed : building,
-                  layout,
-                  words,
-                  *words.language,
-                  page_of(paper),
-                  {},
-                  std::move(names),
-                  &building,
-                  renamed};
-  for (const setout::SawGroup& group : setout::saw_list(building, layout).groups) {
+  Context context{renamed ? *renamed : building, answer.layout, answer, words_of(building), page_of(paper), {},
+                  std::move(names), &building, renamed};
+  for (const setout::SawGroup& group : answer.saw_list.groups) {
     context.cuts.push_back({group.series, group.from, group.length});
   }
   return context;
@@ -107,7 +101,7 @@ std::vector<std::string> legend_of(const Context& context, Shown shown) {
   const auto is_shown = [&](const setout::WallCleanout& one) {
     return (shown.wall < 0 || one.wall == shown.wall) && one.course == shown.course;
   };
-  if (std::ranges::any_of(setout::cleanouts_of(context.building, context.layout), is_shown))
+  if (std::ranges::any_of(context.answer.cleanouts, is_shown))
     legend.emplace_back(words.pour.cleanout_wedge);
   if (used.contains(kCutMark)) legend.emplace_back(words.legend_cut);
   for (std::size_t index = 0; index < cuts.size(); ++index) {

@@ -23,7 +23,7 @@ struct CutMark {
 struct Context {
   const Building& building;
   const Layout& layout;
-  const SheetWords& job;
+  const Answer& answer;
   const Words& words;
   Page page;
   std::vector<CutMark> cuts = {};  // in the order of the saw list
@@ -31,6 +31,8 @@ struct Context {
   const Building* as_named = nullptr;  // the building with all its names, for labels that are not printed
   std::shared_ptr<const Building> renamed = nullptr;  // keeps `building` where names in it are too long for a sentence
   Tape tape() const { return building.tape; }
+  bool has_readings() const { return !answer.job.readings.empty(); }
+  const SettingOut* setting_out() const { return answer.job.setting_out ? &*answer.job.setting_out : nullptr; }
   const Wall& wall(int index) const { return building.walls[static_cast<std::size_t>(index)]; }
 };
 
@@ -47,7 +49,7 @@ struct Exception {
   Fill fill = Fill::None;
 };
 [[nodiscard]] Exception exception_of(const Piece& piece);
-[[nodiscard]] Context context_of(const Building& building, const Layout& layout, const SheetWords& words, Paper paper);
+[[nodiscard]] Context context_of(const Answer& answer, Paper paper);
 
 /// What a sheet shows of the layout: one wall or all (-1), one course or all (0).
 struct Shown {

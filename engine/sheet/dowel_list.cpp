@@ -57,10 +57,9 @@ Table dowel_table(const Context& context) {
                            {words.room_across, 10}},
                           kText);
   table.pencil_boxes = table.whole_groups = true;
-  if (context.job.dowels == nullptr) return table;
   add_poured_heading(table, context);
   int wall = -1;
-  for (const steel::Dowel& dowel : *context.job.dowels) {
+  for (const steel::Dowel& dowel : context.answer.dowels) {
     if (dowel.wall != wall) table.add_heading(heading_of(context, dowel.wall));
     wall = dowel.wall;
     add_dowel(table, context, dowel);
@@ -75,8 +74,8 @@ std::string dowel_note(const Context& context) {
   const Tape tape = context.tape();
   std::string note;
   if (context.building.bars) note = fill_in(words.list_note, {tape_text(context.building.bars->clearance, tape)});
-  if (context.job.dowel_lap) note += " " + fill_in(words.lap_note, {tape_text(*context.job.dowel_lap, tape)});
-  const SettingOut* asked = context.job.setting_out;
+  if (context.answer.job.steel.dowel_lap) note += " " + fill_in(words.lap_note, {tape_text(*context.answer.job.steel.dowel_lap, tape)});
+  const SettingOut* asked = context.setting_out();
   const std::optional<Length> form = asked == nullptr ? std::nullopt : asked->footing_outside;
   if (!form) return note + " " + std::string(words.form_unknown);
   return note + " " +

@@ -33,7 +33,6 @@ struct Drawing {
 
 /// "plan-course-3" of any course, "elevation-2" of any wall; where something was read, "pegs" and "bed-1" of a wall
 /// whose bearing was read. Nothing for other names.
-[[nodiscard]] std::optional<Drawing> make_named_drawing(const Building& building, const Layout& layout,
-                                                        const SheetWords& words, std::string_view name);
+[[nodiscard]] std::optional<Drawing> make_named_drawing(const Answer& answer, std::string_view name);
 
 }  // namespace stringcourse::sheet

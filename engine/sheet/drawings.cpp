@@ -61,21 +61,20 @@ bool stands_in(const Group& group, const std::string& key) {
 
 }  // namespace
 
-std::vector<SheetName> drawing_names(const Building& building, const SheetWords& words) {
+std::vector<SheetName> drawing_names(const Building& building) {
   std::vector<SheetName> names;
-  for (const Asked& asked : in_every_set(building)) names.push_back(name_of(asked, building, *words.language));
+  for (const Asked& asked : in_every_set(building)) names.push_back(name_of(asked, building, words_of(building)));
   return names;
 }
 
-Sheet make_drawing(const Building& building, const Layout& layout, const SheetWords& words, std::size_t index) {
-  const Context context = context_of(building, layout, words, Paper::Letter);
-  const Asked asked = in_every_set(building)[index];
-  return asked.kind.draw(context, name_of(asked, building, context.words), asked.number).sheet;
+Sheet make_drawing(const Answer& answer, std::size_t index) {
+  const Context context = context_of(answer, Paper::Letter);
+  const Asked asked = in_every_set(answer.building)[index];
+  return asked.kind.draw(context, name_of(asked, answer.building, context.words), asked.number).sheet;
 }
 
-std::optional<Drawing> make_named_drawing(const Building& building, const Layout& layout, const SheetWords& words,
-                                          std::string_view name) {
-  const Context context = context_of(building, layout, words, Paper::Letter);
+std::optional<Drawing> make_named_drawing(const Answer& answer, std::string_view name) {
+  const Context context = context_of(answer, Paper::Letter);
   std::optional<Drawing> drawing = drawing_of(context, name);
   if (!drawing) return drawing;
   for (const LongName& one : context.names) {

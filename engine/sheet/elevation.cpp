@@ -230,7 +230,7 @@ void write_notes(Pad& pad, const Elevation& elevation) {
   if (!context.building.pour_tops.empty()) text += " " + std::string(context.words.pour_mark_note);
   if (!supply::floors_to_break_out(context.building, context.layout, elevation.wall).empty())
     text += " " + std::string(context.words.floor_mark_note);
-  if (std::ranges::contains(setout::cleanouts_of(context.building, context.layout), elevation.wall,
+  if (std::ranges::contains(context.answer.cleanouts, elevation.wall,
                             &setout::WallCleanout::wall))
     text += " " + std::string(context.words.pour.cleanout_mark_note);
   std::vector<std::string> legend = legend_of(context, {elevation.wall, 0});

@@ -14,7 +14,7 @@ constexpr Micrometres kInset = 500;
 
 // Not as it was printed before: a heavy edge inside its own.
 bool is_changed(const Context& context, const Piece& piece) {
-  const auto* changed = context.job.changed_pieces;
+  const std::vector<std::uint32_t>* changed = context.answer.as_built ? &context.answer.as_built->pieces : nullptr;
   return changed != nullptr &&
          std::ranges::binary_search(*changed, static_cast<std::uint32_t>(&piece - context.layout.pieces.data()));
 }
@@ -202,7 +202,7 @@ void draw_floor_marks(Pad& pad, const Elevation& elevation) {
 void draw_cleanouts(Pad& pad, const Elevation& elevation) {
   const Building& building = elevation.context.building;
   constexpr Micrometres kHalf = 800, kHigh = 1'600;
-  for (const setout::WallCleanout& cleanout : setout::cleanouts_of(building, elevation.context.layout)) {
+  for (const setout::WallCleanout& cleanout : elevation.context.answer.cleanouts) {
     if (cleanout.wall != elevation.wall || !elevation.part.holds(cleanout.along)) continue;
     const Micrometres x = elevation.view.at(cleanout.along);
     const Micrometres y = elevation.level(building.courses[static_cast<std::size_t>(cleanout.course - 1)].underside());

@@ -34,7 +34,7 @@ Board board_of(const Context& context, int wall, const Part& part, Scale scale) 
   const Micrometres wide = scale.paper(part.to) - scale.paper(part.from), right = room.centre().x + wide / 2;
   const Micrometres thick = scale.paper(context.building.series_of(context.wall(wall)).thickness);
   const Micrometres face = room.top - kLabels - thick;
-  const setout::FormEdge form = setout::form_edge(context.building, context.job.setting_out, wall);
+  const setout::FormEdge form = setout::form_edge(context.building, context.setting_out(), wall);
   return {context, wall,         part,         form,  {scale, right, part.from},
           face,    face + thick, right - wide, right, face - scale.paper(form.beyond_face.value_or(Length()))};
 }
@@ -83,7 +83,7 @@ void draw_board(Pad& pad, const Board& board) {
 
 std::vector<RunningLabel> dowel_labels(const Context& context, int wall, const Part& part, const WallView& view) {
   std::vector<RunningLabel> labels;
-  for (const steel::Dowel& dowel : *context.job.dowels) {
+  for (const steel::Dowel& dowel : context.answer.dowels) {
     if (dowel.wall != wall || !part.holds(dowel.along)) continue;
     labels.push_back({view.at(dowel.along),
                       rounded_to(dowel.along, tape_step(context.tape())),
@@ -137,8 +137,7 @@ std::string board_text(const Board& board) {
 
 /// True where dowels start on this wall.
 bool has_form_board(const Context& context, int wall) {
-  return context.job.dowels != nullptr &&
-         std::ranges::any_of(*context.job.dowels, [&](const steel::Dowel& dowel) { return dowel.wall == wall; });
+  return std::ranges::contains(context.answer.dowels, wall, &steel::Dowel::wall);
 }
 
 std::string form_board_title(const Context& context, int wall) {
@@ -174,7 +173,7 @@ Group draw_form_board(const Context& context, int wall, const Part& part, Scale 
   Pad pad(Role::Figure, form_board_title(context, wall));
   draw_board(pad, board);
   draw_openings(pad, board);
-  for (const steel::Dowel& dowel : *context.job.dowels) {
+  for (const steel::Dowel& dowel : context.answer.dowels) {
     if (dowel.wall == wall && part.holds(dowel.along))
       pad.dot({board.view.at(dowel.along), board.face + board.view.scale.paper(dowel.off_face)}, 1'000);
   }

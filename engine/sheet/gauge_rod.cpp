@@ -35,7 +35,7 @@ Table gauge_rod_table(const Context& context) {
                            {words.rod_event, 55}},
                           kText);
   table.pencil_boxes = true;
-  const std::vector<setout::RodMark> rod = setout::gauge_rod(context.building);
+  const std::vector<setout::RodMark>& rod = context.answer.gauge_rod;
   for (std::size_t first = 0; first < rod.size();) {  // one row for all that stands at one height
     std::string course, events;
     std::size_t next = first;

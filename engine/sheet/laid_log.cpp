@@ -18,12 +18,12 @@ class Log {
   Log(Table& table, const Context& context)
       : table_(table),
         context_(context),
-        laid_(*context.job.laid),
+        laid_(*context.answer.laid),
         words_(context.words),
-        standing_(entries_standing(*context.job.log)) {}
+        standing_(entries_standing(context.answer.job.laid)) {}
 
   void add(std::size_t index) {
-    const LaidEntry& entry = (*context_.job.log)[index];
+    const LaidEntry& entry = context_.answer.job.laid[index];
     if (entry.mark) add_mark(index, entry);
     else if (entry.units) add_units(index, entry);
     else if (entry.laid) row(index, fill_in(words_.laid_course, {course(entry.laid->on, entry.laid->course)}), "", "");
@@ -48,7 +48,7 @@ class Log {
   }
 
   void row(std::size_t index, const std::string& what, const std::string& read, std::string says) {
-    const LaidEntry& entry = (*context_.job.log)[index];
+    const LaidEntry& entry = context_.answer.job.laid[index];
     const bool struck = !standing_[index];
     if (struck) says = std::string(words_.laid_struck);
     if (!entry.note.empty()) says += (says.empty() ? "" : "; ") + entry.note;
@@ -170,8 +170,8 @@ Table laid_table(const Context& context) {
                            {words.laid_reading, 18},
                            {words.laid_says, 40}},
                           kSmallText);
-  if (context.job.laid == nullptr || context.job.log == nullptr || context.job.log->empty()) return table;
-  const laying::Progress& progress = context.job.laid->progress;
+  if (!context.answer.laid || context.answer.job.laid.empty()) return table;
+  const laying::Progress& progress = context.answer.laid->progress;
   const std::string pace = progress.per_day == 0
                                ? ""
                                : fill_in(words.laid_pace, {number_text(progress.days), number_text(progress.per_day),
@@ -179,7 +179,7 @@ Table laid_table(const Context& context) {
   table.add_heading(
       fill_in(words.laid_progress, {number_text(progress.units_laid), number_text(progress.units_all), pace}));
   Log log(table, context);
-  for (std::size_t index = 0; index < context.job.log->size(); ++index) log.add(index);
+  for (std::size_t index = 0; index < context.answer.job.laid.size(); ++index) log.add(index);
   return table;
 }
 

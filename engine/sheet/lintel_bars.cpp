@@ -33,7 +33,7 @@ Table lintel_bar_table(const Context& context) {
                            {words.lintel_bar_do, 24}},
                           kText);
   table.pencil_boxes = true;
-  const auto lintels = supply::lintels_as_laid(context.building, context.layout);
+  const auto& lintels = context.answer.lintels;
   for (int wall = 0; wall < static_cast<int>(context.building.walls.size()); ++wall) {
     bool headed = false;
     for (const LintelAsLaid& lintel : lintels) {

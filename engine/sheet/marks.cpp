@@ -104,8 +104,8 @@ Table marks_table(const Context& context) {
                            {words.mark_next, 24}},
                           kText);
   table.pencil_boxes = table.whole_groups = true;
-  if (context.job.laid == nullptr) return table;
-  for (const CourseAsLaid& course : context.job.laid->at_hand) add_course(table, context, course);
+  if (!context.answer.laid) return table;
+  for (const CourseAsLaid& course : context.answer.laid->at_hand) add_course(table, context, course);
   return table;
 }
 

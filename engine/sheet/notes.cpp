@@ -14,7 +14,7 @@ std::string known_text(const Words& words, const Source& source) {
 
 void add_findings(Table& table, const Context& context) {
   const Words& words = context.words;
-  const auto& findings = context.job.findings.empty() ? context.building.findings : context.job.findings;
+  const std::vector<Finding>& findings = context.answer.findings;
   if (findings.empty()) table.add_row({"", std::string(words.no_findings), ""});
   for (int point = 1; point <= 6; ++point) {
     for (const Finding& finding : findings) {
@@ -45,9 +45,9 @@ Table notes_table(const Context& context) {
   const Words& words = context.words;
   Table table = new_table(context.page.drawing.width(), words.title_notes,
                           {{"", 13}, {"", 51}, {"", 36}}, kSmallText);
-  if (!context.job.notes.empty()) {
+  if (!context.answer.job.notes.empty()) {
     table.add_heading(std::string(words.notes));
-    table.add_row({"", context.job.notes, ""});
+    table.add_row({"", context.answer.job.notes, ""});
   }
   table.add_heading(std::string(words.findings));
   add_findings(table, context);

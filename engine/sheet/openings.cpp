@@ -60,7 +60,7 @@ Table opening_schedule(const Context& context) {
                           {{words.opening, 10}, {words.masonry_opening, 17}, {words.from_corner, 17},
                            {words.underside, 19}, {words.asked, 13}, {words.lintel, 24}},
                           kText);
-  const auto lintels = supply::lintels_as_laid(context.building, context.layout);
+  const auto& lintels = context.answer.lintels;
   for (std::size_t index = 0; index < context.building.openings.size(); ++index)
     add_opening(table, context, lintels, index);
   return table;

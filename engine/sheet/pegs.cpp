@@ -169,14 +169,14 @@ Group draw_found_plan(const Context& context, const Area& room, Scale scale) {
   Group plan = draw_plan(context, 1, PlanDetail::Site, room, scale);
   Placer lettered(plan, room);
   pad.add(std::move(plan));
-  if (context.job.found == nullptr) return std::move(pad).take();
+  if (!context.has_readings()) return std::move(pad).take();
   const std::vector<Point> points = corner_points(context, room, scale);
   // Lines first, so that the ways of the pegs lie over them; the pegs' words have the first choice of places.
   Pad moves(Role::Figure, std::string(context.words.found_moves));
-  draw_moves(moves, context, context.job.found->tape, points, lettered, scale);
-  if (!context.job.found->tape.moves.empty())
+  draw_moves(moves, context, context.answer.found.tape, points, lettered, scale);
+  if (!context.answer.found.tape.moves.empty())
     pad.write({room.left, room.bottom}, std::string(context.words.found_ellipse_note), {kSmallText});
-  draw_lines(pad, context, context.job.found->tape, points, walls_drawn(context, room, scale), lettered);
+  draw_lines(pad, context, context.answer.found.tape, points, walls_drawn(context, room, scale), lettered);
   pad.add(std::move(moves).take());
   return std::move(pad).take();
 }
@@ -198,14 +198,14 @@ constinit const SheetKind kPegsSheet{
     .hold_point = HoldPoint::FirstCourse,
     .caution = {"engineer"},
     .applies =
-        [](const Context& context) { return context.job.found != nullptr && !context.job.found->tape.lines.empty(); },
+        [](const Context& context) { return context.has_readings() && !context.answer.found.tape.lines.empty(); },
     .sheets = pegs_sheet,
     .draw = [](const Context& context,
                const PlannedSheet& sheet) { return draw_found_plan(context, context.page.drawing, *sheet.scale); },
     .drawing =
         DrawingKind{
             .name = "pegs",
-            .has = [](const Context& context, int) { return context.job.found != nullptr; },
+            .has = [](const Context& context, int) { return context.has_readings(); },
             .title = [](const Building&, const Words& words, int) { return std::string(words.title_found_plan); },
             .draw = pegs_drawing,
         },

@@ -144,7 +144,7 @@ void draw_bars(Pad& pad, const Context& context, const PlanView& view, int cours
 
 // Cleanouts: a wedge at each bar's cell, in the face that it opens through.
 void draw_cleanouts(Pad& pad, const Context& context, const PlanView& view, int course) {
-  for (const setout::WallCleanout& cleanout : setout::cleanouts_of(context.building, context.layout)) {
+  for (const setout::WallCleanout& cleanout : context.answer.cleanouts) {
     if (cleanout.course != course) continue;
     const Wall& wall = context.wall(cleanout.wall);
     const Length face = cleanout.outward ? Length() : context.building.series_of(wall).thickness;

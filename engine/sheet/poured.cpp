@@ -20,7 +20,7 @@ std::vector<std::string> row_of(const std::string& name, std::string told) { ret
 /// One dowel of which something differs; no cells where nothing does.
 std::vector<std::string> row_of(const Context& context, const steel::DowelNow& now) {
   const Words& words = context.words;
-  const steel::Dowel& poured = (*context.job.dowels)[now.dowel];
+  const steel::Dowel& poured = context.answer.dowels[now.dowel];
   const Wall& wall = context.wall(poured.wall);
   const std::string name = wall.name + " " + number_text(poured.number);
   const Length stands = now.found.value_or(poured.along);
@@ -36,16 +36,16 @@ std::vector<std::string> row_of(const Context& context, const steel::DowelNow& n
 }  // namespace
 
 void add_poured_heading(Table& table, const Context& context) {
-  if (context.job.dowels_now != nullptr) table.add_heading(std::string(context.words.poured_heading));
+  if (context.answer.dowels_now) table.add_heading(std::string(context.words.poured_heading));
 }
 
 void add_poured_since(Table& table, const Context& context) {
-  if (context.job.dowels_now == nullptr) return;
+  if (!context.answer.dowels_now) return;
   std::vector<std::vector<std::string>> rows;
-  for (const steel::DowelNow& now : context.job.dowels_now->dowels) {
+  for (const steel::DowelNow& now : context.answer.dowels_now->dowels) {
     if (std::vector<std::string> row = row_of(context, now); !row.empty()) rows.push_back(std::move(row));
   }
-  for (const steel::Dowel& bar : context.job.dowels_now->without) {
+  for (const steel::Dowel& bar : context.answer.dowels_now->without) {
     rows.push_back(row_of(context.wall(bar.wall).name,
                           place_text(context, bar.along) + ": " + std::string(context.words.poured_no_dowel)));
   }

@@ -184,9 +184,9 @@ std::string off_place_text(const Context& context, const steel::FoundDowel& dowe
 
 void add_dowels(Table& table, const Context& context) {
   const Words& words = context.words;
-  if (context.job.found_dowels == nullptr || context.job.found_dowels->empty()) return;
+  if (!context.has_readings() || context.answer.found_dowels.empty()) return;
   table.add_heading(std::string(words.found_dowels));
-  for (const steel::FoundDowel& dowel : *context.job.found_dowels) {
+  for (const steel::FoundDowel& dowel : context.answer.found_dowels) {
     const std::string name = context.wall(dowel.wall).name + (dowel.number > 0 ? " " + number_text(dowel.number) : "");
     table.add_row({name, both_forms(dowel.along, context.tape()), off_place_text(context, dowel),
                    steel::action_text(dowel, context.tape())});
@@ -194,9 +194,9 @@ void add_dowels(Table& table, const Context& context) {
 }
 
 void add_saving(Table& table, const Context& context) {
-  if (context.job.dowel_search == nullptr) return;
+  if (!context.has_readings()) return;
   const Words& words = context.words;
-  const steel::DowelSearch& search = *context.job.dowel_search;
+  const steel::DowelSearch& search = context.answer.dowel_search;
   for (const steel::DowelLayout& layout : search.layouts) {
     table.add_row({std::string(words.found_saving),
                    fill_in(words.found_saving_now, {number_text(search.stands), number_text(search.found)}), "",
@@ -205,14 +205,14 @@ void add_saving(Table& table, const Context& context) {
 }
 
 void add_fit(Table& table, const Context& context) {
-  if (context.job.slab_lacks != nullptr) {
+  if (!context.answer.slab.lacks.empty()) {
     const std::string unread = ground::verdict_text(ground::Verdict::NotRead);
     table.add_heading(std::string(context.words.found_fit) + ": " + unread);
-    table.add_row({std::string(context.words.found_fit_lacks), "", "", joined(*context.job.slab_lacks, ", ")});
+    table.add_row({std::string(context.words.found_fit_lacks), "", "", joined(context.answer.slab.lacks, ", ")});
   }
-  if (context.job.fit == nullptr || context.building.walls.empty()) return;
+  if (!context.answer.slab.fit || context.building.walls.empty()) return;
   const Words& words = context.words;
-  const ground::SlabFit& fit = *context.job.fit;
+  const ground::SlabFit& fit = *context.answer.slab.fit;
   const auto towards = [&](Length way, std::string_view positive, std::string_view negative) {
     return fill_in(way < Length() ? negative : positive, {tape_text(magnitude(way), context.tape())});
   };
@@ -237,8 +237,8 @@ Table found_table(const Context& context) {
                            {words.found_against, 22},
                            {words.found_says, 30}},
                           kSmallText);
-  if (context.job.found == nullptr) return table;
-  const AsFound& found = *context.job.found;
+  if (!context.has_readings()) return table;
+  const AsFound& found = context.answer.found;
   add_tapings(table, context, found.tape);
   add_moves(table, context, found.tape);
   if (found.levels)

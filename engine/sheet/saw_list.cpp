@@ -46,7 +46,7 @@ Table saw_table(const Context& context) {
       kText);
   table.pencil_boxes = true;
   std::size_t number = 0;
-  for (const setout::SawGroup& group : setout::saw_list(context.building, context.layout).groups) {
+  for (const setout::SawGroup& group : context.answer.saw_list.groups) {
     add_saw_group(table, context, group, ++number);
   }
   return table;
@@ -54,7 +54,7 @@ Table saw_table(const Context& context) {
 
 std::string saw_note(const Context& context) {
   const Words& words = context.words;
-  const setout::SawList list = setout::saw_list(context.building, context.layout);
+  const setout::SawList& list = context.answer.saw_list;
   std::string pairs;
   for (const setout::SawPair& pair : list.pairs) {
     const auto& first = list.groups[static_cast<std::size_t>(pair.first)];

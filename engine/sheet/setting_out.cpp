@@ -38,7 +38,7 @@ void add_tapes(Table& table, const Context& context) {
 
 void add_squares(Table& table, const Context& context) {
   const Words& words = context.words;
-  const auto checks = setout::square_checks(context.building, context.job.setting_out->room);
+  const auto checks = setout::square_checks(context.building, context.answer.job.setting_out->room);
   if (checks.empty()) return;
   table.add_heading(std::string(words.card_squares));
   for (const setout::SquareCheck& check : checks) {
@@ -80,11 +80,11 @@ std::string rod_place(const Context& context, const setout::RodReadingWanted& wa
 }
 
 void add_rod(Table& table, const Context& context) {
-  if (context.job.rod_readings == nullptr || context.job.rod_readings->empty()) return;
+  if (!context.answer.job.setting_out || context.answer.rod_readings.empty()) return;
   const Words& words = context.words;
   table.add_heading(
-      fill_in(words.card_rod, {tape_text(context.job.setting_out->backsight.value_or(Length()), context.tape())}));
-  for (const setout::RodReadingWanted& wanted : *context.job.rod_readings) {
+      fill_in(words.card_rod, {tape_text(context.answer.job.setting_out->backsight.value_or(Length()), context.tape())}));
+  for (const setout::RodReadingWanted& wanted : context.answer.rod_readings) {
     const Length size = magnitude(wanted.reading);
     const std::string reading = wanted.reading < Length()
                                     ? fill_in(words.card_rod_over, {tape_text(size, context.tape())})
@@ -125,7 +125,7 @@ std::string trig_text(const Context& context, int wall, const setout::Trigs& tri
 
 void add_lines(Table& table, const Context& context) {
   const Words& words = context.words;
-  const SettingOut& asked = *context.job.setting_out;
+  const SettingOut& asked = *context.answer.job.setting_out;
   const auto force = [](const std::optional<std::string>& text, std::string_view otherwise) {
     return read_force(text ? std::string_view(*text) : otherwise).value_or(0);
   };
@@ -158,10 +158,10 @@ Table setting_out_table(const Context& context) {
                            {words.card_says, 33}, {words.card_read, 20}},
                           kSmallText);
   table.pencil_boxes = true;
-  if (context.job.setting_out == nullptr || context.job.boards == nullptr) return table;
+  if (!context.answer.job.setting_out) return table;
   add_tapes(table, context);
   add_squares(table, context);
-  add_boards(table, context, *context.job.boards);
+  add_boards(table, context, context.answer.boards);
   add_rod(table, context);
   add_lines(table, context);
   return table;

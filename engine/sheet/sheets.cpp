@@ -35,10 +35,11 @@ std::string caution_text(const Words& words, const Caution& caution) {
 }
 
 Context as_poured(const Context& context) {
-  if (context.job.poured_building == nullptr) return context;
-  const Building& poured = *context.job.poured_building;
+  const PourOf pour = pour_of(context.answer);
+  if (&pour.building == &context.answer.building) return context;
+  const Building& poured = pour.building;
   std::shared_ptr<const Building> renamed = with_short_names(poured, context.names);
-  return {renamed ? *renamed : poured, *context.job.poured_layout, context.job, context.words, context.page,
+  return {renamed ? *renamed : poured, pour.layout, context.answer, context.words, context.page,
           context.cuts, context.names, &poured, renamed};
 }
 
@@ -60,8 +61,8 @@ struct Entry {
 
 class Set {
  public:
-  Set(const Building& building, const Layout& layout, const SheetWords& words, Paper paper)
-      : now_(context_of(building, layout, words, paper)), poured_(as_poured(now_)) {
+  Set(const Answer& answer, Paper paper)
+      : now_(context_of(answer, paper)), poured_(as_poured(now_)) {
     for (const SheetKind* kind : sheet_kinds()) add_chapter(*kind);
     for (Chapter& chapter : chapters_) list_sheets(chapter);
     for (const Chapter& chapter : chapters_) {
@@ -80,8 +81,8 @@ class Set {
   }
   [[nodiscard]] Sheet sheet(std::size_t index) const {
     const Entry& entry = entries_[index];
-    const std::string job = now_.job.name.empty() ? std::string(now_.words.untitled) : now_.job.name;
-    const FrameText text{job, entry.planned.title, now_.job.issued, now_.job.drawn_by,
+    const std::string job = now_.answer.job.name.empty() ? std::string(now_.words.untitled) : now_.answer.job.name;
+    const FrameText text{job, entry.planned.title, now_.answer.job.issued, now_.answer.job.drawn_by,
                          caution_text(now_.words, entry.chapter.kind.caution),
                          index + 1, size(), entry.planned.scale, now_.names};
     Sheet sheet{.name = entry.name, .title = entry.planned.title, .width = now_.page.width, .height = now_.page.height,
@@ -135,23 +136,21 @@ class Set {
 
 }  // namespace
 
-std::vector<SheetName> sheet_names(const Building& building, const Layout& layout, const SheetWords& words,
-                                   Paper paper) {
-  const Set set(building, layout, words, paper);
+std::vector<SheetName> sheet_names(const Answer& answer, Paper paper) {
+  const Set set(answer, paper);
   std::vector<SheetName> names;
   for (std::size_t index = 0; index < set.size(); ++index) names.push_back(set.name(index));
   return names;
 }
 
-void for_each_sheet(const Building& building, const Layout& layout, const SheetWords& words, Paper paper,
-                    const std::function<void(const Sheet&)>& take) {
-  const Set set(building, layout, words, paper);
+void for_each_sheet(const Answer& answer, Paper paper, const std::function<void(const Sheet&)>& take) {
+  const Set set(answer, paper);
   for (std::size_t index = 0; index < set.size(); ++index) take(set.sheet(index));
 }
 
-std::vector<Sheet> make_sheets(const Building& building, const Layout& layout, const SheetWords& words, Paper paper) {
+std::vector<Sheet> make_sheets(const Answer& answer, Paper paper) {
   std::vector<Sheet> sheets;
-  for_each_sheet(building, layout, words, paper, [&](const Sheet& sheet) { sheets.push_back(sheet); });
+  for_each_sheet(answer, paper, [&](const Sheet& sheet) { sheets.push_back(sheet); });
   return sheets;
 }
 

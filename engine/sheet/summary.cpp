@@ -30,7 +30,7 @@ void add_courses(Table& table, const Context& context) {
 
 void add_lintels_of_units(Table& table, const Context& context) {
   const Words& words = context.words;
-  const auto lintels = supply::lintels_as_laid(context.building, context.layout);
+  const auto& lintels = context.answer.lintels;
   const auto of_units =
       std::ranges::count_if(lintels, [](const auto& lintel) { return lintel.soffit != supply::Soffit::OnePiece; });
   const std::size_t floors = supply::floors_to_break_out(context.building, context.layout).size();
@@ -57,15 +57,15 @@ void add_tallies(Table& table, const Context& context) {
   table.add_row({std::string(words.short_laps), text_of(cost.short_laps)});
   if (cost.short_pieces > 0) table.add_row({std::string(words.short_pieces), text_of(cost.short_pieces)});
   if (cost.shifted_joints > 0) table.add_row({std::string(words.shifted_joints), text_of(cost.shifted_joints)});
-  const supply::BarCount bars = supply::count_bars(context.building, context.layout);
+  const supply::BarCount& bars = context.answer.tallies.bars;
   table.add_row({std::string(words.bars),
                  bars.bars == 0 ? std::string(words.bars_none)
                                 : fill_in(words.bar_length,
                                           {text_of(bars.bars), bars.size, tape_text(bars.total, context.tape())})});
-  const supply::CleanoutCount cleanouts = supply::count_cleanouts(context.building, context.layout);
+  const supply::CleanoutCount& cleanouts = context.answer.tallies.cleanouts;
   if (cleanouts.all() > 0) table.add_row({std::string(words.pour.cleanouts), cleanout_text(words.pour, cleanouts)});
   add_lintels_of_units(table, context);
-  for (const supply::LintelCount& lintel : supply::one_piece_lintels(context.building, context.layout)) {
+  for (const supply::LintelCount& lintel : context.answer.tallies.one_piece_lintels) {
     table.add_row({std::string(words.lintels),
                    fill_in(words.lintel_entry, {text_of(lintel.count), tape_text(lintel.length, context.tape())})});
   }
@@ -93,8 +93,7 @@ Table tally_table(const Context& context, const Area& box, Micrometres height) {
   table.add_heading(std::string(words.tallies));
   add_courses(table, context);
   add_tallies(table, context);
-  const std::size_t findings =
-      context.job.findings.empty() ? context.building.findings.size() : context.job.findings.size();
+  const std::size_t findings = context.answer.findings.size();
   table.add_row(
       {std::string(words.findings),
        findings == 0 ? text_of(0) : fill_in(words.findings_behind, {number_text(static_cast<long long>(findings))})});
@@ -114,16 +113,16 @@ Table unit_table(const Context& context, const Area& box, Micrometres height) {
   const Words& words = context.words;
   Table table = new_table(box.width(), words.units,
                           {{words.units, 52}, {words.count, 24, Anchor::End}, {words.to_buy, 24, Anchor::End}}, height);
-  for (const supply::Purchase& purchase : supply::units_to_buy(context.building, context.layout)) {
+  for (const supply::Purchase& purchase : context.answer.tallies.to_buy) {
     table.add_row(
         {series_prefix(context, purchase.series) + std::string(words.kinds[static_cast<std::size_t>(purchase.kind)]),
          text_of(purchase.whole), text_of(purchase.to_buy())});
   }
-  for (const supply::PartCount& part : supply::corner_set_parts(context.building, context.layout)) {
+  for (const supply::PartCount& part : context.answer.tallies.corner_set_parts) {
     table.add_row({part_text(words, part), text_of(part.count), text_of(part.to_buy())});
   }
   // Cuts come last: what there is no room for stands in the saw list.
-  const supply::Counts counts = supply::count_units(context.building, context.layout);
+  const supply::Counts& counts = context.answer.tallies.units;
   for (const supply::CutCount& cut : counts.cuts) {
     table.add_row({fill_in(words.cut_entry, {tape_text(cut.length, context.tape()),
                                              std::string(words.kinds[static_cast<std::size_t>(cut.from)])}),

@@ -121,7 +121,7 @@ std::string edge_text(const Full& full) {
   if (full.edge_off != Length()) return fill_in(words.template_parallel, {tape_text(full.edge_off, tape)});
   if (full.context.wall(full.dowel().wall).interior) return std::string(words.template_inner_line);
   const std::optional<Length> form =
-      setout::form_edge(full.context.building, full.context.job.setting_out, full.dowel().wall).beyond_face;
+      setout::form_edge(full.context.building, full.context.setting_out(), full.dowel().wall).beyond_face;
   const std::string line(words.template_line);
   if (!form) return line + " " + std::string(words.template_form_unknown);
   if (*form == Length()) return line + " " + std::string(words.template_is_form);
@@ -137,7 +137,7 @@ void write_depths(Pad& pad, const Full& full) {
   if (full.edge_off != Length())
     lines.push_back(fill_in(words.template_from_this, {tape_text(depth - full.edge_off, tape)}));
   const std::optional<Length> form =
-      setout::form_edge(full.context.building, full.context.job.setting_out, full.dowel().wall).beyond_face;
+      setout::form_edge(full.context.building, full.context.setting_out(), full.dowel().wall).beyond_face;
   if (form && *form != Length()) lines.push_back(fill_in(words.template_from_form, {tape_text(depth + *form, tape)}));
   Micrometres y = full.edge + (full.cross.y - full.edge) / 2;
   for (const std::string& line : lines)
@@ -216,7 +216,7 @@ std::string board_starts(const Full& full) {
   for (const steel::Dowel* dowel : full.shown.dowels) {
     if (dowel->wall == wall) continue;
     wall = dowel->wall;
-    const auto before = setout::form_edge(context.building, context.job.setting_out, wall).before_start;
+    const auto before = setout::form_edge(context.building, context.setting_out(), wall).before_start;
     if (before && *before > Length())
       text += (text.empty() ? "" : " ") +
               fill_in(context.words.pour.template_board, {context.wall(wall).name, tape_text(*before, context.tape())});
@@ -245,8 +245,7 @@ void write_places(Pad& pad, const Full& full) {
 
 std::vector<DowelTemplate> dowel_templates(const Context& context) {
   std::vector<DowelTemplate> all;
-  if (context.job.dowels == nullptr) return all;
-  for (const steel::Dowel& dowel : *context.job.dowels) {
+  for (const steel::Dowel& dowel : context.answer.dowels) {
     const auto same =
         std::ranges::find_if(all, [&](const DowelTemplate& one) { return alike(context, *one.dowels.front(), dowel); });
     if (same != all.end()) same->dowels.push_back(&dowel);
@@ -277,7 +276,7 @@ std::vector<PlannedSheet> template_sheets(const Context& context) {
                                          static_cast<int>(index) + 1, static_cast<int>(templates.size())),
                      .scale = kFullSize});
     for (const steel::Dowel* dowel : templates[index].dowels) {
-      sheets.back().shown.push_back(static_cast<std::size_t>(dowel - context.job.dowels->data()));
+      sheets.back().shown.push_back(static_cast<std::size_t>(dowel - context.answer.dowels.data()));
     }
   }
   return sheets;
@@ -285,7 +284,7 @@ std::vector<PlannedSheet> template_sheets(const Context& context) {
 
 Group draw_template(const Context& context, const PlannedSheet& sheet) {
   DowelTemplate shown;
-  for (const std::size_t dowel : sheet.shown) shown.dowels.push_back(&(*context.job.dowels)[dowel]);
+  for (const std::size_t dowel : sheet.shown) shown.dowels.push_back(&context.answer.dowels[dowel]);
   return draw_dowel_template(context, shown);
 }
 

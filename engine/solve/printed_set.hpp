@@ -1,5 +1,5 @@
 #pragma once
-// The printed set of an answer: what its sheets say in the job's words, and the sheets as one PDF.
+// The printed set of an answer: its sheets as one PDF.
 #include <string_view>
 
 #include "ink/pdf_objects.hpp"
@@ -8,8 +8,6 @@
 #include "solve/solve.hpp"
 
 namespace stringcourse {
-
-[[nodiscard]] sheet::SheetWords sheet_words(const Answer& answer);
 
 /// "set-letter.pdf", "set-a4.pdf".
 [[nodiscard]] std::string_view set_file_name(paper::Paper paper);

@@ -159,18 +159,6 @@ std::vector<Finding> resolve_from_here(Answer& answer, bond::PanelMemo& memo) {
   return std::move(resolved.findings);
 }
 
-/// What is counted and listed of building and layout as they now are.
-void count_and_list(Answer& answer) {
-  const Building& building = answer.building;
-  const Layout& layout = answer.layout;
-  answer.tallies = {supply::count_units(building, layout), supply::units_to_buy(building, layout), supply::corner_set_parts(building, layout),
-                    supply::one_piece_lintels(building, layout), supply::count_bars(building, layout), supply::count_cleanouts(building, layout)};
-  answer.saw_list = setout::saw_list(building, layout);
-  answer.gauge_rod = setout::gauge_rod(building);
-  answer.lintels = supply::lintels_as_laid(building, layout);
-  answer.cleanouts = setout::cleanouts_of(building, layout);
-}
-
 /// What the laid log comes to.
 void look_at_wall(Answer& answer) {
   answer.laid = laying::as_laid(answer.job, answer.building, layouts_of(answer));

@@ -89,7 +89,7 @@ std::optional<Solved> hard_job(std::uint64_t seed, Names names) {
   auto answer = solve(job, {.offers = false, .save_dowels = false, .search_budget = 4'000});
   if (!answer) return std::nullopt;
   const auto kept = std::make_shared<const Answer>(std::move(*answer));
-  return Solved{"seed " + std::to_string(seed), kept, *kept, sheet_words(*kept)};
+  return Solved{"seed " + std::to_string(seed), kept, *kept};
 }
 
 }  // namespace stringcourse::print_test

@@ -15,7 +15,7 @@ using ink_test::run;
 
 std::string set_file(const Solved& solved, paper::Paper paper) {
   const std::string name = "set_" + solved.name + (paper == paper::Paper::A4 ? "_a4.pdf" : "_letter.pdf");
-  return ink_test::write_file(name, ink::pdf_bytes(solved.sheets(paper), {.title = solved.words.name}));
+  return ink_test::write_file(name, ink::pdf_bytes(solved.sheets(paper), {.title = solved.answer.job.name}));
 }
 
 TEST(PrintedFiles, PassAnIndependentCheckOnBothPapers) {

@@ -41,8 +41,8 @@ TEST(PrintedSets, AreLegibleOnBothPapersWithFreeMargins) {
     for (const Paper paper : kPapers) {
       for (const Sheet& sheet : solved.sheets(paper)) EXPECT_EQ(troubles_of(sheet), "");
     }
-    for (std::size_t index = 0; index < drawing_names(solved.answer.building, solved.words).size(); ++index) {
-      EXPECT_EQ(troubles_of(make_drawing(solved.answer.building, solved.answer.layout, solved.words, index)), "");
+    for (std::size_t index = 0; index < drawing_names(solved.answer.building).size(); ++index) {
+      EXPECT_EQ(troubles_of(make_drawing(solved.answer, index)), "");
     }
   }
 }
@@ -57,7 +57,7 @@ TEST(PrintedSets, EverySheetHasRulerCautionTitleFieldsAndScale) {
       SCOPED_TRACE(sheet.name);
       EXPECT_TRUE(has_label(sheet, sheet::kEnglish.print_ruler));
       EXPECT_TRUE(has_label(sheet, sheet::kEnglish.caution));
-      EXPECT_TRUE(has_text(sheet, solved.words.name));
+      EXPECT_TRUE(has_text(sheet, solved.answer.job.name));
       EXPECT_TRUE(has_text(sheet, sheet.title));
       EXPECT_TRUE(has_text(sheet, std::to_string(index + 1) + " of " + std::to_string(sheets.size())));
       const auto texts = texts_of(sheet);
@@ -233,7 +233,7 @@ TEST(PrintedSets, EveryDowelHasOneTemplateAtFullSize) {
   for (const Solved& solved : solved_examples()) {
     SCOPED_TRACE(solved.name);
     for (const Paper paper : kPapers) {
-      const sheet::Context context = sheet::context_of(solved.answer.building, solved.answer.layout, solved.words, paper);
+      const sheet::Context context = sheet::context_of(solved.answer, paper);
       std::size_t served = 0;
       for (const sheet::DowelTemplate& shown : sheet::dowel_templates(context)) {
         served += shown.dowels.size();
@@ -259,7 +259,7 @@ TEST(PrintedSets, EveryDowelHasOneTemplateAtFullSize) {
 TEST(PrintedSets, TheFormBoardOfASideShowsEachDowelsPlaceAsTheListDoes) {
   for (const Solved& solved : solved_examples()) {
     SCOPED_TRACE(solved.name);
-    const sheet::Context context = sheet::context_of(solved.answer.building, solved.answer.layout, solved.words, Paper::A4);
+    const sheet::Context context = sheet::context_of(solved.answer, Paper::A4);
     for (const steel::Dowel& dowel : solved.answer.dowels) {
       const Length step = solved.answer.building.tape == Tape::Inches ? Length::sixteenths(1) : Length::millimetres(1);
       const std::string text = tape_text(rounded_to(dowel.along, step), solved.answer.building.tape);

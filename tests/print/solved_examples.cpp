@@ -35,7 +35,7 @@ Solved solved_job(const std::string& name, const std::string& json) {
   auto answer = solve(*job, {});
   if (!answer) std::abort();
   const auto kept = std::make_shared<const Answer>(std::move(*answer));
-  return {name, kept, *kept, sheet_words(*kept)};
+  return {name, kept, *kept};
 }
 
 const std::vector<Solved>& solved_examples() {

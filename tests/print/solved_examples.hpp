@@ -13,12 +13,11 @@ namespace stringcourse::print_test {
 
 struct Solved {
   std::string name;  // "kiln-house"
-  std::shared_ptr<const Answer> kept;  // the words point into it
+  std::shared_ptr<const Answer> kept;
   const Answer& answer;
-  sheet::SheetWords words;
 
   [[nodiscard]] std::vector<paper::Sheet> sheets(paper::Paper paper) const {
-    return sheet::make_sheets(answer.building, answer.layout, words, paper);
+    return sheet::make_sheets(answer, paper);
   }
 };
 

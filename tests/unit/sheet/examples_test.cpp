@@ -49,12 +49,15 @@ TEST(ExampleSheets, AreLegibleOnBothPapers) {
     const auto building = resolve(*job);
     ASSERT_TRUE(building.has_value());
     const stringcourse::testing::RoughLayout rough{*building};
-    SheetWords words{.name = job->name, .notes = job->notes, .issued = job->issued, .drawn_by = job->drawn_by, .findings = {}, .dowel_lap = {}, .changes = {}};
+    Answer answer;
+    answer.job.name = job->name, answer.job.notes = job->notes, answer.job.issued = job->issued, answer.job.drawn_by = job->drawn_by;
+    answer.building = *building, answer.layout = rough.layout;
+    count_and_list(answer);
     for (const Paper paper : {Paper::Letter, Paper::A4}) {
-      for_each_sheet(*building, rough.layout, words, paper, [](const Sheet& sheet) { EXPECT_EQ(troubles_of(sheet), ""); });
+      for_each_sheet(answer, paper, [](const Sheet& sheet) { EXPECT_EQ(troubles_of(sheet), ""); });
     }
-    for (std::size_t index = 0; index < drawing_names(*building, words).size(); ++index) {
-      EXPECT_EQ(troubles_of(make_drawing(*building, rough.layout, words, index)), "");
+    for (std::size_t index = 0; index < drawing_names(*building).size(); ++index) {
+      EXPECT_EQ(troubles_of(make_drawing(answer, index)), "");
     }
   }
 }

@@ -60,12 +60,17 @@ std::string troubles_of(const std::vector<Sheet>& sheets) {
   return all;
 }
 
-SheetWords job_words() {
-  SheetWords words;
-  words.name = "Glaze store";
-  words.issued = "Set A";
-  words.drawn_by = "R. Ode";
-  return words;
+/// The sheets of a house that was built by hand.
+Answer answer_of(const HandBuilt& house) {
+  Answer answer;
+  answer.job.name = "Glaze store";
+  answer.job.issued = "Set A";
+  answer.job.drawn_by = "R. Ode";
+  answer.building = house.building;
+  answer.layout = house.layout;
+  answer.findings = house.building.findings;
+  count_and_list(answer);
+  return answer;
 }
 
 TEST(Sheets, AreLegibleOnBothPapersAndBothTapes) {
@@ -74,7 +79,7 @@ TEST(Sheets, AreLegibleOnBothPapersAndBothTapes) {
       HandBuilt house{plan};
       house.building.tape = tape;
       for (const Paper paper : {Paper::Letter, Paper::A4}) {
-        EXPECT_EQ(troubles_of(make_sheets(house.building, house.layout, job_words(), paper)), "");
+        EXPECT_EQ(troubles_of(make_sheets(answer_of(house), paper)), "");
       }
     }
   }
@@ -85,11 +90,11 @@ TEST(Sheets, HostileNamesStayText) {
   HandBuilt house{Plan{.door = true, .cut = true, .bars = true, .first_corner = "<svg onload=x>&\"'" + std::string(120, 'W')}};
   house.building.openings[0].name = ")Tj ET \n" + std::string(200, 'M') + "\x01\x7F";
   house.building.openings[0].note = std::string(500, 'x');
-  SheetWords words = job_words();
-  words.name = std::string(300, 'N');
-  words.notes = std::string(2'000, 'n');
-  words.issued = words.drawn_by = std::string(100, 'd');
-  const auto sheets = make_sheets(house.building, house.layout, words, Paper::Letter);
+  Answer answer = answer_of(house);
+  answer.job.name = std::string(300, 'N');
+  answer.job.notes = std::string(2'000, 'n');
+  answer.job.issued = answer.job.drawn_by = std::string(100, 'd');
+  const auto sheets = make_sheets(answer, Paper::Letter);
   EXPECT_EQ(troubles_of(sheets), "");
   for (const Sheet& sheet : sheets) {
     EXPECT_EQ(sheet.name.find_first_not_of("abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789-"), std::string::npos);
@@ -103,7 +108,7 @@ TEST(Sheets, NothingIsDrawnOutsideTheMargins) {
   for (const Plan& plan : plans()) {
     const HandBuilt house{plan};
     const Page page = page_of(Paper::A4);
-    for (const Sheet& sheet : make_sheets(house.building, house.layout, job_words(), Paper::A4)) {
+    for (const Sheet& sheet : make_sheets(answer_of(house), Paper::A4)) {
       visit_groups(sheet.groups, [&](const Group& group) {
         for (const Shape& shape : group.shapes) {
           for (const Point point : shape.points) {
@@ -120,12 +125,12 @@ TEST(Sheets, NothingIsDrawnOutsideTheMargins) {
 
 TEST(Sheets, TheStreamGivesTheSameSheetsAndNames) {
   const HandBuilt house{Plan{.door = true, .cut = true}};
-  const auto sheets = make_sheets(house.building, house.layout, job_words(), Paper::Letter);
-  const auto names = sheet_names(house.building, house.layout, job_words(), Paper::Letter);
+  const auto sheets = make_sheets(answer_of(house), Paper::Letter);
+  const auto names = sheet_names(answer_of(house), Paper::Letter);
   ASSERT_EQ(names.size(), sheets.size());
   std::set<std::string> unique;
   std::size_t index = 0;
-  for_each_sheet(house.building, house.layout, job_words(), Paper::Letter, [&](const Sheet& sheet) {
+  for_each_sheet(answer_of(house), Paper::Letter, [&](const Sheet& sheet) {
     EXPECT_EQ(sheet.name, sheets[index].name);
     EXPECT_EQ(names[index], (SheetName{sheet.name, sheet.title}));
     EXPECT_EQ(texts_of(sheet).size(), texts_of(sheets[index]).size());
@@ -139,7 +144,7 @@ TEST(Sheets, TheStreamGivesTheSameSheetsAndNames) {
 TEST(Sheets, EveryUnitOfTheFirstTwoCoursesAndEveryUnitInElevationIsDrawnUnderItsName) {
   const HandBuilt house{Plan{.door = true}};
   std::set<std::string> strips, elevations;
-  for (const Sheet& sheet : make_sheets(house.building, house.layout, job_words(), Paper::Letter)) {
+  for (const Sheet& sheet : make_sheets(answer_of(house), Paper::Letter)) {
     const auto labels = labels_of(sheet);
     if (sheet.title.find("side") != std::string::npos) strips.insert(labels.begin(), labels.end());
     if (sheet.title.find("Elevation") != std::string::npos) elevations.insert(labels.begin(), labels.end());
@@ -158,7 +163,7 @@ TEST(Sheets, EveryUnitOfTheFirstTwoCoursesAndEveryUnitInElevationIsDrawnUnderIts
 TEST(Sheets, EveryRunningMarkStandsOnExactlyOneStripOfItsSide) {
   const HandBuilt house{Plan{.door = true, .bars = true}};
   std::multiset<std::string> written;
-  for (const Sheet& sheet : make_sheets(house.building, house.layout, job_words(), Paper::Letter)) {
+  for (const Sheet& sheet : make_sheets(answer_of(house), Paper::Letter)) {
     if (sheet.title.find("Course 1: side CD") == std::string::npos) continue;
     for (const Text& text : texts_of(sheet)) {
       if (text.height == kLargeText && text.quarter_turns == 1) written.insert(text.text);
@@ -174,7 +179,7 @@ TEST(Sheets, EveryRunningMarkStandsOnExactlyOneStripOfItsSide) {
 
 TEST(Sheets, RunningNumbersAreFiveMillimetresHighOrMore) {
   const HandBuilt house{Plan{.door = true}};
-  for (const Sheet& sheet : make_sheets(house.building, house.layout, job_words(), Paper::Letter)) {
+  for (const Sheet& sheet : make_sheets(answer_of(house), Paper::Letter)) {
     if (sheet.title.find("side") == std::string::npos) continue;
     for (const Text& text : texts_of(sheet)) {
       if (text.text == "47 5/8\"" || text.text == "55 5/8\"") {
@@ -186,7 +191,7 @@ TEST(Sheets, RunningNumbersAreFiveMillimetresHighOrMore) {
 
 TEST(Sheets, EachCarriesTitleBlockCautionAndPrintRuler) {
   const HandBuilt house{Plan{.door = true}};
-  const auto sheets = make_sheets(house.building, house.layout, job_words(), Paper::Letter);
+  const auto sheets = make_sheets(answer_of(house), Paper::Letter);
   for (std::size_t index = 0; index < sheets.size(); ++index) {
     EXPECT_TRUE(says(sheets[index], "Glaze store"));
     EXPECT_TRUE(says(sheets[index], "CAUTION"));
@@ -217,7 +222,7 @@ TEST(Sheets, AGapInTheProofIsSaid) {
   house.layout.proven = false;
   house.layout.cost.short_laps = 3;
   house.layout.least_possible.short_laps = 1;
-  const auto sheets = make_sheets(house.building, house.layout, job_words(), Paper::Letter);
+  const auto sheets = make_sheets(answer_of(house), Paper::Letter);
   EXPECT_TRUE(says(sheets.front(), "Not proven least"));
   EXPECT_FALSE(says(sheets.front(), "Proven least:"));
 }
@@ -225,7 +230,7 @@ TEST(Sheets, AGapInTheProofIsSaid) {
 TEST(Sheets, ALongWallGoesOverSeveralSheetsWithMatchLines) {
   const HandBuilt house{Plan{.long_halves = 90}};
   int strips = 0, match_lines = 0;
-  for (const Sheet& sheet : make_sheets(house.building, house.layout, job_words(), Paper::Letter)) {
+  for (const Sheet& sheet : make_sheets(answer_of(house), Paper::Letter)) {
     if (sheet.title.find("Course 1: side AB") == std::string::npos) continue;
     ++strips;
     for (const Text& text : texts_of(sheet)) match_lines += text.text.starts_with("match line");
@@ -251,11 +256,11 @@ TEST(Parts, CoverTheWallWithoutGapAndFit) {
 
 TEST(Drawings, HaveAPlanForTwoCoursesAndAnElevationForEachWall) {
   const HandBuilt house{Plan{.door = true, .bars = true}};
-  const auto names = drawing_names(house.building, job_words());
+  const auto names = drawing_names(house.building);
   ASSERT_EQ(names.size(), 6u);
   std::vector<Sheet> drawings;
   for (std::size_t index = 0; index < names.size(); ++index) {
-    drawings.push_back(make_drawing(house.building, house.layout, job_words(), index));
+    drawings.push_back(make_drawing(answer_of(house), index));
     EXPECT_EQ(drawings.back().name, names[index].name);
   }
   EXPECT_EQ(troubles_of(drawings), "");

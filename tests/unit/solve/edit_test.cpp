@@ -122,7 +122,7 @@ TEST(PageParts, AHandleStandsWhereTheOpeningIs) {
   const auto answer = solve(job, {});
   ASSERT_TRUE(answer.has_value());
   for (const char* name : {"plan-course-1", "plan-course-3", "elevation-1"}) {
-    const auto drawing = sheet::make_named_drawing(answer->building, answer->layout, {}, name);
+    const auto drawing = sheet::make_named_drawing(*answer, name);
     ASSERT_TRUE(drawing.has_value()) << name;
     const sheet::Handle& handle = drawing->handles.back();
     ASSERT_EQ(handle.what, sheet::Handle::What::Opening);
@@ -132,7 +132,7 @@ TEST(PageParts, AHandleStandsWhereTheOpeningIs) {
     EXPECT_EQ(handle.along_x, -1);  // the first side starts at the right
   }
   for (const char* name : {"plan-course-0", "plan-course-99", "plan-course-", "plan-course-01", "elevation-9", "plan"}) {
-    EXPECT_FALSE(sheet::make_named_drawing(answer->building, answer->layout, {}, name).has_value()) << name;
+    EXPECT_FALSE(sheet::make_named_drawing(*answer, name).has_value()) << name;
   }
 }
 

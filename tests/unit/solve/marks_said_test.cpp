@@ -20,8 +20,7 @@ void gather(const paper::Group& group, std::string& text) {
 
 std::string all_text(const Answer& answer) {
   std::string text;
-  for (const paper::Sheet& one :
-       sheet::make_sheets(answer.building, answer.layout, sheet_words(answer), paper::Paper::Letter)) {
+  for (const paper::Sheet& one : sheet::make_sheets(answer, paper::Paper::Letter)) {
     for (const paper::Group& group : one.groups) gather(group, text);
   }
   return text;

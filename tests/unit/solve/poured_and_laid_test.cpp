@@ -61,8 +61,7 @@ void gather(const paper::Group& group, std::string& text) {
 /// All that is lettered inside the frame of sheets with this in their name.
 std::string sheet_text(const Answer& answer, const std::string& name) {
   std::string text;
-  for (const paper::Sheet& sheet :
-       sheet::make_sheets(answer.building, answer.layout, sheet_words(answer), paper::Paper::Letter)) {
+  for (const paper::Sheet& sheet : sheet::make_sheets(answer, paper::Paper::Letter)) {
     if (sheet.name.find(name) == std::string::npos) continue;
     gather(sheet.groups[1], text);  // the frame's own groups stand before and behind it
   }
