@@ -5,7 +5,7 @@
 #include <cstdlib>
 #include <set>
 
-#include "certify.hpp"
+#include "property/certify.hpp"
 #include "property/sensible_jobs.hpp"
 
 namespace stringcourse::property {
