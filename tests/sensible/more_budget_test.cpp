@@ -3,21 +3,15 @@
 #include <gtest/gtest.h>
 
 #include <cstdio>
-#include <cstdlib>
 
 #include "cost_in_order.hpp"
+#include "looks_elsewhere.hpp"
 #include "property/sensible_jobs.hpp"
 
 namespace stringcourse::property {
 namespace {
 
 constexpr std::array<std::int64_t, 4> kBudgets{0, 2'000, 20'000, 400'000};
-
-/// STRINGCOURSE_FIRST_SEED and STRINGCOURSE_SENSIBLE look elsewhere and longer.
-std::uint64_t number_from(const char* name, std::uint64_t otherwise) {
-  const char* text = std::getenv(name);
-  return text != nullptr ? std::strtoull(text, nullptr, 10) : otherwise;
-}
 
 /// One building at every budget; no answers where it is refused.
 std::vector<Answer> answers_of(const Job& job) {
@@ -52,15 +46,15 @@ void compare(const std::vector<Answer>& answers, const std::string& which, Tally
 }
 
 void compare_all(Grain grain, std::uint64_t otherwise) {
-  const std::uint64_t first = number_from("STRINGCOURSE_FIRST_SEED", 1), count = number_from("STRINGCOURSE_SENSIBLE", otherwise);
+  const Seeds looked = seeds(otherwise);
   Tally tally;
-  for (std::uint64_t seed = first; seed < first + count; ++seed) {
+  for (std::uint64_t seed = looked.first; seed < looked.beyond(); ++seed) {
     const std::vector<Answer> answers = answers_of(sensible_job(seed, grain));
     if (!answers.empty()) compare(answers, "grain " + std::to_string(static_cast<int>(grain)) + " seed " + std::to_string(seed), tally);
   }
   std::printf("%d buildings at %zu budgets, %d proven at the largest; %d steps found better layouts, %d worse ones\n", tally.compared,
               kBudgets.size(), tally.proven, tally.better, tally.worse);
-  EXPECT_GE(tally.compared * 10, static_cast<int>(count) * 8);
+  EXPECT_GE(tally.compared * 10, static_cast<int>(looked.count) * 8);
 }
 
 TEST(MoreBudget, NeverLaysABuildingOnTheModuleWorse) { compare_all(Grain::Module, 20); }

@@ -2,9 +2,9 @@
 #include <gtest/gtest.h>
 
 #include <cstdio>
-#include <cstdlib>
 #include <set>
 
+#include "looks_elsewhere.hpp"
 #include "property/certify.hpp"
 #include "property/sensible_jobs.hpp"
 
@@ -13,12 +13,6 @@ namespace {
 
 /// A small search, and none: what is shown while something is dragged.
 constexpr std::int64_t kSearch = 2'000, kDragged = 0;
-
-/// STRINGCOURSE_FIRST_SEED and STRINGCOURSE_SENSIBLE look elsewhere and longer.
-std::uint64_t number_from(const char* name, std::uint64_t otherwise) {
-  const char* text = std::getenv(name);
-  return text != nullptr ? std::strtoull(text, nullptr, 10) : otherwise;
-}
 
 /// No lintel hangs in the air, and no two things stand in one place: that no mason could lay.
 bool is_impossible(const Stopped& stopped) {
@@ -59,11 +53,11 @@ void look_at(std::uint64_t seed, Grain grain, std::int64_t budget, Tally& tally)
 }
 
 void look_at_all(Grain grain, std::int64_t budget, std::uint64_t otherwise) {
-  const std::uint64_t first = number_from("STRINGCOURSE_FIRST_SEED", 1), count = number_from("STRINGCOURSE_SENSIBLE", otherwise);
+  const Seeds looked = seeds(otherwise);
   Tally tally;
-  for (std::uint64_t seed = first; seed < first + count; ++seed) look_at(seed, grain, budget, tally);
+  for (std::uint64_t seed = looked.first; seed < looked.beyond(); ++seed) look_at(seed, grain, budget, tally);
   std::printf("%d laid, %d of them give rules up, %d leave something bare; %d impossible\n", tally.laid, tally.conceding, tally.bare, tally.impossible);
-  EXPECT_GE(tally.laid * 10, static_cast<int>(count) * 8);
+  EXPECT_GE(tally.laid * 10, static_cast<int>(looked.count) * 8);
 }
 
 TEST(Sensible, OnTheModuleEveryBuildingIsLaid) { look_at_all(Grain::Module, kSearch, 20); }
