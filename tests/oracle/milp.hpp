@@ -25,9 +25,11 @@ struct MilpAnswer {
 /// The least cost of the panel, term by term in the panel's order. A row that lies directly on itself is not modelled:
 /// the panel's course_rows must not name one row twice in succession. A model of more than `most_columns` is not solved:
 /// TooLarge. The size depends on the panel alone.
+enum class Terms { All, First };  // First: short laps, cuts and short pieces only (half bond); the other terms of Cost are not least
 struct MilpLimits {
   double seconds_a_stage = 120;
   std::size_t most_columns = 100'000;
+  Terms terms = Terms::All;
 };
 MilpAnswer solve_by_milp(const bond::Panel& panel, Program program, MilpLimits limits);
 
