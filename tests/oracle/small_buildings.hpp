@@ -1,9 +1,9 @@
 #pragma once
 // Whole small buildings off the block grid, as a job and as a model: four sides round, one opening, a few courses. The
-// model is written down from the bond model's page alone: from the same sizes it makes each side's panel for each way that
-// its corners may run and for each pair of bearings, has them solved by a general-purpose solver, and takes the best of
-// all sixteen sets of corners by trying them. It shares bond/panel.hpp with the solver and nothing else: not how a job
-// becomes walls, nor how sides are settled with one another.
+// model is written down from the bond model's page alone: from the same sizes it makes each side's panel for each way
+// that its corners may run and for each pair of bearings, has them solved by a general-purpose solver, and takes the
+// best of all sixteen sets of corners by trying them. It shares bond/panel.hpp with the solver and nothing else: not
+// how a job becomes walls, nor how sides are settled with one another.
 #include <array>
 #include <cstdint>
 #include <optional>
@@ -18,7 +18,8 @@ namespace stringcourse::oracle {
 struct Kit {
   const char* series;
   Tape tape;
-  std::int64_t full, half, three_quarters, quarter, thickness, height, joint, tolerance, least_piece, short_lap_margin, cut_step, match_within;
+  std::int64_t full, half, three_quarters, quarter, thickness, height, joint, tolerance, least_piece, short_lap_margin,
+      cut_step, match_within;
   [[nodiscard]] std::int64_t pitch() const { return half + joint; }
 };
 
@@ -26,8 +27,8 @@ struct SmallBuilding {
   const Kit* kit = nullptr;
   std::int64_t length = 0, width = 0;  // of sides AB and CD, of BC and DA; nominal
   int courses = 4;
-  std::int64_t from = 0, wide = 0;     // the opening in AB, from A; nominal
-  int sill = 0, high = 2;              // courses under it and beside it; at least one is over it
+  std::int64_t from = 0, wide = 0;  // the opening in AB, from A; nominal
+  int sill = 0, high = 2;           // courses under it and beside it; where none is over it there is no lintel
   LintelMake make = LintelMake::BuiltUp;
 };
 

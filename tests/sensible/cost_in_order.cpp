@@ -5,8 +5,8 @@
 namespace stringcourse::property {
 namespace {
 
-/// Two for each whole half unit by which a one-piece lintel is longer than its bearings must be, three for each half unit
-/// begun by which its two ends differ: an end that differs is worth a half unit more of length, not two.
+/// Two for each whole half unit by which a one-piece lintel is longer than its bearings must be, three for each half
+/// unit begun by which its two ends differ: an end that differs is worth a half unit more of length, not two.
 std::int64_t lintels_of(const Answer& answer) {
   std::int64_t sum = 0;
   for (const PlacedLintel& placed : answer.layout.lintels) {

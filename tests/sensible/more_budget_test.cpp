@@ -1,5 +1,5 @@
-// A larger search never makes a worse layout of a building that somebody would build, and what a small one says to be the
-// least possible is never more than what another finds.
+// A larger search never makes a worse layout of a building that somebody would build, and what a small one says to be
+// the least possible is never more than what another finds.
 #include <gtest/gtest.h>
 
 #include <cstdio>
@@ -50,10 +50,11 @@ void compare_all(Grain grain, std::uint64_t otherwise) {
   Tally tally;
   for (std::uint64_t seed = looked.first; seed < looked.beyond(); ++seed) {
     const std::vector<Answer> answers = answers_of(sensible_job(seed, grain));
-    if (!answers.empty()) compare(answers, "grain " + std::to_string(static_cast<int>(grain)) + " seed " + std::to_string(seed), tally);
+    if (!answers.empty())
+      compare(answers, "grain " + std::to_string(static_cast<int>(grain)) + " seed " + std::to_string(seed), tally);
   }
-  std::printf("%d buildings at %zu budgets, %d proven at the largest; %d steps found better layouts, %d worse ones\n", tally.compared,
-              kBudgets.size(), tally.proven, tally.better, tally.worse);
+  std::printf("%d buildings at %zu budgets, %d proven at the largest; %d steps found better layouts, %d worse ones\n",
+              tally.compared, kBudgets.size(), tally.proven, tally.better, tally.worse);
   EXPECT_GE(tally.compared * 10, static_cast<int>(looked.count) * 8);
 }
 

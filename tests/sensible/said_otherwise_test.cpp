@@ -1,5 +1,5 @@
-// Buildings off the block grid said in two ways: seen in a mirror, begun at another corner, with other names, written in
-// millimetres, changed and changed back.
+// Buildings off the block grid said in two ways: seen in a mirror, begun at another corner, with other names, written
+// in millimetres, changed and changed back.
 #include <gtest/gtest.h>
 
 #include <cstdio>
@@ -32,11 +32,13 @@ std::optional<Answer> solved(const Job& job, std::int64_t budget) {
 
 struct Tally {
   int compared = 0, proven = 0;
-  void print(const char* what) const { std::printf("%s: %d buildings compared, %d of them proven both ways\n", what, compared, proven); }
+  void print(const char* what) const {
+    std::printf("%s: %d buildings compared, %d of them proven both ways\n", what, compared, proven);
+  }
 };
 
-/// Two plans of which each layout of the one is one of the other: of what is proven both ways the cost is equal, and what
-/// the one proves to be least is never more than what the other finds.
+/// Two plans of which each layout of the one is one of the other: of what is proven both ways the cost is equal, and
+/// what the one proves to be least is never more than what the other finds.
 void expect_alike(const Job& job, const Job& other, std::uint64_t seed, Tally& tally) {
   const auto a = solved(job, kBudget), b = solved(other, kBudget);
   ASSERT_EQ(a.has_value(), b.has_value()) << name(seed);
@@ -46,7 +48,8 @@ void expect_alike(const Job& job, const Job& other, std::uint64_t seed, Tally& t
   EXPECT_LE(least_first_terms(b->layout), first_terms(a->layout)) << name(seed);
   if (!a->layout.proven || !b->layout.proven) return;
   ++tally.proven;
-  EXPECT_EQ(cost_in_order(*a), cost_in_order(*b)) << name(seed) << ": " << listed(cost_in_order(*a)) << " and " << listed(cost_in_order(*b));
+  EXPECT_EQ(cost_in_order(*a), cost_in_order(*b))
+      << name(seed) << ": " << listed(cost_in_order(*a)) << " and " << listed(cost_in_order(*b));
 }
 
 TEST(SaidOtherwise, MirroredBuildingsCostTheSame) {
@@ -73,8 +76,9 @@ std::string laid(const Layout& layout) {
   std::string text;
   const auto put = [&](auto value) { text += std::to_string(static_cast<std::int64_t>(value)) + " "; };
   for (const Run& run : layout.runs) {
-    for (const std::int64_t value : {std::int64_t{run.wall}, std::int64_t{run.course}, run.start.in_nanometres(), run.end.in_nanometres(),
-                                     std::int64_t{run.joints}, run.slack.in_nanometres(), std::int64_t{run.piece_count}})
+    for (const std::int64_t value :
+         {std::int64_t{run.wall}, std::int64_t{run.course}, run.start.in_nanometres(), run.end.in_nanometres(),
+          std::int64_t{run.joints}, run.slack.in_nanometres(), std::int64_t{run.piece_count}})
       put(value);
   }
   for (const Piece& piece : layout.pieces) {
@@ -91,8 +95,9 @@ std::string laid(const Layout& layout) {
     put(bar.centre.in_nanometres());
   }
   const Cost &cost = layout.cost, &least = layout.least_possible;
-  for (const std::int64_t value : {cost.conceded, cost.short_laps, cost.cuts, cost.short_pieces, cost.shifted_joints, cost.extra_bars,
-                                   cost.joint_deviation, cost.units, least.conceded, least.short_laps, least.cuts})
+  for (const std::int64_t value :
+       {cost.conceded, cost.short_laps, cost.cuts, cost.short_pieces, cost.shifted_joints, cost.extra_bars,
+        cost.joint_deviation, cost.units, least.conceded, least.short_laps, least.cuts})
     put(value);
   put(layout.proven);
   return text;
@@ -132,7 +137,8 @@ TEST(SaidOtherwise, InchesWrittenInMillimetresGiveTheSameLayout) {
   EXPECT_GT(tally.compared, 0);
 }
 
-/// As a hand does it: an opening goes along its wall in three steps and comes back, and what was solved on the way is known.
+/// As a hand does it: an opening goes along its wall in three steps and comes back, and what was solved on the way is
+/// known.
 TEST(SaidOtherwise, AnOpeningMovedThereAndBackGivesTheSameBytes) {
   Tally tally;
   for (std::uint64_t seed = seeds(24).first; seed < seeds(24).beyond(); ++seed) {

@@ -16,7 +16,8 @@ constexpr std::int64_t kSearch = 2'000, kDragged = 0;
 
 /// No lintel hangs in the air, and no two things stand in one place: that no mason could lay.
 bool is_impossible(const Stopped& stopped) {
-  return stopped.rule.starts_with("a one-piece lintel finds no masonry") || stopped.rule.starts_with("the ends of this part of the wall overlap");
+  return stopped.rule.starts_with("a one-piece lintel finds no masonry") ||
+         stopped.rule.starts_with("the ends of this part of the wall overlap");
 }
 
 /// The lintel is deeper than the wall above the opening.
@@ -39,15 +40,21 @@ void look_at(std::uint64_t seed, Grain grain, std::int64_t budget, Tally& tally)
   }
   EXPECT_EQ(faults_of(*answer), "") << "seed " << seed << " grain " << static_cast<int>(grain);
   const Layout& layout = answer->layout;
-  for (const Stopped& stopped : layout.stopped) EXPECT_TRUE(is_impossible(stopped)) << "seed " << seed << ": " << stopped.rule;
+  for (const Stopped& stopped : layout.stopped)
+    EXPECT_TRUE(is_impossible(stopped)) << "seed " << seed << ": " << stopped.rule;
   (layout.stopped.empty() ? tally.laid : tally.impossible) += 1;
   if (!layout.conceded.empty()) ++tally.conceding;
-  if (std::ranges::any_of(layout.conceded, [](const Concession& c) { return c.what == Concession::What::Bare; })) ++tally.bare;
+  if (std::ranges::any_of(layout.conceded, [](const Concession& c) { return c.what == Concession::What::Bare; }))
+    ++tally.bare;
   std::set<std::int32_t> walls;
   for (const Concession& c : layout.conceded) walls.insert(c.wall);
   for (const std::int32_t wall : walls) {
     const std::string& place = answer->building.walls[static_cast<std::size_t>(wall)].place;
-    EXPECT_TRUE(std::ranges::any_of(answer->findings, [&](const Finding& f) { return f.place == place && (f.code.starts_with("conceded") || f.code == "bare-stretch"); }))
+    EXPECT_TRUE(std::ranges::any_of(answer->findings,
+                                    [&](const Finding& f) {
+                                      return f.place == place &&
+                                             (f.code.starts_with("conceded") || f.code == "bare-stretch");
+                                    }))
         << "seed " << seed << ": what is given up is not told";
   }
 }
@@ -56,7 +63,8 @@ void look_at_all(Grain grain, std::int64_t budget, std::uint64_t otherwise) {
   const Seeds looked = seeds(otherwise);
   Tally tally;
   for (std::uint64_t seed = looked.first; seed < looked.beyond(); ++seed) look_at(seed, grain, budget, tally);
-  std::printf("%d laid, %d of them give rules up, %d leave something bare; %d impossible\n", tally.laid, tally.conceding, tally.bare, tally.impossible);
+  std::printf("%d laid, %d of them give rules up, %d leave something bare; %d impossible\n", tally.laid,
+              tally.conceding, tally.bare, tally.impossible);
   EXPECT_GE(tally.laid * 10, static_cast<int>(looked.count) * 8);
 }
 
