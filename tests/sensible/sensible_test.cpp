@@ -24,24 +24,26 @@ bool is_impossible(const Stopped& stopped) {
 bool is_impossible(const Refusal& refusal) { return refusal.code.starts_with("lintel"); }
 
 struct Tally {
-  int laid = 0, conceding = 0, impossible = 0, bare = 0;
+  int laid = 0, conceding = 0, impossible = 0, bare = 0, metric = 0;
 };
 
 void look_at(std::uint64_t seed, Grain grain, std::int64_t budget, Tally& tally) {
   const Job job = sensible_job(seed, grain);
+  const std::string which = "grain " + std::to_string(static_cast<int>(grain)) + " seed " + std::to_string(seed) +
+                            " budget " + std::to_string(budget);
+  tally.metric += job.tape == Tape::Millimetres ? 1 : 0;
   Wishes wishes;
   wishes.search_budget = budget;
   const auto answer = solve(job, wishes);
   if (!answer) {
     EXPECT_TRUE(std::ranges::all_of(answer.error().shown, [](const Refusal& r) { return is_impossible(r); }))
-        << "seed " << seed << ": " << answer.error().shown.front().code << " " << answer.error().shown.front().reason;
+        << which << ": " << answer.error().shown.front().code << " " << answer.error().shown.front().reason;
     ++tally.impossible;
     return;
   }
-  EXPECT_EQ(faults_of(*answer), "") << "seed " << seed << " grain " << static_cast<int>(grain);
+  EXPECT_EQ(faults_of(*answer), "") << which;
   const Layout& layout = answer->layout;
-  for (const Stopped& stopped : layout.stopped)
-    EXPECT_TRUE(is_impossible(stopped)) << "seed " << seed << ": " << stopped.rule;
+  for (const Stopped& stopped : layout.stopped) EXPECT_TRUE(is_impossible(stopped)) << which << ": " << stopped.rule;
   (layout.stopped.empty() ? tally.laid : tally.impossible) += 1;
   if (!layout.conceded.empty()) ++tally.conceding;
   if (std::ranges::any_of(layout.conceded, [](const Concession& c) { return c.what == Concession::What::Bare; }))
@@ -55,7 +57,7 @@ void look_at(std::uint64_t seed, Grain grain, std::int64_t budget, Tally& tally)
                                       return f.place == place &&
                                              (f.code.starts_with("conceded") || f.code == "bare-stretch");
                                     }))
-        << "seed " << seed << ": what is given up is not told";
+        << which << ": what is given up is not told";
   }
 }
 
@@ -63,14 +65,18 @@ void look_at_all(Grain grain, std::int64_t budget, std::uint64_t otherwise) {
   const Seeds looked = seeds(otherwise);
   Tally tally;
   for (std::uint64_t seed = looked.first; seed < looked.beyond(); ++seed) look_at(seed, grain, budget, tally);
-  std::printf("%d laid, %d of them give rules up, %d leave something bare; %d impossible\n", tally.laid,
-              tally.conceding, tally.bare, tally.impossible);
+  std::printf("%d laid, %d of them give rules up, %d leave something bare; %d impossible; %d of all in millimetres\n",
+              tally.laid, tally.conceding, tally.bare, tally.impossible, tally.metric);
   EXPECT_GE(tally.laid * 10, static_cast<int>(looked.count) * 8);
+  EXPECT_GT(tally.metric, 0);
 }
 
 TEST(Sensible, OnTheModuleEveryBuildingIsLaid) { look_at_all(Grain::Module, kSearch, 20); }
-TEST(Sensible, OnTheModuleEveryBuildingIsLaidWhileDragged) { look_at_all(Grain::Module, kDragged, 60); }
-TEST(Sensible, OnWholeInchesEveryBuildingIsLaidWhileDragged) { look_at_all(Grain::Inch, kDragged, 20); }
+TEST(Sensible, OnWholeInchesEveryBuildingIsLaid) { look_at_all(Grain::Inch, kSearch, 8); }
+TEST(Sensible, OnSixteenthsEveryBuildingIsLaid) { look_at_all(Grain::Sixteenth, kSearch, 8); }
+TEST(Sensible, OnTheModuleEveryBuildingIsLaidWhileDragged) { look_at_all(Grain::Module, kDragged, 1'200); }
+TEST(Sensible, OnWholeInchesEveryBuildingIsLaidWhileDragged) { look_at_all(Grain::Inch, kDragged, 150); }
+TEST(Sensible, OnSixteenthsEveryBuildingIsLaidWhileDragged) { look_at_all(Grain::Sixteenth, kDragged, 150); }
 
 }  // namespace
 }  // namespace stringcourse::property
