@@ -23,14 +23,18 @@ bool is_impossible(const Stopped& stopped) {
 /// The lintel is deeper than the wall above the opening.
 bool is_impossible(const Refusal& refusal) { return refusal.code.starts_with("lintel"); }
 
+const char* name_of(Grain grain) {
+  return grain == Grain::Module ? "module" : grain == Grain::Inch ? "inch" : "sixteenth";
+}
+
 struct Tally {
   int laid = 0, conceding = 0, impossible = 0, bare = 0, metric = 0;
 };
 
 void look_at(std::uint64_t seed, Grain grain, std::int64_t budget, Tally& tally) {
   const Job job = sensible_job(seed, grain);
-  const std::string which = "grain " + std::to_string(static_cast<int>(grain)) + " seed " + std::to_string(seed) +
-                            " budget " + std::to_string(budget);
+  const std::string which =
+      "grain " + std::string(name_of(grain)) + " seed " + std::to_string(seed) + " budget " + std::to_string(budget);
   tally.metric += job.tape == Tape::Millimetres ? 1 : 0;
   Wishes wishes;
   wishes.search_budget = budget;
@@ -65,8 +69,12 @@ void look_at_all(Grain grain, std::int64_t budget, std::uint64_t otherwise) {
   const Seeds looked = seeds(otherwise);
   Tally tally;
   for (std::uint64_t seed = looked.first; seed < looked.beyond(); ++seed) look_at(seed, grain, budget, tally);
-  std::printf("%d laid, %d of them give rules up, %d leave something bare; %d impossible; %d of all in millimetres\n",
-              tally.laid, tally.conceding, tally.bare, tally.impossible, tally.metric);
+  std::printf(
+      "FIGURES %s, budget %lld: seeds %llu to %llu, %d of them in millimetres; %d laid, %d of them give rules up, "
+      "%d leave something bare; %d that no mason could lay\n",
+      name_of(grain), static_cast<long long>(budget), static_cast<unsigned long long>(looked.first),
+      static_cast<unsigned long long>(looked.beyond() - 1), tally.metric, tally.laid, tally.conceding, tally.bare,
+      tally.impossible);
   EXPECT_GE(tally.laid * 10, static_cast<int>(looked.count) * 8);
   EXPECT_GT(tally.metric, 0);
 }
