@@ -5,7 +5,7 @@
 #include <cstdio>
 
 #include "cost_in_order.hpp"
-#include "looks_elsewhere.hpp"
+#include "sensible/looks_elsewhere.hpp"
 #include "property/sensible_jobs.hpp"
 
 namespace stringcourse::property {

@@ -8,7 +8,7 @@
 #include "cost_in_order.hpp"
 #include "job/read.hpp"
 #include "job/write.hpp"
-#include "looks_elsewhere.hpp"
+#include "sensible/looks_elsewhere.hpp"
 #include "property/said_otherwise.hpp"
 #include "property/sensible_jobs.hpp"
 #include "solve/answer_json.hpp"
