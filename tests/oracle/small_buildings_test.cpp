@@ -14,6 +14,7 @@
 #include "bond/assemble.hpp"
 #include "oracle/small_buildings.hpp"
 #include "property/certify.hpp"
+#include "property/said_otherwise.hpp"
 
 namespace stringcourse::oracle {
 namespace {
@@ -143,6 +144,32 @@ void compare_all(const char* oracle, Program program, int wanted) {
 
 TEST(SmallBuildings, CostWhatTheModelInCbcSays) { compare_all("CBC", Program::Cbc, long_run ? 150 : 25); }
 TEST(SmallBuildings, CostWhatTheModelInGlpkSays) { compare_all("GLPK", Program::Glpk, long_run ? 600 : 100); }
+
+/// Every term but bars, which are none here.
+std::array<std::int64_t, 7> all_terms(const Cost& cost) {
+  return {cost.conceded,       cost.short_laps,      cost.cuts, cost.short_pieces,
+          cost.shifted_joints, cost.joint_deviation, cost.units};
+}
+
+/// Of buildings small enough to be proven, off the grid.
+void expect_equal_costs(Job (*said_otherwise)(const Job&)) {
+  int proven = 0;
+  const int buildings = long_run ? 2'000 : 120;
+  for (int seed = 1; seed <= buildings; ++seed) {
+    const SmallBuilding building = small_building(static_cast<std::uint64_t>(seed));
+    const Job job = job_of(building);
+    const auto one = solve(job, Wishes{}), other = solve(said_otherwise(job), Wishes{});
+    ASSERT_TRUE(one && other) << seed;
+    if (!one->layout.proven || !other->layout.proven) continue;
+    ++proven;
+    EXPECT_EQ(all_terms(one->layout.cost), all_terms(other->layout.cost)) << "seed " << seed << ": " << say(building);
+  }
+  std::printf("%d buildings, %d of them proven both ways\n", buildings, proven);
+  EXPECT_GE(4 * proven, 3 * buildings);
+}
+
+TEST(SmallBuildings, CostTheSameInAMirror) { expect_equal_costs(property::mirrored); }
+TEST(SmallBuildings, CostTheSameBegunAtAnotherCorner) { expect_equal_costs(property::with_other_first_corner); }
 
 }  // namespace
 }  // namespace stringcourse::oracle
