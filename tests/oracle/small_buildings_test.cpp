@@ -1,8 +1,7 @@
 // Whole small buildings off the block grid against general-purpose solvers: what we call proven costs what their
 // model's least costs, nothing that we lay costs less, and what we call the least possible is never more. Without an
 // argument: 100 buildings by GLPK, 25 smaller ones by CBC, which takes ten to twenty times as long for these models.
-// With
-// --long: 600 and 150.
+// With --long: 600 and 150.
 // --seed N starts elsewhere; --each prints a line for each building.
 #include <gtest/gtest.h>
 
