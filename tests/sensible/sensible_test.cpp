@@ -86,5 +86,20 @@ TEST(Sensible, OnTheModuleEveryBuildingIsLaidWhileDragged) { look_at_all(Grain::
 TEST(Sensible, OnWholeInchesEveryBuildingIsLaidWhileDragged) { look_at_all(Grain::Inch, kDragged, 150); }
 TEST(Sensible, OnSixteenthsEveryBuildingIsLaidWhileDragged) { look_at_all(Grain::Sixteenth, kDragged, 150); }
 
+/// Openings stand at least two half units apart: room for the bearings of both lintels and a joint between them.
+TEST(Sensible, NoLintelTakesAnothersBearing) {
+  const Seeds looked = seeds(60);
+  for (std::uint64_t seed = looked.first; seed < looked.beyond(); ++seed) {
+    const auto answer = solve(sensible_job(seed, Grain::Module), Wishes{.search_budget = kDragged});
+    if (!answer) continue;
+    for (const PlacedLintel& placed : answer->layout.lintels) {
+      const ResolvedOpening& opening = answer->building.openings[static_cast<std::size_t>(placed.opening)];
+      const Length within = Length::sixteenths(2);  // so much less counts as what is asked (docs/bond-model.md)
+      EXPECT_GE(std::min(placed.start_bearing, placed.end_bearing) + within, opening.lintel->least_bearing)
+          << "seed " << seed << " " << opening.name;
+    }
+  }
+}
+
 }  // namespace
 }  // namespace stringcourse::property
