@@ -114,7 +114,7 @@ void expect_the_same(const Job& job, const Job& other, std::uint64_t seed, std::
 
 TEST(SaidOtherwise, NamesOfCornersAndOpeningsMoveNoPiece) {
   Tally tally;
-  for (std::uint64_t seed = seeds(40).first; seed < seeds(40).beyond(); ++seed)
+  for (std::uint64_t seed = seeds(24).first; seed < seeds(24).beyond(); ++seed)
     expect_the_same(building(seed), renamed(building(seed)), seed, seed % 8 == 0 ? kBudget : kDragged, tally);
   tally.print("other names");
   EXPECT_GT(tally.compared, 0);
@@ -122,7 +122,7 @@ TEST(SaidOtherwise, NamesOfCornersAndOpeningsMoveNoPiece) {
 
 TEST(SaidOtherwise, InchesWrittenInMillimetresGiveTheSameLayout) {
   Tally tally;
-  for (std::uint64_t seed = seeds(40).first; seed < seeds(40).beyond(); ++seed) {
+  for (std::uint64_t seed = seeds(24).first; seed < seeds(24).beyond(); ++seed) {
     Job job = building(seed);
     if (job.tape != Tape::Inches) continue;                      // a millimetre is no whole part of an inch
     if (job.steel.bars) job.steel.bars->spacing = std::nullopt;  // spaced bars stand on marks of the tape
@@ -141,7 +141,7 @@ TEST(SaidOtherwise, InchesWrittenInMillimetresGiveTheSameLayout) {
 /// known.
 TEST(SaidOtherwise, AnOpeningMovedThereAndBackGivesTheSameBytes) {
   Tally tally;
-  for (std::uint64_t seed = seeds(24).first; seed < seeds(24).beyond(); ++seed) {
+  for (std::uint64_t seed = seeds(12).first; seed < seeds(12).beyond(); ++seed) {
     const Job job = building(seed);
     const Wishes wishes{.search_budget = seed % 6 == 0 ? kBudget : kDragged};
     const auto fresh = solve(job, wishes);
