@@ -2,8 +2,8 @@
 # The long comparisons, written to docs/oracle-results.md:
 # - the bond solver with its oracles: 300 walls by CBC, 150 by GLPK, 1,000 tiny ones by brute force (5 minutes on an idle
 #   core), and whole small buildings: 600 by GLPK, 150 by CBC (half an hour);
-# - 100,000 buildings that somebody would build, a third of each grain, laid while dragged, and one in a hundred of those
-#   with a small search: every answer certified (four hours of one core; as many at a time as there are cores).
+# - 100,000 buildings that somebody would build, a third of each grain, with a small search, and one in ten of them as
+#   while dragged: every answer certified (four hours of one core; as many at a time as there are cores).
 # STRINGCOURSE_SENSIBLE: another number of buildings; STRINGCOURSE_FIRST_SEED: other ones.
 # Usage: scripts/long_oracles.sh [build directory]
 set -eu
@@ -35,7 +35,7 @@ cores=$(nproc)
 each=$(((buildings / 3 + cores - 1) / cores)) share=0
 while [ "$share" -lt "$cores" ]; do
   from=$((first + share * each))
-  { sensible "$from" "$each" Dragged; sensible "$from" "$((each / 100 + 1))" Laid; } &
+  { sensible "$from" "$each" Laid; sensible "$from" "$((each / 10 + 1))" Dragged; } &
   share=$((share + 1))
 done
 wait
