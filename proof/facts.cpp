@@ -110,7 +110,7 @@ int panel_at(const Building& b, int wall, Length at) {
 int lintel_ending_at(const Building& b, const Layout& layout, const Run& run, Length at) {
   for (const PlacedLintel& placed : layout.lintels) {
     const ResolvedOpening& opening = b.openings[static_cast<std::size_t>(placed.opening)];
-    if (opening.wall != run.wall || !opening.lintel) continue;
+    if (opening.wall != run.wall || !opening.lintel || opening.lintel->make != LintelMake::OnePiece) continue;
     const bool in_course = run.course >= opening.lintel->first_course &&
                            run.course < opening.lintel->first_course + opening.lintel->courses;
     const Length from = opening.from.distance_from_start() - placed.start_bearing;

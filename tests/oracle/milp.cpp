@@ -42,6 +42,7 @@ class Builder {
       answer.outcome = found.outcome;
       if (found.outcome != Outcome::Optimal) return answer;
       read(found.values, answer);
+      if (limits.terms == Terms::First) break;
       for (const std::vector<Term>& held : stage.held) hold(held, found.values);
     }
     return answer;

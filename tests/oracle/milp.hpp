@@ -25,9 +25,12 @@ struct MilpAnswer {
 /// The least cost of the panel, term by term in the panel's order. A row that lies directly on itself is not modelled:
 /// the panel's course_rows must not name one row twice in succession. A model of more than `most_columns` is not solved:
 /// TooLarge. The size depends on the panel alone.
+/// First: short laps, cuts and short pieces only, in half bond; the other terms of the cost found are not the least.
+enum class Terms { All, First };
 struct MilpLimits {
   double seconds_a_stage = 120;
   std::size_t most_columns = 100'000;
+  Terms terms = Terms::All;
 };
 MilpAnswer solve_by_milp(const bond::Panel& panel, Program program, MilpLimits limits);
 

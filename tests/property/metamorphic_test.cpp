@@ -8,6 +8,7 @@
 #include "job/read.hpp"
 #include "job/write.hpp"
 #include "random_jobs.hpp"
+#include "said_otherwise.hpp"
 #include "document/answer_json.hpp"
 #include "solve/solve.hpp"
 #include "unit/walls/made_jobs.hpp"
@@ -23,35 +24,6 @@ std::optional<Answer> solved(const Job& job) {
   auto answer = solve(job, Wishes{.search_budget = kBudget});
   if (!answer) return std::nullopt;
   return std::move(*answer);
-}
-
-/// Every side keeps its name when it is walked the other way or comes at another place of the list.
-Job with_named_sides(Job job) {
-  for (Side& side : job.outline.sides) {
-    if (side.name.empty()) side.name = side.from + side.to;
-  }
-  return job;
-}
-
-/// The plan as seen in a mirror: the same sides in the opposite order, each from its other end, the turns as they were.
-Job mirrored(const Job& job) {
-  Job other = with_named_sides(job);
-  const std::vector<Side> sides = other.outline.sides;
-  const std::size_t count = sides.size();
-  for (std::size_t i = 0; i < count; ++i) {
-    Side side = sides[count - 1 - i];
-    std::swap(side.from, side.to);
-    const std::size_t before = (2 * count - 2 - i) % count;  // its turn stands at this side's old start
-    side.turn = i + 1 == count && !job.outline.closed ? std::nullopt : sides[before].turn;
-    other.outline.sides[i] = std::move(side);
-  }
-  return other;
-}
-
-Job with_other_first_corner(const Job& job) {
-  Job other = with_named_sides(job);
-  std::ranges::rotate(other.outline.sides, other.outline.sides.begin() + 1);
-  return other;
 }
 
 /// Compares what must be equal. Says whether there was anything to compare.

@@ -170,5 +170,21 @@ TEST(Regression, AStretchThatItsEndsOverfillSaysByHowMuch) {
   }
 }
 
+// Over the door a lintel of units ends where a deep one-piece lintel begins, 24 in on from the door's far jamb: the joints
+// at that end of the deep one stand over one another, as they may, whatever else ends there.
+TEST(Regression, JointsAtADeepLintelsEndAreItsOwnWhereAnotherLintelEndsToo) {
+  Job job = job_with(outline_of({{304}, {288}, {304}, {288}}), 11);
+  job.units.series = "us-6";
+  job.openings = {tests::plain_hole("D1", "BC", at("B", in(72)), in(40), in(64)),
+                  tests::plain_hole("O2", "BC", at("B", in(136)), in(120), in(64))};
+  job.openings[0].lintel = Lintel{LintelMake::BuiltUp, 1, std::nullopt};
+  job.openings[1].lintel = Lintel{LintelMake::OnePiece, 2, std::nullopt};
+  for (const std::int64_t budget : {0, 20'000}) {
+    const Verdict verdict = certify(job, budget);
+    EXPECT_EQ(verdict.outcome, Outcome::Solved) << budget;
+    EXPECT_EQ(verdict.faults, "") << budget;
+  }
+}
+
 }  // namespace
 }  // namespace stringcourse::property
