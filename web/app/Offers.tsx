@@ -2,10 +2,16 @@
 import { signal } from "@preact/signals";
 import { words } from "../words/words";
 import { takeOffer } from "./actions";
-import { offersComing, offersNow, readOnly } from "./state";
+import { offersComing, offersNow, readOnly, searching, shown } from "./state";
 
 const kFirst = 4;
 const all = signal(false);
+
+/// What offers wait for.
+function waitingText(): string {
+  if (shown.value?.stage === "hand") return words.offers.waiting;
+  return searching.value === undefined ? words.offers.seeking : words.offers.searching;
+}
 
 export function Offers() {
   const offers = offersNow.value;
@@ -14,7 +20,7 @@ export function Offers() {
   return (
     <section class="block offers" aria-label={words.offers.label} aria-busy={offersComing.value}>
       <h3>{words.offers.label}</h3>
-      {offersComing.value ? <p class="small soft">{words.offers.waiting}</p> : null}
+      {offersComing.value ? <p class="small soft passing">{waitingText()}</p> : null}
       {offers?.length === 0 ? <p class="small">{words.offers.none}</p> : null}
       <ul>
         {listed.map((offer) => (

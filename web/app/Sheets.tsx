@@ -3,8 +3,8 @@ import { signal } from "@preact/signals";
 import { useEffect } from "preact/hooks";
 import { saveBytes } from "../keep";
 import { words } from "../words/words";
-import { ask } from "./solving";
-import { history, job } from "./state";
+import { askWhole } from "./solving";
+import { history, job, searching } from "./state";
 import { textAt } from "../job/pointer";
 
 interface Made {
@@ -22,7 +22,7 @@ async function make(): Promise<void> {
   const { text } = history.value.now;
   const size = paper.value;
   making.value = true;
-  const solved = await ask({ job: text, set: size });
+  const solved = await askWhole({ job: text, set: size });
   making.value = false;
   const bytes = solved?.bytes(`set-${size}.pdf`);
   if (bytes === undefined) return;
@@ -98,6 +98,11 @@ export function Sheets() {
           <button type="button" class="filled" disabled={making.value} onClick={() => void make()}>
             {making.value ? words.sheets.making : words.sheets.make}
           </button>
+          {making.value && searching.value !== undefined ? (
+            <span class="small soft" role="status">
+              {words.sheets.searching}
+            </span>
+          ) : null}
         </div>
         {made.value === undefined ? null : <Ready set={made.value} />}
       </div>

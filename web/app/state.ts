@@ -12,12 +12,14 @@ export interface Picture {
 
 /// The last building that could be drawn.
 export interface Shown {
+  /// The job that it is of; "" of a frame of a drag.
+  readonly text: string;
   readonly answer: Answer;
   readonly plan: Picture | undefined;
   readonly elevation: Picture | undefined;
   readonly holdPoints: readonly HoldPoint[];
-  /// From a hand that is still moving: a small search, no offers.
-  readonly draft: boolean;
+  /// Of a hand that is still moving; laid at once, while the search goes on; or the whole answer.
+  readonly stage: "hand" | "first" | "whole";
 }
 
 export interface Offered {
@@ -37,8 +39,15 @@ export type Trouble =
   | { readonly kind: "fault" }
   | { readonly kind: "message"; readonly lead: string; readonly text: string };
 
+/// A search for a whole answer that somebody waits for.
+export interface Searching {
+  /// On the clock of performance.now().
+  readonly since: number;
+}
+
 export const history = signal<History>(begun(""));
 export const shown = signal<Shown | undefined>(undefined);
+export const searching = signal<Searching | undefined>(undefined);
 export const offered = signal<Offered | undefined>(undefined);
 export const refusals = signal<Refusals | undefined>(undefined);
 export const fieldTrouble = signal<FieldTrouble | undefined>(undefined);
@@ -68,7 +77,7 @@ export const sides = computed(() => shown.value?.answer.sides ?? []);
 /// Offers belong to the job they were worked out for, and to no other.
 export const offersNow = computed(() => {
   const found = offered.value;
-  return found !== undefined && found.job === history.value.now.text && shown.value?.draft !== true
+  return found !== undefined && found.job === history.value.now.text && shown.value?.stage !== "hand"
     ? found.offers
     : undefined;
 });

@@ -138,6 +138,9 @@ export const english = {
     notProven: (laps: number, cuts: number): string =>
       `Not proven: a layout with down to ${many(laps, "short joint lap", "short joint laps")} and ${many(cuts, "saw cut", "saw cuts")} may still be possible.`,
     looking: "A first draft while your hand moves; the full search follows.",
+    searching: "Looking for a better layout",
+    seconds: (count: number): string => `${count} s`,
+    ended: "Laid without a search: a better layout may exist.",
     byKind: "Units to buy",
     breakage: (percent: number, stated: boolean): string =>
       percent === 0
@@ -158,6 +161,8 @@ export const english = {
     more: (count: number): string => `${count} more`,
     fewer: "Fewer",
     waiting: "Offers follow when your hand rests.",
+    searching: "Offers follow when the search has ended.",
+    seeking: "Looking for offers ...",
   },
 
   undo: {
@@ -434,6 +439,7 @@ export const english = {
     a4: "A4",
     make: "Make the set",
     making: "Making the set ...",
+    searching: "The search for a better layout goes on; the set follows it.",
     ready: (size: string): string => `The set is made: ${size}.`,
     keep: "Save the set (PDF)",
     look: "Open the set",
