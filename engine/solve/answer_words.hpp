@@ -25,7 +25,7 @@ namespace stringcourse {
 [[nodiscard]] std::string_view rod_event_name(setout::RodEvent event);
 /// "one-piece", "floor", "form", "nothing-spans".
 [[nodiscard]] std::string_view soffit_name(supply::Soffit soffit);
-/// "move-opening", "move-near-jamb", "move-far-jamb", "move-head", "change-side".
+/// "move-opening", "move-near-jamb", "move-far-jamb", "move-head", "change-side", "change-width".
 [[nodiscard]] std::string_view offer_name(OfferWhat what);
 [[nodiscard]] std::optional<OfferWhat> offer_named(std::string_view name);
 

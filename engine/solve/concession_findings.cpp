@@ -86,6 +86,12 @@ Finding told(const Building& building, const std::vector<Concession>& alike) {
 
 }  // namespace
 
+std::optional<What> conceded_in(const Finding& finding) {
+  const auto telling = std::ranges::find(kTellings, finding.code, &Telling::code);
+  if (telling == kTellings.end()) return std::nullopt;
+  return telling->what;
+}
+
 std::string_view concession_name(What what) { return telling_of(what).name; }
 
 std::vector<Finding> concession_findings(const Building& building, const Layout& layout) {

@@ -47,6 +47,10 @@ Job changed(const Job& job, const Offer& offer) {
       if (from_end) at -= offer.change;
       break;
     case OfferWhat::MoveHead: opening.masonry->height.length += offer.change; break;
+    case OfferWhat::ChangeWidth:
+      width += offer.change;
+      at += from_end ? -(offer.shift + offer.change) : offer.shift;
+      break;
     case OfferWhat::ChangeSide: break;
   }
   return other;
