@@ -23,9 +23,14 @@ void write_offer(JsonOut& out, const Offer& offer, Tape tape) {
     out.field("name", offer.name);
     out.field("text", offer.text);
     write_length(out, "change", offer.change, tape);
+    if (offer.what == OfferWhat::ChangeWidth) write_length(out, "shift", offer.shift, tape);
+    if (offer.conceded != 0) out.field("conceded_saved", offer.conceded);
     out.field("cuts_saved", offer.cuts);
     out.field("short_laps_saved", offer.short_laps);
     out.field("bars_saved", offer.bars);
+    out.list("mends", [&] {
+      for (const std::size_t finding : offer.mends) out.number(static_cast<std::int64_t>(finding));
+    });
   });
 }
 

@@ -47,8 +47,9 @@ struct Likely {
 constexpr std::size_t kMostPieces = 800'000;
 /// All changes together have as many looks as the job itself: a quarter of them for laying each at once, to know which are
 /// likely to help, the rest for searching those, the likeliest first; when all but an eighth is used up, no more are tried.
-/// Those that are searched long share as many again, or what the job left where that is more.
-constexpr std::int64_t kShareAtOnce = 4, kShareKept = 8;
+/// Those that are searched long share as many again, or what the job left where that is more; where the job gives up rules,
+/// as many as such a job may take.
+constexpr std::int64_t kShareAtOnce = 4, kShareKept = 8, kShareConceding = 3;
 /// How many of the best offers whose numbers a short search leaves open are searched as long as the job itself.
 constexpr std::size_t kSearchedLong = 4;
 /// How many offers are named beside a finding.
@@ -161,13 +162,17 @@ class OfferFinder {
 
   /// Each change laid at once, without a search: those that come out best are searched first, while there is room. (Of a
   /// large building the likeliest were chosen already.)
-  [[nodiscard]] std::vector<Likely> likeliest_first(const std::vector<Wanted>& all) {
+  [[nodiscard]] std::vector<Likely> likeliest_first(std::vector<Wanted> all) {
     std::vector<Likely> likely;
     const std::int64_t looks = memo_->room().left() / kShareAtOnce;
     const bool lays_each = can_save() && answer_->offers_complete;
     bond::PanelMemo at_once(0);
     at_once.begin_change(looks);
-    for (const Wanted& wanted : all) likely.push_back({wanted, lays_each ? solved(wanted, at_once) : std::nullopt});
+    if (lays_each) sort_stably(all, {}, [](const Wanted& wanted) { return magnitude(wanted.by); });
+    for (const Wanted& wanted : all) {
+      const bool lays = lays_each && !at_once.room().is_out();
+      likely.push_back({wanted, lays ? solved(wanted, at_once) : std::nullopt});
+    }
     if (!lays_each) return likely;
     memo_->refill(memo_->room().left() - (looks - at_once.room().left()));
     const Cost most{.cuts = std::numeric_limits<std::int64_t>::max(), .conceded = std::numeric_limits<std::int64_t>::max()};
@@ -217,17 +222,19 @@ class OfferFinder {
   /// The best few that are open still, each as a job of its own, so that its numbers are those of whoever takes it; the
   /// others are not promised.
   void search_long() {
+    std::int64_t took = 0;
     std::size_t searched = answer_->layout.pieces.size() * kSearchedLong > kMostPieces / 8 ? kSearchedLong : 0;
     std::vector<Found> kept;
     for (Found& found : found_) {
       if (found.tried.counts_are_proven) {
         kept.push_back(std::move(found));
-      } else if (searched < kSearchedLong && !cancelled_ && go_on()) {
+      } else if (searched < kSearchedLong && took <= long_looks_ && !cancelled_ && go_on()) {
         ++searched;
         bond::PanelMemo memo(wishes_->search_budget);
         const std::int64_t given = memo.room().left();
         std::optional<Tried> tried = solved(found.wanted, memo);
-        long_looks_ -= given - memo.room().left() + memo.looks_again();
+        took = given - memo.room().left() + memo.looks_again();
+        long_looks_ -= took;
         if (long_looks_ < 0) break;  // more than its share: nothing is promised
         if (auto offer = tried ? priced(found.wanted, *tried) : std::nullopt) {
           tried->counts_are_proven = true;
@@ -348,7 +355,8 @@ class OfferFinder {
 void find_offers(Answer& answer, bond::PanelMemo& memo, const Wishes& wishes) {
   memo.set_budget(wishes.search_budget / 20, bond::OutOfRoom::Stop);
   const std::int64_t of_job = bond::kLooksOfBudget * wishes.search_budget;
-  const std::int64_t for_long = std::max(memo.room().left(), of_job);
+  const std::int64_t as_the_job = answer.layout.cost.conceded > 0 ? kShareConceding * of_job : of_job;
+  const std::int64_t for_long = std::max(memo.room().left(), as_the_job);
   memo.refill(of_job);
   OfferFinder(answer, memo, wishes, for_long).run();
   memo.set_budget(wishes.search_budget, bond::OutOfRoom::LayRoughly);

@@ -1,10 +1,28 @@
 #include "solve/printed_set.hpp"
 
+#include <algorithm>
 #include <utility>
 
 #include "ink/pdf.hpp"
+#include "solve/concession_findings.hpp"
 
 namespace stringcourse {
+
+namespace {
+
+/// What is given up names on paper the offer that would keep the rule.
+std::vector<Finding> printed_findings(const Answer& answer) {
+  std::vector<Finding> findings = answer.findings;
+  for (std::size_t f = 0; f < findings.size(); ++f) {
+    if (!conceded_in(findings[f])) continue;
+    const auto mends = [&](const Offer& offer) { return std::ranges::contains(offer.mends, f); };
+    const auto offer = std::ranges::find_if(answer.offers, mends);
+    if (offer != answer.offers.end()) findings[f].text += " Offer: " + offer->text + ".";
+  }
+  return findings;
+}
+
+}  // namespace
 
 sheet::SheetWords sheet_words(const Answer& answer) {
   sheet::SheetWords words;
@@ -13,7 +31,7 @@ sheet::SheetWords sheet_words(const Answer& answer) {
   words.notes = answer.job.notes;
   words.issued = answer.job.issued;
   words.drawn_by = answer.job.drawn_by;
-  words.findings = answer.findings;
+  words.findings = printed_findings(answer);
   if (!answer.job.readings.empty()) words.found = &answer.found, words.found_dowels = &answer.found_dowels, words.dowel_search = &answer.dowel_search;
   if (answer.slab.fit) words.fit = &*answer.slab.fit, words.face_lines = &answer.slab.face_lines;
   if (!answer.slab.lacks.empty()) words.slab_lacks = &answer.slab.lacks;

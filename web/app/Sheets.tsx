@@ -4,7 +4,7 @@ import { useEffect } from "preact/hooks";
 import { saveBytes } from "../keep";
 import { words } from "../words/words";
 import { askWhole } from "./solving";
-import { history, job, searching } from "./state";
+import { history, job, searching, shown } from "./state";
 import { textAt } from "../job/pointer";
 
 interface Made {
@@ -22,7 +22,9 @@ async function make(): Promise<void> {
   const { text } = history.value.now;
   const size = paper.value;
   making.value = true;
-  const solved = await askWhole({ job: text, set: size });
+  // A place where a rule is given up names the offer that would keep it, on paper too.
+  const offers = shown.value?.text === text && shown.value.answer.conceded !== undefined;
+  const solved = await askWhole({ job: text, set: size, offers });
   making.value = false;
   const bytes = solved?.bytes(`set-${size}.pdf`);
   if (bytes === undefined) return;

@@ -135,7 +135,8 @@ export function settle(base: string, edit: Edit, what: string): Promise<void> {
 
 export async function takeOffer(offer: Offer): Promise<void> {
   if (readOnly.value) return;
-  const edit: Edit = { do: "accept", what: offer.what, place: offer.place, by_nm: offer.change.nm };
+  const shift = offer.shift === undefined ? {} : { shift_nm: offer.shift.nm };
+  const edit: Edit = { do: "accept", what: offer.what, place: offer.place, by_nm: offer.change.nm, ...shift };
   await settle(history.value.now.text, edit, words.steps.offer(offer.text));
 }
 

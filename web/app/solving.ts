@@ -105,7 +105,10 @@ export async function seekOffers(): Promise<void> {
     const solved = await engine().solveAside({ border: 1, job: text, offers: true });
     if (solved === "superseded" || history.value.now.text !== text) return;
     if (solved.answer === undefined) unsought.value = text;
-    else offered.value = { job: text, offers: solved.answer.offers, freePlaces: solved.answer.free_places };
+    else {
+      const { offers, offers_complete: complete, free_places: freePlaces } = solved.answer;
+      offered.value = { job: text, offers, complete, freePlaces };
+    }
   } catch {
     unsought.value = text; // the drawing and its tallies stand without offers
   }

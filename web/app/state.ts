@@ -25,6 +25,8 @@ export interface Shown {
 export interface Offered {
   readonly job: string;
   readonly offers: readonly Offer[];
+  /// Every small change was tried.
+  readonly complete: boolean;
   readonly freePlaces: FreePlaces;
 }
 
@@ -75,12 +77,12 @@ export const job = computed<Json>(() => readJson(history.value.now.text) ?? {});
 export const courses = computed(() => shown.value?.answer.courses.length ?? 1);
 export const sides = computed(() => shown.value?.answer.sides ?? []);
 /// Offers belong to the job they were worked out for, and to no other.
-export const offersNow = computed(() => {
+export const offeredNow = computed(() => {
   const found = offered.value;
-  return found !== undefined && found.job === history.value.now.text && shown.value?.stage !== "hand"
-    ? found.offers
-    : undefined;
+  const its = found !== undefined && found.job === history.value.now.text && shown.value?.stage !== "hand";
+  return its ? found : undefined;
 });
+export const offersNow = computed(() => offeredNow.value?.offers);
 /// Offers are still to come: nothing says that there will be none.
 export const offersComing = computed(
   () =>

@@ -156,6 +156,8 @@ export const english = {
   offers: {
     label: "Offers",
     none: "No small move of an opening and no small change of a size saves a cut or a short joint lap.",
+    noneOfTried: "None of the likeliest small changes saves a cut or a short joint lap; not all of them were tried.",
+    beside: "What would mend it:",
     accept: "Take it",
     acceptLong: (text: string): string => `Take it: ${text}`,
     more: (count: number): string => `${count} more`,

@@ -230,14 +230,23 @@ export interface StringcourseAnswer {
    * Best first.
    */
   readonly offers: {
-    readonly what: "move-opening" | "move-near-jamb" | "move-far-jamb" | "move-head" | "change-side";
+    readonly what: "move-opening" | "move-near-jamb" | "move-far-jamb" | "move-head" | "change-side" | "change-width";
     readonly place: string;
     readonly name: string;
     readonly text: string;
     readonly change: Length9;
+    readonly shift?: Length10;
+    /**
+     * weight of the rules that need not be given up; absent: 0
+     */
+    readonly conceded_saved?: number;
     readonly cuts_saved: number;
     readonly short_laps_saved: number;
     readonly bars_saved: number;
+    /**
+     * findings, by their place in the list, that it removes; where no offer does, lessens
+     */
+    readonly mends: number[];
   }[];
   /**
    * true: every small change was tried; of a large building only those that are likeliest to help are
@@ -292,12 +301,12 @@ export interface StringcourseAnswer {
          */
         readonly to: string;
         readonly read: Length;
-        readonly expected: Length10;
+        readonly expected: Length11;
         /**
          * blunder, slip: left out
          */
         readonly use: "adjusted" | "blunder" | "slip" | "read";
-        readonly meant?: Length11;
+        readonly meant?: Length12;
         readonly against_first?: FoundLength;
         readonly agrees_with_first?: boolean;
         readonly correction?: FoundLength1;
@@ -392,7 +401,7 @@ export interface StringcourseAnswer {
       readonly stations: {
         readonly name: string;
         readonly side?: string;
-        readonly at?: Length12;
+        readonly at?: Length13;
         readonly surface: "bearing" | "floor" | "other";
         readonly height: FoundLength6;
         readonly doubt: FoundLength7;
@@ -500,7 +509,7 @@ export interface StringcourseAnswer {
        * of the list of dowels that it is taken for; 0: none
        */
       readonly number: number;
-      readonly at: Length13;
+      readonly at: Length14;
       readonly off_face: Length;
       readonly off_place?: FoundLength14;
       readonly room: FoundLength15;
@@ -557,8 +566,8 @@ export interface StringcourseAnswer {
     readonly dowels: {
       readonly side: string;
       readonly number: number;
-      readonly found_at?: Length14;
-      readonly bar_at?: Length15;
+      readonly found_at?: Length15;
+      readonly bar_at?: Length16;
     }[];
     readonly bars_without_dowel: {
       readonly side: string;
@@ -575,8 +584,8 @@ export interface StringcourseAnswer {
      * what stands at zero of the side's numbers: a corner, or the face of the wall that an inner wall starts from
      */
     readonly measured_from: string;
-    readonly at: Length16;
-    readonly off_face: Length17;
+    readonly at: Length17;
+    readonly off_face: Length18;
     readonly first_course?: {
       /**
        * whose unit it is: at a corner or in a slot another side's
@@ -672,7 +681,7 @@ export interface StringcourseAnswer {
     readonly bars: {
       readonly size: string;
       readonly count: number;
-      readonly total: Length18;
+      readonly total: Length19;
     };
     /**
      * One for every bar of each pour that asks for them, corner units included.
@@ -727,9 +736,9 @@ export interface StringcourseAnswer {
   readonly lintels: {
     readonly opening: string;
     readonly side: string;
-    readonly asked_bearing: Length19;
-    readonly start_bearing: Length20;
-    readonly end_bearing: Length21;
+    readonly asked_bearing: Length20;
+    readonly start_bearing: Length21;
+    readonly end_bearing: Length22;
     /**
      * What closes the underside: the lintel itself, the floor of lintel units, a form under open units; or nothing there carries.
      */
@@ -786,7 +795,7 @@ export interface StringcourseAnswer {
      * number along that side
      */
     readonly unit: number;
-    readonly at: Length22;
+    readonly at: Length23;
     /**
      * a cleanout unit; else the hole is cut
      */
@@ -1073,9 +1082,22 @@ export interface Length8 {
   readonly nm: number;
 }
 /**
- * openings and their jambs: towards the end of the side is positive; heads: up; sides: longer
+ * openings and their jambs: towards the end of the side is positive; heads: up; sides: longer; widths: wider
  */
 export interface Length9 {
+  /**
+   * exact, in the job's tape
+   */
+  readonly text: string;
+  /**
+   * the same, whole nanometres
+   */
+  readonly nm: number;
+}
+/**
+ * change-width: how far the near jamb goes towards the end of the side
+ */
+export interface Length10 {
   /**
    * exact, in the job's tape
    */
@@ -1116,7 +1138,7 @@ export interface Cost {
 /**
  * by the plan
  */
-export interface Length10 {
+export interface Length11 {
   /**
    * exact, in the job's tape
    */
@@ -1129,7 +1151,7 @@ export interface Length10 {
 /**
  * slip: what was probably meant
  */
-export interface Length11 {
+export interface Length12 {
   /**
    * exact, in the job's tape
    */
@@ -1220,7 +1242,7 @@ export interface FoundLength5 {
 /**
  * from the side's start
  */
-export interface Length12 {
+export interface Length13 {
   /**
    * exact, in the job's tape
    */
@@ -1337,7 +1359,7 @@ export interface FoundLength13 {
 /**
  * from the side's start
  */
-export interface Length13 {
+export interface Length14 {
   /**
    * exact, in the job's tape
    */
@@ -1415,7 +1437,7 @@ export interface FoundLength18 {
 /**
  * as last read, from the side's start; missing: not read
  */
-export interface Length14 {
+export interface Length15 {
   /**
    * exact, in the job's tape
    */
@@ -1428,7 +1450,7 @@ export interface Length14 {
 /**
  * of the nearest bar within 2 in; missing: no bar comes down to it
  */
-export interface Length15 {
+export interface Length16 {
   /**
    * exact, in the job's tape
    */
@@ -1441,7 +1463,7 @@ export interface Length15 {
 /**
  * centre, from there along the side's outer face
  */
-export interface Length16 {
+export interface Length17 {
   /**
    * exact, in the job's tape
    */
@@ -1454,7 +1476,7 @@ export interface Length16 {
 /**
  * centre, in from the outer face; of an inner wall from either
  */
-export interface Length17 {
+export interface Length18 {
   /**
    * exact, in the job's tape
    */
@@ -1519,7 +1541,7 @@ export interface FoundLength22 {
 /**
  * without laps, dowels and hooks
  */
-export interface Length18 {
+export interface Length19 {
   /**
    * exact, in the job's tape
    */
@@ -1532,7 +1554,7 @@ export interface Length18 {
 /**
  * least at each end, by the job or a half unit
  */
-export interface Length19 {
+export interface Length20 {
   /**
    * exact, in the job's tape
    */
@@ -1545,7 +1567,7 @@ export interface Length19 {
 /**
  * as laid, from the jamb towards the wall's start
  */
-export interface Length20 {
+export interface Length21 {
   /**
    * exact, in the job's tape
    */
@@ -1558,7 +1580,7 @@ export interface Length20 {
 /**
  * as laid, from the jamb towards the wall's end
  */
-export interface Length21 {
+export interface Length22 {
   /**
    * exact, in the job's tape
    */
@@ -1571,7 +1593,7 @@ export interface Length21 {
 /**
  * of its bar, along that side
  */
-export interface Length22 {
+export interface Length23 {
   /**
    * exact, in the job's tape
    */
