@@ -194,6 +194,7 @@ std::expected<Answer, Refusals> solve(const Job& job, const Wishes& wishes, bond
   std::vector<Finding> found_here;
   if (wishes.at_wall) found_here = resolve_from_here(answer, memo);
   if (memo.was_short() && memo.was_used_before()) return solve(job, wishes);  // what was known before would show
+  if (wishes.laid) wishes.laid(answer.layout);
   answer.findings = answer.building.findings;
   std::ranges::copy(found_here, std::back_inserter(answer.findings));
   std::ranges::copy(findings_of(answer.building, answer.layout), std::back_inserter(answer.findings));
