@@ -17,17 +17,23 @@ interface Made {
 const paper = signal<"letter" | "a4">("letter");
 const made = signal<Made | undefined>(undefined);
 const making = signal(false);
+/// The building was changed while its set was being made.
+const dropped = signal(false);
 
 async function make(): Promise<void> {
   const { text } = history.value.now;
   const size = paper.value;
   making.value = true;
+  dropped.value = false;
   // A place where a rule is given up names the offer that would keep it, on paper too.
   const offers = shown.value?.text === text && shown.value.answer.conceded !== undefined;
   const solved = await askWhole({ job: text, set: size, offers });
   making.value = false;
   const bytes = solved?.bytes(`set-${size}.pdf`);
-  if (bytes === undefined) return;
+  if (bytes === undefined) {
+    dropped.value = history.value.now.text !== text;
+    return;
+  }
   if (made.value !== undefined) URL.revokeObjectURL(made.value.address);
   const address = URL.createObjectURL(new Blob([bytes], { type: "application/pdf" }));
   made.value = { job: text, paper: size, bytes, address };
@@ -106,6 +112,11 @@ export function Sheets() {
             </span>
           ) : null}
         </div>
+        {dropped.value ? (
+          <p class="row" role="status">
+            {words.sheets.dropped}
+          </p>
+        ) : null}
         {made.value === undefined ? null : <Ready set={made.value} />}
       </div>
     </section>

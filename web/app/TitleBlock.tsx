@@ -128,6 +128,7 @@ export function TitleBlock() {
         <Tally name={words.tallies.bars} count={counts.bars.count} />
         <Tally name={words.tallies.courses} count={answer.courses.length} />
       </dl>
+      {answer.conceded === undefined ? null : <p class="given-up">{words.tallies.givenUp(answer.conceded.length)}</p>}
       <Proof answer={answer} stage={now.stage} />
       <RefusalList />
       <Stops answer={answer} />

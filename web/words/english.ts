@@ -139,6 +139,8 @@ export const english = {
       `Not proven: a layout with down to ${many(laps, "short joint lap", "short joint laps")} and ${many(cuts, "saw cut", "saw cuts")} may still be possible.`,
     looking: "A first draft while your hand moves; the full search follows.",
     searching: "Looking for a better layout",
+    givenUp: (count: number): string =>
+      `Not every rule can be kept: ${many(count, "place gives one up", "places give one up")}. The findings say which, and what would mend it.`,
     seconds: (count: number): string => `${count} s`,
     ended: "Laid without a search: a better layout may exist.",
     byKind: "Units to buy",
@@ -442,6 +444,7 @@ export const english = {
     make: "Make the set",
     making: "Making the set ...",
     searching: "The search for a better layout goes on; the set follows it.",
+    dropped: "The building was changed while its set was being made: make it anew.",
     ready: (size: string): string => `The set is made: ${size}.`,
     keep: "Save the set (PDF)",
     look: "Open the set",
