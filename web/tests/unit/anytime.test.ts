@@ -47,6 +47,8 @@ class Slow extends HonestClient {
   }
 }
 
+vi.setConfig({ testTimeout: 60_000 }); // whole answers of a building off the grid, while other programs run beside
+
 let engine: Engine;
 let client: Slow;
 beforeAll(async () => {
