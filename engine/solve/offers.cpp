@@ -10,6 +10,7 @@
 #include "bond/key.hpp"
 #include "job/words.hpp"
 #include "measure/sorting.hpp"
+#include "solve/best_layout.hpp"
 #include "solve/concession_findings.hpp"
 #include "solve/offer_changes.hpp"
 #include "walls/resolve.hpp"
@@ -232,7 +233,7 @@ class OfferFinder {
         ++searched;
         bond::PanelMemo memo(wishes_->search_budget);
         const std::int64_t given = memo.room().left();
-        std::optional<Tried> tried = solved(found.wanted, memo);
+        std::optional<Tried> tried = solved(found.wanted, memo, best_layout);
         took = given - memo.room().left() + memo.looks_again();
         long_looks_ -= took;
         if (long_looks_ < 0) break;  // more than its share: nothing is promised
@@ -245,12 +246,13 @@ class OfferFinder {
     found_ = std::move(kept);
   }
 
-  [[nodiscard]] std::optional<Tried> solved(const Wanted& wanted, bond::PanelMemo& memo) {
+  using LayOut = Layout (*)(const Building&, bond::PanelMemo&);
+  [[nodiscard]] std::optional<Tried> solved(const Wanted& wanted, bond::PanelMemo& memo, LayOut lay_out = bond::lay_out) {
     const std::optional<Job> job = changed_job(answer_->job, answer_->building, wanted);
     if (!job) return std::nullopt;
     const std::expected<Building, Refusals> building = resolve(*job);
     if (!building) return std::nullopt;
-    const Layout layout = bond::lay_out(*building, memo);
+    const Layout layout = lay_out(*building, memo);
     if (!layout.stopped.empty() || layout.cost.conceded > answer_->layout.cost.conceded) return std::nullopt;
     const Layout& now = answer_->layout;  // no saving at the price of a rule
     const bool relaxes = (layout.relaxed_piece && !now.relaxed_piece) || (layout.relaxed_bearing && !now.relaxed_bearing);

@@ -8,6 +8,7 @@
 #include "ground/tape_doubt.hpp"
 #include "job/words.hpp"
 #include "measure/sorting.hpp"
+#include "solve/best_layout.hpp"
 #include "solve/concession_findings.hpp"
 #include "solve/lintel_findings.hpp"
 #include "solve/offers.hpp"
@@ -188,7 +189,7 @@ std::expected<Answer, Refusals> solve(const Job& job, const Wishes& wishes, bond
   answer.building = std::move(*building);
   memo.begin_job(wishes.search_budget);
   const bool known = wishes.known != nullptr && !wishes.offers && is_laid_as(*wishes.known, job);
-  answer.layout = known ? wishes.known->layout : wishes.like == nullptr ? bond::lay_out(answer.building, memo) : bond::lay_out_like(*wishes.like, answer.building, memo);
+  answer.layout = known ? wishes.known->layout : wishes.like == nullptr ? best_layout(answer.building, memo) : bond::lay_out_like(*wishes.like, answer.building, memo);
   answer.poured = is_poured(job, answer.building);
   if (answer.poured && wishes.at_wall) answer.kept_from = without_kept_dowels(job, memo);
   std::vector<Finding> found_here;
