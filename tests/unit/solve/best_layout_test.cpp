@@ -34,19 +34,5 @@ TEST(BestLayout, ASearchThatEndsEarlyGivesNothingAway) {
   }
 }
 
-// No rule is relaxed for it: of these seeds the job is laid at once with pieces or bearings that the search need not relax.
-TEST(BestLayout, RelaxesNoRuleThatTheSearchKeeps) {
-  int relaxed = 0;
-  for (const auto& [seed, grain] : {std::pair(7, Grain::Inch), std::pair(12, Grain::Sixteenth)}) {
-    const Answer at_once = solved(static_cast<std::uint64_t>(seed), grain, 0);
-    const Answer whole = solved(static_cast<std::uint64_t>(seed), grain, 400'000);
-    if (!at_once.layout.relaxed_piece && !at_once.layout.relaxed_bearing) continue;
-    if (counts(whole) <= counts(at_once)) continue;
-    ++relaxed;
-    EXPECT_FALSE(whole.layout.relaxed_piece && whole.layout.relaxed_bearing) << seed;
-  }
-  EXPECT_GT(relaxed, 0) << "no seed shows it any more";
-}
-
 }  // namespace
 }  // namespace stringcourse
