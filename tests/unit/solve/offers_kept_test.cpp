@@ -76,8 +76,8 @@ void look_at_all(Grain grain, std::uint64_t otherwise) {
   EXPECT_GE(tally.offers * 2, tally.jobs);  // else little was looked at
 }
 
-TEST(OffersKept, OnWholeInches) { look_at_all(Grain::Inch, 9); }
-TEST(OffersKept, OnSixteenths) { look_at_all(Grain::Sixteenth, 8); }
+TEST(OffersKept, OnWholeInches) { look_at_all(Grain::Inch, 6); }
+TEST(OffersKept, OnSixteenths) { look_at_all(Grain::Sixteenth, 5); }
 
 }  // namespace
 }  // namespace stringcourse
