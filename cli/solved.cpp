@@ -36,6 +36,25 @@ std::expected<Job, ExitCode> read_command_job(const Command& command) {
   return *std::move(job);
 }
 
+std::string cuts_text(const Layout& layout) {
+  return number_text(layout.cost.cuts) + (layout.cost.cuts == 1 ? " saw cut" : " saw cuts");
+}
+
+/// What somebody who waits is told: the layout that is there at once, and what the search made of it. What it costs to lay
+/// the job once more, without a search, only who watches pays.
+void tell_layouts(const Job& job, Wishes& wishes, ProgressBar& progress) {
+  if (!progress.has_watcher()) return;
+  std::string first;
+  const auto at_once = solve(job, Wishes{.save_dowels = false, .at_wall = false, .search_budget = 0});
+  if (at_once && at_once->layout.stopped.empty()) first = cuts_text(at_once->layout);
+  if (!first.empty()) progress.tell("laying: first layout " + first + ", looking for a better one");
+  wishes.laid = [first, &progress](const Layout& layout) {
+    if (!layout.stopped.empty()) return;
+    const std::string best = cuts_text(layout), better = first.empty() || first == best ? "" : "first " + first + ", now ";
+    progress.tell("laid: " + better + best + (layout.proven ? ", proven" : ", not proven"));
+  };
+}
+
 }  // namespace
 
 std::expected<Answer, ExitCode> read_and_solve(const Command& command, ProgressBar& progress) {
@@ -44,9 +63,10 @@ std::expected<Answer, ExitCode> read_and_solve(const Command& command, ProgressB
   Wishes wishes;
   wishes.offers = !command.has("--no-offers");
   wishes.progress = [&](double share) {
-    progress.show("solving", share);
+    progress.show("offers", share);
     return true;
   };
+  tell_layouts(*job, wishes, progress);
   auto answer = solve(*job, wishes);
   if (!answer) return std::unexpected(tell_refusals(answer.error(), command));
   return *std::move(answer);

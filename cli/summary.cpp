@@ -221,17 +221,21 @@ std::string_view before_text(HoldPoint point) {
   return "before the bolts and the plate:";
 }
 
-void add_finding(Page& page, const Finding& finding) {
+void add_finding(Page& page, std::size_t index) {
+  const Finding& finding = page.answer.findings[index];
   page.item(printable(finding.text) + (finding.place.empty() ? "" : " [" + printable(finding.place) + "]"));
   if (!finding.rule.empty()) page.text += wrapped("    ", "Rule: " + printable(finding.rule));
+  for (const Offer& offer : page.answer.offers) {
+    if (std::ranges::contains(offer.mends, index)) page.text += wrapped("    ", "Offer: " + printable(offer.text));
+  }
 }
 
 void add_findings_before(Page& page, HoldPoint point) {
   std::size_t seen = 0;
-  for (const Finding& finding : page.answer.findings) {
-    if (finding.hold_point != point) continue;
+  for (std::size_t index = 0; index < page.answer.findings.size(); ++index) {
+    if (page.answer.findings[index].hold_point != point) continue;
     if (seen == 0) page.line(before_text(point));
-    if (++seen <= kShownFindings) add_finding(page, finding);
+    if (++seen <= kShownFindings) add_finding(page, index);
   }
   if (seen > kShownFindings) page.item("and " + number_text(seen - kShownFindings) + " more: the answer lists them all");
 }

@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <cstdlib>
 #include <ctime>
+#include <utility>
 
 #include "cli/files.hpp"
 #include "measure/characters.hpp"
@@ -15,7 +16,7 @@ namespace {
 
 constexpr double kPatience = 1.0;   // seconds before the bar appears
 constexpr double kBetween = 0.1;    // seconds between two drawings of it
-constexpr int kCells = 30;
+constexpr int kCells = 20;
 
 bool is_watched(int descriptor) {
   const char* const kind = std::getenv("TERM");
@@ -64,6 +65,13 @@ void ProgressBar::wipe() {
   watched_ = drawn_ = false;
 }
 
+void ProgressBar::tell(std::string text) {
+  told_ = std::move(text);
+  if (!watched_) return;
+  drawn_ = true;
+  say("\r\033[K" + told_);
+}
+
 void ProgressBar::show(std::string_view what, double share) {
   if (!watched_) return;
   const double now = seconds_now();
@@ -71,7 +79,7 @@ void ProgressBar::show(std::string_view what, double share) {
   last_drawn_ = now;
   drawn_ = true;
   const int full = share < 0 ? 0 : share > 1 ? kCells : static_cast<int>(share * kCells);
-  std::string line = "\r\033[K" + std::string(what) + " [";
+  std::string line = "\r\033[K" + told_ + (told_.empty() ? "" : "; ") + std::string(what) + " [";
   line.append(static_cast<std::size_t>(full), '=').append(static_cast<std::size_t>(kCells - full), ' ').append("]");
   say(line);
 }

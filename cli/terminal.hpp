@@ -17,7 +17,8 @@ enum class Emphasis { Plain, Bold };
 /// The same of several lines: their ends stay.
 [[nodiscard]] std::string printable_lines(std::string_view text);
 
-/// A bar on stderr, from the second second on, only on a terminal. Wipes itself away at the end.
+/// One line on stderr that says how far the work is, only on a terminal: what is told, and from the second second on a bar.
+/// Wipes itself away at the end.
 class ProgressBar {
  public:
   enum class Wish { Shown, Quiet };
@@ -25,6 +26,10 @@ class ProgressBar {
   ProgressBar(const ProgressBar&) = delete;
   ProgressBar& operator=(const ProgressBar&) = delete;
   ~ProgressBar();
+  /// Whether anybody sees it.
+  [[nodiscard]] bool has_watcher() const { return watched_; }
+  /// Stands in the line from now on.
+  void tell(std::string text);
   /// `share` of `what` is done, 0 to 1.
   void show(std::string_view what, double share);
   /// Takes the bar away; it does not come back.
@@ -33,6 +38,7 @@ class ProgressBar {
  private:
   bool watched_ = false;
   bool drawn_ = false;
+  std::string told_;
   double started_ = 0, last_drawn_ = 0;  // seconds
 };
 

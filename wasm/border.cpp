@@ -187,7 +187,7 @@ std::string solved(const Answer& answer, const Request& request, std::string doc
 
 }  // namespace
 
-/// Without a search. What edits change keeps the corners of what was before, if that lays: a fourth of the work.
+/// Without a search. What a hand moves keeps the corners of what was before, if that lays: a fourth of the work.
 std::expected<Answer, Refusals> Border::quick_answer_of(const Job& job, Wishes wishes, const Job* before) {
   if (quick_ == nullptr || quick_->size() > kPanelsKept) quick_ = std::make_unique<bond::PanelMemo>(wishes.search_budget);
   if (before != nullptr && (!before_ || before_->job != *before)) {
@@ -201,7 +201,9 @@ std::expected<Answer, Refusals> Border::quick_answer_of(const Job& job, Wishes w
 std::expected<Answer, Refusals> Border::answer_of(const Job& job, const Wishes& wishes) {
   if (wishes.offers) return solve(job, wishes);
   if (last_ && last_->budget == wishes.search_budget && last_->answer.job == job) return last_->answer;
-  auto answer = solve(job, wishes);  // with panels of its own: what a search leaves behind depends on what it was for
+  Wishes knowing = wishes;
+  if (last_ && last_->budget == wishes.search_budget) knowing.known = &last_->answer;  // what is entered at the wall is answered at once
+  auto answer = solve(job, knowing);  // with panels of its own: what a search leaves behind depends on what it was for
   last_.reset();
   if (answer) last_ = Last{wishes.search_budget, *answer};
   return answer;
@@ -213,7 +215,7 @@ std::string Border::answer(std::string_view text) {
   if (request->set && !fonts_of(*request).whole()) return bad_request("/fonts: the whole font files are wanted with a set.");
   auto source = start_of(*request);
   std::optional<Job> before;
-  if (source && !request->edits.empty()) before = source->job;
+  if (source && request->moving && !request->edits.empty()) before = source->job;
   if (source) source = with_edits(*std::move(source), request->edits);
   if (source) source = with_logs(*std::move(source), request->merge);
   if (!source) return std::move(source.error());

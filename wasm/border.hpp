@@ -20,7 +20,8 @@
 namespace stringcourse::border {
 
 /// Keeps what saves time between requests: panels that were laid without a search, for the next frame of a drag, and the
-/// last answer, for another drawing of the same job. What was asked before changes the time of an answer, never its bytes.
+/// last answer, for another drawing of the same job and for the same job with more in its logs. What was asked before
+/// changes the time of an answer, never its bytes.
 class Border {
  public:
   /// A reply block (wasm/block.hpp). Never empty.

@@ -1,6 +1,14 @@
 #include "answer/answer.hpp"
 
+#include <algorithm>
+
 namespace stringcourse {
+
+const Offer* offer_that_mends(const Answer& answer, std::size_t finding) {
+  const auto mends = [&](const Offer& offer) { return std::ranges::contains(offer.mends, finding); };
+  const auto offer = std::ranges::find_if(answer.offers, mends);
+  return offer == answer.offers.end() ? nullptr : &*offer;
+}
 
 void count_and_list(Answer& answer) {
   const Building& building = answer.building;

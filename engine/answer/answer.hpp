@@ -35,7 +35,10 @@ struct Offer {
   std::string name;       // the user's name of it
   std::string text;       // "D1 4 in toward B: no cuts, 3 short laps fewer"
   Length change;
+  Length shift = {};      // ChangeWidth: of the near jamb, towards the wall's end
+  std::int64_t conceded = 0;  // weight of the rules that need not be given up
   std::int64_t cuts = 0, short_laps = 0, bars = 0;  // saved; negative: more of them
+  std::vector<std::size_t> mends = {};  // findings that it removes or, where no offer does, lessens: into Answer::findings
 };
 
 /// Places (near jamb, along its wall) at which an opening lays without a cut, within one unit each way.
@@ -83,6 +86,9 @@ struct Answer {
 
 /// Counts and lists what building and layout take: tallies, saw list, gauge rod, lintels and cleanouts.
 void count_and_list(Answer& answer);
+
+/// The first offer that mends a finding, by its place in Answer::findings; null where none does.
+[[nodiscard]] const Offer* offer_that_mends(const Answer& answer, std::size_t finding);
 
 /// The answer's layout, and the one printed before something was found otherwise. Lives as long as the answer.
 [[nodiscard]] inline laying::Layouts layouts_of(const Answer& answer) { return {answer.layout, answer.as_built ? &answer.as_built->printed : nullptr}; }

@@ -31,8 +31,8 @@ template <>
 inline constexpr std::array<std::string_view, 10> kEnumNames<Concession::What>{
     "joints", "bar", "bar-cells", "bar-spacing", "cut-under-bearing", "short-lap", "cut-face", "stacked-lap", "corner", "bare"};
 template <>
-inline constexpr std::array<std::string_view, 5> kEnumNames<OfferWhat>{
-    "move-opening", "move-near-jamb", "move-far-jamb", "move-head", "change-side"};
+inline constexpr std::array<std::string_view, 6> kEnumNames<OfferWhat>{
+    "move-opening", "move-near-jamb", "move-far-jamb", "move-head", "change-side", "change-width"};
 template <>
 inline constexpr std::array<std::string_view, 4> kEnumNames<ground::Verdict>{"fits", "does-not-fit", "cannot-tell", "not-read"};
 template <>

@@ -26,10 +26,15 @@ struct Shown<Offer> {
       shown("place", &Offer::place),
       shown("name", &Offer::name),
       shown("text", &Offer::text),
-      shown("change", &Offer::change, "openings and their jambs: towards the end of the side is positive; heads: up; sides: longer"),
+      shown("change", &Offer::change, "openings and their jambs: towards the end of the side is positive; heads: up; sides: longer; widths: wider"),
+      shown("shift", [](const View&, const Offer& of) { return of.what == OfferWhat::ChangeWidth ? std::optional(of.shift) : std::nullopt; },
+            "change-width: how far the near jamb goes towards the end of the side"),
+      shown("conceded_saved", [](const View&, const Offer& of) { return of.conceded != 0 ? std::optional(of.conceded) : std::nullopt; },
+            "weight of the rules that need not be given up; absent: 0"),
       shown("cuts_saved", &Offer::cuts, "negative: more of them"),
       shown("short_laps_saved", &Offer::short_laps),
       shown("bars_saved", &Offer::bars),
+      shown("mends", &Offer::mends, "findings, by their place in the list, that it removes; where no offer does, lessens"),
   };
 };
 

@@ -125,6 +125,10 @@ Edited taken(const Job& job, const Building& building, const TakeOffer& offer, s
     case OfferWhat::MoveNearJamb: return made(job, building, ResizeOpening{index, Jamb::From, from + offer.change});
     case OfferWhat::MoveFarJamb: return made(job, building, ResizeOpening{index, Jamb::To, to + offer.change});
     case OfferWhat::MoveHead: return made(job, building, MoveHead{index, opening.underside + opening.asked_height + offer.change});
+    case OfferWhat::ChangeWidth: {
+      const Edited near = made(job, building, ResizeOpening{index, Jamb::From, from + offer.shift});
+      return near ? made(*near, building, ResizeOpening{index, Jamb::To, to + offer.shift + offer.change}) : near;
+    }
     case OfferWhat::ChangeSide: break;
   }
   return no_side();

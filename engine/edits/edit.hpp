@@ -34,13 +34,14 @@ struct MoveHead {
   Length to;
 };
 /// What an offer changes. By how much, says a length: jambs and openings go towards the wall's end where it is positive,
-/// heads up; sides get longer.
-enum class OfferWhat { MoveOpening, MoveNearJamb, MoveFarJamb, MoveHead, ChangeSide };
-/// An offer's change: Offer::what, Offer::place and Offer::change.
+/// heads up; openings get wider, sides longer.
+enum class OfferWhat { MoveOpening, MoveNearJamb, MoveFarJamb, MoveHead, ChangeSide, ChangeWidth };
+/// An offer's change: Offer::what, Offer::place, Offer::change and Offer::shift.
 struct TakeOffer {
   OfferWhat what = OfferWhat::MoveOpening;
   std::string place;
   Length change;
+  Length shift = {};  // ChangeWidth: how far the near jamb goes towards the wall's end
 };
 using Edit = std::variant<MoveOpening, ResizeOpening, MoveHead, MoveSide, TakeOffer>;
 

@@ -12,15 +12,24 @@ std::string known_text(const Words& words, const Source& source) {
   return fill_in(words.how_known, {source.text, known});
 }
 
+// What is given up names the offer that would keep the rule.
+std::string text_with_offer(const Context& context, std::size_t index) {
+  const Finding& finding = context.answer.findings[index];
+  const bool given_up = finding.code.starts_with("conceded-") || finding.code == "bare-stretch";
+  const Offer* offer = given_up ? offer_that_mends(context.answer, index) : nullptr;
+  return offer == nullptr ? finding.text : finding.text + " Offer: " + offer->text + ".";
+}
+
 void add_findings(Table& table, const Context& context) {
   const Words& words = context.words;
   const std::vector<Finding>& findings = context.answer.findings;
   if (findings.empty()) table.add_row({"", std::string(words.no_findings), ""});
   for (int point = 1; point <= 6; ++point) {
-    for (const Finding& finding : findings) {
+    for (std::size_t index = 0; index < findings.size(); ++index) {
+      const Finding& finding = findings[index];
       if (static_cast<int>(finding.hold_point) != point) continue;
       const std::string name(words.hold_points[static_cast<std::size_t>(point - 1)]);
-      table.add_row({fill_in(words.hold_point, {number_text(point), name}), finding.text, finding.rule});
+      table.add_row({fill_in(words.hold_point, {number_text(point), name}), text_with_offer(context, index), finding.rule});
     }
   }
 }

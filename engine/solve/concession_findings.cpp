@@ -19,7 +19,7 @@ constexpr std::size_t kShownPlaces = 6;  // the answer lists them all
 /// How one kind of concession is told.
 struct Telling {
   What what;
-  std::string_view code, name;
+  std::string_view code;
   std::string_view says;    // what is given up, before the places
   std::string_view remedy;  // what mends it, or who is to be asked
   std::string_view rule;
@@ -27,25 +27,25 @@ struct Telling {
 };
 
 constexpr std::array kTellings{
-    Telling{What::Joints, "conceded-joints", "joints", "no pieces close these runs with joints in the range asked for; joints as wide as this do",
+    Telling{What::Joints, "conceded-joints", "no pieces close these runs with joints in the range asked for; joints as wide as this do",
             "Cut one unit to fit, or change the length by what they are off.", "joint range of the job; head joints within 1/4 in less, 3/8 in more (TMS 602, as others quote it)", HoldPoint::Order},
-    Telling{What::Bar, "conceded-bar", "bar", "no whole cell takes these bars in these courses",
+    Telling{What::Bar, "conceded-bar", "no whole cell takes these bars in these courses",
             "Move the bar to the nearest cell with your engineer's word, or break the web out there and fill it as your engineer says.", "bars in whole cells with their clearance", HoldPoint::Pour},
-    Telling{What::BarCells, "conceded-bar-cells", "bar-cells", "the cells of these bars lie too far off the cells of the course below for grout to flow",
+    Telling{What::BarCells, "conceded-bar-cells", "the cells of these bars lie too far off the cells of the course below for grout to flow",
             "Move the bar or break the web out between them, as your engineer says.", "cells of neighbouring courses share the least grout space", HoldPoint::Pour},
-    Telling{What::BarSpacing, "conceded-bar-spacing", "bar-spacing", "no cell that all courses share lies within the spacing asked for; bars stand farther apart",
+    Telling{What::BarSpacing, "conceded-bar-spacing", "no cell that all courses share lies within the spacing asked for; bars stand farther apart",
             "Ask your engineer whether that will do, or move the opening beside it to a half-unit line.", "greatest spacing asked for", HoldPoint::Pour},
-    Telling{What::CutUnderBearing, "conceded-bearing", "cut-under-bearing", "a saw cut without a whole cell stands under a lintel's end",
+    Telling{What::CutUnderBearing, "conceded-bearing", "a saw cut without a whole cell stands under a lintel's end",
             "Ask your engineer; or move the opening to a half-unit line, or ask for another bearing.", "uncut, filled units under a bearing", HoldPoint::Lintels},
-    Telling{What::ShortLap, "conceded-lap", "short-lap", "head joints lap less than a quarter unit",
+    Telling{What::ShortLap, "conceded-lap", "head joints lap less than a quarter unit",
             "The usual remedy is joint reinforcement in the bed between: ask your engineer.", "laps of at least a quarter unit", HoldPoint::Order},
-    Telling{What::CutFace, "conceded-face", "cut-face", "one saw cut fills this run, and its sawn end shows",
+    Telling{What::CutFace, "conceded-face", "one saw cut fills this run, and its sawn end shows",
             "Turn it to the side that a frame or the joint's sealant hides, or move the opening.", "factory ends at jambs, free ends and control joints", HoldPoint::Order},
-    Telling{What::StackedLap, "conceded-stack", "stacked-lap", "head joints stand nearly above one another",
+    Telling{What::StackedLap, "conceded-stack", "head joints stand nearly above one another",
             "Ask your engineer: such a stretch counts as stack bond and wants reinforcement in the beds.", "laps of at least a quarter unit", HoldPoint::Order},
-    Telling{What::Corner, "conceded-corner", "corner", "no uncut unit turns the corner",
+    Telling{What::Corner, "conceded-corner", "no uncut unit turns the corner",
             "Ask your engineer how the corner is tied; or change the length of this side.", "an uncut unit at each corner, by turns", HoldPoint::Order},
-    Telling{What::Bare, "bare-stretch", "bare", "no unit fills these stretches, and they are drawn bare: all else is laid",
+    Telling{What::Bare, "bare-stretch", "no unit fills these stretches, and they are drawn bare: all else is laid",
             "Fill it with mortar, brick or sawn solid units as your yard has them; if a lintel or a bar depends on it, ask your engineer.", "pieces of at least the least length, with joints in range", HoldPoint::Order},
 };
 
@@ -85,6 +85,12 @@ Finding told(const Building& building, const std::vector<Concession>& alike) {
 }
 
 }  // namespace
+
+std::optional<What> conceded_in(const Finding& finding) {
+  const auto telling = std::ranges::find(kTellings, finding.code, &Telling::code);
+  if (telling == kTellings.end()) return std::nullopt;
+  return telling->what;
+}
 
 std::vector<Finding> concession_findings(const Building& building, const Layout& layout) {
   std::vector<Finding> found;

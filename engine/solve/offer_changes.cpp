@@ -63,6 +63,28 @@ const MasonrySize* hole_of(const Job& job, const ResolvedOpening& opening) {
   return &*job.openings[*index].masonry;
 }
 
+/// The nearest of these moves in each direction.
+std::vector<Length> nearest_ways(const std::set<Length>& moves) {
+  std::vector<Length> ways;
+  const auto after = moves.upper_bound(Length());
+  if (after != moves.begin()) ways.push_back(*std::prev(after));
+  if (after != moves.end()) ways.push_back(*after);
+  return ways;
+}
+
+/// Both jambs at once, each to the line beside it: what one jamb alone does not bring onto the lines.
+std::vector<Wanted> widths_of(std::size_t index, const std::set<Length>& near, const std::set<Length>& far, Length step) {
+  std::vector<Wanted> wanted;
+  const auto on_line = [&](const std::set<Length>& moves) { return moves.contains(step); };
+  if (on_line(near) || on_line(far) || near == far) return wanted;  // near == far: a move brings both onto them
+  for (const Length from : nearest_ways(near)) {
+    for (const Length to : nearest_ways(far)) {
+      wanted.push_back({OfferWhat::ChangeWidth, index, to - from, from});
+    }
+  }
+  return wanted;
+}
+
 std::set<Length> head_moves(const Building& building, const ResolvedOpening& opening) {
   const Length asked = opening.underside + opening.asked_height;  // from the datum
   if (opening.packing_head <= Length()) return {};
@@ -81,6 +103,16 @@ std::string spoken(Length length, Tape tape) {
   return inches + " in";
 }
 
+/// "W1 3 in narrower, 1 in at the A end and 2 in at the B end"; "W1 2 in wider, its A end 1 in toward B".
+std::string width_words(const Wall& wall, const Wanted& wanted, Tape tape) {
+  const bool wider = wanted.by > Length();
+  const Length near = wanted.shift, far = wanted.shift + wanted.by;
+  const std::string size = spoken(magnitude(wanted.by), tape) + (wider ? " wider" : " narrower");
+  const bool apart = (near < Length()) != (far < Length());
+  if (apart) return size + ", " + spoken(magnitude(near), tape) + " at the " + wall.start_name + " end and " + spoken(magnitude(far), tape) + " at the " + wall.end_name + " end";
+  return size + ", its " + wall.start_name + " end " + spoken(magnitude(near), tape) + " toward " + (near < Length() ? wall.start_name : wall.end_name);
+}
+
 std::string size_words(const Wall& wall, const Wanted& wanted, Tape tape) {
   const std::string size = spoken(magnitude(wanted.by), tape);
   const bool toward_start = wanted.by < Length();
@@ -89,6 +121,7 @@ std::string size_words(const Wall& wall, const Wanted& wanted, Tape tape) {
     case OfferWhat::MoveNearJamb: return size + (toward_start ? " wider" : " narrower") + " at the " + wall.start_name + " end";
     case OfferWhat::MoveFarJamb: return size + (toward_start ? " narrower" : " wider") + " at the " + wall.end_name + " end";
     case OfferWhat::MoveHead: return size + (toward_start ? " lower" : " higher");
+    case OfferWhat::ChangeWidth: return width_words(wall, wanted, tape);
     case OfferWhat::ChangeSide: break;
   }
   return size + (toward_start ? " shorter" : " longer");
@@ -110,8 +143,11 @@ std::vector<Wanted> sizes_of(const Job& job, const Building& building, std::size
   if (hole_of(job, opening) == nullptr) return {};
   const Wall& wall = wall_of(building, opening);
   const Length step = half_pitch(building, wall), near = first_line(building, wall);
-  std::vector<Wanted> all = wanted_by(OfferWhat::MoveNearJamb, index, to_lines(opening.from.distance_from_start(), near, step));
-  append(all, wanted_by(OfferWhat::MoveFarJamb, index, to_lines(opening.to.distance_from_start(), near + building.joint, step)));
+  const std::set<Length> near_moves = to_lines(opening.from.distance_from_start(), near, step);
+  const std::set<Length> far_moves = to_lines(opening.to.distance_from_start(), near + building.joint, step);
+  std::vector<Wanted> all = wanted_by(OfferWhat::MoveNearJamb, index, near_moves);
+  append(all, wanted_by(OfferWhat::MoveFarJamb, index, far_moves));
+  append(all, widths_of(index, near_moves, far_moves, step));
   append(all, wanted_by(OfferWhat::MoveHead, index, head_moves(building, opening)));
   return all;
 }
@@ -132,7 +168,7 @@ std::size_t wall_of(const Building& building, const Wanted& wanted) {
 }
 
 std::optional<Job> changed_job(const Job& job, const Building& building, const Wanted& wanted) {
-  auto changed = edited(job, building, TakeOffer{wanted.what, unpriced_offer(job, building, wanted).place, wanted.by});
+  auto changed = edited(job, building, TakeOffer{wanted.what, unpriced_offer(job, building, wanted).place, wanted.by, wanted.shift});
   if (!changed) return std::nullopt;
   return *std::move(changed);
 }
@@ -141,6 +177,7 @@ Offer unpriced_offer(const Job& job, const Building& building, const Wanted& wan
   Offer offer;
   offer.what = wanted.what;
   offer.change = wanted.by;
+  offer.shift = wanted.shift;
   if (wanted.what == OfferWhat::ChangeSide) {
     const Wall* const wall = wall_of_side(building, wanted.index);
     const auto opposite = side_that_follows(job.outline, wanted.index);

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <array>
+#include <limits>
 #include <optional>
 #include <span>
 
@@ -9,6 +10,8 @@
 #include "bond/key.hpp"
 #include "job/words.hpp"
 #include "measure/sorting.hpp"
+#include "solve/best_layout.hpp"
+#include "solve/concession_findings.hpp"
 #include "solve/offer_changes.hpp"
 #include "walls/resolve.hpp"
 
@@ -23,29 +26,46 @@ bond::Order order_of(const Building& building) {
 struct Tried {
   Cost cost;
   std::int64_t bars = 0;
-  bool counts_are_proven = false;  // a longer search would find the same numbers of cuts and short laps
+  bool relaxed_piece = false, relaxed_bearing = false;
+  std::vector<Concession> conceded;
+  bool counts_are_proven = false;  // a longer search would find the same numbers
 };
 
 /// An offer as a short search found it, and the change behind it.
 struct Found {
   Offer offer;
   Wanted wanted;
-  bool counts_are_proven = false;
+  Tried tried;
+};
+
+/// A change, and what laying it at once says of it.
+struct Likely {
+  Wanted wanted;
+  std::optional<Tried> at_once;
 };
 
 /// All changes that are tried lay this many pieces at most; a garage's come to a quarter of that.
 constexpr std::size_t kMostPieces = 800'000;
-/// All changes together have as many looks as the job itself; when all but an eighth of them is used up, no more are tried.
-/// Those that are searched long share as many again, or what the job left where that is more.
-constexpr std::int64_t kShareKept = 8;
+/// All changes together have as many looks as the job itself: a quarter of them for laying each at once, to know which are
+/// likely to help, the rest for searching those, the likeliest first; when all but an eighth is used up, no more are tried.
+/// Those that are searched long share as many again, or what the job left where that is more; where the job gives up rules,
+/// as many as such a job may take.
+constexpr std::int64_t kShareAtOnce = 4, kShareKept = 8, kShareConceding = 3;
 /// How many of the best offers whose numbers a short search leaves open are searched as long as the job itself.
 constexpr std::size_t kSearchedLong = 4;
+/// How many offers are named beside a finding.
+constexpr std::size_t kBesideFinding = 3;
 
 std::int64_t bars_of(const Layout& layout) { return static_cast<std::int64_t>(layout.bars.size()); }
 
-/// No layout has fewer short laps, nor as few and fewer cuts (or the other way round): a longer search would tell the same.
-bool counts_are_proven(const Layout& layout) {
-  return layout.cost.short_laps == layout.least_possible.short_laps && layout.cost.cuts == layout.least_possible.cuts;
+/// No layout gives up less, has fewer short laps, nor as few and fewer cuts (or the other way round): a longer search would
+/// tell the same.
+bool counts_are_proven(const Cost& cost, const Cost& least) {
+  return cost.conceded == least.conceded && cost.short_laps == least.short_laps && cost.cuts == least.cuts;
+}
+
+Tried tried_of(const Layout& layout) {
+  return {layout.cost, bars_of(layout), layout.relaxed_piece, layout.relaxed_bearing, layout.conceded, counts_are_proven(layout.cost, layout.least_possible)};
 }
 
 /// "no cuts", "3 short laps fewer", "1 bar more"; nothing where nothing changes.
@@ -60,8 +80,18 @@ void add_saving(std::string& text, std::int64_t saved, std::int64_t left, const 
   text += number_text(size) + " " + (size == 1 ? one : many) + (saved < 0 ? " more" : " fewer");
 }
 
-std::string savings(const Offer& offer, const Tried& tried) {
+/// "every rule kept", "2 rules fewer given up": places are counted, and where they are not fewer, it is milder ones.
+void add_rules(std::string& text, const Layout& now, const Tried& tried) {
+  if (now.cost.conceded <= tried.cost.conceded) return;
+  const auto fewer = static_cast<std::int64_t>(now.conceded.size()) - static_cast<std::int64_t>(tried.conceded.size());
+  if (tried.cost.conceded == 0) text = "every rule kept";
+  else if (fewer > 0) text = "a rule given up at " + number_text(fewer) + (fewer == 1 ? " place" : " places") + " fewer";
+  else text = "milder rules given up";
+}
+
+std::string savings(const Offer& offer, const Layout& now, const Tried& tried) {
   std::string text;
+  add_rules(text, now, tried);
   add_saving(text, offer.cuts, tried.cost.cuts, "cut", "cuts");
   add_saving(text, offer.short_laps, tried.cost.short_laps, "short lap", "short laps");
   if (offer.what == OfferWhat::MoveHead) text += (text.empty() ? "" : ", ") + std::string("its head comes on a course");
@@ -75,41 +105,45 @@ class OfferFinder {
       : answer_(&answer), memo_(&memo), wishes_(&wishes), long_looks_(long_looks), order_(order_of(answer.building)) {}
 
   void run() {
-    const std::vector<Wanted> all = affordable(all_wanted());
+    const std::vector<Likely> all = likeliest_first(affordable(all_wanted()));
     steps_ = all.size() + kSearchedLong;
     const std::int64_t least_left = memo_->room().left() / kShareKept;
-    for (const Wanted& wanted : all) {
+    for (const Likely& change : all) {
       if (!go_on()) break;
       if (memo_->room().left() < least_left) {
         answer_->offers_complete = false;
         break;
       }
-      try_out(wanted);
+      try_out(change);
     }
     put_best_first();
     search_long();
     put_best_first();
+    note_mended();
     for (Found& found : found_) answer_->offers.push_back(std::move(found.offer));
     for (FreePlaces& free : answer_->free_places) sort_stably(free.from);
   }
 
  private:
+  [[nodiscard]] bool can_save() const {
+    const Cost& cost = answer_->layout.cost;
+    return cost.conceded > 0 || cost.cuts > 0 || cost.short_laps > 0;
+  }
+
   /// Where nothing is cut and nothing laps short, only where openings may go is asked.
   [[nodiscard]] std::vector<Wanted> all_wanted() {
     const Building& building = answer_->building;
-    const Cost& cost = answer_->layout.cost;
-    const bool can_save = cost.cuts > 0 || cost.short_laps > 0;
     std::vector<Wanted> all;
     const auto add = [&](const std::vector<Wanted>& more) { all.insert(all.end(), more.begin(), more.end()); };
     for (std::size_t o = 0; o < building.openings.size(); ++o) {
       answer_->free_places.push_back({static_cast<std::int32_t>(o), {}});
-      if (cost.cuts == 0) note_free(o, Length());
+      if (answer_->layout.cost.cuts == 0) note_free(o, Length());
       add(moves_of(building, o));
       std::vector<Wanted> sizes = sizes_of(answer_->job, building, o);
-      if (!can_save) std::erase_if(sizes, [](const Wanted& size) { return size.what != OfferWhat::MoveHead; });
+      if (!can_save()) std::erase_if(sizes, [](const Wanted& size) { return size.what != OfferWhat::MoveHead; });
       add(sizes);
     }
-    for (std::size_t s = 0; s < answer_->job.outline.sides.size() && can_save; ++s) add(lengths_of(building, s));
+    for (std::size_t s = 0; s < answer_->job.outline.sides.size() && can_save(); ++s) add(lengths_of(building, s));
     return all;
   }
 
@@ -125,6 +159,30 @@ class OfferFinder {
     });
     all.resize(most);
     return all;
+  }
+
+  /// Each change laid at once, without a search: those that come out best are searched first, while there is room. (Of a
+  /// large building the likeliest were chosen already.)
+  [[nodiscard]] std::vector<Likely> likeliest_first(std::vector<Wanted> all) {
+    std::vector<Likely> likely;
+    const std::int64_t looks = memo_->room().left() / kShareAtOnce;
+    const bool lays_each = can_save() && answer_->offers_complete;
+    bond::PanelMemo at_once(0);
+    at_once.begin_change(looks);
+    if (lays_each) sort_stably(all, {}, [](const Wanted& wanted) { return magnitude(wanted.by); });
+    for (const Wanted& wanted : all) {
+      const bool lays = lays_each && !at_once.room().is_out();
+      likely.push_back({wanted, lays ? solved(wanted, at_once) : std::nullopt});
+    }
+    if (!lays_each) return likely;
+    memo_->refill(memo_->room().left() - (looks - at_once.room().left()));
+    const Cost most{.cuts = std::numeric_limits<std::int64_t>::max(), .conceded = std::numeric_limits<std::int64_t>::max()};
+    const auto cost = [&](const Likely& change) { return counts(change.at_once ? change.at_once->cost : most); };
+    sort_stably(likely, [&](const Likely& a, const Likely& b) {
+      const auto first = cost(a), second = cost(b);
+      return first != second ? first < second : magnitude(a.wanted.by) < magnitude(b.wanted.by);
+    });
+    return likely;
   }
 
   [[nodiscard]] std::vector<bool> walls_with_cuts() const {
@@ -149,62 +207,82 @@ class OfferFinder {
     answer_->free_places[opening].from.push_back(from + move);
   }
 
-  void try_out(const Wanted& wanted) {
-    const std::optional<Tried> tried = solved(wanted, *memo_);
-    if (!tried) return;
-    if (wanted.what == OfferWhat::MoveOpening && tried->cost.cuts == 0) note_free(wanted.index, wanted.by);
-    if (auto made = priced(wanted, *tried)) found_.push_back({*std::move(made), wanted, tried->counts_are_proven});
+  /// A short search by all the rules. Where it finds nothing, what was laid at once may be searched long.
+  void try_out(const Likely& change) {
+    const Wanted& wanted = change.wanted;
+    const bool gives_up = change.at_once && change.at_once->cost.conceded > 0;
+    std::optional<Tried> tried = gives_up ? std::nullopt : solved(wanted, *memo_);
+    if (tried && wanted.what == OfferWhat::MoveOpening && tried->cost.conceded == 0 && tried->cost.cuts == 0) note_free(wanted.index, wanted.by);
+    if (!tried && change.at_once) {
+      tried = change.at_once;
+      tried->counts_are_proven = false;
+    }
+    if (auto offer = tried ? priced(wanted, *tried) : std::nullopt) found_.push_back({*std::move(offer), wanted, *std::move(tried)});
   }
 
-  /// The best few that are open still, with the job's own search; the others are not promised.
+  /// The best few that are open still, each as a job of its own, so that its numbers are those of whoever takes it; the
+  /// others are not promised.
   void search_long() {
-    bond::PanelMemo memo(wishes_->search_budget);
+    std::int64_t took = 0;
     std::size_t searched = answer_->layout.pieces.size() * kSearchedLong > kMostPieces / 8 ? kSearchedLong : 0;
     std::vector<Found> kept;
     for (Found& found : found_) {
-      if (found.counts_are_proven) {
+      if (found.tried.counts_are_proven) {
         kept.push_back(std::move(found));
-      } else if (searched < kSearchedLong && !cancelled_ && go_on()) {
+      } else if (searched < kSearchedLong && took <= long_looks_ && !cancelled_ && go_on()) {
         ++searched;
-        memo.begin_change(long_looks_);
-        const std::optional<Tried> tried = solved(found.wanted, memo);
-        long_looks_ = std::max<std::int64_t>(memo.room().left(), 0);
-        if (memo.was_short()) continue;  // the changed job by itself may be laid otherwise
-        auto made = tried ? priced(found.wanted, *tried) : std::nullopt;
-        if (made) kept.push_back({*std::move(made), found.wanted, true});
+        bond::PanelMemo memo(wishes_->search_budget);
+        const std::int64_t given = memo.room().left();
+        std::optional<Tried> tried = solved(found.wanted, memo, best_layout);
+        took = given - memo.room().left() + memo.looks_again();
+        long_looks_ -= took;
+        if (long_looks_ < 0) break;  // more than its share: nothing is promised
+        if (auto offer = tried ? priced(found.wanted, *tried) : std::nullopt) {
+          tried->counts_are_proven = true;
+          kept.push_back({*std::move(offer), found.wanted, *std::move(tried)});
+        }
       }
     }
     found_ = std::move(kept);
   }
 
-  [[nodiscard]] std::optional<Tried> solved(const Wanted& wanted, bond::PanelMemo& memo) {
+  using LayOut = Layout (*)(const Building&, bond::PanelMemo&);
+  [[nodiscard]] std::optional<Tried> solved(const Wanted& wanted, bond::PanelMemo& memo, LayOut lay_out = bond::lay_out) {
     const std::optional<Job> job = changed_job(answer_->job, answer_->building, wanted);
     if (!job) return std::nullopt;
     const std::expected<Building, Refusals> building = resolve(*job);
     if (!building) return std::nullopt;
-    const Layout layout = bond::lay_out(*building, memo);
+    const Layout layout = lay_out(*building, memo);
     if (!layout.stopped.empty() || layout.cost.conceded > answer_->layout.cost.conceded) return std::nullopt;
     const Layout& now = answer_->layout;  // no saving at the price of a rule
-    if ((layout.relaxed_piece && !now.relaxed_piece) || (layout.relaxed_bearing && !now.relaxed_bearing)) return std::nullopt;
-    return Tried{layout.cost, bars_of(layout), counts_are_proven(layout)};
+    const bool relaxes = (layout.relaxed_piece && !now.relaxed_piece) || (layout.relaxed_bearing && !now.relaxed_bearing);
+    if (relaxes && layout.cost.conceded == now.cost.conceded) return std::nullopt;
+    return tried_of(layout);
+  }
+
+  /// What offers are about, in the order of the cost.
+  [[nodiscard]] std::array<std::int64_t, 3> counts(const Cost& cost) const {
+    if (order_ == bond::Order::QuarterBond) return {cost.conceded, cost.cuts, cost.short_laps};
+    return {cost.conceded, cost.short_laps, cost.cuts};
   }
 
   /// Savings in the order of the cost, to sort by. Fewer bars alone are none: they follow from where cells happen to fall.
-  [[nodiscard]] std::array<std::int64_t, 3> worth(const Offer& offer) const {
+  [[nodiscard]] std::array<std::int64_t, 4> worth(const Offer& offer) const {
     const std::int64_t head = offer.what == OfferWhat::MoveHead ? 1 : 0;
-    if (order_ == bond::Order::QuarterBond) return {offer.cuts, offer.short_laps, head};
-    return {offer.short_laps, offer.cuts, head};
+    if (order_ == bond::Order::QuarterBond) return {offer.conceded, offer.cuts, offer.short_laps, head};
+    return {offer.conceded, offer.short_laps, offer.cuts, head};
   }
 
   /// The offer with what it saves, if that is anything.
   [[nodiscard]] std::optional<Offer> priced(const Wanted& wanted, const Tried& tried) const {
     const Cost& now = answer_->layout.cost;
     Offer made = unpriced_offer(answer_->job, answer_->building, wanted);
+    made.conceded = now.conceded - tried.cost.conceded;
     made.cuts = now.cuts - tried.cost.cuts;
     made.short_laps = now.short_laps - tried.cost.short_laps;
     made.bars = bars_of(answer_->layout) - tried.bars;
-    if (worth(made) <= std::array<std::int64_t, 3>{}) return std::nullopt;
-    made.text += ": " + savings(made, tried);
+    if (worth(made) <= std::array<std::int64_t, 4>{}) return std::nullopt;
+    made.text += ": " + savings(made, answer_->layout, tried);
     return made;
   }
 
@@ -218,12 +296,50 @@ class OfferFinder {
     for (Found& found : found_) {
       const auto makes_needless = [&](const Found& better) {
         const Offer &one = better.offer, &other = found.offer;
-        return better.counts_are_proven && one.what == other.what && one.place == other.place && (one.change < Length()) == (other.change < Length()) &&
+        return better.tried.counts_are_proven && one.what == other.what && one.place == other.place && (one.change < Length()) == (other.change < Length()) &&
                magnitude(one.change) <= magnitude(other.change);
       };
       if (std::ranges::none_of(kept, makes_needless)) kept.push_back(std::move(found));
     }
     found_ = std::move(kept);
+  }
+
+  /// How often what a finding says stands in a layout: nothing for a finding that no layout has.
+  [[nodiscard]] std::optional<std::int64_t> count_of(const Finding& finding, const Cost& cost, const std::vector<Concession>& conceded,
+                                                     bool relaxed_piece, bool relaxed_bearing) const {
+    if (const auto what = conceded_in(finding)) {
+      return std::ranges::count_if(conceded, [&](const Concession& c) {
+        return c.what == *what && answer_->building.walls[static_cast<std::size_t>(c.wall)].place == finding.place;
+      });
+    }
+    if (finding.code == "short-laps") return cost.short_laps;
+    if (finding.code == "piece-relaxed") return relaxed_piece ? 1 : 0;
+    if (finding.code == "cut-under-bearing") return relaxed_bearing ? 1 : 0;
+    return std::nullopt;
+  }
+
+  [[nodiscard]] std::int64_t left_of(const Finding& finding, const Found& found) const {
+    if (finding.code == "head-off-course") return found.offer.what == OfferWhat::MoveHead && finding.place == found.offer.place ? 0 : 1;
+    const Tried& tried = found.tried;
+    return count_of(finding, tried.cost, tried.conceded, tried.relaxed_piece, tried.relaxed_bearing).value_or(1);
+  }
+
+  /// Beside each finding the best offers that remove what it says; where none does, those that lessen it.
+  void note_mended() {
+    const Layout& now = answer_->layout;
+    for (std::size_t f = 0; f < answer_->findings.size(); ++f) {
+      const Finding& finding = answer_->findings[f];
+      const std::int64_t stands = count_of(finding, now.cost, now.conceded, now.relaxed_piece, now.relaxed_bearing).value_or(1);
+      const auto left = [&](const Found& found) { return left_of(finding, found); };
+      const bool removed = std::ranges::any_of(found_, [&](const Found& found) { return left(found) == 0; });
+      std::size_t named = 0;
+      for (Found& found : found_) {
+        if (named == kBesideFinding) break;
+        if (removed ? left(found) > 0 : left(found) >= stands) continue;
+        found.offer.mends.push_back(f);
+        ++named;
+      }
+    }
   }
 
   Answer* answer_;
@@ -241,7 +357,8 @@ class OfferFinder {
 void find_offers(Answer& answer, bond::PanelMemo& memo, const Wishes& wishes) {
   memo.set_budget(wishes.search_budget / 20, bond::OutOfRoom::Stop);
   const std::int64_t of_job = bond::kLooksOfBudget * wishes.search_budget;
-  const std::int64_t for_long = std::max(memo.room().left(), of_job);
+  const std::int64_t as_the_job = answer.layout.cost.conceded > 0 ? kShareConceding * of_job : of_job;
+  const std::int64_t for_long = std::max(memo.room().left(), as_the_job);
   memo.refill(of_job);
   OfferFinder(answer, memo, wishes, for_long).run();
   memo.set_budget(wishes.search_budget, bond::OutOfRoom::LayRoughly);

@@ -9,6 +9,7 @@
 #include "job/words.hpp"
 #include "measure/sorting.hpp"
 #include "solve/as_built.hpp"
+#include "solve/best_layout.hpp"
 #include "solve/concession_findings.hpp"
 #include "solve/lintel_findings.hpp"
 #include "solve/offers.hpp"
@@ -159,6 +160,16 @@ std::vector<Finding> resolve_from_here(Answer& answer, bond::PanelMemo& memo) {
   return std::move(resolved.findings);
 }
 
+/// Whether `job` has the very layout of `known`: it differs in its name, its notes and its logs alone, and nothing in these
+/// moves a jamb, a corner or a bar.
+bool is_laid_as(const Answer& known, const Job& job) {
+  const auto moves_something = [](const LaidEntry& entry) { return entry.found.has_value(); };
+  if (known.as_built || known.kept_from || !job.steel.kept_dowels.empty() || std::ranges::any_of(job.laid, moves_something)) return false;
+  Job other = known.job;
+  other.name = job.name, other.notes = job.notes, other.readings = job.readings, other.laid = job.laid;
+  return other == job;
+}
+
 /// What the laid log comes to.
 void look_at_wall(Answer& answer) {
   answer.laid = laying::as_laid(answer.job, answer.building, layouts_of(answer));
@@ -179,12 +190,14 @@ std::expected<Answer, Refusals> solve(const Job& job, const Wishes& wishes, bond
   answer.job = job;
   answer.building = std::move(*building);
   memo.begin_job(wishes.search_budget);
-  answer.layout = wishes.like == nullptr ? bond::lay_out(answer.building, memo) : bond::lay_out_like(*wishes.like, answer.building, memo);
+  const bool known = wishes.known != nullptr && !wishes.offers && is_laid_as(*wishes.known, job);
+  answer.layout = known ? wishes.known->layout : wishes.like == nullptr ? best_layout(answer.building, memo) : bond::lay_out_like(*wishes.like, answer.building, memo);
   answer.poured = is_poured(job, answer.building);
   if (answer.poured && wishes.at_wall) answer.kept_from = without_kept_dowels(job, memo);
   std::vector<Finding> found_here;
   if (wishes.at_wall) found_here = resolve_from_here(answer, memo);
   if (memo.was_short() && memo.was_used_before()) return solve(job, wishes);  // what was known before would show
+  if (wishes.laid) wishes.laid(answer.layout);
   answer.findings = answer.building.findings;
   std::ranges::copy(found_here, std::back_inserter(answer.findings));
   std::ranges::copy(findings_of(answer.building, answer.layout), std::back_inserter(answer.findings));
@@ -201,8 +214,8 @@ std::expected<Answer, Refusals> solve(const Job& job, const Wishes& wishes, bond
   sort_stably(answer.findings, [](const Finding& a, const Finding& b) {
     return a.hold_point != b.hold_point ? a.hold_point < b.hold_point : a.place < b.place;
   });
-  if (wishes.offers && answer.layout.stopped.empty()) find_offers(answer, memo, wishes);
-  if (answer.poured) answer.offers.clear();  // neither sides nor openings move any more
+  const bool may_move = answer.layout.stopped.empty() && !answer.poured;  // once poured neither sides nor openings do
+  if (wishes.offers && may_move) find_offers(answer, memo, wishes);
   return answer;
 }
 

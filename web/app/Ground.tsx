@@ -11,7 +11,7 @@ import { bringBack, keepDowels, strike } from "./actions";
 import type { Answer } from "./answer";
 import { FieldLine } from "./InHand";
 import { EntryForm } from "./ReadingForm";
-import { ask } from "./solving";
+import { askWhole } from "./solving";
 import { history, job, readOnly, shown, sides } from "./state";
 
 /// A reading off by more than twice its standard doubt is one in twenty, in thousandths of it; from 3.29 on it is left out.
@@ -239,7 +239,7 @@ function Saving(props: { readonly layouts: Ground["dowel_layouts"]; readonly kep
 
 async function draw(text: string, side: number): Promise<void> {
   const names = ["pegs", `bed-${side + 1}`];
-  const solved = await ask({ job: text, drawings: names });
+  const solved = await askWhole({ job: text, drawings: names });
   if (solved === undefined || history.value.now.text !== text) return;
   const drawn = (name: string): Drawn => ({
     svg: solved.svg(name) ?? "",
@@ -250,9 +250,9 @@ async function draw(text: string, side: number): Promise<void> {
 
 export function Ground() {
   useSignalEffect(() => {
-    const { text } = history.value.now;
     const side = bedSide.value;
-    if (shown.value?.draft !== false) return;
+    if (shown.value?.stage !== "whole") return;
+    const { text } = shown.value;
     if (readings.value.length > 0) void draw(text, side);
     else drawings.value = { job: text, pegs: kNone, bed: kNone };
   });

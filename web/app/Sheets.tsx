@@ -3,8 +3,8 @@ import { signal } from "@preact/signals";
 import { useEffect } from "preact/hooks";
 import { saveBytes } from "../keep";
 import { words } from "../words/words";
-import { ask } from "./solving";
-import { history, job } from "./state";
+import { askWhole } from "./solving";
+import { history, job, searching, shown } from "./state";
 import { textAt } from "../job/pointer";
 
 interface Made {
@@ -17,15 +17,23 @@ interface Made {
 const paper = signal<"letter" | "a4">("letter");
 const made = signal<Made | undefined>(undefined);
 const making = signal(false);
+/// The building was changed while its set was being made.
+const dropped = signal(false);
 
 async function make(): Promise<void> {
   const { text } = history.value.now;
   const size = paper.value;
   making.value = true;
-  const solved = await ask({ job: text, set: size });
+  dropped.value = false;
+  // A place where a rule is given up names the offer that would keep it, on paper too.
+  const offers = shown.value?.text === text && shown.value.answer.conceded !== undefined;
+  const solved = await askWhole({ job: text, set: size, offers });
   making.value = false;
   const bytes = solved?.bytes(`set-${size}.pdf`);
-  if (bytes === undefined) return;
+  if (bytes === undefined) {
+    dropped.value = history.value.now.text !== text;
+    return;
+  }
   if (made.value !== undefined) URL.revokeObjectURL(made.value.address);
   const address = URL.createObjectURL(new Blob([bytes], { type: "application/pdf" }));
   made.value = { job: text, paper: size, bytes, address };
@@ -98,7 +106,17 @@ export function Sheets() {
           <button type="button" class="filled" disabled={making.value} onClick={() => void make()}>
             {making.value ? words.sheets.making : words.sheets.make}
           </button>
+          {making.value && searching.value !== undefined ? (
+            <span class="small soft" role="status">
+              {words.sheets.searching}
+            </span>
+          ) : null}
         </div>
+        {dropped.value ? (
+          <p class="row" role="status">
+            {words.sheets.dropped}
+          </p>
+        ) : null}
         {made.value === undefined ? null : <Ready set={made.value} />}
       </div>
     </section>

@@ -4,12 +4,37 @@ import type { HoldPoint } from "../engine/contract";
 import { words } from "../words/words";
 import { showPlace } from "./actions";
 import type { Finding } from "./answer";
-import { shown } from "./state";
+import { OneOffer } from "./Offers";
+import { offersNow, shown } from "./state";
 
 const opened = signal("");
 
-function findingsOf(point: HoldPoint): readonly Finding[] {
-  return shown.value?.answer.findings.filter((finding) => finding.hold_point === point.code) ?? [];
+interface Placed {
+  readonly finding: Finding;
+  /// Its place in the answer's list.
+  readonly index: number;
+}
+
+function findingsOf(point: HoldPoint): readonly Placed[] {
+  const all = shown.value?.answer.findings.map((finding, index) => ({ finding, index })) ?? [];
+  return all.filter(({ finding }) => finding.hold_point === point.code);
+}
+
+/// The offers that mend a finding. They were worked out for the whole answer, which lists the same findings.
+function Mending(props: { readonly index: number }) {
+  const whole = shown.value?.stage === "whole";
+  const offers = whole ? (offersNow.value?.filter(({ mends }) => mends.includes(props.index)) ?? []) : [];
+  if (offers.length === 0) return null;
+  return (
+    <div class="mending">
+      <p class="small soft">{words.offers.beside}</p>
+      <ul>
+        {offers.map((offer) => (
+          <OneOffer key={offer.text} offer={offer} />
+        ))}
+      </ul>
+    </div>
+  );
 }
 
 function Cell(props: { readonly point: HoldPoint; readonly number: number }) {
@@ -34,7 +59,12 @@ function Cell(props: { readonly point: HoldPoint; readonly number: number }) {
   );
 }
 
-function Entry(props: { readonly text: string; readonly rule: string; readonly place: string }) {
+function Entry(props: {
+  readonly text: string;
+  readonly rule: string;
+  readonly place: string;
+  readonly index?: number;
+}) {
   return (
     <li>
       <span>
@@ -50,6 +80,7 @@ function Entry(props: { readonly text: string; readonly rule: string; readonly p
           {words.holdPoints.show}
         </button>
       )}
+      {props.index === undefined ? null : <Mending index={props.index} />}
     </li>
   );
 }
@@ -75,8 +106,14 @@ function Panel(props: { readonly point: HoldPoint }) {
         </h3>
         {findings.length + point.lacks.length === 0 ? <p>{words.holdPoints.none}</p> : null}
         <ul>
-          {findings.map((finding) => (
-            <Entry key={finding.code + finding.place} text={finding.text} rule={finding.rule} place={finding.place} />
+          {findings.map(({ finding, index }) => (
+            <Entry
+              key={finding.code + finding.place}
+              text={finding.text}
+              rule={finding.rule}
+              place={finding.place}
+              index={index}
+            />
           ))}
           {point.lacks.map((lack) => (
             <Entry key={lack.text} text={lack.text} rule="" place={lack.place} />

@@ -1,9 +1,11 @@
 // The sheet's title block: what is drawn, how large, and the tallies that move with the hand.
+import { useSignal } from "@preact/signals";
+import { useEffect } from "preact/hooks";
 import { textAt } from "../job/pointer";
 import { words } from "../words/words";
 import { showPlace, takeInHand } from "./actions";
 import type { Answer } from "./answer";
-import { job, refusals, shown } from "./state";
+import { job, refusals, searching, type Shown, shown } from "./state";
 
 function Tally(props: { readonly name: string; readonly count: number; readonly matters?: boolean }) {
   return (
@@ -22,9 +24,31 @@ function sizesOf(answer: Answer): string {
     .join(" · ");
 }
 
-function Proof(props: { readonly answer: Answer; readonly draft: boolean }) {
+/// The search goes on: for how long already. What takes no time is not told (the style shows this only after a moment).
+function Looking() {
+  const seconds = useSignal(0);
+  const since = searching.value?.since;
+  useEffect(() => {
+    const tick = (): void => {
+      seconds.value = since === undefined ? 0 : Math.floor((performance.now() - since) / 1_000);
+    };
+    tick();
+    const clock = setInterval(tick, 250);
+    return () => clearInterval(clock);
+  }, [seconds, since]);
+  return (
+    <p class="proof soft passing">
+      <span role="status">{words.tallies.searching}</span>
+      <span aria-hidden="true">{seconds.value > 0 ? `: ${words.tallies.seconds(seconds.value)}` : " ..."}</span>
+    </p>
+  );
+}
+
+function Proof(props: { readonly answer: Answer; readonly stage: Shown["stage"] }) {
   const { proof } = props.answer;
-  if (props.draft) return <p class="proof soft">{words.tallies.looking}</p>;
+  if (props.stage === "hand") return <p class="proof soft">{words.tallies.looking}</p>;
+  if (searching.value !== undefined) return <Looking />;
+  if (props.stage === "first") return <p class="proof soft">{words.tallies.ended}</p>;
   if (proof.proven) return <p class="proof">{words.tallies.proven}</p>;
   const least = proof.least_possible;
   // What may still be saved is counted in more than these two; of these two nothing may.
@@ -96,7 +120,7 @@ export function TitleBlock() {
       <button type="button" class="small outset" onClick={() => takeInHand("")}>
         {words.inHand.building}
       </button>
-      <dl class="tallies" data-draft={now.draft}>
+      <dl class="tallies" data-draft={now.stage !== "whole"} data-stage={now.stage}>
         <Tally name={words.tallies.cuts} count={cost.cuts} matters />
         <Tally name={words.tallies.shortLaps} count={cost.short_laps} matters />
         <Tally name={words.tallies.shortPieces} count={cost.short_pieces} matters />
@@ -104,7 +128,8 @@ export function TitleBlock() {
         <Tally name={words.tallies.bars} count={counts.bars.count} />
         <Tally name={words.tallies.courses} count={answer.courses.length} />
       </dl>
-      <Proof answer={answer} draft={now.draft} />
+      {answer.conceded === undefined ? null : <p class="given-up">{words.tallies.givenUp(answer.conceded.length)}</p>}
+      <Proof answer={answer} stage={now.stage} />
       <RefusalList />
       <Stops answer={answer} />
     </section>

@@ -12,7 +12,18 @@ import type { Offer, Side } from "./answer";
 import { change, changed, changeSeen, clearTurns, inTurn, step, whyNot } from "./changing";
 import { engine } from "./engine_port";
 import { fieldName } from "./field_name";
-import { ask, forgetFieldTrouble, redraw, seekOffers, solveNow, solveShown, trial } from "./solving";
+import {
+  askAtOnce,
+  askShown,
+  forgetFieldTrouble,
+  redraw,
+  seekOffers,
+  seekRest,
+  seekWhole,
+  showNow,
+  solveNow,
+  trial,
+} from "./solving";
 import {
   course,
   fieldTrouble,
@@ -58,13 +69,15 @@ export function putOnTable(text: string, example: boolean): Promise<void> {
   const clock = setTimeout(() => {
     if (history.value.now.text === text) shown.value = undefined;
   }, kOtherDrawing);
-  return solveShown().then((drawn) => {
+  return showNow().then(async (drawn) => {
     clearTimeout(clock);
-    if (history.value.now.text !== text) return undefined;
+    if (history.value.now.text !== text) return;
     // The drawing that stands is another job's.
     if (!drawn) shown.value = undefined;
+    const whole = drawn && (await seekWhole());
+    if (history.value.now.text !== text) return;
     tried.value = text;
-    return drawn ? seekOffers() : undefined;
+    if (whole) await seekOffers();
   });
 }
 
@@ -107,12 +120,12 @@ async function settled(base: string, edit: Edit, what: string): Promise<void> {
   if (outcome.kind === "shown" && outcome.job !== undefined) {
     step(outcome.job, what);
     if (outcome.beyond) void redraw();
-    return void seekOffers();
+    return void seekRest();
   }
-  await solveShown();
+  await showNow();
   // The job stands as it was and is drawn again; why the hand was not followed stays to be read.
   if (outcome.kind === "refused" && history.value.now.text === base) refusals.value = outcome.refusals;
-  void seekOffers();
+  void seekRest();
 }
 
 /// The end of a drag or of a run of keys: the engine's changed job becomes the job. Refused, the job stays as it was.
@@ -122,14 +135,15 @@ export function settle(base: string, edit: Edit, what: string): Promise<void> {
 
 export async function takeOffer(offer: Offer): Promise<void> {
   if (readOnly.value) return;
-  const edit: Edit = { do: "accept", what: offer.what, place: offer.place, by_nm: offer.change.nm };
+  const shift = offer.shift === undefined ? {} : { shift_nm: offer.shift.nm };
+  const edit: Edit = { do: "accept", what: offer.what, place: offer.place, by_nm: offer.change.nm, ...shift };
   await settle(history.value.now.text, edit, words.steps.offer(offer.text));
 }
 
 /// How long a typed text is, nominal, as the engine reads it: it is asked for a building of that length.
 async function readLength(text: string): Promise<number | undefined> {
   const series = textAt(job.value, "/units/series");
-  const solved = await ask({ begin: { length: text, width: "10 m", height: "2400 mm", series } });
+  const solved = await askAtOnce({ begin: { length: text, width: "10 m", height: "2400 mm", series } });
   return solved?.answer?.sides[0]?.nominal.nm;
 }
 
@@ -140,7 +154,10 @@ async function typedSide(field: Field, text: string): Promise<boolean> {
   const wanted = await readLength(text);
   if (stood === undefined || wanted === undefined) return false;
   const base = history.value.now.text;
-  const edited = await ask({ job: base, edits: [{ do: "accept", what: "change-side", place, by_nm: wanted - stood }] });
+  const edited = await askAtOnce({
+    job: base,
+    edits: [{ do: "accept", what: "change-side", place, by_nm: wanted - stood }],
+  });
   const taken = edited?.answer === undefined ? undefined : readJson(edited.job ?? "");
   if (taken === undefined || history.value.now.text !== base) return false;
   const what = words.steps.typed(fieldName(field));
@@ -221,7 +238,7 @@ async function merged(other: string): Promise<string | undefined> {
   if (outcome.kind === "refused") return whyNot(outcome);
   if (outcome.kind === "failed") return trouble.value?.kind === "message" ? trouble.value.text : words.trouble.fault;
   if (outcome.job !== undefined) step(outcome.job, words.wall.merged);
-  void seekOffers();
+  void seekRest();
   return undefined;
 }
 
@@ -282,7 +299,7 @@ export interface Sizes {
 
 /// A building of one's own from four sizes. Hands back what was refused.
 export async function begin(sizes: Sizes): Promise<string | undefined> {
-  const solved = await ask({ begin: { name: words.begin.name, ...sizes } });
+  const solved = await askAtOnce({ begin: { name: words.begin.name, ...sizes } });
   if (solved === undefined) {
     const text = trouble.value?.kind === "message" ? trouble.value.text : words.trouble.fault;
     trouble.value = undefined;
@@ -333,7 +350,7 @@ export function showPlace(place: string): void {
 }
 
 export async function showPiece(name: string): Promise<void> {
-  const solved = await ask({ job: history.value.now.text, piece: name });
+  const solved = await askShown({ job: history.value.now.text, piece: name });
   const card = solved?.head.piece;
   batch(() => {
     if (card !== undefined) piece.value = card;

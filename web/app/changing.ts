@@ -5,7 +5,7 @@ import { done } from "../job/history";
 import { type Json, jobText } from "../job/pointer";
 import { words } from "../words/words";
 import type { Refusals } from "./answer";
-import { forgetFieldTrouble, redraw, seekOffers, trial } from "./solving";
+import { forgetFieldTrouble, redraw, seekRest, trial } from "./solving";
 import { history, isExample, job, refusals } from "./state";
 
 /// What came of a change that was asked for.
@@ -52,7 +52,7 @@ export async function changed(make: (job: Json) => Json, what: string): Promise<
   if (outcome.kind !== "shown") return outcome;
   step(text, what);
   if (outcome.beyond) void redraw();
-  void seekOffers();
+  void seekRest();
   return { kind: "done" };
 }
 

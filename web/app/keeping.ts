@@ -173,7 +173,7 @@ async function takeIn(text: string, name: string): Promise<void> {
 /// Why a text is no job, with the line and column where it goes wrong: the engine's words.
 async function whyNoJob(text: string): Promise<string> {
   try {
-    const solved = await engine().solve({ border: 1, job: text });
+    const solved = await engine().solve({ border: 1, job: text, budget: 0 });
     const first = solved === "superseded" ? undefined : solved.refusals?.refusals[0];
     return first === undefined ? "" : `${first.reason} ${first.remedy}`;
   } catch {

@@ -12,17 +12,21 @@ export interface Picture {
 
 /// The last building that could be drawn.
 export interface Shown {
+  /// The job that it is of; "" of a frame of a drag.
+  readonly text: string;
   readonly answer: Answer;
   readonly plan: Picture | undefined;
   readonly elevation: Picture | undefined;
   readonly holdPoints: readonly HoldPoint[];
-  /// From a hand that is still moving: a small search, no offers.
-  readonly draft: boolean;
+  /// Of a hand that is still moving; laid at once, while the search goes on; or the whole answer.
+  readonly stage: "hand" | "first" | "whole";
 }
 
 export interface Offered {
   readonly job: string;
   readonly offers: readonly Offer[];
+  /// Every small change was tried.
+  readonly complete: boolean;
   readonly freePlaces: FreePlaces;
 }
 
@@ -37,8 +41,15 @@ export type Trouble =
   | { readonly kind: "fault" }
   | { readonly kind: "message"; readonly lead: string; readonly text: string };
 
+/// A search for a whole answer that somebody waits for.
+export interface Searching {
+  /// On the clock of performance.now().
+  readonly since: number;
+}
+
 export const history = signal<History>(begun(""));
 export const shown = signal<Shown | undefined>(undefined);
+export const searching = signal<Searching | undefined>(undefined);
 export const offered = signal<Offered | undefined>(undefined);
 export const refusals = signal<Refusals | undefined>(undefined);
 export const fieldTrouble = signal<FieldTrouble | undefined>(undefined);
@@ -66,12 +77,12 @@ export const job = computed<Json>(() => readJson(history.value.now.text) ?? {});
 export const courses = computed(() => shown.value?.answer.courses.length ?? 1);
 export const sides = computed(() => shown.value?.answer.sides ?? []);
 /// Offers belong to the job they were worked out for, and to no other.
-export const offersNow = computed(() => {
+export const offeredNow = computed(() => {
   const found = offered.value;
-  return found !== undefined && found.job === history.value.now.text && shown.value?.draft !== true
-    ? found.offers
-    : undefined;
+  const its = found !== undefined && found.job === history.value.now.text && shown.value?.stage !== "hand";
+  return its ? found : undefined;
 });
+export const offersNow = computed(() => offeredNow.value?.offers);
 /// Offers are still to come: nothing says that there will be none.
 export const offersComing = computed(
   () =>

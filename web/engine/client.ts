@@ -1,16 +1,20 @@
 // The page's side of the engine: requests in, replies out, never a frozen page and never lost work.
 //
 //   const engine = EngineClient.inBrowser();
-//   const reply = await engine.solve({ border: 1, job: text, drawings: ["plan-course-1"] });
-//   if (reply !== "superseded") show(reply);
-//   const live = await engine.solve({ border: 1, job: text, edits: [...], budget: 2000 }, { latest: "drag" });
-//   if (live !== "superseded") show(live);
-//   const offered = await engine.solveAside({ border: 1, job: text, offers: true });   // never in the way of a drag
+//   const first = await engine.solve({ border: 1, job: text, budget: 0, drawings: ["plan-course-1"] });
+//   if (first !== "superseded") show(first);
+//   const best = await engine.search({ border: 1, job: text, drawings: ["plan-course-1"] });   // never in the way of the next
+//   if (best !== "superseded") show(best);
+//   const offered = await engine.solveAside({ border: 1, job: text, offers: true });   // nor is this
 //
 // Promises:
-// - one solve runs at a time; requests without `latest` run in the order they came;
+// - there are three lines, each with a worker of its own: `solve` for what is answered at once (without a search, or with
+//   a short one), `search` for whole answers and what is asked of them, `solveAside` for offers;
+// - in a line one request runs at a time; requests without `latest` run in the order they came;
 // - of the requests with one `latest` key only the newest waits; the older ones resolve as "superseded" at once;
-// - solveAside runs in a worker of its own; a newer solveAside, and abandonAside(), end it as "superseded";
+// - a search that nobody wants any more is ended by abandonSearch(), also while it runs: what it and those behind it asked
+//   for is "superseded". A worker that only waits stays, and what it knows with it;
+// - a newer solveAside, and abandonAside(), end the one before as "superseded";
 // - leave() ends all that was asked as "superseded"; an engine that is still at work a second later is ended, so that a
 //   job that takes for ever keeps no other one waiting;
 // - a trap of the engine or a killed worker rejects with EngineFault; the next request gets a fresh worker; nothing of
@@ -34,6 +38,8 @@ export class EngineFault extends Error {
 
 export interface EngineClientShape {
   solve(request: Request, how?: { readonly latest: string } | undefined): Promise<Reply | Superseded>;
+  search(request: Request, how?: { readonly latest: string } | undefined): Promise<Reply | Superseded>;
+  abandonSearch(): void;
   solveAside(request: Request): Promise<Reply | Superseded>;
   abandonAside(): void;
   leave(): void;
@@ -166,10 +172,12 @@ class Line {
 
 export class EngineClient implements EngineClientShape {
   private readonly line: Line;
+  private readonly searches: Line;
   private readonly aside: Line;
 
   constructor(make: () => Helper, patience = kPatience, patienceAside = kPatienceAside) {
     this.line = new Line(make, patience);
+    this.searches = new Line(make, patience);
     this.aside = new Line(make, patienceAside);
   }
 
@@ -179,6 +187,14 @@ export class EngineClient implements EngineClientShape {
 
   solve(request: Request, how?: { readonly latest: string } | undefined): Promise<Reply | Superseded> {
     return new Promise((resolve, reject) => this.line.ask({ request, latest: how?.latest, resolve, reject }));
+  }
+
+  search(request: Request, how?: { readonly latest: string } | undefined): Promise<Reply | Superseded> {
+    return new Promise((resolve, reject) => this.searches.ask({ request, latest: how?.latest, resolve, reject }));
+  }
+
+  abandonSearch(): void {
+    this.searches.abandon();
   }
 
   solveAside(request: Request): Promise<Reply | Superseded> {
@@ -192,11 +208,13 @@ export class EngineClient implements EngineClientShape {
 
   leave(): void {
     this.line.leave();
+    this.searches.abandon();
     this.aside.abandon();
   }
 
   close(): void {
     this.line.close();
+    this.searches.close();
     this.aside.close();
   }
 }

@@ -23,7 +23,13 @@ export type Edit =
   | { readonly do: "move-opening"; readonly opening: number; readonly to_nm: number }
   | { readonly do: "resize-opening"; readonly opening: number; readonly edge: "from" | "to"; readonly to_nm: number }
   | { readonly do: "move-side"; readonly side: number; readonly by_nm: number }
-  | { readonly do: "accept"; readonly what: Offer["what"]; readonly place: string; readonly by_nm: number };
+  | {
+      readonly do: "accept";
+      readonly what: Offer["what"];
+      readonly place: string;
+      readonly by_nm: number;
+      readonly shift_nm?: number;
+    };
 
 /// Exactly one of `job` (the text of a job document) and `begin`.
 export interface Request {

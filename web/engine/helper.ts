@@ -1,6 +1,6 @@
 // A worker whose end is noticed. A browser that ends a worker (for want of memory, say) tells nobody: but the lock that
 // the worker holds becomes free.
-import type { Holding, Told } from "./messages";
+import type { Compiled, Holding, Told } from "./messages";
 
 /// The little of a worker that a client uses; a test gives its own.
 export interface Helper {
@@ -12,6 +12,8 @@ export interface Helper {
 }
 
 let made = 0;
+/// Compiled once: a worker that takes the place of an ended one starts at once.
+let code: WebAssembly.Module | undefined;
 
 function lockName(): string {
   made += 1;
@@ -35,11 +37,12 @@ export function browserHelper(): Helper {
     const end = (): void => helper.onend?.("the browser ended the engine");
     void navigator.locks.request(name, { signal: watching.signal }, end).catch(() => undefined);
   };
-  worker.onmessage = (event: MessageEvent<Told | Holding>) => {
+  worker.onmessage = (event: MessageEvent<Told | Holding | Compiled>) => {
     if ("holding" in event.data) watch();
+    else if ("compiled" in event.data) code = event.data.compiled;
     else helper.onmessage?.(event.data);
   };
   worker.onerror = (event) => helper.onend?.(event.message);
-  worker.postMessage({ hold: name });
+  worker.postMessage({ hold: name, code });
   return helper;
 }

@@ -4,17 +4,23 @@ import regularUrl from "../../engine/paper/fonts/B612-Regular.otf?url";
 import wasmUrl from "../../build/wasm/stringcourse.wasm?url";
 import type { Request } from "./contract";
 import { base64, Engine } from "./glue";
-import type { Hold, Holding, Question, Told } from "./messages";
+import type { Compiled, Hold, Holding, Question, Told } from "./messages";
 
 async function compiled(): Promise<WebAssembly.Module> {
   const response = await fetch(wasmUrl);
   if (!response.ok) throw new Error(`the engine's file could not be read: ${response.status}`);
   // Not every static host names the type that streaming asks for.
-  return WebAssembly.compile(await response.arrayBuffer());
+  const code = await WebAssembly.compile(await response.arrayBuffer());
+  tell({ compiled: code }, []);
+  return code;
 }
 
-const engine = compiled().then((code) => Engine.make(code));
-engine.catch(() => undefined); // said when something is asked
+let engine: Promise<Engine> | undefined;
+
+function begin(code: WebAssembly.Module | undefined): void {
+  engine = (code === undefined ? compiled() : Promise.resolve(code)).then((known) => Engine.make(known));
+  engine.catch(() => undefined); // said when something is asked
+}
 
 async function fontFile(url: string): Promise<string> {
   const response = await fetch(url);
@@ -31,7 +37,7 @@ async function withFonts(text: string): Promise<string> {
   return JSON.stringify({ ...request, fonts: { regular, bold } });
 }
 
-function tell(told: Told | Holding, transfer: Transferable[]): void {
+function tell(told: Told | Holding | Compiled, transfer: Transferable[]): void {
   (self as unknown as Worker).postMessage(told, transfer);
 }
 
@@ -42,17 +48,18 @@ function hold(name: string): void {
   });
 }
 
-async function answer({ id, request }: Question): Promise<void> {
+async function answer({ id, request }: Question, ready: Promise<Engine>): Promise<void> {
   try {
-    const block = (await engine).ask(await withFonts(request));
+    const block = (await ready).ask(await withFonts(request));
     tell({ id, block }, [block.buffer]);
   } catch (error) {
-    const heard = await engine.then((ready) => ready.heard).catch(() => []);
+    const heard = await ready.then((one) => one.heard).catch(() => []);
     tell({ id, fault: [...heard, String(error)].join(" · ") }, []);
   }
 }
 
 self.addEventListener("message", (event: MessageEvent<Hold | Question>) => {
+  if (engine === undefined) begin("hold" in event.data ? event.data.code : undefined);
   if ("hold" in event.data) hold(event.data.hold);
-  else void answer(event.data);
+  else if (engine !== undefined) void answer(event.data, engine);
 });

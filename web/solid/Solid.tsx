@@ -3,7 +3,7 @@ import { signal, useSignalEffect } from "@preact/signals";
 import { useEffect, useRef } from "preact/hooks";
 import { showPiece } from "../app/actions";
 import { Stepper } from "../app/Stepper";
-import { ask } from "../app/solving";
+import { askWhole } from "../app/solving";
 import { course, history, piece, shown } from "../app/state";
 import { look } from "../look/theme";
 import { words } from "../words/words";
@@ -30,7 +30,7 @@ function inks(): Inks {
 }
 
 async function fetchSolids(text: string): Promise<void> {
-  const solved = await ask({ job: text, solids: true });
+  const solved = await askWhole({ job: text, solids: true });
   if (solved?.solids === undefined || history.value.now.text !== text) return;
   stock.value = stocked(solved.solids);
 }
@@ -77,9 +77,7 @@ function Space() {
   }, [ready]);
 
   useSignalEffect(() => {
-    const { text } = history.value.now;
-    const draft = shown.value?.draft;
-    if (draft === false) void fetchSolids(text);
+    if (shown.value?.stage === "whole") void fetchSolids(shown.value.text);
   });
   useSignalEffect(() => {
     void ready.value;

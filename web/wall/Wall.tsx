@@ -106,7 +106,7 @@ async function playOdds(): Promise<void> {
   const course = laying.value?.next_courses[at];
   if (side === undefined || course === undefined || course === 0) return;
   try {
-    const reply = await engine().solve({ border: 1, job: text, course: { side, course, odds: true } });
+    const reply = await engine().search({ border: 1, job: text, course: { side, course, odds: true } });
     if (reply !== "superseded" && reply.course !== undefined) odds.value = { job: text, reply: reply.course };
   } catch {
     odds.value = undefined;

@@ -56,7 +56,7 @@ export async function look(): Promise<void> {
       : undefined;
   failed.value = false;
   try {
-    const reply = await engine().solve(
+    const reply = await engine().search(
       { border: 1, job: text, course: { side, course: number, ...(tried === undefined ? {} : { trial: tried }) } },
       { latest: "wall" },
     );

@@ -138,6 +138,11 @@ export const english = {
     notProven: (laps: number, cuts: number): string =>
       `Not proven: a layout with down to ${many(laps, "short joint lap", "short joint laps")} and ${many(cuts, "saw cut", "saw cuts")} may still be possible.`,
     looking: "A first draft while your hand moves; the full search follows.",
+    searching: "Looking for a better layout",
+    givenUp: (count: number): string =>
+      `Not every rule can be kept: ${many(count, "place gives one up", "places give one up")}. The findings say which, and what would mend it.`,
+    seconds: (count: number): string => `${count} s`,
+    ended: "Laid without a search: a better layout may exist.",
     byKind: "Units to buy",
     breakage: (percent: number, stated: boolean): string =>
       percent === 0
@@ -153,11 +158,15 @@ export const english = {
   offers: {
     label: "Offers",
     none: "No small move of an opening and no small change of a size saves a cut or a short joint lap.",
+    noneOfTried: "None of the likeliest small changes saves a cut or a short joint lap; not all of them were tried.",
+    beside: "What would mend it:",
     accept: "Take it",
     acceptLong: (text: string): string => `Take it: ${text}`,
     more: (count: number): string => `${count} more`,
     fewer: "Fewer",
     waiting: "Offers follow when your hand rests.",
+    searching: "Offers follow when the search has ended.",
+    seeking: "Looking for offers ...",
   },
 
   undo: {
@@ -434,6 +443,8 @@ export const english = {
     a4: "A4",
     make: "Make the set",
     making: "Making the set ...",
+    searching: "The search for a better layout goes on; the set follows it.",
+    dropped: "The building was changed while its set was being made: make it anew.",
     ready: (size: string): string => `The set is made: ${size}.`,
     keep: "Save the set (PDF)",
     look: "Open the set",

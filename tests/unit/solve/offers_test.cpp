@@ -47,6 +47,10 @@ Job changed(const Job& job, const Offer& offer) {
       if (from_end) at -= offer.change;
       break;
     case OfferWhat::MoveHead: opening.masonry->height.length += offer.change; break;
+    case OfferWhat::ChangeWidth:
+      width += offer.change;
+      at += from_end ? -(offer.shift + offer.change) : offer.shift;
+      break;
     case OfferWhat::ChangeSide: break;
   }
   return other;
@@ -62,6 +66,7 @@ void expect_honest(const Job& job) {
     EXPECT_TRUE(again->layout.stopped.empty()) << offer.text;
     EXPECT_EQ(answer->layout.cost.cuts - again->layout.cost.cuts, offer.cuts) << offer.text;
     EXPECT_EQ(answer->layout.cost.short_laps - again->layout.cost.short_laps, offer.short_laps) << offer.text;
+    EXPECT_EQ(answer->layout.cost.conceded - again->layout.cost.conceded, offer.conceded) << offer.text;
     EXPECT_EQ(static_cast<std::int64_t>(answer->layout.bars.size()) - static_cast<std::int64_t>(again->layout.bars.size()), offer.bars) << offer.text;
     EXPECT_TRUE(offer.text.find(offer.name) == 0 && offer.text.find(':') != std::string::npos) << offer.text;
   }
@@ -136,6 +141,70 @@ TEST(Offers, AHoleMayBeWiderOrNarrowerAtEitherJamb) {
     EXPECT_EQ(wider->text.find(from_a ? "D1 4 in wider at the B end: no cuts" : "D1 4 in wider at the A end: no cuts"), 0u) << wider->text;
     expect_honest(job);
   }
+}
+
+// A hole 43 in wide whose near jamb is 3 in past the line at 64 and its far jamb 2 in short of that at 112.
+TEST(Offers, AHoleMayChangeAtBothJambsAtOnce) {
+  for (const char* from : {"A", "B"}) {
+    Job job = tests::shed();
+    job.openings = {tests::plain_hole("D1", "AB", at(from, in(67)), in(43), in(80))};
+    const auto answer = solve(job, Wishes{.offers = true});
+    ASSERT_TRUE(answer.has_value());
+    ASSERT_GT(answer->layout.cost.cuts, 0);
+    const Offer* const wider = offer_of(*answer, OfferWhat::ChangeWidth, in(5));
+    ASSERT_NE(wider, nullptr) << from;
+    EXPECT_EQ(wider->cuts, answer->layout.cost.cuts);
+    EXPECT_EQ(wider->shift, *from == 'A' ? -in(3) : -in(2));
+    const std::string words = *from == 'A' ? "D1 5 in wider, 3 in at the A end and 2 in at the B end: no cuts" : "D1 5 in wider, 2 in at the A end and 3 in at the B end: no cuts";
+    EXPECT_EQ(wider->text.find(words), 0u) << wider->text;
+    expect_honest(job);
+  }
+}
+
+// A pier 10 in between two doors: too long for a half unit, too short for a whole one. The nearest piers that lay are one
+// and two half units, 8 and 16 in.
+TEST(Offers, BesideARuleThatIsGivenUpStandsWhatKeepsIt) {
+  Job job = tests::shed();
+  job.openings = {tests::plain_hole("D1", "AB", at("A", in(48)), in(40), in(80)), tests::plain_hole("D2", "AB", at("A", in(98)), in(40), in(80))};
+  const auto answer = solve(job, Wishes{.offers = true});
+  ASSERT_TRUE(answer.has_value());
+  ASSERT_FALSE(answer->layout.conceded.empty());
+  const Offer* const away = offer_of(*answer, OfferWhat::MoveOpening, in(6));
+  ASSERT_NE(away, nullptr);
+  EXPECT_EQ(away->text, "D2 6 in toward B: every rule kept, no cuts");
+  EXPECT_EQ(away->conceded, answer->layout.cost.conceded);
+  std::size_t told = 0;
+  for (std::size_t f = 0; f < answer->findings.size(); ++f) {
+    if (!answer->findings[f].code.starts_with("conceded")) continue;
+    ++told;
+    EXPECT_TRUE(std::ranges::any_of(answer->offers, [&](const Offer& offer) { return std::ranges::contains(offer.mends, f); })) << answer->findings[f].text;
+  }
+  EXPECT_GT(told, 0u);
+  for (const Offer& offer : answer->offers) {
+    const auto again = solve(changed(job, offer), {});
+    ASSERT_TRUE(again.has_value()) << offer.text;
+    for (const std::size_t f : offer.mends) {
+      const Finding& gone = answer->findings[f];
+      EXPECT_TRUE(std::ranges::none_of(again->findings, [&](const Finding& other) { return other.code == gone.code && other.place == gone.place; })) << offer.text << " | " << gone.text;
+    }
+  }
+  expect_honest(job);
+}
+
+// Many changes of openings save little or nothing and take long to search. That the side is 4 in too long comes first.
+TEST(Offers, WhatHelpsMostIsFoundBeforeTheRoomIsUsedUp) {
+  Job job = tests::job_with(tests::outline_of({{340}, {240}, {340}, {240}}), 14);
+  job.openings = {tests::plain_hole("D1", "AB", at("A", in(112)), in(112), in(88)), tests::plain_hole("D2", "BC", at("B", in(48)), in(40), in(88)),
+                  tests::window_hole("W1", "CD", at("C", in(72)), in(48), in(40), 6), tests::window_hole("W2", "CD", at("C", in(216)), in(48), in(40), 6)};
+  job.steel.bars.emplace().size = "#5";
+  job.steel.bars->corners = job.steel.bars->jambs = true;
+  job.steel.bars->spacing = in(48);
+  const auto answer = solve(job, Wishes{.offers = true});
+  ASSERT_TRUE(answer.has_value());
+  ASSERT_GT(answer->layout.cost.cuts, 0);
+  const Offer* const shorter = offer_of(*answer, OfferWhat::ChangeSide, -in(4));
+  ASSERT_NE(shorter, nullptr);
+  EXPECT_EQ(shorter->cuts, answer->layout.cost.cuts);
 }
 
 // 84 in nominal from the floor falls between the courses at 80 and 88.

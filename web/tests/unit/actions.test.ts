@@ -141,7 +141,7 @@ test("of the frames of a drag the newest is shown, those overtaken are never ask
   expect(frames.length).toBe(2);
   expect(frames.every((frame) => frame.budget === 0)).toBe(true);
   expect(frames[1]?.edits).toEqual([{ do: "move-opening", opening: 0, to_nm: 142 * kInch }]);
-  expect(shown.value?.draft).toBe(true);
+  expect(shown.value?.stage).toBe("hand");
   expect(shown.value?.answer.openings[0]?.from.nm).toBe(142 * kInch);
   expect(history.value.now.text).toBe(kKiln);
   endDrafts();
@@ -161,7 +161,7 @@ test("a hand that lets go makes one step of the whole drag", async () => {
   await settle(kKiln, { do: "move-opening", opening: 0, to_nm: 96 * kInch }, "D1 moved");
   expect(history.value.past.length).toBe(1);
   expect(history.value.now.what).toBe("D1 moved");
-  expect(shown.value?.draft).toBe(false);
+  expect(shown.value?.stage).toBe("first");
 });
 
 test("a hand that lets go where nothing can be built leaves the job as it was, and says why", async () => {

@@ -181,3 +181,54 @@ test("a worker that cannot even be made is a fault", async () => {
   });
   await expect(client.solve(ask("a"))).rejects.toMatchObject({ detail: "Error: no workers here" });
 });
+
+test("a search is never in the way of what is asked at once, nor of offers", async () => {
+  const { client, workers } = begun();
+  const whole = client.search(ask("whole"));
+  const quick = client.solve(ask("quick"));
+  const offers = client.solveAside(ask("offers"));
+  expect(workers.map((worker) => worker.names())).toEqual([["whole"], ["quick"], ["offers"]]);
+  for (const worker of [...workers].reverse()) worker.answer();
+  expect(await Promise.all([whole, quick, offers].map(async (reply) => stateOf(await reply)))).toEqual([
+    "solved",
+    "solved",
+    "solved",
+  ]);
+});
+
+test("a search that is given up is ended at once, with what waits behind it; the next one gets a fresh worker", async () => {
+  const { client, workers } = begun();
+  const old = client.search(ask("old"));
+  const sheets = client.search(ask("sheets of old"));
+  client.abandonSearch();
+  expect(await Promise.all([old, sheets])).toEqual(["superseded", "superseded"]);
+  expect(workers[0]?.ended).toBe(true);
+  const next = client.search(ask("next"));
+  expect(workers.map((worker) => worker.names())).toEqual([["old"], ["next"]]);
+  workers[0]?.onmessage?.({ id: 1, block: blockOf("no json") }); // what was on its way from the ended one
+  workers[1]?.answer();
+  expect(stateOf(await next)).toBe("solved");
+});
+
+test("a search that has ended leaves its worker, which knows the answer, to what is asked next", async () => {
+  const { client, workers } = begun();
+  const whole = client.search(ask("a"));
+  workers[0]?.answer();
+  await whole;
+  client.abandonSearch();
+  void client.search(ask("a"));
+  expect(workers.map((worker) => worker.names())).toEqual([["a", "a"]]);
+});
+
+test("a job that is left takes its search along, and a fault of a search is its own", async () => {
+  const { client, workers } = begun();
+  const left = client.search(ask("left"));
+  client.leave();
+  expect(await left).toBe("superseded");
+  const struck = client.search(ask("struck"));
+  const quick = client.solve(ask("quick"));
+  workers[1]?.trap();
+  await expect(struck).rejects.toBeInstanceOf(EngineFault);
+  workers[2]?.answer();
+  expect(stateOf(await quick)).toBe("solved");
+});

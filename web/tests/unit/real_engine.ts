@@ -35,10 +35,15 @@ export class HonestClient implements EngineClientShape {
     return readReply(this.engine.ask(JSON.stringify(request)));
   }
 
+  search(request: Request): Promise<Reply | Superseded> {
+    return this.solve(request);
+  }
+
   solveAside(request: Request): Promise<Reply | Superseded> {
     return this.solve(request);
   }
 
+  abandonSearch(): void {}
   abandonAside(): void {}
   leave(): void {}
   close(): void {}
