@@ -3,25 +3,32 @@ import { readFile } from "node:fs/promises";
 import { expect, type Page, test } from "@playwright/test";
 import { grip, openTable, settled, tally } from "./table";
 
-/// So soon after a change a person sees it answered: milliseconds.
-const kSoon = 300;
+/// So soon after a change a person sees it answered: frames of the screen, 300 ms of them. Frames and not a clock: where other
+/// programs take the processor from the page, they take it from its frames as well.
+const kSoon = 18;
 
 const length = (page: Page) => page.locator("#in-hand").getByLabel("length", { exact: true });
 
-/// The side's length as typed, and how long it takes until the plan shows it, on the page's own clock.
-async function typedAndDrawn(page: Page, text: string, shown: string): Promise<number> {
+interface Drawn {
+  readonly frames: number;
+  readonly stage: string | undefined;
+}
+
+/// The side's length as typed: how many frames it takes until the page shows it, and what it shows then.
+async function typedAndDrawn(page: Page, text: string, shown: string): Promise<Drawn> {
   await length(page).fill(text);
   const drawn = page.evaluate(
     (wanted) =>
-      new Promise<number>((done) => {
-        let began = 0;
-        document.addEventListener("submit", () => (began = performance.now()), { capture: true, once: true });
+      new Promise<Drawn>((done) => {
+        let frames = 0;
         const look = (): void => {
+          frames += 1;
           const told = document.querySelector(".title-block")?.textContent ?? "";
-          if (began > 0 && told.includes(wanted)) requestAnimationFrame(() => done(performance.now() - began));
+          if (told.includes(wanted))
+            done({ frames, stage: document.querySelector<HTMLElement>(".tallies")?.dataset["stage"] });
           else requestAnimationFrame(look);
         };
-        look();
+        document.addEventListener("submit", () => requestAnimationFrame(look), { capture: true, once: true });
       }),
     shown,
   );
@@ -59,17 +66,20 @@ const seen = (page: Page) =>
 test("a side off the grid is drawn at once; the search's verdict follows", async ({ page }) => {
   await openTable(page);
   await grip(page, "/outline/sides/0", "side").click();
-  const times: number[] = [];
+  const drawn: Drawn[] = [];
   for (const [text, shown] of [
     ["28'-10\"", "AB 28'-10\""],
     ["28'-9\"", "AB 28'-9\""],
     ["28'-11\"", "AB 28'-11\""],
+    ["28'-7\"", "AB 28'-7\""],
+    ["28'-5\"", "AB 28'-5\""],
   ] as const) {
-    times.push(await typedAndDrawn(page, text, shown));
+    drawn.push(await typedAndDrawn(page, text, shown));
     await settled(page);
     await expect(page.locator(".proof")).toContainText(/^(Proven|Not proven)/);
   }
-  expect(times.sort((a, b) => a - b)[1]).toBeLessThan(kSoon); // the middle one: other programs run beside
+  expect(drawn.map(({ stage }) => stage)).toEqual(drawn.map(() => "first"));
+  expect(Math.max(...drawn.map(({ frames }) => frames))).toBeLessThan(kSoon);
   expect(await tally(page, "saw cuts")).toBeGreaterThan(0);
 });
 
