@@ -49,9 +49,16 @@ TEST(ExampleSheets, AreLegibleOnBothPapers) {
     const auto building = resolve(*job);
     ASSERT_TRUE(building.has_value());
     const stringcourse::testing::RoughLayout rough{*building};
-    SheetWords words{.name = job->name, .notes = job->notes, .issued = job->issued, .drawn_by = job->drawn_by, .findings = {}, .dowel_lap = {}, .changes = {}};
+    SheetWords words{.name = job->name,
+                     .notes = job->notes,
+                     .issued = job->issued,
+                     .drawn_by = job->drawn_by,
+                     .findings = {},
+                     .dowel_lap = {},
+                     .changes = {}};
     for (const Paper paper : {Paper::Letter, Paper::A4}) {
-      for_each_sheet(*building, rough.layout, words, paper, [](const Sheet& sheet) { EXPECT_EQ(troubles_of(sheet), ""); });
+      for_each_sheet(*building, rough.layout, words, paper,
+                     [](const Sheet& sheet) { EXPECT_EQ(troubles_of(sheet), ""); });
     }
     for (std::size_t index = 0; index < drawing_names(*building, words).size(); ++index) {
       EXPECT_EQ(troubles_of(make_drawing(*building, rough.layout, words, index)), "");

@@ -82,7 +82,8 @@ TEST(Sheets, AreLegibleOnBothPapersAndBothTapes) {
 
 // Names as long and as odd as a user can type them stay inside their places.
 TEST(Sheets, HostileNamesStayText) {
-  HandBuilt house{Plan{.door = true, .cut = true, .bars = true, .first_corner = "<svg onload=x>&\"'" + std::string(120, 'W')}};
+  HandBuilt house{
+      Plan{.door = true, .cut = true, .bars = true, .first_corner = "<svg onload=x>&\"'" + std::string(120, 'W')}};
   house.building.openings[0].name = ")Tj ET \n" + std::string(200, 'M') + "\x01\x7F";
   house.building.openings[0].note = std::string(500, 'x');
   SheetWords words = job_words();
@@ -92,7 +93,8 @@ TEST(Sheets, HostileNamesStayText) {
   const auto sheets = make_sheets(house.building, house.layout, words, Paper::Letter);
   EXPECT_EQ(troubles_of(sheets), "");
   for (const Sheet& sheet : sheets) {
-    EXPECT_EQ(sheet.name.find_first_not_of("abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789-"), std::string::npos);
+    EXPECT_EQ(sheet.name.find_first_not_of("abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789-"),
+              std::string::npos);
     for (const Text& text : texts_of(sheet)) {
       for (const char byte : text.text) EXPECT_GE(static_cast<unsigned char>(byte), 0x20);
     }
