@@ -51,7 +51,8 @@ TEST(Closures, EveryOneOfCoursesOneAndTwoStandsOnAStrip) {
         for (const Sheet& sheet : sheets) {
           if (is_strip_of(sheet, course, side)) words += lettered(sheet).closures.size();
         }
-        const std::size_t closed = setout::closures_on(solved.answer.building, solved.answer.layout, wall, course).size();
+        const std::size_t closed =
+            setout::closures_on(solved.answer.building, solved.answer.layout, wall, course).size();
         EXPECT_EQ(words, 2 * closed) << solved.name << " " << side << "-" << course;
         drawn += closed;
       }
@@ -68,7 +69,8 @@ TEST(Closures, TheirWordsLieOnNoArrow) {
         const paper::Box box = paper::text_box(text);
         for (const paper::Shape& line : all.levels) {
           const auto [left, right] = std::minmax(line.points[0].x, line.points[1].x);
-          EXPECT_FALSE(box.low < line.points[0].y && line.points[0].y < box.high && left < box.right && box.left < right)
+          EXPECT_FALSE(box.low < line.points[0].y && line.points[0].y < box.high && left < box.right &&
+                       box.left < right)
               << solved.name << " " << sheet.title << " " << text.text;
         }
       }

@@ -14,7 +14,9 @@ using paper::Paper;
 using paper::Sheet;
 
 Solved twelve_inch() {
-  return solved_job("twelve", R"({"stringcourse":1,"name":"t","tape":"inches","units":{"series":"us-12"},"outline":{"closed":true,"sides":[
+  return solved_job(
+      "twelve",
+      R"({"stringcourse":1,"name":"t","tape":"inches","units":{"series":"us-12"},"outline":{"closed":true,"sides":[
     {"from":"A","to":"B","length":"24'-0\"","turn":"right"},{"from":"B","to":"C","length":"16'-0\"","turn":"right"},
     {"from":"C","to":"D","length":"24'-0\"","turn":"right"},{"from":"D","to":"A","length":"16'-0\"","turn":"right"}]},
     "heights":{"courses":12},"openings":[],"interior_walls":[],"steel":{"bars":{"size":"#4","corners":true,"grout":"coarse"}}})");
@@ -46,11 +48,14 @@ std::string unit_over(const Solved& solved, PlanPoint point, int course) {
       const Piece& piece = solved.answer.layout.pieces[run.first_piece + p];
       const Series& series = building.series_of(wall);
       const Length start = piece.start.nearest_nanometre();
-      if (place.depth < Length() || place.depth > series.thickness || place.along < start || place.along > start + piece.length) continue;
+      if (place.depth < Length() || place.depth > series.thickness || place.along < start ||
+          place.along > start + piece.length)
+        continue;
       int number = 0;
       for (const CellSpan& cell : setout::cells_of(series, piece)) {
         ++number;
-        if (place.along > start + cell.from && place.along < start + cell.to) return wall.name + " unit " + std::to_string(piece.number) + ", cell " + std::to_string(number);
+        if (place.along > start + cell.from && place.along < start + cell.to)
+          return wall.name + " unit " + std::to_string(piece.number) + ", cell " + std::to_string(number);
       }
     }
   }
@@ -72,13 +77,16 @@ void expect_every_corner_told(const Solved& solved) {
       const bool level = arriving.heading == Heading::West || arriving.heading == Heading::East;
       const Length across = magnitude(point.x - corner.point.x), up = magnitude(point.y - corner.point.y);
       const auto said = [&](Length distance) { return tape_text(distance, building.tape); };
-      const std::string sentence = "Bar: " + said(level ? up : across) + " from the outer face of " + arriving.name + ", " + said(level ? across : up) + " from that of " + leaving.name;
-      EXPECT_EQ(count_of(text, sentence), std::min<int>(2, static_cast<int>(building.courses.size()))) << corner.name << ": " << sentence;
+      const std::string sentence = "Bar: " + said(level ? up : across) + " from the outer face of " + arriving.name +
+                                   ", " + said(level ? across : up) + " from that of " + leaving.name;
+      EXPECT_EQ(count_of(text, sentence), std::min<int>(2, static_cast<int>(building.courses.size())))
+          << corner.name << ": " << sentence;
       for (int course = 1; course <= 2; ++course) {
         EXPECT_NE(text.find("Corner " + corner.name + ", course " + std::to_string(course)), std::string::npos);
         const std::string unit = unit_over(solved, point, course);
         ASSERT_FALSE(unit.empty());
-        EXPECT_NE(text.find("It stands in " + unit + "."), std::string::npos) << corner.name << ", course " << course << ": " << unit;
+        EXPECT_NE(text.find("It stands in " + unit + "."), std::string::npos)
+            << corner.name << ", course " << course << ": " << unit;
       }
     }
   }
@@ -90,7 +98,8 @@ TEST(CornerSheets, SayOfEveryCornerBarItsDistancesAndWhoseCellItStandsIn) {
     // More corners than these are drawn by their kinds.
     if (solved.answer.building.corners.size() > 6) continue;
     expect_every_corner_told(solved);
-    corners += static_cast<int>(std::ranges::count_if(solved.answer.layout.bars, [](const PlacedBar& bar) { return bar.reason == BarReason::Corner; }));
+    corners += static_cast<int>(std::ranges::count_if(
+        solved.answer.layout.bars, [](const PlacedBar& bar) { return bar.reason == BarReason::Corner; }));
   }
   EXPECT_GT(corners, 12);
   expect_every_corner_told(twelve_inch());
@@ -107,8 +116,10 @@ TEST(CornerSheets, NameTheUnitAndTheFillerOfEachCornerSet) {
 
 TEST(CornerSheets, AreLeftOutWhereAPlainUnitTurnsTheCornerAndNoBarStands) {
   for (const Solved& solved : solved_examples()) {
-    const bool sets = std::ranges::any_of(solved.answer.layout.pieces, [](const Piece& piece) { return piece.kind == Kind::CornerSet; });
-    const bool bars = std::ranges::any_of(solved.answer.layout.bars, [](const PlacedBar& bar) { return bar.reason == BarReason::Corner; });
+    const bool sets = std::ranges::any_of(solved.answer.layout.pieces,
+                                          [](const Piece& piece) { return piece.kind == Kind::CornerSet; });
+    const bool bars = std::ranges::any_of(solved.answer.layout.bars,
+                                          [](const PlacedBar& bar) { return bar.reason == BarReason::Corner; });
     EXPECT_EQ(!corner_text(solved, Paper::Letter).empty(), sets || bars) << solved.name;
   }
 }

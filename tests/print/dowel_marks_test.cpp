@@ -15,7 +15,9 @@ namespace {
 using paper::Paper;
 using paper::Sheet;
 
-Length step_of(const Building& building) { return building.tape == Tape::Inches ? Length::sixteenths(1) : Length::millimetres(1); }
+Length step_of(const Building& building) {
+  return building.tape == Tape::Inches ? Length::sixteenths(1) : Length::millimetres(1);
+}
 
 /// A number as printed: the first of "43 13/16"", "3'-7 13/16" = 43 13/16"", "1113 mm", "1113".
 std::optional<Length> number_in(const std::string& text, const Building& building) {
@@ -92,9 +94,12 @@ TEST(DowelMarks, EveryRowOfTheListIsADowelsPlaceAndEveryDowelHasOne) {
         const Wall& wall = building.walls[static_cast<std::size_t>(wall_named(building, parts[1]))];
         EXPECT_EQ(wall.interior, parts[4] == "either face");
         // From either face: so far from the other one too.
-        if (wall.interior) EXPECT_EQ(bar_near(bars, origin.at(*along, building.series_of(wall).thickness - *in), step_of(building)), bar);
+        if (wall.interior)
+          EXPECT_EQ(bar_near(bars, origin.at(*along, building.series_of(wall).thickness - *in), step_of(building)),
+                    bar);
       }
-      for (std::size_t bar = 0; bar < bars.size(); ++bar) EXPECT_EQ(found.count(static_cast<int>(bar)), bars[bar].at_bearing ? 1u : 0u);
+      for (std::size_t bar = 0; bar < bars.size(); ++bar)
+        EXPECT_EQ(found.count(static_cast<int>(bar)), bars[bar].at_bearing ? 1u : 0u);
       dowels += static_cast<int>(found.size());
     }
   }
@@ -111,7 +116,9 @@ std::optional<Titled> titled(const Building& building, const Sheet& sheet, const
   if (!std::regex_match(sheet.title, parts, title)) return std::nullopt;
   const std::string wall = parts[1], text = all_text(sheet);
   std::smatch sentence;
-  if (!std::regex_search(text, sentence, std::regex("All marks from (.+), along (?:its outer face|either face): (hook|hold)"))) return Titled{wall, {}};
+  if (!std::regex_search(text, sentence,
+                         std::regex("All marks from (.+), along (?:its outer face|either face): (hook|hold)")))
+    return Titled{wall, {}};
   return Titled{wall, origin_of(building, wall, sentence[1])};
 }
 
@@ -137,7 +144,10 @@ std::pair<Length, Length> ends_of(const Building& building, const Wall& wall) {
   const auto beyond = [&](const WallEnd& end, bool start) {
     if (end.kind != EndKind::Corner) return Length();
     const Corner& corner = building.corners[static_cast<std::size_t>(end.corner)];
-    return corner.convex ? Length() : building.series_of(building.walls[static_cast<std::size_t>(start ? corner.arriving : corner.leaving)]).thickness;
+    return corner.convex
+               ? Length()
+               : building.series_of(building.walls[static_cast<std::size_t>(start ? corner.arriving : corner.leaving)])
+                     .thickness;
   };
   return {-beyond(wall.start, true), wall.actual + beyond(wall.end, false)};
 }
@@ -166,7 +176,9 @@ TEST(DowelMarks, EveryBarOnAStripStandsWhereItsNumberPutsIt) {
           const Length at = (bars[k].at.x - zero.x) * on->origin.x + (bars[k].at.y - zero.y) * on->origin.y;
           const Length in = (bars[k].at.x - zero.x) * on->origin.in_x + (bars[k].at.y - zero.y) * on->origin.in_y;
           const Length printed = what == "bar" ? *along : -*along;
-          if (in > Length() && in < building.series_of(wall).thickness && 2 * magnitude(at - printed) <= step_of(building)) bar = static_cast<int>(k);
+          if (in > Length() && in < building.series_of(wall).thickness &&
+              2 * magnitude(at - printed) <= step_of(building))
+            bar = static_cast<int>(k);
         }
         EXPECT_GE(bar, 0) << number << " " << what;
         seen.insert(bar);
@@ -179,7 +191,8 @@ TEST(DowelMarks, EveryBarOnAStripStandsWhereItsNumberPutsIt) {
       const auto [from, to] = ends_of(building, wall);
       for (std::size_t k = 0; k < bars.size(); ++k) {
         const setout::SeenFrom place = setout::seen_from(wall, bars[k].at);
-        const bool inside = place.along > from && place.along < to && place.depth > Length() && place.depth < building.series_of(wall).thickness;
+        const bool inside = place.along > from && place.along < to && place.depth > Length() &&
+                            place.depth < building.series_of(wall).thickness;
         EXPECT_EQ(seen.count(static_cast<int>(k)), inside ? 1u : 0u) << strip.first << " course " << strip.second;
       }
     }
@@ -209,7 +222,8 @@ TEST(DowelMarks, EveryDowelOnAFormBoardStandsWhereItsNumberPutsIt) {
         EXPECT_EQ(number_in(listed[name], building), along) << name;
         bool stands = false;
         for (const steel::Dowel& dowel : solved.answer.dowels) {
-          if (building.walls[static_cast<std::size_t>(dowel.wall)].name + " " + std::to_string(dowel.number) != name) continue;
+          if (building.walls[static_cast<std::size_t>(dowel.wall)].name + " " + std::to_string(dowel.number) != name)
+            continue;
           stands = bar_near(bars, on->origin.at(*along, dowel.off_face), step_of(building)) >= 0;
         }
         EXPECT_TRUE(stands) << name;
@@ -229,8 +243,10 @@ TEST(DowelMarks, EveryPlaceOnATemplateIsADowelsAndItsDepthIsThatFromTheLineThatI
     const PourOf pour = pour_of(solved.answer);
     const Building& building = pour.building;
     const auto bars = bars_in_plan(building, pour.layout);
-    const std::regex place("(\\S+), from (outer corner \\S+|inside corner \\S+, the outer face of \\S+|the inner face of \\S+|the end of the wall at \\S+):"
-                           "|(\\S+) (\\d+): (\\d[0-9 /]*(?:\"| ?mm)?)");
+    const std::regex place(
+        "(\\S+), from (outer corner \\S+|inside corner \\S+, the outer face of \\S+|the inner face of \\S+|the end of "
+        "the wall at \\S+):"
+        "|(\\S+) (\\d+): (\\d[0-9 /]*(?:\"| ?mm)?)");
     for (const Sheet& sheet : solved.sheets(Paper::Letter)) {
       if (!sheet.title.starts_with("Dowel template")) continue;
       SCOPED_TRACE(sheet.title);

@@ -36,7 +36,8 @@ void texts_in(const Group& group, std::vector<const Text*>& texts) {
 bool inside(const Box& box, const Area& area) {
   // A comma's tail or a fraction's stroke may touch the line of its field.
   constexpr paper::Micrometres kStroke = 700;
-  return box.left >= area.left - kStroke && box.right <= area.right + kStroke && box.low >= area.bottom - kStroke && box.high <= area.top + kStroke;
+  return box.left >= area.left - kStroke && box.right <= area.right + kStroke && box.low >= area.bottom - kStroke &&
+         box.high <= area.top + kStroke;
 }
 
 /// The frame's parts keep to their own fields, everything to the margin.
@@ -56,7 +57,9 @@ std::string beyond_its_place(const Sheet& sheet, Paper paper) {
 }
 
 /// Left and low, millimetres.
-std::string place_text(const Box& box) { return std::to_string(box.left / 1000) + ", " + std::to_string(box.low / 1000); }
+std::string place_text(const Box& box) {
+  return std::to_string(box.left / 1000) + ", " + std::to_string(box.low / 1000);
+}
 
 /// What is wrong with one sheet; a user's own ellipsis is no fault.
 std::string faults_of_sheet(const Sheet& sheet, Paper paper) {
@@ -101,7 +104,8 @@ std::string keys_untold(const Solved& solved) {
   }
   for (const Sheet& sheet : sheets) {
     for (const std::string& text : texts_of(sheet)) {
-      const bool key = text.size() >= 3 && text.front() == '(' && text.back() == ')' && std::all_of(text.begin() + 1, text.end() - 1, [](char c) { return c >= '0' && c <= '9'; });
+      const bool key = text.size() >= 3 && text.front() == '(' && text.back() == ')' &&
+                       std::all_of(text.begin() + 1, text.end() - 1, [](char c) { return c >= '0' && c <= '9'; });
       if (key && listed.find(text + "\n") == std::string::npos) all += sheet.name + ": " + text + "\n";
     }
   }
@@ -120,7 +124,8 @@ TEST(Fitting, NothingOnAnExamplesSheetsIsCutOrSetOverAnother) {
 // A name that has room everywhere needs no key: the sheet of names is for those that have not.
 TEST(Fitting, TheExamplesNeedNoSheetOfNames) {
   for (const Solved& solved : solved_examples()) {
-    for (const Sheet& sheet : solved.sheets(Paper::Letter)) EXPECT_FALSE(sheet.title.starts_with(sheet::kEnglish.title_names)) << solved.name;
+    for (const Sheet& sheet : solved.sheets(Paper::Letter))
+      EXPECT_FALSE(sheet.title.starts_with(sheet::kEnglish.title_names)) << solved.name;
   }
 }
 

@@ -26,7 +26,9 @@ std::string long_name(const std::string& name, Names names) {
     case Names::OneLetter: return name;
     case Names::Words: return "North-east room " + name;
     case Names::OneLongWord: return "Wagenschuppen" + name;
-    case Names::Longest: return name + " " + std::string(80, 'W') + " of the pottery, behind the drying racks and the clay cellar " + std::string(40, 'm');
+    case Names::Longest:
+      return name + " " + std::string(80, 'W') + " of the pottery, behind the drying racks and the clay cellar " +
+             std::string(40, 'm');
   }
   return name;
 }
@@ -81,9 +83,11 @@ std::optional<Solved> hard_job(std::uint64_t seed, Names names) {
     const auto found = renamed.find(name);
     if (found != renamed.end()) name = found->second;
   });
-  job.name = long_name("Store", names), job.drawn_by = long_name("R. Ode", names), job.issued = long_name("Set A", names);
+  job.name = long_name("Store", names), job.drawn_by = long_name("R. Ode", names),
+  job.issued = long_name("Set A", names);
   job.setting_out.emplace();
-  if (dice.one_in(2)) job.setting_out->footing_outside = job.tape == Tape::Inches ? Length::inches(4) : Length::millimetres(100);
+  if (dice.one_in(2))
+    job.setting_out->footing_outside = job.tape == Tape::Inches ? Length::inches(4) : Length::millimetres(100);
   if (dice.one_in(2)) job.setting_out->footing_inside = job.setting_out->footing_outside;
   add_readings(job, dice);
   auto answer = solve(job, {.offers = false, .save_dowels = false, .search_budget = 4'000});

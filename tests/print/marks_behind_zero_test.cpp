@@ -22,7 +22,8 @@ TEST(MarksBehindZero, NoMarkOfALappedWallIsBelowZero) {
   EXPECT_TRUE(behind);
   for (const paper::Sheet& sheet : solved.sheets(paper::Paper::Letter)) {
     if (!sheet.title.starts_with("Course")) continue;
-    for (const std::string& one : texts_of(sheet)) EXPECT_FALSE(one.size() > 1 && one[0] == '-' && one[1] >= '0' && one[1] <= '9') << sheet.title << ": " << one;
+    for (const std::string& one : texts_of(sheet))
+      EXPECT_FALSE(one.size() > 1 && one[0] == '-' && one[1] >= '0' && one[1] <= '9') << sheet.title << ": " << one;
   }
 }
 

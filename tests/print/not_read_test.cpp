@@ -13,11 +13,13 @@ using paper::Sheet;
 
 /// The kiln house with these readings (JSON).
 Solved read_so_far(const std::string& readings) {
-  return solved_job("a few readings", R"({"stringcourse": 1, "name": "Kiln house", "tape": "inches", "units": {"series": "us-8"},
+  return solved_job("a few readings",
+                    R"({"stringcourse": 1, "name": "Kiln house", "tape": "inches", "units": {"series": "us-8"},
     "outline": {"closed": true, "sides": [
       {"from": "A", "to": "B", "length": "28'-0\"", "turn": "right"}, {"from": "B", "to": "C", "length": "20'-0\"", "turn": "right"},
       {"from": "C", "to": "D", "length": "28'-0\"", "turn": "right"}, {"from": "D", "to": "A", "length": "20'-0\"", "turn": "right"}]},
-    "heights": {"courses": 4}, "openings": [], "readings": [)" + readings + "]}");
+    "heights": {"courses": 4}, "openings": [], "readings": [)" +
+                        readings + "]}");
 }
 
 /// All lettering of the sheet of what was read, one text a line.
@@ -38,13 +40,16 @@ TEST(NotReadSheets, OneRodReadingThreeSidesAndOneEdgeSayWhatIsStillToBeRead) {
   for (const Paper paper : {Paper::Letter, Paper::A4}) {
     const std::string text = found_text(solved, paper);
     ASSERT_FALSE(text.empty());
-    for (const char* said : {"Tapings, outer corner to outer corner: not read yet", "allowed: not read yet", "slab: not read yet", "B, C, D", "Tape these too"}) {
+    for (const char* said : {"Tapings, outer corner to outer corner: not read yet", "allowed: not read yet",
+                             "slab: not read yet", "B, C, D", "Tape these too"}) {
       EXPECT_TRUE(text.contains(said)) << said;
     }
     // Nothing fits, nothing is moved, no mortar is mixed, no mark is given for the rod on course 1.
     for (const char* said : {"fits", " gal", "toward", "stays", "must read"}) EXPECT_FALSE(text.contains(said)) << said;
     for (const Sheet& sheet : solved.sheets(paper)) {
-      EXPECT_FALSE(std::ranges::any_of(texts_of(sheet), [](const std::string& one) { return one.starts_with("The outer face is, from"); })) << sheet.title;
+      EXPECT_FALSE(std::ranges::any_of(texts_of(sheet), [](const std::string& one) {
+        return one.starts_with("The outer face is, from");
+      })) << sheet.title;
     }
   }
 }

@@ -50,7 +50,8 @@ TEST(PrintedFiles, EmbedEveryFontAndAreTagged) {
 
 // hold-points.md: third-unit marks at 47 5/8, 95 5/8 ... and 55 5/8, 103 5/8 ...
 TEST(PrintedFiles, RunningMarksAreFoundByATextReader) {
-  const std::string text = run("pdftotext " + set_file(solved_example("kiln-house"), paper::Paper::Letter) + " -").output;
+  const std::string text =
+      run("pdftotext " + set_file(solved_example("kiln-house"), paper::Paper::Letter) + " -").output;
   for (const char* mark : {"47 5/8\"", "95 5/8\"", "55 5/8\"", "103 5/8\""}) EXPECT_TRUE(holds(text, mark)) << mark;
 }
 

@@ -31,7 +31,8 @@ const Corner* corner_named(const Building& building, const std::string& name) {
 void add_lines(std::vector<PrintedLine>& lines, const paper::Group& group, bool in_table) {
   if (group.role == paper::Role::TableRow) {
     PrintedLine line;
-    for (const paper::Group& cell : group.groups) line.cells.push_back(cell.texts.empty() ? "" : cell.texts.front().text);
+    for (const paper::Group& cell : group.groups)
+      line.cells.push_back(cell.texts.empty() ? "" : cell.texts.front().text);
     lines.push_back(line);
     return;
   }
@@ -72,7 +73,8 @@ PrintedOrigin origin_of(const Building& building, const std::string& wall_name, 
     if (origin.understood) origin.zero = corner->point;
   } else if (std::regex_match(from, found, std::regex("inside corner (.+), the outer face of (.+)"))) {
     const Corner* corner = corner_named(building, found[1]);
-    origin.understood = corner != nullptr && !corner->convex && corner->leaving == index && corner->arriving == wall_named(building, found[2]);
+    origin.understood = corner != nullptr && !corner->convex && corner->leaving == index &&
+                        corner->arriving == wall_named(building, found[2]);
     if (origin.understood) origin.zero = corner->point;
   } else if (std::regex_match(from, found, std::regex("the inner face of (.+)"))) {
     const int met = wall_named(building, found[1]);

@@ -10,7 +10,8 @@ TEST(ProofLine, NothingIsCalledNotProvenLeastThatIsNoMoreThanTheLeast) {
   bool met = false;
   for (const Solved& solved : solved_examples()) {
     const Layout& layout = solved.answer.layout;
-    const bool least = layout.cost.short_laps == layout.least_possible.short_laps && layout.cost.cuts == layout.least_possible.cuts;
+    const bool least =
+        layout.cost.short_laps == layout.least_possible.short_laps && layout.cost.cuts == layout.least_possible.cuts;
     met = met || (least && !layout.proven);
     for (const paper::Sheet& sheet : solved.sheets(paper::Paper::Letter)) {
       if (sheet.title != "Summary") continue;

@@ -16,7 +16,8 @@ using paper::Text;
 
 std::vector<Text> lettering_of(const Sheet& sheet) {
   std::vector<Text> all;
-  visit_groups(sheet.groups, [&](const Group& group) { all.insert(all.end(), group.texts.begin(), group.texts.end()); });
+  visit_groups(sheet.groups,
+               [&](const Group& group) { all.insert(all.end(), group.texts.begin(), group.texts.end()); });
   return all;
 }
 
@@ -38,7 +39,8 @@ TEST(Pencil, NoReadingStandsOnTheDashedLinesOfTheBedsLimits) {
       std::vector<paper::Micrometres> limits;
       visit_groups(sheet.groups, [&](const Group& group) {
         for (const paper::Shape& shape : group.shapes) {
-          if (shape.dash == paper::Dash::Dashed && shape.points.size() == 2 && shape.points[0].y == shape.points[1].y) limits.push_back(shape.points[0].y);
+          if (shape.dash == paper::Dash::Dashed && shape.points.size() == 2 && shape.points[0].y == shape.points[1].y)
+            limits.push_back(shape.points[0].y);
         }
       });
       ASSERT_EQ(limits.size(), 2U) << sheet.title;
@@ -46,7 +48,8 @@ TEST(Pencil, NoReadingStandsOnTheDashedLinesOfTheBedsLimits) {
         if (text.quarter_turns != 0 || !text.text.ends_with(" mm")) continue;
         const paper::Box box = paper::text_box(text);
         ++read;
-        for (const paper::Micrometres y : limits) EXPECT_FALSE(box.low < y && y < box.high) << sheet.title << " " << text.text;
+        for (const paper::Micrometres y : limits)
+          EXPECT_FALSE(box.low < y && y < box.high) << sheet.title << " " << text.text;
       }
     }
   }
@@ -63,7 +66,8 @@ TEST(Pencil, NoTapedLineCrossesAText) {
       for (const paper::Shape& shape : group.shapes) {
         const bool line = shape.points.size() == 2 && shape.dash != paper::Dash::Solid;
         const bool white = shape.pen == paper::Pen::None && shape.fill == paper::Fill::White;
-        EXPECT_FALSE(line && ground && shape.points[0].x != shape.points[1].x && shape.points[0].y != shape.points[1].y);
+        EXPECT_FALSE(line && ground && shape.points[0].x != shape.points[1].x &&
+                     shape.points[0].y != shape.points[1].y);
         ground |= white, grounds += white;
       }
     });
@@ -77,7 +81,8 @@ TEST(Pencil, AnElevationTellsBondBeamUnitsOnlyWhereItLettersOne) {
     for (const Sheet& sheet : solved.sheets(Paper::Letter)) {
       if (!sheet.title.starts_with("Elevation")) continue;
       bool legend = false, lettered = false;
-      for (const Text& text : lettering_of(sheet)) legend |= text.text.contains("BB ") || text.text.ends_with(" BB"), lettered |= text.text == "BB";
+      for (const Text& text : lettering_of(sheet))
+        legend |= text.text.contains("BB ") || text.text.ends_with(" BB"), lettered |= text.text == "BB";
       // A letter for which there is no room is told all the same.
       EXPECT_TRUE(legend || !lettered) << solved.name << " " << sheet.title;
       ++elevations, told += legend;

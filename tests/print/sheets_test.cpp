@@ -65,7 +65,9 @@ TEST(PrintedSets, EverySheetHasRulerCautionTitleFieldsAndScale) {
       const bool scaled = says([](const std::string& text) { return text.starts_with("1:"); });
       EXPECT_NE(scaled, says([](const std::string& text) { return text == sheet::kEnglish.not_to_scale; }));
       bool bar = false;
-      visit_groups(sheet.groups, [&](const Group& group) { bar = bar || (group.label.starts_with("1:") && group.shapes.size() > 1); });
+      visit_groups(sheet.groups, [&](const Group& group) {
+        bar = bar || (group.label.starts_with("1:") && group.shapes.size() > 1);
+      });
       EXPECT_EQ(scaled, bar);
     }
   }
@@ -133,7 +135,8 @@ TEST(PrintedSets, EveryPlanDimensionIsAsLongOnPaperAsItSays) {
         const std::size_t equals = dimension.text.find(" = ");
         const std::size_t name = dimension.text.find("  ");
         if (equals == std::string::npos && name == std::string::npos) continue;  // a name alone where there is no room
-        const std::string stated = equals != std::string::npos ? dimension.text.substr(equals + 3) : dimension.text.substr(name + 2);
+        const std::string stated =
+            equals != std::string::npos ? dimension.text.substr(equals + 3) : dimension.text.substr(name + 2);
         const auto length = read_length(stated, solved.answer.building.tape);
         ASSERT_TRUE(length.has_value()) << dimension.text;
         const std::int64_t off = std::abs(length->in_nanometres() - dimension.drawn_nanometres);
@@ -202,22 +205,27 @@ TEST(PrintedSets, StripsShowTheCellsOfEachUnit) {
 
 // Jobs that no example is: half-high course, control joints, long wall, corner sets, re-entrant corner.
 TEST(PrintedSets, UnseenJobsAreLegibleToo) {
-  const std::string head = R"({"stringcourse":1,"name":"Trial","tape":"inches","interior_walls":[],"outline":{"closed":true,"sides":[)";
+  const std::string head =
+      R"({"stringcourse":1,"name":"Trial","tape":"inches","interior_walls":[],"outline":{"closed":true,"sides":[)";
   const auto side = [](const std::string& from, const std::string& to, int feet, const std::string& turn) {
-    return R"({"from":")" + from + R"(","to":")" + to + R"(","length":")" + std::to_string(feet) + R"('-0\"","turn":")" + turn + R"("})";
+    return R"({"from":")" + from + R"(","to":")" + to + R"(","length":")" + std::to_string(feet) +
+           R"('-0\"","turn":")" + turn + R"("})";
   };
   const auto rectangle = [&](int wide, int deep) {
-    return side("A", "B", wide, "right") + "," + side("B", "C", deep, "right") + "," + side("C", "D", wide, "right") + "," + side("D", "A", deep, "right");
+    return side("A", "B", wide, "right") + "," + side("B", "C", deep, "right") + "," + side("C", "D", wide, "right") +
+           "," + side("D", "A", deep, "right");
   };
   const std::string jobs[] = {
-      head + rectangle(60, 16) + R"(]},"units":{"series":"us-8"},"heights":{"courses":16,"half_high_courses":[16]},"openings":[],
+      head + rectangle(60, 16) +
+          R"(]},"units":{"series":"us-8"},"heights":{"courses":16,"half_high_courses":[16]},"openings":[],
         "control_joints":{"rule":"us"},"steel":{"wire_every":2}})",
       head + rectangle(8, 8) + R"(]},"units":{"series":"us-10"},"heights":{"courses":6},"openings":[]})",
-      head + rectangle(16, 8) + R"(]},"units":{"series":"us-4"},"heights":{"courses":12},"openings":[{"name":"W1","on":"AB",
+      head + rectangle(16, 8) +
+          R"(]},"units":{"series":"us-4"},"heights":{"courses":12},"openings":[{"name":"W1","on":"AB",
         "place":{"from":"A","at":"4'-0\""},"masonry":{"width":"2'-8\"","height":"2'-8\""},"sill_course":4}]})",
       head + side("A", "B", 24, "right") + "," + side("B", "C", 24, "right") + "," + side("C", "D", 12, "right") + "," +
-        side("D", "E", 8, "left") + "," + side("E", "F", 12, "right") + "," + side("F", "A", 16, "right") +
-        R"(]},"units":{"series":"us-6"},"heights":{"courses":10},"openings":[]})",
+          side("D", "E", 8, "left") + "," + side("E", "F", 12, "right") + "," + side("F", "A", 16, "right") +
+          R"(]},"units":{"series":"us-6"},"heights":{"courses":10},"openings":[]})",
   };
   for (const std::string& json : jobs) {
     const Solved solved = solved_job("trial", json);
@@ -241,7 +249,8 @@ TEST(PrintedSets, EveryDowelHasOneTemplateAtFullSize) {
         // micrometre by which each edge is rounded.
         const steel::Dowel& dowel = *shown.dowels.front();
         if (!dowel.first) continue;
-        const auto clear = static_cast<double>((dowel.first->clear.to - dowel.first->clear.from).in_nanometres()) / 1000;
+        const auto clear =
+            static_cast<double>((dowel.first->clear.to - dowel.first->clear.from).in_nanometres()) / 1000;
         const Group group = sheet::draw_dowel_template(context, shown);
         bool drawn = false;
         for (const paper::Shape& shape : group.shapes) {
@@ -265,7 +274,8 @@ TEST(PrintedSets, TheFormBoardOfASideShowsEachDowelsPlaceAsTheListDoes) {
       const std::string text = tape_text(rounded_to(dowel.along, step), solved.answer.building.tape);
       std::vector<Group> groups;
       const sheet::WallParts board = sheet::parts_of_form_board(context, dowel.wall);
-      for (const sheet::Part& part : board.parts) groups.push_back(sheet::draw_form_board(context, dowel.wall, part, board.scale));
+      for (const sheet::Part& part : board.parts)
+        groups.push_back(sheet::draw_form_board(context, dowel.wall, part, board.scale));
       bool written = false;
       visit_groups(groups, [&](const Group& group) {
         for (const paper::Text& one : group.texts) written = written || one.text.find(text) != std::string::npos;

@@ -67,7 +67,8 @@ std::vector<std::string> texts_of(const paper::Sheet& sheet) {
 
 bool has_text(const paper::Sheet& sheet, const std::string& part) {
   const auto texts = texts_of(sheet);
-  return std::any_of(texts.begin(), texts.end(), [&](const std::string& text) { return text.find(part) != std::string::npos; });
+  return std::any_of(texts.begin(), texts.end(),
+                     [&](const std::string& text) { return text.find(part) != std::string::npos; });
 }
 
 }  // namespace stringcourse::print_test

@@ -23,7 +23,8 @@ std::string readings_text(const Solved& solved) {
 // Side BC of the clay store starts at B. Its dowels were planned at 895, 3295 and 4095 mm and read at 897, 3390 and 4094.
 TEST(Ways, ADowelsPlaceNamesTheCornerThatItStandsToward) {
   const std::string text = readings_text(solved_example("clay-store"));
-  for (const char* said : {" 2 mm off its place toward C, 96", " 95 mm off its place toward C, 96", " 1 mm off its place toward B, 97"})
+  for (const char* said :
+       {" 2 mm off its place toward C, 96", " 95 mm off its place toward C, 96", " 1 mm off its place toward B, 97"})
     EXPECT_TRUE(text.contains(said)) << said << "\n" << text;
   EXPECT_FALSE(std::regex_search(text, std::regex("-[0-9]+ mm off"))) << text;
 }
@@ -41,7 +42,8 @@ std::string marks_text(const Solved& solved) {
 // Ten units together 190 in: 3 3/8 in longer each than 15 5/8, more than joints or one cut can make up in three. Bars are lost
 // before anything was read; beside that it is said that no joints bring the course back.
 TEST(Ways, WhatIsLostNeverStandsWithoutTheJointsOrThatThereAreNone) {
-  const std::string text = marks_text(solved_job("long units", R"({"stringcourse": 1, "name": "Long units", "tape": "inches",
+  const std::string text =
+      marks_text(solved_job("long units", R"({"stringcourse": 1, "name": "Long units", "tape": "inches",
     "units": {"series": "us-8"}, "outline": {"closed": true, "sides": [
       {"from": "A", "to": "B", "length": "16'-0\"", "turn": "right"}, {"from": "B", "to": "C", "length": "12'-0\"", "turn": "right"},
       {"from": "C", "to": "D", "length": "16'-0\"", "turn": "right"}, {"from": "D", "to": "A", "length": "12'-0\"", "turn": "right"}]},
@@ -57,8 +59,8 @@ TEST(Ways, WhatIsLostNeverStandsWithoutTheJointsOrThatThereAreNone) {
 Solved on_a_turned_slab(const std::string& near, const std::string& far) {
   std::string readings;
   const auto edge = [&](const std::string& on, const std::string& at, const std::string& beyond) {
-    readings += std::string(readings.empty() ? "" : ", ") + R"({"id": ")" + on + at + R"(", "edge": {"on": ")" + on + R"(", "from": ")" +
-                on.substr(0, 1) + R"(", "at": ")" + at + R"('", "beyond": ")" + beyond + R"(\""}})";
+    readings += std::string(readings.empty() ? "" : ", ") + R"({"id": ")" + on + at + R"(", "edge": {"on": ")" + on +
+                R"(", "from": ")" + on.substr(0, 1) + R"(", "at": ")" + at + R"('", "beyond": ")" + beyond + R"(\""}})";
   };
   for (const char* on : {"AB", "CD"}) edge(on, "7", near), edge(on, "21", far);
   for (const char* on : {"BC", "DA"}) edge(on, "3", near), edge(on, "17", far);
@@ -66,7 +68,8 @@ Solved on_a_turned_slab(const std::string& near, const std::string& far) {
     "outline": {"closed": true, "sides": [
       {"from": "A", "to": "B", "length": "28'-0\"", "turn": "right"}, {"from": "B", "to": "C", "length": "20'-0\"", "turn": "right"},
       {"from": "C", "to": "D", "length": "28'-0\"", "turn": "right"}, {"from": "D", "to": "A", "length": "20'-0\"", "turn": "right"}]},
-    "heights": {"courses": 4}, "openings": [], "readings": [)" + readings + "]}");
+    "heights": {"courses": 4}, "openings": [], "readings": [)" +
+                                  readings + "]}");
 }
 
 // 1/2 in in 7 ft is 2 in (1.998) in the 27'-11 5/8" of AB. AB runs west along the south side: where its edge lies farther out

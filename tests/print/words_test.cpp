@@ -16,11 +16,14 @@ using paper::Paper;
 
 // Read as a claim on the building code, or wants a glossary, or names a second thing with a word that is taken.
 constexpr std::string_view kUnwanted[] = {
-    "lawful", "goes away", "run people through", "under a half", "closes the stretch", "closes its stretch", "this stretch",
-    "bay mark", "least room", "its doubt", "second-hand", "(seen)", "\u00AB", "\u00BB", "datum mark", "over the bearing",
-    "on the bearing", "under the bearing", "saw kerf", "filler each", "no lawful", "at its budget"};
-constexpr std::string_view kBritish[] = {"centre", "litre", "metre", "gauge rod", "Gauge rod", "grey", "colour", "neighbour", "mould", "storey"};
-constexpr std::string_view kAmericanOnly[] = {"center", "liter", "meter ", "story pole", "Story pole", "gray", "neighbor", "molded"};
+    "lawful",       "goes away",   "run people through", "under a half",     "closes the stretch", "closes its stretch",
+    "this stretch", "bay mark",    "least room",         "its doubt",        "second-hand",        "(seen)",
+    "\u00AB",       "\u00BB",      "datum mark",         "over the bearing", "on the bearing",     "under the bearing",
+    "saw kerf",     "filler each", "no lawful",          "at its budget"};
+constexpr std::string_view kBritish[] = {"centre", "litre",  "metre",     "gauge rod", "Gauge rod",
+                                         "grey",   "colour", "neighbour", "mould",     "storey"};
+constexpr std::string_view kAmericanOnly[] = {"center",     "liter", "meter ",   "story pole",
+                                              "Story pole", "gray",  "neighbor", "molded"};
 
 /// Everything that a job's sheets and findings say, but for what its user wrote.
 std::set<std::string> all_said(const Solved& solved) {

@@ -69,9 +69,11 @@ TEST(Pdf, BothFontsAreEmbeddedOnceAsSubsetsWithUnicode) {
 
 TEST(Pdf, SearchFindsFractionsAndAccents) {
   Sheet sheet = specimen();
-  sheet.groups.push_back(sheet_with({{150'000, 100'000}, "Größe Ñandú ½", 3'500, Weight::Bold, Anchor::Start, Ink::Black, 0}).groups[0]);
+  sheet.groups.push_back(
+      sheet_with({{150'000, 100'000}, "Größe Ñandú ½", 3'500, Weight::Bold, Anchor::Start, Ink::Black, 0}).groups[0]);
   const std::string text = run("pdftotext -layout " + file_of("text", {sheet}) + " -").output;
-  for (const char* wanted : {"14'-7 5/16\" = 175 5/16\"", "47 5/8\"", "15'-11 15/16\"", "7 5/8\" up", "Größe Ñandú ½"}) {
+  for (const char* wanted :
+       {"14'-7 5/16\" = 175 5/16\"", "47 5/8\"", "15'-11 15/16\"", "7 5/8\" up", "Größe Ñandú ½"}) {
     EXPECT_TRUE(holds(text, wanted)) << wanted << " not in\n" << text;
   }
 }
@@ -162,10 +164,12 @@ TEST(Pdf, SpecimenIsNeitherBlankNorBlackInOneBitPrint) {
 
 TEST(Pdf, SubsetFontDrawsTheSameGlyphsAsAnyOther) {
   // The same line, once beside nothing else and once in a file whose fonts hold many more glyphs.
-  const Text line{{20'000, 100'000}, "Größe 14'-7 5/16\" Qgj & ⅜ ✓", 7'000, Weight::Regular, Anchor::Start, Ink::Black, 0};
+  const Text line{
+      {20'000, 100'000}, "Größe 14'-7 5/16\" Qgj & ⅜ ✓", 7'000, Weight::Regular, Anchor::Start, Ink::Black, 0};
   std::string all;
   for (int code = 33; code < 127; ++code) all += static_cast<char>(code);
-  const Sheet many = sheet_with({{1'000, 1'000}, all + "éàüñÅØ½¾", 2'500, Weight::Regular, Anchor::Start, Ink::Black, 0});
+  const Sheet many =
+      sheet_with({{1'000, 1'000}, all + "éàüñÅØ½¾", 2'500, Weight::Regular, Anchor::Start, Ink::Black, 0});
   const Picture alone = picture_of(file_of("alone", {sheet_with(line)}), "-f 1 -l 1 -r 100");
   const Picture among = picture_of(file_of("among", {sheet_with(line), many}), "-f 1 -l 1 -r 100");
   EXPECT_EQ(alone.pixels, among.pixels);
@@ -180,14 +184,19 @@ TEST(Pdf, HostileWordsStayWords) {
   figure.label = hostile;
   figure.circles.push_back({{100'000, 100'000}, 5'000, Pen::Thin, Ink::Red, Fill::CrossHatch});
   sheet.groups.push_back(figure);
-  const Outcome outcome = run("qpdf --check " + write_file("hostile.pdf", ink::pdf_bytes(std::vector{sheet}, {.title = hostile})));
+  const Outcome outcome =
+      run("qpdf --check " + write_file("hostile.pdf", ink::pdf_bytes(std::vector{sheet}, {.title = hostile})));
   EXPECT_EQ(outcome.status, 0) << outcome.output;
 }
 
 TEST(Pdf, LongSetIsHandedOutPageByPage) {
   std::size_t handed = 0, largest = 0;
-  ink::PdfWriter writer([&](std::string_view piece) { handed += piece.size(); largest = std::max(largest, piece.size()); },
-                        {.title = "Long set"});
+  ink::PdfWriter writer(
+      [&](std::string_view piece) {
+        handed += piece.size();
+        largest = std::max(largest, piece.size());
+      },
+      {.title = "Long set"});
   std::size_t before = handed;
   for (int page = 0; page < 300; ++page) {
     writer.add(specimen());

@@ -40,20 +40,29 @@ TEST(Svg, IsWellFormedWithTitleAndTexts) {
   EXPECT_EQ(outcome.status, 0) << outcome.output;
   EXPECT_TRUE(holds(outcome.output, "title specimen--title 'Specimen of lines and letters'")) << outcome.output;
   EXPECT_TRUE(holds(outcome.output, R"(text  '14\'-7 5/16" = 175 5/16"')")) << outcome.output;
-  EXPECT_TRUE(holds(outcome.output, "desc specimen--desc 'Four pens, three dashes. Fills. Texts turned about a point'"));
+  EXPECT_TRUE(
+      holds(outcome.output, "desc specimen--desc 'Four pens, three dashes. Fills. Texts turned about a point'"));
   EXPECT_TRUE(holds(outcome.output, "unique"));
   EXPECT_TRUE(holds(outcome.output, "linked 4")) << outcome.output;  // three hatches in black, one in blue
 }
 
 TEST(Svg, HostileNamesNeverBecomeMarkup) {
-  const std::vector<std::string> names{"</svg><script>alert(1)</script>", "]]>", "&amp;&#x3c;", "<![CDATA[<b>", "\"' onload='x", "--><!--",
-                                       std::string("nul\0\x01\x1b[2Jbell\x07", 14), "\xff\xfe\xc0\x80\xed\xa0\x80", "\u202Eevil\uFFFE"};
+  const std::vector<std::string> names{"</svg><script>alert(1)</script>",
+                                       "]]>",
+                                       "&amp;&#x3c;",
+                                       "<![CDATA[<b>",
+                                       "\"' onload='x",
+                                       "--><!--",
+                                       std::string("nul\0\x01\x1b[2Jbell\x07", 14),
+                                       "\xff\xfe\xc0\x80\xed\xa0\x80",
+                                       "\u202Eevil\uFFFE"};
   std::vector<std::string> pictures{ink::svg_text(named("plain"))};
   for (const std::string& name : names) pictures.push_back(ink::svg_text(named(name), ink::Classes::Write));
   const Outcome outcome = parsed(pictures);
   EXPECT_EQ(outcome.status, 0) << outcome.output;
   const std::string_view output = outcome.output;
-  const std::string_view end_of_plain = output.substr(output.find("end of"), output.find('\n', output.find("end of")) - output.find("end of"));
+  const std::string_view end_of_plain =
+      output.substr(output.find("end of"), output.find('\n', output.find("end of")) - output.find("end of"));
   const int count = static_cast<int>(pictures.size());
   EXPECT_EQ(times(output, end_of_plain), count) << output;  // the same number of elements, whatever they are called
   EXPECT_EQ(times(output, "\nunique\n"), count) << output;

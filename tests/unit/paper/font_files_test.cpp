@@ -18,7 +18,8 @@ std::vector<std::uint8_t> file_of(const std::string& name) {
 
 TEST(FontFiles, WithoutOutlinesAreAlikeInEveryOtherTable) {
   for (const char* face : {"Regular", "Bold"}) {
-    const auto whole = file_of("B612-" + std::string(face) + ".otf"), metrics = file_of("B612-" + std::string(face) + ".metrics.otf");
+    const auto whole = file_of("B612-" + std::string(face) + ".otf"),
+               metrics = file_of("B612-" + std::string(face) + ".metrics.otf");
     const auto one = Font::read(whole), other = Font::read(metrics);
     ASSERT_TRUE(one && other) << face;
     EXPECT_TRUE(other->table("CFF ").empty());

@@ -47,7 +47,8 @@ TEST(Font, WidthsAgreeWithAnIndependentReadingOfTheFile) {
   for (const auto& [weight, name] : files) {
     const std::string file = std::string(STRINGCOURSE_ROOT) + "/engine/paper/fonts/" + name;
     std::string lines, widths;
-    for (const char* text : {"14'-7 5/16\" = 175 5/16\"", "Wall AB, course 3", "Größe ½ ⅜ ′ ″ Ø → ✓ ☐", "\u25B3\u2044 lacking", ""}) {
+    for (const char* text :
+         {"14'-7 5/16\" = 175 5/16\"", "Wall AB, course 3", "Größe ½ ⅜ ′ ″ Ø → ✓ ☐", "\u25B3\u2044 lacking", ""}) {
       // At a capital height of 1500 micrometres one font unit (of 2000 to the em, capitals 1500) is one micrometre.
       lines += std::string(text) + '\n';
       widths += std::to_string(text_width(text, 1'500, weight)) + '\n';

@@ -57,7 +57,8 @@ TEST(Legibility, TextsThatTouchAreFineAndThatOverlapByAMicrometreAreNot) {
   const Micrometres w = text_width("47", 2'500, Weight::Regular);
   EXPECT_EQ(rules(sheet_of({text_at({50'000, 50'000}, "47"), text_at({50'000 + w, 50'000}, "8")})), Rules{});
   EXPECT_EQ(rules(sheet_of({text_at({50'000, 50'000}, "47"), text_at({50'000, 52'500}, "47")})), Rules{});
-  const auto found = legibility_troubles(sheet_of({text_at({50'000, 50'000}, "47"), text_at({50'000 + w - 1, 50'000}, "8")}));
+  const auto found =
+      legibility_troubles(sheet_of({text_at({50'000, 50'000}, "47"), text_at({50'000 + w - 1, 50'000}, "8")}));
   ASSERT_EQ(found.size(), 1u);
   EXPECT_EQ(found[0].rule, LegibilityRule::Overlap);
   EXPECT_EQ(found[0].text, "47");
@@ -88,7 +89,8 @@ TEST(Legibility, SweepFindsWhatComparingAllPairsFinds) {
   for (std::size_t a = 0; a < texts.size(); ++a) {
     for (std::size_t b = a + 1; b < texts.size(); ++b) {
       const Box p = text_box(texts[a]), q = text_box(texts[b]);
-      if (std::max(p.left, q.left) < std::min(p.right, q.right) && std::max(p.low, q.low) < std::min(p.high, q.high)) ++pairs;
+      if (std::max(p.left, q.left) < std::min(p.right, q.right) && std::max(p.low, q.low) < std::min(p.high, q.high))
+        ++pairs;
     }
   }
   EXPECT_GT(pairs, 0u);
@@ -108,7 +110,8 @@ TEST(Legibility, HeightsAreOfTheSeriesAndLargeEnough) {
     EXPECT_EQ(rules(sheet_of({text_at({50'000, 50'000}, "4", height)})), Rules{});
   }
   EXPECT_EQ(rules(sheet_of({text_at({50'000, 50'000}, "4", 4'000)})), Rules{LegibilityRule::HeightSeries});
-  EXPECT_EQ(rules(sheet_of({text_at({50'000, 50'000}, "4", 1'800)})), (Rules{LegibilityRule::TooSmall, LegibilityRule::HeightSeries}));
+  EXPECT_EQ(rules(sheet_of({text_at({50'000, 50'000}, "4", 1'800)})),
+            (Rules{LegibilityRule::TooSmall, LegibilityRule::HeightSeries}));
 }
 
 TEST(Legibility, PensAreOfTheSeriesAndAnUnknownPenIsNot) {

@@ -3,7 +3,6 @@
 #include <gtest/gtest.h>
 
 #include "paper/scale.hpp"
-#include "paper/table.hpp"
 
 namespace stringcourse::paper {
 namespace {
@@ -41,7 +40,8 @@ TEST(Setting, TakesTheLargestHeightAtWhichTheWholeTextFits) {
       }
       EXPECT_EQ(all, text);
       EXPECT_LE(setting->height, height);
-      EXPECT_EQ(setting->height, setting->lettering.height + static_cast<Micrometres>(setting->lines.size() - 1) * line_pitch(setting->lettering.height));
+      EXPECT_EQ(setting->height, setting->lettering.height + static_cast<Micrometres>(setting->lines.size() - 1) *
+                                                                 line_pitch(setting->lettering.height));
     }
   }
   EXPECT_FALSE(set_in("unbreakable", {5'000, 50'000}, {}, kLargeHeights).has_value());
@@ -91,19 +91,6 @@ TEST(Scales, AreExactToTheMicrometre) {
   EXPECT_EQ(Scale{20}.paper(Length::inches(16)), 20'320);  // 406.4 mm / 20
   EXPECT_EQ(Scale{50}.paper(Length::millimetres(-400)), -8'000);
   EXPECT_EQ(Scale{20}.shown(20'320), Length::inches(16));
-}
-
-TEST(Tables, ContinueALongRowOnTheNextSheet) {
-  Table table;
-  table.columns = {{"Name", 50, Anchor::Start}, {"Note", 50, Anchor::Start}};
-  table.width = 60'000;
-  std::string note;
-  for (int word = 0; word < 100; ++word) note += "word ";
-  table.add_row({"x", note});
-  EXPECT_GT(table.lines.size(), 10u);
-  EXPECT_EQ(table.lines[0].cells[0], "x");
-  EXPECT_EQ(table.lines[1].cells[0], "");
-  EXPECT_FALSE(table.lines[1].starts_row);
 }
 
 }  // namespace

@@ -50,8 +50,10 @@ TEST(ExampleSheets, AreLegibleOnBothPapers) {
     ASSERT_TRUE(building.has_value());
     const stringcourse::testing::RoughLayout rough{*building};
     Answer answer;
-    answer.job.name = job->name, answer.job.notes = job->notes, answer.job.issued = job->issued, answer.job.drawn_by = job->drawn_by;
-    answer.building = *building, answer.layout = rough.layout;
+    answer.job = *job;
+    answer.job.readings.clear();
+    answer.building = *building;
+    answer.layout = rough.layout;
     count_and_list(answer);
     for (const Paper paper : {Paper::Letter, Paper::A4}) {
       for_each_sheet(answer, paper, [](const Sheet& sheet) { EXPECT_EQ(troubles_of(sheet), ""); });

@@ -12,7 +12,8 @@ namespace stringcourse::testing {
 class RoughLayout {
  public:
   explicit RoughLayout(const Building& building) : building_(building) {
-    for (std::size_t corner = 0; corner < building.corners.size(); ++corner) layout.arriving_through.push_back(corner % 2 == 1);
+    for (std::size_t corner = 0; corner < building.corners.size(); ++corner)
+      layout.arriving_through.push_back(corner % 2 == 1);
     place_lintels();
     for (std::size_t wall = 0; wall < building.walls.size(); ++wall) {
       for (const Course& course : building.courses) fill_course(static_cast<int>(wall), course);
@@ -39,7 +40,8 @@ class RoughLayout {
   void place_bars() {
     const auto last = static_cast<std::int32_t>(building_.courses.size());
     for (const FixedBar& bar : building_.fixed_bars) {
-      layout.bars.push_back({bar.wall, bar.centre.distance_from_start(), bar.reason, bar.corner, bar.opening, 1, last, bar.off_face});
+      layout.bars.push_back(
+          {bar.wall, bar.centre.distance_from_start(), bar.reason, bar.corner, bar.opening, 1, last, bar.off_face});
     }
   }
 
@@ -73,7 +75,8 @@ class RoughLayout {
       breaks.push_back({from - opening.lintel->least_bearing, to + opening.lintel->least_bearing, RunEnd::LintelEnd});
     }
     for (const ControlJoint& joint : building_.control_joints) {
-      if (joint.wall == wall) breaks.push_back({joint.from.distance_from_start(), joint.to.distance_from_start(), RunEnd::ControlJoint});
+      if (joint.wall == wall)
+        breaks.push_back({joint.from.distance_from_start(), joint.to.distance_from_start(), RunEnd::ControlJoint});
     }
     std::sort(breaks.begin(), breaks.end(), [](const Break& a, const Break& b) { return a.from < b.from; });
     return breaks;
@@ -103,7 +106,10 @@ class RoughLayout {
 
   void fill_run(int wall, const Course& course, Length start, Length end, RunEnd at_start, RunEnd at_end) {
     const Series& series = building_.series_of(building_.walls[static_cast<std::size_t>(wall)]);
-    Run run{wall, course.number, start, end, at_start, at_end, 0, end - start, static_cast<std::uint32_t>(layout.pieces.size()), 0};
+    Run run{wall, course.number, start,
+            end,  at_start,      at_end,
+            0,    end - start,   static_cast<std::uint32_t>(layout.pieces.size()),
+            0};
     Length at = has_joint(at_start) ? start + series.joint : start;
     const Length last = has_joint(at_end) ? end - series.joint : end;
     while (at < last) {
@@ -114,7 +120,8 @@ class RoughLayout {
       const bool half = length == series.half;
       Kind kind = course.bond_beam ? (half ? Kind::BondBeamHalf : Kind::BondBeam) : (half ? Kind::Half : Kind::Full);
       if (!whole) kind = Kind::Full;
-      layout.pieces.push_back({ExactPosition{at.in_nanometres(), 1}, length, kind, whole ? CutEnd::None : CutEnd::End, false, ++number_});
+      layout.pieces.push_back(
+          {ExactPosition{at.in_nanometres(), 1}, length, kind, whole ? CutEnd::None : CutEnd::End, false, ++number_});
       layout.cost.cuts += whole ? 0 : 1;
       ++run.piece_count;
       run.slack -= length;

@@ -8,7 +8,7 @@
 #include "paper/legibility.hpp"
 #include "setout/places.hpp"
 #include "sheet/context.hpp"
-#include "unit/setout/hand_built.hpp"
+#include "unit/sheet/house_answer.hpp"
 
 namespace stringcourse::sheet {
 namespace {
@@ -60,19 +60,6 @@ std::string troubles_of(const std::vector<Sheet>& sheets) {
   return all;
 }
 
-/// The sheets of a house that was built by hand.
-Answer answer_of(const HandBuilt& house) {
-  Answer answer;
-  answer.job.name = "Glaze store";
-  answer.job.issued = "Set A";
-  answer.job.drawn_by = "R. Ode";
-  answer.building = house.building;
-  answer.layout = house.layout;
-  answer.findings = house.building.findings;
-  count_and_list(answer);
-  return answer;
-}
-
 TEST(Sheets, AreLegibleOnBothPapersAndBothTapes) {
   for (const Plan& plan : plans()) {
     for (const Tape tape : {Tape::Inches, Tape::Millimetres}) {
@@ -87,7 +74,8 @@ TEST(Sheets, AreLegibleOnBothPapersAndBothTapes) {
 
 // Names as long and as odd as a user can type them stay inside their places.
 TEST(Sheets, HostileNamesStayText) {
-  HandBuilt house{Plan{.door = true, .cut = true, .bars = true, .first_corner = "<svg onload=x>&\"'" + std::string(120, 'W')}};
+  HandBuilt house{
+      Plan{.door = true, .cut = true, .bars = true, .first_corner = "<svg onload=x>&\"'" + std::string(120, 'W')}};
   house.building.openings[0].name = ")Tj ET \n" + std::string(200, 'M') + "\x01\x7F";
   house.building.openings[0].note = std::string(500, 'x');
   Answer answer = answer_of(house);
@@ -97,7 +85,8 @@ TEST(Sheets, HostileNamesStayText) {
   const auto sheets = make_sheets(answer, Paper::Letter);
   EXPECT_EQ(troubles_of(sheets), "");
   for (const Sheet& sheet : sheets) {
-    EXPECT_EQ(sheet.name.find_first_not_of("abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789-"), std::string::npos);
+    EXPECT_EQ(sheet.name.find_first_not_of("abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789-"),
+              std::string::npos);
     for (const Text& text : texts_of(sheet)) {
       for (const char byte : text.text) EXPECT_GE(static_cast<unsigned char>(byte), 0x20);
     }
