@@ -41,8 +41,8 @@ TEST(PrintedSets, AreLegibleOnBothPapersWithFreeMargins) {
     for (const Paper paper : kPapers) {
       for (const Sheet& sheet : solved.sheets(paper)) EXPECT_EQ(troubles_of(sheet), "");
     }
-    for (std::size_t index = 0; index < drawing_names(solved.answer.building).size(); ++index) {
-      EXPECT_EQ(troubles_of(make_drawing(solved.answer, index)), "");
+    for (std::size_t index = 0; index < sheet::drawing_names(solved.answer.building).size(); ++index) {
+      EXPECT_EQ(troubles_of(sheet::make_drawing(solved.answer, index)), "");
     }
   }
 }
