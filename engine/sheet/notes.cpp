@@ -15,7 +15,7 @@ std::string known_text(const Words& words, const Source& source) {
 void add_findings(Table& table, const Context& context) {
   const Words& words = context.words;
   const auto& findings = context.job.findings.empty() ? context.building.findings : context.job.findings;
-  if (findings.empty()) table.add_row({"", words.no_findings, ""});
+  if (findings.empty()) table.add_row({"", std::string(words.no_findings), ""});
   for (int point = 1; point <= 6; ++point) {
     for (const Finding& finding : findings) {
       if (static_cast<int>(finding.hold_point) != point) continue;
@@ -46,12 +46,12 @@ Table notes_table(const Context& context) {
   Table table = new_table(context.page.drawing.width(), words.title_notes,
                           {{"", 13}, {"", 51}, {"", 36}}, kSmallText);
   if (!context.job.notes.empty()) {
-    table.add_heading(words.notes);
+    table.add_heading(std::string(words.notes));
     table.add_row({"", context.job.notes, ""});
   }
-  table.add_heading(words.findings);
+  table.add_heading(std::string(words.findings));
   add_findings(table, context);
-  table.add_heading(words.standards);
+  table.add_heading(std::string(words.standards));
   for (const Series& series : context.building.series) {
     table.add_row({series.id, series.title, known_text(words, series.source)});
   }
