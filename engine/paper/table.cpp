@@ -108,13 +108,9 @@ void Table::add_row(std::span<const std::string> cells) {
   }
 }
 
-void Table::add_row(std::initializer_list<std::string_view> cells) {
-  add_row(std::vector<std::string>(cells.begin(), cells.end()));
-}
-
-void Table::add_heading(std::string_view text) {
+void Table::add_heading(const std::string& text) {
   bool first = true;
-  for (std::string& line : wrapped(std::string(text), width - 2 * kPadding, lettering_of(*this, Weight::Bold))) {
+  for (std::string& line : wrapped(text, width - 2 * kPadding, lettering_of(*this, Weight::Bold))) {
     lines.push_back({{std::move(line)}, std::exchange(first, false), true});
   }
 }

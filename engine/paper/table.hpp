@@ -36,8 +36,8 @@ struct Table {
   Micrometres pitch() const { return line_pitch(height_of_text); }
   /// Adds a row; cells wrap to their columns.
   void add_row(std::span<const std::string> cells);
-  void add_row(std::initializer_list<std::string_view> cells);
-  void add_heading(std::string_view text);
+  void add_row(std::initializer_list<std::string> cells) { add_row(std::span(cells.begin(), cells.size())); }
+  void add_heading(const std::string& text);
 };
 
 /// An empty table of these columns, as wide as the sheet's drawing.

@@ -19,7 +19,7 @@ void add_bar(Table& table, const Context& context, const BarThrough& bar) {
   const std::string unit = bar.unit > 0 ? course + "-" + number_text(bar.unit) : course;
   const Length centre = rounded_to(bar.centre, tape_step(context.tape()));
   table.add_row({"", opening, unit, cell ? number_text(cell->cell) : "", both_forms(centre, context.tape()),
-                 bar.unit > 0 ? words.lintel_break_out : words.lintel_cored});
+                 std::string(bar.unit > 0 ? words.lintel_break_out : words.lintel_cored)});
 }
 
 Table lintel_bar_table(const Context& context) {

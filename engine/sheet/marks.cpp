@@ -48,7 +48,7 @@ std::string what_text(const Context& context, const CourseAsLaid& course, const 
     const auto runs = setout::runs_in(context.layout, course.wall, course.course);
     const auto index = static_cast<std::size_t>(mark.run);
     const RunEnd end = index < runs.size() ? runs[index].at_end : RunEnd::Jamb;
-    text = fill_in(words.mark_end_unit, {number_text(mark.mark.piece), end_text(words, end)});
+    text = fill_in(words.mark_end_unit, {number_text(mark.mark.piece), std::string(end_text(words, end))});
   }
   return mark.closes ? text + "; " + std::string(words.mark_closes) : text;
 }

@@ -23,7 +23,7 @@ std::string text_with_offer(const Context& context, std::size_t index) {
 void add_findings(Table& table, const Context& context) {
   const Words& words = context.words;
   const std::vector<Finding>& findings = context.answer.findings;
-  if (findings.empty()) table.add_row({"", words.no_findings, ""});
+  if (findings.empty()) table.add_row({"", std::string(words.no_findings), ""});
   for (int point = 1; point <= 6; ++point) {
     for (std::size_t index = 0; index < findings.size(); ++index) {
       const Finding& finding = findings[index];
@@ -55,12 +55,12 @@ Table notes_table(const Context& context) {
   Table table = new_table(context.page.drawing.width(), words.title_notes,
                           {{"", 13}, {"", 51}, {"", 36}}, kSmallText);
   if (!context.answer.job.notes.empty()) {
-    table.add_heading(words.notes);
+    table.add_heading(std::string(words.notes));
     table.add_row({"", context.answer.job.notes, ""});
   }
-  table.add_heading(words.findings);
+  table.add_heading(std::string(words.findings));
   add_findings(table, context);
-  table.add_heading(words.standards);
+  table.add_heading(std::string(words.standards));
   for (const Series& series : context.building.series) {
     table.add_row({series.id, series.title, known_text(words, series.source)});
   }

@@ -36,7 +36,7 @@ std::vector<std::string> row_of(const Context& context, const steel::DowelNow& n
 }  // namespace
 
 void add_poured_heading(Table& table, const Context& context) {
-  if (context.answer.dowels_now) table.add_heading(context.words.poured_heading);
+  if (context.answer.dowels_now) table.add_heading(std::string(context.words.poured_heading));
 }
 
 void add_poured_since(Table& table, const Context& context) {
@@ -50,7 +50,7 @@ void add_poured_since(Table& table, const Context& context) {
                           place_text(context, bar.along) + ": " + std::string(context.words.poured_no_dowel)));
   }
   if (rows.empty()) return;
-  table.add_heading(context.words.poured_since);
+  table.add_heading(std::string(context.words.poured_since));
   for (std::vector<std::string>& row : rows) {
     row.resize(table.columns.size());
     table.add_row(row);

@@ -34,7 +34,7 @@ void add_missing(Table& table, const Context& context, const TapeAsFound& tape) 
   std::vector<std::string> lines;
   for (const auto& [from, to] : tape.missing)
     lines.push_back(corner_name(context, from) + " - " + corner_name(context, to));
-  table.add_row({context.words.found_tape_too, "", "", joined(lines, ", ")});
+  table.add_row({std::string(context.words.found_tape_too), "", "", joined(lines, ", ")});
 }
 
 void add_diagonals(Table& table, const Context& context, const TapeAsFound& tape) {
@@ -62,12 +62,12 @@ void add_tapings(Table& table, const Context& context, const TapeAsFound& tape) 
                                {ground::slip_text(line.slip->slip), both_forms(line.slip->length, context.tape())})
         : line.wrong ? std::string(words.found_blunder)
         : adjusted   ? fill_in(words.found_correction, {correction_text(context, length_of(line.residual.value)),
-                                                        fit_word(words, line.residual.standardised)})
+                                                        std::string(fit_word(words, line.residual.standardised))})
                      : std::string();
     const std::string both =
         !line.again ? says
                     : fill_in(words.found_second,
-                              {says, line.agrees ? words.found_second_agrees : words.found_second_not});
+                              {says, std::string(line.agrees ? words.found_second_agrees : words.found_second_not)});
     table.add_row({corner_name(context, line.from) + " - " + corner_name(context, line.to),
                    both_forms(line.read, context.tape()), both_forms(line.expected, context.tape()), both});
   }
@@ -79,15 +79,15 @@ void add_tapings(Table& table, const Context& context, const TapeAsFound& tape) 
       order += (order.empty() ? "" : ", ") + corner_name(context, tape.lines[line].from) +
                corner_name(context, tape.lines[line].to);
     }
-    table.add_row({words.found_tape_again, "", "", order});
-    table.add_row({words.found_moves, "", "", words.found_no_moves});
+    table.add_row({std::string(words.found_tape_again), "", "", order});
+    table.add_row({std::string(words.found_moves), "", "", std::string(words.found_no_moves)});
   }
 }
 
 void add_moves(Table& table, const Context& context, const TapeAsFound& tape) {
   const Words& words = context.words;
   if (tape.moves.empty()) return;
-  table.add_heading(words.found_moves);
+  table.add_heading(std::string(words.found_moves));
   for (const PegMove& move : tape.moves) {
     const bool held = move.corner == tape.held;
     const std::string text = held ? std::string(words.found_held) : ground::move_text(context.building, move);
@@ -114,9 +114,9 @@ void add_levels(Table& table, const Context& context, const ground::LevelsAsFoun
                    "± " + tape_text(station.doubt, context.tape()), place});
   }
   for (const ground::LoopVerdict& loop : levels.loops) {
-    table.add_row({words.found_loop, tape_text(loop.misclosure, context.tape()),
+    table.add_row({std::string(words.found_loop), tape_text(loop.misclosure, context.tape()),
                    "± " + tape_text(loop.allowed, context.tape()),
-                   loop.closes ? words.found_closes : words.found_does_not_close});
+                   std::string(loop.closes ? words.found_closes : words.found_does_not_close)});
   }
 }
 
@@ -125,7 +125,7 @@ void add_instrument(Table& table, const Context& context, const ground::LevelsAs
   const Words& words = context.words;
   const ground::Instrument& one = *levels.instrument;
   const std::string_view looks = one.over < Length() ? words.found_instrument_down : words.found_instrument_up;
-  table.add_row({words.found_instrument,
+  table.add_row({std::string(words.found_instrument),
                  fill_in(looks, {tape_text(magnitude(one.over), context.tape()), tape_text(one.sight, context.tape())}),
                  "± " + tape_text(one.doubt, context.tape()),
                  one.level ? std::string(words.found_instrument_level) : std::string()});
@@ -149,7 +149,7 @@ void add_bed(Table& table, const Context& context, const ground::LevelsAsFound& 
   table.add_heading(
       fill_in(words.found_bed, {tape_text(bed.range.least, context.tape()), tape_text(bed.range.most, context.tape()),
                                 ground::verdict_text(bed.verdict)}));
-  if (!bed.lacks.empty()) table.add_row({words.found_read_too, "", "", joined(bed.lacks, ", ")});
+  if (!bed.lacks.empty()) table.add_row({std::string(words.found_read_too), "", "", joined(bed.lacks, ", ")});
   for (const ground::BedChoice& choice : bed.choices) {
     const Tape tape = context.tape();
     const std::string mortar = bagged_text(choice.mortar_cubic_centimetres, Bagged::Mortar, tape);
@@ -160,7 +160,7 @@ void add_bed(Table& table, const Context& context, const ground::LevelsAsFound& 
                    poured ? fill_in(words.found_concrete, {mortar, concrete}) : fill_in(words.found_mortar, {mortar})});
   }
   if (!bed.choices.empty() && context.tape() == Tape::Inches)
-    table.add_row({"", "", "", words.found_bags});
+    table.add_row({"", "", "", std::string(words.found_bags)});
   if (bed.units_without > 0) return;
   // What the rod must read on the top of course 1, from each set-up.
   const Length height = context.building.courses.empty() ? Length() : context.building.courses[0].unit_height;
@@ -185,7 +185,7 @@ std::string off_place_text(const Context& context, const steel::FoundDowel& dowe
 void add_dowels(Table& table, const Context& context) {
   const Words& words = context.words;
   if (!context.has_readings() || context.answer.found_dowels.empty()) return;
-  table.add_heading(words.found_dowels);
+  table.add_heading(std::string(words.found_dowels));
   for (const steel::FoundDowel& dowel : context.answer.found_dowels) {
     const std::string name = context.wall(dowel.wall).name + (dowel.number > 0 ? " " + number_text(dowel.number) : "");
     table.add_row({name, both_forms(dowel.along, context.tape()), off_place_text(context, dowel),
@@ -198,7 +198,7 @@ void add_saving(Table& table, const Context& context) {
   const Words& words = context.words;
   const steel::DowelSearch& search = context.answer.dowel_search;
   for (const steel::DowelLayout& layout : search.layouts) {
-    table.add_row({words.found_saving,
+    table.add_row({std::string(words.found_saving),
                    fill_in(words.found_saving_now, {number_text(search.stands), number_text(search.found)}), "",
                    steel::dowel_layout_text(layout)});
   }
@@ -208,7 +208,7 @@ void add_fit(Table& table, const Context& context) {
   if (!context.answer.slab.lacks.empty()) {
     const std::string unread = ground::verdict_text(ground::Verdict::NotRead);
     table.add_heading(std::string(context.words.found_fit) + ": " + unread);
-    table.add_row({context.words.found_fit_lacks, "", "", joined(context.answer.slab.lacks, ", ")});
+    table.add_row({std::string(context.words.found_fit_lacks), "", "", joined(context.answer.slab.lacks, ", ")});
   }
   if (!context.answer.slab.fit || context.building.walls.empty()) return;
   const Words& words = context.words;
@@ -216,8 +216,8 @@ void add_fit(Table& table, const Context& context) {
   const auto towards = [&](Length way, std::string_view positive, std::string_view negative) {
     return fill_in(way < Length() ? negative : positive, {tape_text(magnitude(way), context.tape())});
   };
-  table.add_heading(words.found_fit);
-  table.add_row({words.found_fit_shift, towards(fit.east, words.found_east, words.found_west), "",
+  table.add_heading(std::string(words.found_fit));
+  table.add_row({std::string(words.found_fit_shift), towards(fit.east, words.found_east, words.found_west), "",
                  towards(fit.north, words.found_north, words.found_south)});
   const Wall& side = context.wall(0);
   // The first side runs west from where the building is shifted: turned to the left, its far end goes south.
@@ -225,7 +225,7 @@ void add_fit(Table& table, const Context& context) {
   table.add_row({fill_in(words.found_fit_turn, {side.name}),
                  fill_in(words.found_fit_turned, {towards(way, words.found_north, words.found_south), side.end_name}),
                  "", ""});
-  table.add_row({words.found_fit_room, tape_text(fit.room, context.tape()),
+  table.add_row({std::string(words.found_fit_room), tape_text(fit.room, context.tape()),
                  tape_text(fit.room_before, context.tape()), ""});
 }
 

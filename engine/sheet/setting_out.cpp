@@ -28,11 +28,11 @@ std::string_view kerf_name(const Words& words, KerfKind kind) {
 
 void add_tapes(Table& table, const Context& context) {
   const Words& words = context.words;
-  table.add_heading(words.card_tapes);
+  table.add_heading(std::string(words.card_tapes));
   for (const setout::ExpectedTape& tape : setout::expected_tapes(context.building)) {
     table.add_row({"", corner_name(context, tape.from) + " - " + corner_name(context, tape.to),
                    both_forms(tape.length, context.tape()),
-                   tape.side ? words.card_side : words.card_diagonal, ""});
+                   std::string(tape.side ? words.card_side : words.card_diagonal), ""});
   }
 }
 
@@ -40,7 +40,7 @@ void add_squares(Table& table, const Context& context) {
   const Words& words = context.words;
   const auto checks = setout::square_checks(context.building, context.answer.job.setting_out->room);
   if (checks.empty()) return;
-  table.add_heading(words.card_squares);
+  table.add_heading(std::string(words.card_squares));
   for (const setout::SquareCheck& check : checks) {
     const std::string legs = tape_text(check.leg_a, context.tape()) + ", " + tape_text(check.leg_b, context.tape()) +
                              ", " + tape_text(check.hypotenuse, context.tape());
@@ -58,7 +58,7 @@ void add_boards(Table& table, const Context& context, const std::vector<setout::
     table.add_heading(fill_in(words.card_boards,
                               {wall.name, tape_text(side.beyond, context.tape()), wall.start_name, wall.end_name}));
     for (const setout::Kerf& kerf : side.kerfs) {
-      table.add_row({"", kerf_name(words, kerf.kind), both_forms(kerf.at, context.tape()), "", ""});
+      table.add_row({"", std::string(kerf_name(words, kerf.kind)), both_forms(kerf.at, context.tape()), "", ""});
     }
   }
 }

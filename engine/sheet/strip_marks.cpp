@@ -36,7 +36,7 @@ void add_bars_behind(std::vector<RunningLabel>& labels, const Strip& strip) {
     if (bar.centre >= Length() || !stands_in(strip, bar) || !strip.part.holds(bar.centre)) continue;
     const std::string behind =
         fill_in(context.words.pour.behind_corner,
-                {context.words.bar, short_name(context.names, context.wall(strip.wall).start_name)});
+                {std::string(context.words.bar), short_name(context.names, context.wall(strip.wall).start_name)});
     labels.push_back(
         {strip.view.at(bar.centre), rounded_to(-bar.centre, tape_step(context.tape())), false, behind, {}});
   }

@@ -24,8 +24,8 @@ void add_courses(Table& table, const Context& context) {
   }
   std::string courses = text_of(static_cast<std::int64_t>(building.courses.size()));
   if (!half_high.empty()) courses += " (" + fill_in(words.half_high_courses, {ranges_text(half_high)}) + ")";
-  table.add_row({words.courses, courses});
-  table.add_row({words.height_to_top, both_forms(building.courses.back().top, context.tape())});
+  table.add_row({std::string(words.courses), courses});
+  table.add_row({std::string(words.height_to_top), both_forms(building.courses.back().top, context.tape())});
 }
 
 void add_lintels_of_units(Table& table, const Context& context) {
@@ -37,7 +37,7 @@ void add_lintels_of_units(Table& table, const Context& context) {
   if (of_units == 0) return;
   const auto pattern = floors > 0 ? words.lintel_tally_floors : words.lintel_tally;
   table.add_row(
-      {words.lintels, fill_in(pattern, {text_of(of_units), text_of(static_cast<std::int64_t>(floors))})});
+      {std::string(words.lintels), fill_in(pattern, {text_of(of_units), text_of(static_cast<std::int64_t>(floors))})});
 }
 
 std::string cleanout_text(const PourWords& words, const supply::CleanoutCount& count) {
@@ -49,24 +49,24 @@ std::string cleanout_text(const PourWords& words, const supply::CleanoutCount& c
 void add_tallies(Table& table, const Context& context) {
   const Words& words = context.words;
   const Cost& cost = context.layout.cost;
-  table.add_row({words.units_laid, text_of(static_cast<std::int64_t>(context.layout.pieces.size()))});
-  table.add_row({words.saw_cuts,
+  table.add_row({std::string(words.units_laid), text_of(static_cast<std::int64_t>(context.layout.pieces.size()))});
+  table.add_row({std::string(words.saw_cuts),
                  cost.cuts == 0
                      ? text_of(0)
                      : fill_in(words.cut_lengths, {text_of(cost.cuts), text_of(context.layout.cut_lengths)})});
-  table.add_row({words.short_laps, text_of(cost.short_laps)});
-  if (cost.short_pieces > 0) table.add_row({words.short_pieces, text_of(cost.short_pieces)});
-  if (cost.shifted_joints > 0) table.add_row({words.shifted_joints, text_of(cost.shifted_joints)});
+  table.add_row({std::string(words.short_laps), text_of(cost.short_laps)});
+  if (cost.short_pieces > 0) table.add_row({std::string(words.short_pieces), text_of(cost.short_pieces)});
+  if (cost.shifted_joints > 0) table.add_row({std::string(words.shifted_joints), text_of(cost.shifted_joints)});
   const supply::BarCount& bars = context.answer.tallies.bars;
-  table.add_row({words.bars,
+  table.add_row({std::string(words.bars),
                  bars.bars == 0 ? std::string(words.bars_none)
                                 : fill_in(words.bar_length,
                                           {text_of(bars.bars), bars.size, tape_text(bars.total, context.tape())})});
   const supply::CleanoutCount& cleanouts = context.answer.tallies.cleanouts;
-  if (cleanouts.all() > 0) table.add_row({words.pour.cleanouts, cleanout_text(words.pour, cleanouts)});
+  if (cleanouts.all() > 0) table.add_row({std::string(words.pour.cleanouts), cleanout_text(words.pour, cleanouts)});
   add_lintels_of_units(table, context);
   for (const supply::LintelCount& lintel : context.answer.tallies.one_piece_lintels) {
-    table.add_row({words.lintels,
+    table.add_row({std::string(words.lintels),
                    fill_in(words.lintel_entry, {text_of(lintel.count), tape_text(lintel.length, context.tape())})});
   }
 }
@@ -90,12 +90,12 @@ std::string series_prefix(const Context& context, std::int32_t series) {
 Table tally_table(const Context& context, const Area& box, Micrometres height) {
   const Words& words = context.words;
   Table table = new_table(box.width(), words.tallies, {{"", 38}, {"", 62}}, height);
-  table.add_heading(words.tallies);
+  table.add_heading(std::string(words.tallies));
   add_courses(table, context);
   add_tallies(table, context);
   const std::size_t findings = context.answer.findings.size();
   table.add_row(
-      {words.findings,
+      {std::string(words.findings),
        findings == 0 ? text_of(0) : fill_in(words.findings_behind, {number_text(static_cast<long long>(findings))})});
   return table;
 }
@@ -125,7 +125,7 @@ Table unit_table(const Context& context, const Area& box, Micrometres height) {
   const supply::Counts& counts = context.answer.tallies.units;
   for (const supply::CutCount& cut : counts.cuts) {
     table.add_row({fill_in(words.cut_entry, {tape_text(cut.length, context.tape()),
-                                             words.kinds[static_cast<std::size_t>(cut.from)]}),
+                                             std::string(words.kinds[static_cast<std::size_t>(cut.from)])}),
                    text_of(cut.pieces), ""});
   }
   return table;

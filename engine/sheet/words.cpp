@@ -4,7 +4,7 @@
 
 namespace stringcourse::sheet {
 
-std::string fill_in(std::string_view pattern, std::initializer_list<std::string_view> values) {
+std::string fill_in(std::string_view pattern, std::initializer_list<std::string> values) {
   std::string filled;
   for (std::size_t at = 0; at < pattern.size(); ++at) {
     const bool place = pattern[at] == '{' && at + 2 < pattern.size() && pattern[at + 2] == '}';

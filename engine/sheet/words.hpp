@@ -92,7 +92,7 @@ extern const Words kEnglish;
 [[nodiscard]] const Words& words_of(const Building& building);
 
 /// `pattern` with {0}, {1} ... replaced by the values; a value is never read as a pattern itself.
-[[nodiscard]] std::string fill_in(std::string_view pattern, std::initializer_list<std::string_view> values);
+[[nodiscard]] std::string fill_in(std::string_view pattern, std::initializer_list<std::string> values);
 /// A whole number in digits.
 [[nodiscard]] std::string number_text(long long value);
 

@@ -19,7 +19,8 @@ Solved twelve_inch() {
       R"({"stringcourse":1,"name":"t","tape":"inches","units":{"series":"us-12"},"outline":{"closed":true,"sides":[
     {"from":"A","to":"B","length":"24'-0\"","turn":"right"},{"from":"B","to":"C","length":"16'-0\"","turn":"right"},
     {"from":"C","to":"D","length":"24'-0\"","turn":"right"},{"from":"D","to":"A","length":"16'-0\"","turn":"right"}]},
-    "heights":{"courses":12},"openings":[],"interior_walls":[],"steel":{"bars":{"size":"#4","corners":true,"grout":"coarse"}}})");
+    "heights":{"courses":12},"openings":[],"interior_walls":[],
+    "steel":{"bars":{"size":"#4","corners":true,"grout":"coarse"}}})");
 }
 
 std::string corner_text(const Solved& solved, Paper paper) {

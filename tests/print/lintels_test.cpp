@@ -148,11 +148,14 @@ TEST(Lintels, EveryBarUnderALintelUnitIsListedMarkedAndFound) {
 /// A garage's worth: one side with a door, three without, a bond beam over the door or none.
 std::string shed(const std::string& stocked, const std::string& beams) {
   return R"({"stringcourse": 1, "tape": "inches", "units": {"series": "us-8", "stocked": [)" + stocked + R"(]},
-    "outline": {"closed": true, "sides": [{"from": "A", "to": "B", "length": "16'", "turn": "right"}, {"from": "B", "to": "C", "length": "16'", "turn": "right"},
-                {"from": "C", "to": "D", "length": "16'", "turn": "right"}, {"from": "D", "to": "A", "length": "16'", "turn": "right"}]},
+    "outline": {"closed": true, "sides": [{"from": "A", "to": "B", "length": "16'", "turn": "right"},
+    {"from": "B", "to": "C", "length": "16'", "turn": "right"},
+                {"from": "C", "to": "D", "length": "16'", "turn": "right"},
+                {"from": "D", "to": "A", "length": "16'", "turn": "right"}]},
     "heights": {"courses": 12}, "steel": {"bond_beams": [)" +
          beams + R"(]},
-    "openings": [{"name": "D1", "on": "AB", "place": {"from": "A", "at": "6'"}, "masonry": {"width": "4'", "height": "7'-4\""}}]})";
+    "openings": [{"name": "D1", "on": "AB", "place": {"from": "A", "at": "6'"},
+                  "masonry": {"width": "4'", "height": "7'-4\""}}]})";
 }
 
 struct Spanned {

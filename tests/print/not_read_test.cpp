@@ -16,8 +16,10 @@ Solved read_so_far(const std::string& readings) {
   return solved_job("a few readings",
                     R"({"stringcourse": 1, "name": "Kiln house", "tape": "inches", "units": {"series": "us-8"},
     "outline": {"closed": true, "sides": [
-      {"from": "A", "to": "B", "length": "28'-0\"", "turn": "right"}, {"from": "B", "to": "C", "length": "20'-0\"", "turn": "right"},
-      {"from": "C", "to": "D", "length": "28'-0\"", "turn": "right"}, {"from": "D", "to": "A", "length": "20'-0\"", "turn": "right"}]},
+      {"from": "A", "to": "B", "length": "28'-0\"", "turn": "right"},
+      {"from": "B", "to": "C", "length": "20'-0\"", "turn": "right"},
+      {"from": "C", "to": "D", "length": "28'-0\"", "turn": "right"},
+      {"from": "D", "to": "A", "length": "20'-0\"", "turn": "right"}]},
     "heights": {"courses": 4}, "openings": [], "readings": [)" +
                         readings + "]}");
 }
@@ -34,9 +36,12 @@ std::string found_text(const Solved& solved, Paper paper) {
 
 TEST(NotReadSheets, OneRodReadingThreeSidesAndOneEdgeSayWhatIsStillToBeRead) {
   const Solved solved = read_so_far(R"(
-    {"id": "d", "rod": {"setup": "1", "station": "datum", "rod": "48\""}}, {"id": "a", "rod": {"setup": "1", "station": "A", "rod": "52\""}},
-    {"id": "1", "tape": {"from": "A", "to": "B", "length": "27'-11 5/8\""}}, {"id": "2", "tape": {"from": "B", "to": "C", "length": "19'-11 5/8\""}},
-    {"id": "3", "tape": {"from": "C", "to": "D", "length": "27'-11 5/8\""}}, {"id": "e", "edge": {"on": "AB", "from": "A", "at": "2'", "beyond": "4\""}})");
+    {"id": "d", "rod": {"setup": "1", "station": "datum", "rod": "48\""}},
+    {"id": "a", "rod": {"setup": "1", "station": "A", "rod": "52\""}},
+    {"id": "1", "tape": {"from": "A", "to": "B", "length": "27'-11 5/8\""}},
+    {"id": "2", "tape": {"from": "B", "to": "C", "length": "19'-11 5/8\""}},
+    {"id": "3", "tape": {"from": "C", "to": "D", "length": "27'-11 5/8\""}},
+    {"id": "e", "edge": {"on": "AB", "from": "A", "at": "2'", "beyond": "4\""}})");
   for (const Paper paper : {Paper::Letter, Paper::A4}) {
     const std::string text = found_text(solved, paper);
     ASSERT_FALSE(text.empty());
@@ -56,9 +61,12 @@ TEST(NotReadSheets, OneRodReadingThreeSidesAndOneEdgeSayWhatIsStillToBeRead) {
 
 TEST(NotReadSheets, AnInchOfDiagonalsStandsWithItsLimit) {
   const Solved solved = read_so_far(R"(
-    {"id": "1", "tape": {"from": "A", "to": "B", "length": "27'-11 5/8\""}}, {"id": "2", "tape": {"from": "B", "to": "C", "length": "19'-11 5/8\""}},
-    {"id": "3", "tape": {"from": "C", "to": "D", "length": "27'-11 5/8\""}}, {"id": "4", "tape": {"from": "D", "to": "A", "length": "19'-11 5/8\""}},
-    {"id": "5", "tape": {"from": "A", "to": "C", "length": "34'-4 13/16\""}}, {"id": "6", "tape": {"from": "B", "to": "D", "length": "34'-3 13/16\""}})");
+    {"id": "1", "tape": {"from": "A", "to": "B", "length": "27'-11 5/8\""}},
+    {"id": "2", "tape": {"from": "B", "to": "C", "length": "19'-11 5/8\""}},
+    {"id": "3", "tape": {"from": "C", "to": "D", "length": "27'-11 5/8\""}},
+    {"id": "4", "tape": {"from": "D", "to": "A", "length": "19'-11 5/8\""}},
+    {"id": "5", "tape": {"from": "A", "to": "C", "length": "34'-4 13/16\""}},
+    {"id": "6", "tape": {"from": "B", "to": "D", "length": "34'-3 13/16\""}})");
   const std::string text = found_text(solved, Paper::Letter);
   EXPECT_TRUE(text.contains("AC longer by 1\"")) << text;
   EXPECT_TRUE(text.contains("1/2\" allowed"));

@@ -1,6 +1,6 @@
 #pragma once
-// Reads printed sheets as a mason does: what a number is measured from, and where in the plan that puts it. From the words on
-// paper and the building's own geometry; nothing of the drawers is asked.
+// Reads printed sheets as a mason does: what a number is measured from, and where in the plan that puts it. From the
+// words on paper and the building's own geometry; nothing of the drawers is asked.
 #include <string>
 #include <vector>
 
@@ -15,7 +15,8 @@ struct PrintedLine {
 };
 [[nodiscard]] std::vector<PrintedLine> table_lines(const paper::Sheet& sheet);
 
-/// Where a wall's numbers begin, as printed: zero in plan, the way they run, and the way in from the face they run along.
+/// Where a wall's numbers begin, as printed: zero in plan, the way they run, and the way in from the face they run
+/// along.
 struct PrintedOrigin {
   bool understood = false;
   PlanPoint zero;
@@ -25,7 +26,8 @@ struct PrintedOrigin {
     return {zero.x + along * x + in * in_x, zero.y + along * y + in * in_y};
   }
 };
-/// `from`: "outer corner A", "inside corner E, the outer face of DE", "the inner face of AB", "the end of the wall at A".
+/// `from`: "outer corner A", "inside corner E, the outer face of DE", "the inner face of AB", "the end of the wall at
+/// A".
 [[nodiscard]] PrintedOrigin origin_of(const Building& building, const std::string& wall, const std::string& from);
 /// A wall by its name; -1.
 [[nodiscard]] int wall_named(const Building& building, const std::string& name);

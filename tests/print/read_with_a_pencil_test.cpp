@@ -1,4 +1,5 @@
-// Small things that a mason with a pencil stumbles over: pieces without a mark, numbers under a line, words for nothing.
+// Small things that a mason with a pencil stumbles over: pieces without a mark, numbers under a line, words for
+// nothing.
 #include <gtest/gtest.h>
 
 #include <algorithm>

@@ -47,7 +47,8 @@ TEST(PrintedSets, AreLegibleOnBothPapersWithFreeMargins) {
   }
 }
 
-// look.md: "a graphic scale bar AND a print ruler ... on every sheet"; a list has no scale, and its title block says so.
+// look.md: "a graphic scale bar AND a print ruler ... on every sheet"; a list has no scale, and its title block says
+// so.
 TEST(PrintedSets, EverySheetHasRulerCautionTitleFieldsAndScale) {
   for (const Solved& solved : solved_examples()) {
     SCOPED_TRACE(solved.name);
@@ -73,7 +74,8 @@ TEST(PrintedSets, EverySheetHasRulerCautionTitleFieldsAndScale) {
   }
 }
 
-// hold-points.md: third-unit marks (each third unit) at 48k - 3/8 where the side runs through, 8 in more where it butts.
+// hold-points.md: third-unit marks (each third unit) at 48k - 3/8 where the side runs through, 8 in more where it
+// butts.
 TEST(PrintedSets, KilnHouseCarriesItsThirdUnitMarks) {
   bool through = false, butt = false;
   for (const Sheet& sheet : solved_example("kiln-house").sheets(Paper::Letter)) {

@@ -1,5 +1,5 @@
-// What the sheets and the findings say: one word for one thing, in the spelling of the job's masons, and none that someone
-// who lays block for the first time would misread.
+// What the sheets and the findings say: one word for one thing, in the spelling of the job's masons, and none that
+// someone who lays block for the first time would misread.
 #include <gtest/gtest.h>
 
 #include <array>
@@ -67,7 +67,8 @@ TEST(PrintedWords, AreAmericanInInchesAndBritishInMillimetres) {
   EXPECT_GT(british, 0);
 }
 
-// A single letter is a corner's name; two letters and, of a saw cut, its number are a unit's mark, told on the same sheet.
+// A single letter is a corner's name; two letters and, of a saw cut, its number are a unit's mark, told on the same
+// sheet.
 TEST(PrintedWords, UnitMarksHaveTwoLettersAndAreToldOnTheirSheet) {
   const std::regex marked("[0-9]+ (HA|CU[0-9]*|BB|LI|SA|OE|OB|CO|CS|HH|SO)"), once("[0-9]+ [A-Z][0-9]*");
   std::set<std::string> marks;

@@ -1,4 +1,5 @@
-// The registry of sheets: what its descriptors must keep so that the set, its order and the drawings can be read from it.
+// The registry of sheets: what its descriptors must keep so that the set, its order and the drawings can be read from
+// it.
 #include "sheet/registry.hpp"
 
 #include <gtest/gtest.h>
