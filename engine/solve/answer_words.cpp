@@ -24,7 +24,8 @@ constexpr std::string_view kHeadings[] = {"west", "north", "east", "south"};
 constexpr std::string_view kRodEvents[] = {"floor", "sill", "course-top", "wire", "head",
                                            "lintel-course", "bond-beam", "pour-stop", "top"};
 constexpr std::string_view kSoffits[] = {"one-piece", "floor", "form", "nothing-spans"};
-constexpr std::string_view kOffers[] = {"move-opening", "move-near-jamb", "move-far-jamb", "move-head", "change-side", "change-width"};
+constexpr std::string_view kOffers[] = {"move-opening", "move-near-jamb", "move-far-jamb",
+                                        "move-head", "change-side", "change-width"};
 
 }  // namespace
 

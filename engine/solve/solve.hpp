@@ -38,7 +38,7 @@ struct Offer {
   Length shift = {};      // ChangeWidth: of the near jamb, towards the wall's end
   std::int64_t conceded = 0;  // weight of the rules that need not be given up
   std::int64_t cuts = 0, short_laps = 0, bars = 0;  // saved; negative: more of them
-  std::vector<std::size_t> mends = {};  // the findings that it removes or, where no offer does, lessens: into Answer::findings
+  std::vector<std::size_t> mends = {};  // into Answer::findings: what it removes or, where no offer does, lessens
 };
 
 /// Places (near jamb, along its wall) at which an opening lays without a cut, within one unit each way.
@@ -89,7 +89,7 @@ struct Wishes {
   bool at_wall = true;           // read the laid log
   std::int64_t search_budget = 400'000;        // expansions for each panel before a proven gap is accepted
   const Layout* like = nullptr;  // corners and junctions as in this layout, where that lays: see bond::lay_out_like
-  const Answer* known = nullptr;  // an answer of this search_budget: a job that differs in its logs alone has its layout
+  const Answer* known = nullptr;  // of this search_budget: a job that differs in its logs alone has its layout
   std::function<void(const Layout& layout)> laid = {};  // called once the layout stands, before offers; may be empty
   std::function<bool(double share)> progress = {};  // called now and then; false cancels the offers; may be empty
 };
