@@ -40,8 +40,8 @@ std::string cuts_text(const Layout& layout) {
   return number_text(layout.cost.cuts) + (layout.cost.cuts == 1 ? " saw cut" : " saw cuts");
 }
 
-/// What somebody who waits is told: the layout that is there at once, and what the search made of it. What it costs to lay
-/// the job once more, without a search, only who watches pays.
+/// What somebody who waits is told: the layout that is there at once, and what the search made of it. To lay the job once
+/// more, without a search, takes its time only where somebody watches.
 void tell_layouts(const Job& job, Wishes& wishes, ProgressBar& progress) {
   if (!progress.has_watcher()) return;
   std::string first;
@@ -50,8 +50,9 @@ void tell_layouts(const Job& job, Wishes& wishes, ProgressBar& progress) {
   if (!first.empty()) progress.tell("laying: first layout " + first + ", looking for a better one");
   wishes.laid = [first, &progress](const Layout& layout) {
     if (!layout.stopped.empty()) return;
-    const std::string best = cuts_text(layout), better = first.empty() || first == best ? "" : "first " + first + ", now ";
-    progress.tell("laid: " + better + best + (layout.proven ? ", proven" : ", not proven"));
+    const std::string best = cuts_text(layout);
+    const std::string before = first.empty() || first == best ? "" : "first " + first + ", now ";
+    progress.tell("laid: " + before + best + (layout.proven ? ", proven" : ", not proven"));
   };
 }
 

@@ -17,8 +17,8 @@ enum class Emphasis { Plain, Bold };
 /// The same of several lines: their ends stay.
 [[nodiscard]] std::string printable_lines(std::string_view text);
 
-/// One line on stderr that says how far the work is, only on a terminal: what is told, and from the second second on a bar.
-/// Wipes itself away at the end.
+/// One line on stderr that says how far the work is, only on a terminal: what is told, and from the second second on a
+/// bar. Wipes itself away at the end.
 class ProgressBar {
  public:
   enum class Wish { Shown, Quiet };

@@ -201,8 +201,8 @@ std::expected<Answer, Refusals> Border::quick_answer_of(const Job& job, Wishes w
 std::expected<Answer, Refusals> Border::answer_of(const Job& job, const Wishes& wishes) {
   if (wishes.offers) return solve(job, wishes);
   if (last_ && last_->budget == wishes.search_budget && last_->answer.job == job) return last_->answer;
-  Wishes knowing = wishes;
-  if (last_ && last_->budget == wishes.search_budget) knowing.known = &last_->answer;  // what is entered at the wall is answered at once
+  Wishes knowing = wishes;  // what is entered at the wall is answered at once
+  if (last_ && last_->budget == wishes.search_budget) knowing.known = &last_->answer;
   auto answer = solve(job, knowing);  // with panels of its own: what a search leaves behind depends on what it was for
   last_.reset();
   if (answer) last_ = Last{wishes.search_budget, *answer};

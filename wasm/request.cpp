@@ -32,7 +32,8 @@ Edit resize_of(Fields& fields) {
 Edit offer_of(Fields& fields) {
   const auto what = enum_from_name<OfferWhat>(fields.text("what", kLongestName));
   if (!what) fields.trouble("what", "no offer is of this kind.");
-  TakeOffer offer{what.value_or(OfferWhat::MoveOpening), fields.text("place", kLongestName), length_in(fields, "by_nm")};
+  const std::string place = fields.text("place", kLongestName);
+  TakeOffer offer{what.value_or(OfferWhat::MoveOpening), place, length_in(fields, "by_nm")};
   if (fields.has("shift_nm")) offer.shift = length_in(fields, "shift_nm");
   return offer;
 }

@@ -73,7 +73,8 @@ std::vector<Length> nearest_ways(const std::set<Length>& moves) {
 }
 
 /// Both jambs at once, each to the line beside it: what one jamb alone does not bring onto the lines.
-std::vector<Wanted> widths_of(std::size_t index, const std::set<Length>& near, const std::set<Length>& far, Length step) {
+std::vector<Wanted> widths_of(std::size_t index, const std::set<Length>& near, const std::set<Length>& far,
+                              Length step) {
   std::vector<Wanted> wanted;
   const auto on_line = [&](const std::set<Length>& moves) { return moves.contains(step); };
   if (on_line(near) || on_line(far) || near == far) return wanted;  // near == far: a move brings both onto them
@@ -109,8 +110,13 @@ std::string width_words(const Wall& wall, const Wanted& wanted, Tape tape) {
   const Length near = wanted.shift, far = wanted.shift + wanted.by;
   const std::string size = spoken(magnitude(wanted.by), tape) + (wider ? " wider" : " narrower");
   const bool apart = (near < Length()) != (far < Length());
-  if (apart) return size + ", " + spoken(magnitude(near), tape) + " at the " + wall.start_name + " end and " + spoken(magnitude(far), tape) + " at the " + wall.end_name + " end";
-  return size + ", its " + wall.start_name + " end " + spoken(magnitude(near), tape) + " toward " + (near < Length() ? wall.start_name : wall.end_name);
+  const std::string near_size = spoken(magnitude(near), tape);
+  if (apart) {
+    return size + ", " + near_size + " at the " + wall.start_name + " end and " + spoken(magnitude(far), tape) +
+           " at the " + wall.end_name + " end";
+  }
+  const std::string& toward = near < Length() ? wall.start_name : wall.end_name;
+  return size + ", its " + wall.start_name + " end " + near_size + " toward " + toward;
 }
 
 std::string size_words(const Wall& wall, const Wanted& wanted, Tape tape) {
@@ -168,7 +174,8 @@ std::size_t wall_of(const Building& building, const Wanted& wanted) {
 }
 
 std::optional<Job> changed_job(const Job& job, const Building& building, const Wanted& wanted) {
-  auto changed = edited(job, building, TakeOffer{wanted.what, unpriced_offer(job, building, wanted).place, wanted.by, wanted.shift});
+  const std::string place = unpriced_offer(job, building, wanted).place;
+  auto changed = edited(job, building, TakeOffer{wanted.what, place, wanted.by, wanted.shift});
   if (!changed) return std::nullopt;
   return *std::move(changed);
 }

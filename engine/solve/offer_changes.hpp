@@ -21,8 +21,8 @@ struct Wanted {
 [[nodiscard]] std::vector<Wanted> moves_of(const Building& building, std::size_t opening);
 
 /// Other sizes of an opening that the job states as a bare hole: each jamb alone to the lines on which half units end, at
-/// most one unit each way; where neither jamb is on one, both to the lines beside them; its head to the course lines below
-/// and above, where it is on none.
+/// most one unit each way; where neither jamb is on one, both to the lines beside them; its head to the course lines
+/// below and above, where it is on none.
 [[nodiscard]] std::vector<Wanted> sizes_of(const Job& job, const Building& building, std::size_t opening);
 
 /// Other lengths of a side, at most one unit longer or shorter: by whole half units, and to whole half units in all.

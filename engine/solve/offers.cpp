@@ -46,10 +46,10 @@ struct Likely {
 
 /// All changes that are tried lay this many pieces at most; a garage's come to a quarter of that.
 constexpr std::size_t kMostPieces = 800'000;
-/// All changes together have as many looks as the job itself: a quarter of them for laying each at once, to know which are
-/// likely to help, the rest for searching those, the likeliest first; when all but an eighth is used up, no more are tried.
-/// Those that are searched long share as many again, or what the job left where that is more; where the job gives up rules,
-/// as many as such a job may take.
+/// All changes together have as many looks as the job itself: a quarter of them for laying each at once, to know which
+/// are likely to help, the rest for searching those, the likeliest first; when all but an eighth is used up, no more are
+/// tried. Those that are searched long share as many again, or what the job left where that is more; where the job gives
+/// up rules, as many as such a job may take.
 constexpr std::int64_t kShareAtOnce = 4, kShareKept = 8, kShareConceding = 3;
 /// How many of the best offers whose numbers a short search leaves open are searched as long as the job itself.
 constexpr std::size_t kSearchedLong = 4;
@@ -58,14 +58,15 @@ constexpr std::size_t kBesideFinding = 3;
 
 std::int64_t bars_of(const Layout& layout) { return static_cast<std::int64_t>(layout.bars.size()); }
 
-/// No layout gives up less, has fewer short laps, nor as few and fewer cuts (or the other way round): a longer search would
-/// tell the same.
+/// No layout gives up less, has fewer short laps, nor as few and fewer cuts (or the other way round): a longer search
+/// would tell the same.
 bool counts_are_proven(const Cost& cost, const Cost& least) {
   return cost.conceded == least.conceded && cost.short_laps == least.short_laps && cost.cuts == least.cuts;
 }
 
 Tried tried_of(const Layout& layout) {
-  return {layout.cost, bars_of(layout), layout.relaxed_piece, layout.relaxed_bearing, layout.conceded, counts_are_proven(layout.cost, layout.least_possible)};
+  const bool proven = counts_are_proven(layout.cost, layout.least_possible);
+  return {layout.cost, bars_of(layout), layout.relaxed_piece, layout.relaxed_bearing, layout.conceded, proven};
 }
 
 /// "no cuts", "3 short laps fewer", "1 bar more"; nothing where nothing changes.
@@ -85,7 +86,7 @@ void add_rules(std::string& text, const Layout& now, const Tried& tried) {
   if (now.cost.conceded <= tried.cost.conceded) return;
   const auto fewer = static_cast<std::int64_t>(now.conceded.size()) - static_cast<std::int64_t>(tried.conceded.size());
   if (tried.cost.conceded == 0) text = "every rule kept";
-  else if (fewer > 0) text = "a rule given up at " + number_text(fewer) + (fewer == 1 ? " place" : " places") + " fewer";
+  else if (fewer > 0) text = "a rule given up at " + number_text(fewer) + (fewer == 1 ? " place fewer" : " places fewer");
   else text = "milder rules given up";
 }
 
@@ -161,8 +162,8 @@ class OfferFinder {
     return all;
   }
 
-  /// Each change laid at once, without a search: those that come out best are searched first, while there is room. (Of a
-  /// large building the likeliest were chosen already.)
+  /// Each change laid at once, without a search: those that come out best are searched first, while there is room. (Of
+  /// a large building the likeliest were chosen already.)
   [[nodiscard]] std::vector<Likely> likeliest_first(std::vector<Wanted> all) {
     std::vector<Likely> likely;
     const std::int64_t looks = memo_->room().left() / kShareAtOnce;
@@ -176,7 +177,7 @@ class OfferFinder {
     }
     if (!lays_each) return likely;
     memo_->refill(memo_->room().left() - (looks - at_once.room().left()));
-    const Cost most{.cuts = std::numeric_limits<std::int64_t>::max(), .conceded = std::numeric_limits<std::int64_t>::max()};
+    const Cost most{.conceded = std::numeric_limits<std::int64_t>::max()};
     const auto cost = [&](const Likely& change) { return counts(change.at_once ? change.at_once->cost : most); };
     sort_stably(likely, [&](const Likely& a, const Likely& b) {
       const auto first = cost(a), second = cost(b);
@@ -212,12 +213,14 @@ class OfferFinder {
     const Wanted& wanted = change.wanted;
     const bool gives_up = change.at_once && change.at_once->cost.conceded > 0;
     std::optional<Tried> tried = gives_up ? std::nullopt : solved(wanted, *memo_);
-    if (tried && wanted.what == OfferWhat::MoveOpening && tried->cost.conceded == 0 && tried->cost.cuts == 0) note_free(wanted.index, wanted.by);
+    const bool is_free = tried && tried->cost.conceded == 0 && tried->cost.cuts == 0;
+    if (is_free && wanted.what == OfferWhat::MoveOpening) note_free(wanted.index, wanted.by);
     if (!tried && change.at_once) {
       tried = change.at_once;
       tried->counts_are_proven = false;
     }
-    if (auto offer = tried ? priced(wanted, *tried) : std::nullopt) found_.push_back({*std::move(offer), wanted, *std::move(tried)});
+    auto offer = tried ? priced(wanted, *tried) : std::nullopt;
+    if (offer) found_.push_back({*std::move(offer), wanted, *std::move(tried)});
   }
 
   /// The best few that are open still, each as a job of its own, so that its numbers are those of whoever takes it; the
@@ -247,7 +250,8 @@ class OfferFinder {
   }
 
   using LayOut = Layout (*)(const Building&, bond::PanelMemo&);
-  [[nodiscard]] std::optional<Tried> solved(const Wanted& wanted, bond::PanelMemo& memo, LayOut lay_out = bond::lay_out) {
+  [[nodiscard]] std::optional<Tried> solved(const Wanted& wanted, bond::PanelMemo& memo,
+                                            LayOut lay_out = bond::lay_out) const {
     const std::optional<Job> job = changed_job(answer_->job, answer_->building, wanted);
     if (!job) return std::nullopt;
     const std::expected<Building, Refusals> building = resolve(*job);
@@ -255,7 +259,8 @@ class OfferFinder {
     const Layout layout = lay_out(*building, memo);
     if (!layout.stopped.empty() || layout.cost.conceded > answer_->layout.cost.conceded) return std::nullopt;
     const Layout& now = answer_->layout;  // no saving at the price of a rule
-    const bool relaxes = (layout.relaxed_piece && !now.relaxed_piece) || (layout.relaxed_bearing && !now.relaxed_bearing);
+    const bool relaxes =
+        (layout.relaxed_piece && !now.relaxed_piece) || (layout.relaxed_bearing && !now.relaxed_bearing);
     if (relaxes && layout.cost.conceded == now.cost.conceded) return std::nullopt;
     return tried_of(layout);
   }
@@ -296,7 +301,8 @@ class OfferFinder {
     for (Found& found : found_) {
       const auto makes_needless = [&](const Found& better) {
         const Offer &one = better.offer, &other = found.offer;
-        return better.tried.counts_are_proven && one.what == other.what && one.place == other.place && (one.change < Length()) == (other.change < Length()) &&
+        const bool same_way = (one.change < Length()) == (other.change < Length());
+        return better.tried.counts_are_proven && one.what == other.what && one.place == other.place && same_way &&
                magnitude(one.change) <= magnitude(other.change);
       };
       if (std::ranges::none_of(kept, makes_needless)) kept.push_back(std::move(found));
@@ -304,32 +310,33 @@ class OfferFinder {
     found_ = std::move(kept);
   }
 
-  /// How often what a finding says stands in a layout: nothing for a finding that no layout has.
-  [[nodiscard]] std::optional<std::int64_t> count_of(const Finding& finding, const Cost& cost, const std::vector<Concession>& conceded,
-                                                     bool relaxed_piece, bool relaxed_bearing) const {
+  /// How often what a finding says stands in a layout; nothing for a finding that is not of the layout.
+  [[nodiscard]] std::optional<std::int64_t> count_of(const Finding& finding, const Tried& laid) const {
     if (const auto what = conceded_in(finding)) {
-      return std::ranges::count_if(conceded, [&](const Concession& c) {
-        return c.what == *what && answer_->building.walls[static_cast<std::size_t>(c.wall)].place == finding.place;
+      return std::ranges::count_if(laid.conceded, [&](const Concession& c) {
+        const Wall& wall = answer_->building.walls[static_cast<std::size_t>(c.wall)];
+        return c.what == *what && wall.place == finding.place;
       });
     }
-    if (finding.code == "short-laps") return cost.short_laps;
-    if (finding.code == "piece-relaxed") return relaxed_piece ? 1 : 0;
-    if (finding.code == "cut-under-bearing") return relaxed_bearing ? 1 : 0;
+    if (finding.code == "short-laps") return laid.cost.short_laps;
+    if (finding.code == "piece-relaxed") return laid.relaxed_piece ? 1 : 0;
+    if (finding.code == "cut-under-bearing") return laid.relaxed_bearing ? 1 : 0;
     return std::nullopt;
   }
 
   [[nodiscard]] std::int64_t left_of(const Finding& finding, const Found& found) const {
-    if (finding.code == "head-off-course") return found.offer.what == OfferWhat::MoveHead && finding.place == found.offer.place ? 0 : 1;
-    const Tried& tried = found.tried;
-    return count_of(finding, tried.cost, tried.conceded, tried.relaxed_piece, tried.relaxed_bearing).value_or(1);
+    if (finding.code == "head-off-course") {
+      return found.offer.what == OfferWhat::MoveHead && finding.place == found.offer.place ? 0 : 1;
+    }
+    return count_of(finding, found.tried).value_or(1);
   }
 
   /// Beside each finding the best offers that remove what it says; where none does, those that lessen it.
   void note_mended() {
-    const Layout& now = answer_->layout;
+    const Tried now = tried_of(answer_->layout);
     for (std::size_t f = 0; f < answer_->findings.size(); ++f) {
       const Finding& finding = answer_->findings[f];
-      const std::int64_t stands = count_of(finding, now.cost, now.conceded, now.relaxed_piece, now.relaxed_bearing).value_or(1);
+      const std::int64_t stands = count_of(finding, now).value_or(1);
       const auto left = [&](const Found& found) { return left_of(finding, found); };
       const bool removed = std::ranges::any_of(found_, [&](const Found& found) { return left(found) == 0; });
       std::size_t named = 0;

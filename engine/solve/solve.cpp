@@ -160,14 +160,22 @@ std::vector<Finding> resolve_from_here(Answer& answer, bond::PanelMemo& memo) {
   return std::move(resolved.findings);
 }
 
-/// Whether `job` has the very layout of `known`: it differs in its name, its notes and its logs alone, and nothing in these
-/// moves a jamb, a corner or a bar.
+/// Whether `job` has the very layout of `known`: it differs in its name, its notes and its logs alone, and nothing in
+/// these moves a jamb, a corner or a bar.
 bool is_laid_as(const Answer& known, const Job& job) {
   const auto moves_something = [](const LaidEntry& entry) { return entry.found.has_value(); };
-  if (known.as_built || known.kept_from || !job.steel.kept_dowels.empty() || std::ranges::any_of(job.laid, moves_something)) return false;
+  if (known.as_built || known.kept_from || !job.steel.kept_dowels.empty()) return false;
+  if (std::ranges::any_of(job.laid, moves_something)) return false;
   Job other = known.job;
   other.name = job.name, other.notes = job.notes, other.readings = job.readings, other.laid = job.laid;
   return other == job;
+}
+
+/// As known, as searched for, or like another.
+Layout layout_of(const Answer& answer, const Wishes& wishes, bond::PanelMemo& memo) {
+  if (wishes.known != nullptr && !wishes.offers && is_laid_as(*wishes.known, answer.job)) return wishes.known->layout;
+  if (wishes.like != nullptr) return bond::lay_out_like(*wishes.like, answer.building, memo);
+  return best_layout(answer.building, memo);
 }
 
 /// What the laid log comes to.
@@ -190,8 +198,7 @@ std::expected<Answer, Refusals> solve(const Job& job, const Wishes& wishes, bond
   answer.job = job;
   answer.building = std::move(*building);
   memo.begin_job(wishes.search_budget);
-  const bool known = wishes.known != nullptr && !wishes.offers && is_laid_as(*wishes.known, job);
-  answer.layout = known ? wishes.known->layout : wishes.like == nullptr ? best_layout(answer.building, memo) : bond::lay_out_like(*wishes.like, answer.building, memo);
+  answer.layout = layout_of(answer, wishes, memo);
   answer.poured = is_poured(job, answer.building);
   if (answer.poured && wishes.at_wall) answer.kept_from = without_kept_dowels(job, memo);
   std::vector<Finding> found_here;

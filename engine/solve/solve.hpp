@@ -20,7 +20,7 @@ struct Wishes {
   bool at_wall = true;           // read the laid log
   std::int64_t search_budget = 400'000;        // expansions for each panel before a proven gap is accepted
   const Layout* like = nullptr;  // corners and junctions as in this layout, where that lays: see bond::lay_out_like
-  const Answer* known = nullptr;  // an answer of this search_budget: a job that differs in its logs alone has its layout
+  const Answer* known = nullptr;  // of this search_budget: a job that differs in its logs alone has its layout
   std::function<void(const Layout& layout)> laid = {};  // called once the layout stands, before offers; may be empty
   std::function<bool(double share)> progress = {};  // called now and then; false cancels the offers; may be empty
 };

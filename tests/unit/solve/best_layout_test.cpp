@@ -24,7 +24,8 @@ Answer solved(std::uint64_t seed, Grain grain, std::int64_t budget) {
 
 // Seeds of which the search by itself lays the job worse: its room ends before it comes to what is easily found.
 TEST(BestLayout, ASearchThatEndsEarlyGivesNothingAway) {
-  for (const auto& [seed, grain] : {std::pair(6, Grain::Inch), std::pair(10, Grain::Inch), std::pair(11, Grain::Sixteenth), std::pair(14, Grain::Sixteenth)}) {
+  for (const auto& [seed, grain] : {std::pair(6, Grain::Inch), std::pair(10, Grain::Inch),
+                                    std::pair(11, Grain::Sixteenth), std::pair(14, Grain::Sixteenth)}) {
     const Answer at_once = solved(static_cast<std::uint64_t>(seed), grain, 0);
     for (const std::int64_t budget : {20'000, 400'000}) {
       const Answer whole = solved(static_cast<std::uint64_t>(seed), grain, budget);

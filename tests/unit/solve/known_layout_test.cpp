@@ -67,7 +67,8 @@ TEST(KnownLayout, IsNotTakenWhereTheBuildingIsAnother) {
   const Answer plain = *solve(job, {});
   const ResolvedOpening& opening = plain.building.openings[0];
   const std::string& wall = plain.building.walls[static_cast<std::size_t>(opening.wall)].name;
-  jamb.found = FoundPlace{wall, FoundWhat::NearJamb, opening.name, opening.from.distance_from_start() + Length::inches(1)};
+  const Length at = opening.from.distance_from_start() + Length::inches(1);
+  jamb.found = FoundPlace{wall, FoundWhat::NearJamb, opening.name, at};
   found.laid.push_back(jamb);
   EXPECT_EQ(text_of(found, &before), text_of(found, nullptr));
   // ... nor that of a building as it was found for the one that was planned.

@@ -1,4 +1,4 @@
-// What an offer promises comes out when it is taken: every offer of buildings that somebody would build, made by the edit
+// What an offer promises comes out when it is taken: the offers of buildings that somebody would build, made by the edit
 // that the page makes and solved afresh.
 #include <gtest/gtest.h>
 
@@ -29,15 +29,18 @@ struct Tally {
   int jobs = 0, offers = 0, better = 0;
 };
 
+TakeOffer edit_of(const Offer& offer) { return {offer.what, offer.place, offer.change, offer.shift}; }
+
 void expect_kept(const Answer& answer, const Offer& offer, Tally& tally) {
-  const auto changed = edited(answer.job, answer.building, TakeOffer{offer.what, offer.place, offer.change, offer.shift});
+  const auto changed = edited(answer.job, answer.building, edit_of(offer));
   ASSERT_TRUE(changed.has_value()) << offer.text;
   const auto taken = solve(*changed, {});
   ASSERT_TRUE(taken.has_value()) << offer.text;
   EXPECT_TRUE(taken->layout.stopped.empty()) << offer.text;
   const Cost &before = answer.layout.cost, &now = taken->layout.cost;
-  const std::array<std::int64_t, 3> promised{before.conceded - offer.conceded, before.short_laps - offer.short_laps, before.cuts - offer.cuts};
-  EXPECT_LE(counts(now), promised) << offer.text << ": " << now.conceded << " " << now.short_laps << " " << now.cuts;
+  const std::array<std::int64_t, 3> promised{before.conceded - offer.conceded, before.short_laps - offer.short_laps,
+                                             before.cuts - offer.cuts};
+  EXPECT_LE(counts(now), promised) << offer.text << ": " << now.short_laps << " " << now.cuts;
   EXPECT_LE(counts(now), counts(before)) << offer.text;
   ++tally.offers;
   if (counts(now) < promised) ++tally.better;
@@ -45,13 +48,15 @@ void expect_kept(const Answer& answer, const Offer& offer, Tally& tally) {
 
 /// What a finding says is gone, or less, in the building with an offer that stands beside it.
 void expect_mended(const Answer& answer, const Offer& offer) {
-  const auto changed = edited(answer.job, answer.building, TakeOffer{offer.what, offer.place, offer.change, offer.shift});
+  const auto changed = edited(answer.job, answer.building, edit_of(offer));
   const auto taken = changed ? solve(*changed, {}) : std::unexpected(Refusals{});
   ASSERT_TRUE(taken.has_value());
   for (const std::size_t f : offer.mends) {
     ASSERT_LT(f, answer.findings.size());
     const Finding& finding = answer.findings[f];
-    const auto same = std::ranges::find_if(taken->findings, [&](const Finding& other) { return other.code == finding.code && other.place == finding.place; });
+    const auto same = std::ranges::find_if(taken->findings, [&](const Finding& other) {
+      return other.code == finding.code && other.place == finding.place;
+    });
     if (same != taken->findings.end()) EXPECT_NE(same->text, finding.text) << offer.text << " beside: " << finding.text;
   }
 }
@@ -69,7 +74,8 @@ void look_at(std::uint64_t seed, Grain grain, Tally& tally) {
 }
 
 void look_at_all(Grain grain, std::uint64_t otherwise) {
-  const std::uint64_t first = number_from("STRINGCOURSE_FIRST_SEED", 1), count = number_from("STRINGCOURSE_SENSIBLE", otherwise);
+  const std::uint64_t first = number_from("STRINGCOURSE_FIRST_SEED", 1);
+  const std::uint64_t count = number_from("STRINGCOURSE_SENSIBLE", otherwise);
   Tally tally;
   for (std::uint64_t seed = first; seed < first + count; ++seed) look_at(seed, grain, tally);
   std::printf("%d jobs, %d offers taken, %d of them better than promised\n", tally.jobs, tally.offers, tally.better);

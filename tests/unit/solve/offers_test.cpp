@@ -155,17 +155,19 @@ TEST(Offers, AHoleMayChangeAtBothJambsAtOnce) {
     ASSERT_NE(wider, nullptr) << from;
     EXPECT_EQ(wider->cuts, answer->layout.cost.cuts);
     EXPECT_EQ(wider->shift, *from == 'A' ? -in(3) : -in(2));
-    const std::string words = *from == 'A' ? "D1 5 in wider, 3 in at the A end and 2 in at the B end: no cuts" : "D1 5 in wider, 2 in at the A end and 3 in at the B end: no cuts";
+    const std::string words = *from == 'A' ? "D1 5 in wider, 3 in at the A end and 2 in at the B end: no cuts"
+                                           : "D1 5 in wider, 2 in at the A end and 3 in at the B end: no cuts";
     EXPECT_EQ(wider->text.find(words), 0u) << wider->text;
     expect_honest(job);
   }
 }
 
-// A pier 10 in between two doors: too long for a half unit, too short for a whole one. The nearest piers that lay are one
-// and two half units, 8 and 16 in.
+// A pier 10 in between two doors: too long for a half unit, too short for a whole one. The nearest piers that lay are
+// one and two half units, 8 and 16 in.
 TEST(Offers, BesideARuleThatIsGivenUpStandsWhatKeepsIt) {
   Job job = tests::shed();
-  job.openings = {tests::plain_hole("D1", "AB", at("A", in(48)), in(40), in(80)), tests::plain_hole("D2", "AB", at("A", in(98)), in(40), in(80))};
+  job.openings = {tests::plain_hole("D1", "AB", at("A", in(48)), in(40), in(80)),
+                  tests::plain_hole("D2", "AB", at("A", in(98)), in(40), in(80))};
   const auto answer = solve(job, Wishes{.offers = true});
   ASSERT_TRUE(answer.has_value());
   ASSERT_FALSE(answer->layout.conceded.empty());
@@ -177,7 +179,8 @@ TEST(Offers, BesideARuleThatIsGivenUpStandsWhatKeepsIt) {
   for (std::size_t f = 0; f < answer->findings.size(); ++f) {
     if (!answer->findings[f].code.starts_with("conceded")) continue;
     ++told;
-    EXPECT_TRUE(std::ranges::any_of(answer->offers, [&](const Offer& offer) { return std::ranges::contains(offer.mends, f); })) << answer->findings[f].text;
+    const auto mends = [&](const Offer& offer) { return std::ranges::contains(offer.mends, f); };
+    EXPECT_TRUE(std::ranges::any_of(answer->offers, mends)) << answer->findings[f].text;
   }
   EXPECT_GT(told, 0u);
   for (const Offer& offer : answer->offers) {
@@ -185,7 +188,8 @@ TEST(Offers, BesideARuleThatIsGivenUpStandsWhatKeepsIt) {
     ASSERT_TRUE(again.has_value()) << offer.text;
     for (const std::size_t f : offer.mends) {
       const Finding& gone = answer->findings[f];
-      EXPECT_TRUE(std::ranges::none_of(again->findings, [&](const Finding& other) { return other.code == gone.code && other.place == gone.place; })) << offer.text << " | " << gone.text;
+      const auto same = [&](const Finding& other) { return other.code == gone.code && other.place == gone.place; };
+      EXPECT_TRUE(std::ranges::none_of(again->findings, same)) << offer.text << " | " << gone.text;
     }
   }
   expect_honest(job);
@@ -194,8 +198,10 @@ TEST(Offers, BesideARuleThatIsGivenUpStandsWhatKeepsIt) {
 // Many changes of openings save little or nothing and take long to search. That the side is 4 in too long comes first.
 TEST(Offers, WhatHelpsMostIsFoundBeforeTheRoomIsUsedUp) {
   Job job = tests::job_with(tests::outline_of({{340}, {240}, {340}, {240}}), 14);
-  job.openings = {tests::plain_hole("D1", "AB", at("A", in(112)), in(112), in(88)), tests::plain_hole("D2", "BC", at("B", in(48)), in(40), in(88)),
-                  tests::window_hole("W1", "CD", at("C", in(72)), in(48), in(40), 6), tests::window_hole("W2", "CD", at("C", in(216)), in(48), in(40), 6)};
+  job.openings = {tests::plain_hole("D1", "AB", at("A", in(112)), in(112), in(88)),
+                  tests::plain_hole("D2", "BC", at("B", in(48)), in(40), in(88)),
+                  tests::window_hole("W1", "CD", at("C", in(72)), in(48), in(40), 6),
+                  tests::window_hole("W2", "CD", at("C", in(216)), in(48), in(40), 6)};
   job.steel.bars.emplace().size = "#5";
   job.steel.bars->corners = job.steel.bars->jambs = true;
   job.steel.bars->spacing = in(48);
