@@ -439,22 +439,44 @@ export interface Finding {
  * What a small change would save.
  */
 export interface Offer {
-  readonly what: "move-opening" | "move-near-jamb" | "move-far-jamb" | "move-head" | "change-side";
+  readonly what: "move-opening" | "move-near-jamb" | "move-far-jamb" | "move-head" | "change-side" | "change-width";
   readonly place: string;
   readonly name: string;
   readonly text: string;
   readonly change: Length9;
+  readonly shift?: Length10;
+  /**
+   * weight of the rules that need not be given up; absent: 0
+   */
+  readonly conceded_saved?: number;
   /**
    * negative: more of them
    */
   readonly cuts_saved: number;
   readonly short_laps_saved: number;
   readonly bars_saved: number;
+  /**
+   * findings, by their place in the list, that it removes; where no offer does, lessens
+   */
+  readonly mends: number[];
 }
 /**
  * A length.
  */
 export interface Length9 {
+  /**
+   * exact, in the job's tape
+   */
+  readonly text: string;
+  /**
+   * the same, whole nanometres
+   */
+  readonly nm: number;
+}
+/**
+ * A length.
+ */
+export interface Length10 {
   /**
    * exact, in the job's tape
    */
@@ -640,7 +662,7 @@ export interface TapedLine {
    * blunder, slip: left out
    */
   readonly use: "adjusted" | "blunder" | "slip" | "read";
-  readonly meant?: Length10;
+  readonly meant?: Length11;
   readonly against_first?: FoundLength1;
   readonly agrees_with_first?: boolean;
   readonly correction?: FoundLength2;
@@ -665,7 +687,7 @@ export interface FoundLength {
 /**
  * A length.
  */
-export interface Length10 {
+export interface Length11 {
   /**
    * exact, in the job's tape
    */
@@ -828,7 +850,7 @@ export interface LevelsAsFound {
 export interface Station {
   readonly name: string;
   readonly side?: string;
-  readonly at?: Length11;
+  readonly at?: Length12;
   readonly surface: "bearing" | "floor" | "other";
   readonly height: FoundLength7;
   readonly doubt: FoundLength8;
@@ -836,7 +858,7 @@ export interface Station {
 /**
  * A length.
  */
-export interface Length11 {
+export interface Length12 {
   /**
    * exact, in the job's tape
    */
@@ -1081,7 +1103,7 @@ export interface FoundDowel {
    * of the list of dowels that it is taken for; 0: none
    */
   readonly number: number;
-  readonly at: Length12;
+  readonly at: Length13;
   readonly off_face: Length;
   readonly off_place?: FoundLength16;
   readonly room: FoundLength17;
@@ -1091,7 +1113,7 @@ export interface FoundDowel {
 /**
  * A length.
  */
-export interface Length12 {
+export interface Length13 {
   /**
    * exact, in the job's tape
    */
@@ -1518,13 +1540,13 @@ export interface Poured {
 export interface DowelNow {
   readonly side: string;
   readonly number: number;
-  readonly found_at?: Length13;
-  readonly bar_at?: Length14;
+  readonly found_at?: Length14;
+  readonly bar_at?: Length15;
 }
 /**
  * A length.
  */
-export interface Length13 {
+export interface Length14 {
   /**
    * exact, in the job's tape
    */
@@ -1537,7 +1559,7 @@ export interface Length13 {
 /**
  * A length.
  */
-export interface Length14 {
+export interface Length15 {
   /**
    * exact, in the job's tape
    */
@@ -1564,8 +1586,8 @@ export interface Dowel {
    * what stands at zero of the side's numbers: a corner, or the face of the wall that an inner wall starts from
    */
   readonly measured_from: string;
-  readonly at: Length15;
-  readonly off_face: Length16;
+  readonly at: Length16;
+  readonly off_face: Length17;
   readonly first_course?: InCell;
   readonly second_course?: InCell1;
   readonly room?: DowelRoom;
@@ -1573,7 +1595,7 @@ export interface Dowel {
 /**
  * A length.
  */
-export interface Length15 {
+export interface Length16 {
   /**
    * exact, in the job's tape
    */
@@ -1586,7 +1608,7 @@ export interface Length15 {
 /**
  * A length.
  */
-export interface Length16 {
+export interface Length17 {
   /**
    * exact, in the job's tape
    */
@@ -1774,12 +1796,12 @@ export interface LintelCount {
 export interface BarCount {
   readonly size: string;
   readonly count: number;
-  readonly total: Length17;
+  readonly total: Length18;
 }
 /**
  * A length.
  */
-export interface Length17 {
+export interface Length18 {
   /**
    * exact, in the job's tape
    */
@@ -1855,9 +1877,9 @@ export interface RodMark {
 export interface LintelAsLaid {
   readonly opening: string;
   readonly side: string;
-  readonly asked_bearing: Length18;
-  readonly start_bearing: Length19;
-  readonly end_bearing: Length20;
+  readonly asked_bearing: Length19;
+  readonly start_bearing: Length20;
+  readonly end_bearing: Length21;
   /**
    * What closes the underside: the lintel itself, the floor of lintel units, a form under open units; or nothing there carries.
    */
@@ -1870,19 +1892,6 @@ export interface LintelAsLaid {
    * Bars that pass a unit with a floor, which is broken out there, or a lintel in one piece.
    */
   readonly bars_through: BarThrough[];
-}
-/**
- * A length.
- */
-export interface Length18 {
-  /**
-   * exact, in the job's tape
-   */
-  readonly text: string;
-  /**
-   * the same, whole nanometres
-   */
-  readonly nm: number;
 }
 /**
  * A length.
@@ -1901,6 +1910,19 @@ export interface Length19 {
  * A length.
  */
 export interface Length20 {
+  /**
+   * exact, in the job's tape
+   */
+  readonly text: string;
+  /**
+   * the same, whole nanometres
+   */
+  readonly nm: number;
+}
+/**
+ * A length.
+ */
+export interface Length21 {
   /**
    * exact, in the job's tape
    */
@@ -1970,7 +1992,7 @@ export interface Cleanout {
    * number along that side
    */
   readonly unit: number;
-  readonly at: Length21;
+  readonly at: Length22;
   /**
    * a cleanout unit; else the hole is cut
    */
@@ -1980,7 +2002,7 @@ export interface Cleanout {
 /**
  * A length.
  */
-export interface Length21 {
+export interface Length22 {
   /**
    * exact, in the job's tape
    */
