@@ -103,7 +103,7 @@ TEST(Sheets, LeadsStandOnceUnderTheRodWhereBothFitOneSheet) {
 }
 
 TEST(Drawings, AreFoundByTheNamesThatTheSetGivesThem) {
-  const HandBuilt house{Plan{.courses = 5, .door = true}};
+  const HandBuilt house{Plan{.courses = 12, .door = true}};
   const Answer answer = answer_of(house);
   const auto names = drawing_names(house.building);
   for (std::size_t index = 0; index < names.size(); ++index) {
