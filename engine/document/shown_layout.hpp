@@ -7,6 +7,14 @@
 
 namespace stringcourse::document {
 
+enum class CutFreely { MakeUp };
+}  // namespace stringcourse::document
+namespace stringcourse {
+template <>
+inline constexpr std::array<std::string_view, 1> kEnumNames<document::CutFreely>{"make-up"};
+}
+namespace stringcourse::document {
+
 /// One piece of a run.
 struct PlacedPiece {
   const Run& run;
@@ -40,7 +48,7 @@ struct Shown<PlacedPiece> {
       shown("start_denominator", [](const View&, const PlacedPiece& of) { return exact_start(of.piece).of; }, "denominator"),
       shown("cut", [](const View&, const PlacedPiece& of) { return of.piece.cut; }),
       shown("make_up", [](const View&, const PlacedPiece& of) {
-        return of.piece.make_up ? std::optional<std::string_view>("make-up") : std::nullopt;
+        return of.piece.make_up ? std::optional(CutFreely::MakeUp) : std::nullopt;
       }, "the run's one free cut"),
   };
 };

@@ -80,11 +80,11 @@ void look_at_all(Grain grain, std::int64_t budget, std::uint64_t otherwise) {
 }
 
 TEST(Sensible, OnTheModuleEveryBuildingIsLaid) { look_at_all(Grain::Module, kSearch, 300); }
-TEST(Sensible, OnWholeInchesEveryBuildingIsLaid) { look_at_all(Grain::Inch, kSearch, 200); }
-TEST(Sensible, OnSixteenthsEveryBuildingIsLaid) { look_at_all(Grain::Sixteenth, kSearch, 150); }
+TEST(Sensible, OnWholeInchesEveryBuildingIsLaid) { look_at_all(Grain::Inch, kSearch, 60); }
+TEST(Sensible, OnSixteenthsEveryBuildingIsLaid) { look_at_all(Grain::Sixteenth, kSearch, 40); }
 TEST(Sensible, OnTheModuleEveryBuildingIsLaidWhileDragged) { look_at_all(Grain::Module, kDragged, 600); }
-TEST(Sensible, OnWholeInchesEveryBuildingIsLaidWhileDragged) { look_at_all(Grain::Inch, kDragged, 30); }
-TEST(Sensible, OnSixteenthsEveryBuildingIsLaidWhileDragged) { look_at_all(Grain::Sixteenth, kDragged, 30); }
+TEST(Sensible, OnWholeInchesEveryBuildingIsLaidWhileDragged) { look_at_all(Grain::Inch, kDragged, 60); }
+TEST(Sensible, OnSixteenthsEveryBuildingIsLaidWhileDragged) { look_at_all(Grain::Sixteenth, kDragged, 60); }
 
 /// Openings stand at least two half units apart: room for the bearings of both lintels and a joint between them.
 TEST(Sensible, NoLintelTakesAnothersBearing) {

@@ -31,6 +31,12 @@ FirstTerms first_of(const Cost& cost, std::size_t stopped) {
 FirstTerms first_terms(const Layout& layout) { return first_of(layout.cost, layout.stopped.size()); }
 FirstTerms least_first_terms(const Layout& layout) { return first_of(layout.least_possible, 0); }
 
+RulesAndFirstTerms rules_and_first_terms(const Layout& layout) {
+  const FirstTerms first = first_terms(layout);
+  const std::int64_t relaxed = (layout.relaxed_piece ? 1 : 0) + (layout.relaxed_bearing ? 1 : 0);
+  return {first[0], first[1], relaxed, first[2], first[3], first[4]};
+}
+
 CostInOrder cost_in_order(const Answer& answer) {
   const Cost& cost = answer.layout.cost;
   CostInOrder terms{};

@@ -14,6 +14,10 @@ using FirstTerms = std::array<std::int64_t, 5>;
 /// The same of Layout::least_possible.
 [[nodiscard]] FirstTerms least_first_terms(const Layout& layout);
 
+/// Stopped stretches, rules given up, rules relaxed, then the other first terms: what more budget never makes worse.
+using RulesAndFirstTerms = std::array<std::int64_t, 6>;
+[[nodiscard]] RulesAndFirstTerms rules_and_first_terms(const Layout& layout);
+
 /// The first terms, then lintels longer than they must be and their unequal ends, joints that shift, bars beyond the
 /// spacing's least, deviation of the joints, units. Only for half bond.
 using CostInOrder = std::array<std::int64_t, 10>;

@@ -1,4 +1,4 @@
-// A larger search never makes a worse layout of a building that somebody would build, and what a small one says to be
+// A larger search never makes a worse layout, by rules and first terms, of a building that somebody would build, and what a small one says to be
 // the least possible is never more than what another finds.
 #include <gtest/gtest.h>
 
@@ -32,7 +32,8 @@ void compare(const std::vector<Answer>& answers, const std::string& which, Tally
   ++tally.compared;
   tally.proven += answers.back().layout.proven ? 1 : 0;
   for (std::size_t more = 1; more < answers.size(); ++more) {
-    const CostInOrder less_cost = cost_in_order(answers[more - 1]), cost = cost_in_order(answers[more]);
+    const RulesAndFirstTerms less_cost = rules_and_first_terms(answers[more - 1].layout),
+                             cost = rules_and_first_terms(answers[more].layout);
     EXPECT_LE(cost, less_cost) << which << " budget " << kBudgets[more - 1] << ": " << listed(less_cost) << "; budget "
                                << kBudgets[more] << ": " << listed(cost);
     tally.worse += less_cost < cost ? 1 : 0;
