@@ -182,7 +182,16 @@ Group draw_found_plan(const Context& context, const Area& room, Scale scale) {
 }
 
 std::vector<PlannedSheet> pegs_sheet(const Context& context) {
-  return one_sheet(context.words.title_found_plan, scale_of_plan(context.building, context.page.drawing));
+  return numbered_sheets(context, context.words.title_found_plan,
+                         scale_of_plan(context.building, context.page.drawing));
+}
+
+Group draw_pegs_sheet(const Context& context, const PlannedSheet& sheet) {
+  return draw_found_plan(context, context.page.drawing, *sheet.scale);
+}
+
+bool was_taped(const Context& context) {
+  return context.job.found != nullptr && !context.job.found->tape.lines.empty();
 }
 
 Drawing pegs_drawing(const Context& context, SheetName name, int) {
@@ -191,24 +200,23 @@ Drawing pegs_drawing(const Context& context, SheetName name, int) {
   return {std::move(bare.sheet), bare.scale, 1, -1, {}};
 }
 
+constinit const DrawingKind kPegsDrawing{
+    .name = "pegs",
+    .has = [](const Context& context, int) { return context.job.found != nullptr; },
+    .title = [](const Building&, const Words& words, int) { return std::string(words.title_found_plan); },
+    .draw = pegs_drawing,
+};
+
 }  // namespace
 
 constinit const SheetKind kPegsSheet{
     .name = "pegs",
     .hold_point = HoldPoint::FirstCourse,
     .caution = {"engineer"},
-    .applies =
-        [](const Context& context) { return context.job.found != nullptr && !context.job.found->tape.lines.empty(); },
+    .applies = was_taped,
     .sheets = pegs_sheet,
-    .draw = [](const Context& context,
-               const PlannedSheet& sheet) { return draw_found_plan(context, context.page.drawing, *sheet.scale); },
-    .drawing =
-        DrawingKind{
-            .name = "pegs",
-            .has = [](const Context& context, int) { return context.job.found != nullptr; },
-            .title = [](const Building&, const Words& words, int) { return std::string(words.title_found_plan); },
-            .draw = pegs_drawing,
-        },
+    .draw = draw_pegs_sheet,
+    .drawing = &kPegsDrawing,
 };
 
 }  // namespace stringcourse::sheet
