@@ -126,7 +126,7 @@ void draw_ground(Pad& pad, const Profile& profile) {
     const Micrometres y = std::min(at.y, profile.line) - 6'500, next = kSmallText + 1'000;
     // Off the bed's limits where there is room.
     std::vector<Point> places{{at.x, y}, {at.x, y - next}, {at.x, y + next}, {at.x, y - 2 * next}};
-    std::ranges::stable_partition(places, [&](Point place) { return !on_a_limit(profile, place.y); });
+    sort_stably(places, {}, [&](Point place) { return on_a_limit(profile, place.y); });
     numbers.write(pad, text, lettering, numbers.free_place(text, lettering, places).value_or(places[0]));
   }
 }
@@ -149,8 +149,8 @@ void draw_marks(Pad& pad, const Profile& profile) {
       labels.push_back({profile.view.at(at), mark.at, mark.third_unit, {}, {}});
   }
   const Area room = context.page.drawing;
-  pad.add(draw_running_labels(labels, {room.left, profile.line + kUnitHigh, room.right, room.top}, {kLeader, kNumbers},
-                              LabelSide::Above, context.tape()));
+  pad.add(draw_running_labels(std::move(labels), {room.left, profile.line + kUnitHigh, room.right, room.top},
+                              {kLeader, kNumbers}, LabelSide::Above, context.tape()));
 }
 
 /// What is painted on the slab at one opening, a line each.

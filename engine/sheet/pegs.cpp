@@ -1,6 +1,7 @@
 // The walls as planned, every taped line, and at each corner the way its peg is to be moved, in words and arrows.
 #include <algorithm>
 
+#include "measure/sorting.hpp"
 #include "paper/legibility.hpp"
 #include "paper/placing.hpp"
 #include "sheet/bare.hpp"
@@ -86,8 +87,8 @@ void draw_lines(Pad& pad, const Context& context, const TapeAsFound& tape, const
         corner_name(context, line.from) + corner_name(context, line.to) + "  " + both_forms(line.read, context.tape());
     const Lettering lettering{kSmallText, Weight::Regular, Anchor::Middle, out ? Ink::Red : Ink::Black, 0};
     // Off the walls where there is room.
-    std::ranges::stable_partition(places, [&](Point place) {
-      return !lies_on_a_wall(
+    sort_stably(places, {}, [&](Point place) {
+      return lies_on_a_wall(
           walls, text_box({place, text, lettering.height, lettering.weight, lettering.anchor, lettering.ink, 0}));
     });
     write_where_free(pad, lettered, text, lettering, places);
