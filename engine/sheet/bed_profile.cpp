@@ -126,7 +126,7 @@ void draw_ground(Pad& pad, const Profile& profile) {
     const Micrometres y = std::min(at.y, profile.line) - 6'500, next = kSmallText + 1'000;
     // Off the bed's limits where there is room.
     std::vector<Point> places{{at.x, y}, {at.x, y - next}, {at.x, y + next}, {at.x, y - 2 * next}};
-    std::ranges::stable_partition(places, [&](Point place) { return !on_a_limit(profile, place.y); });
+    sort_stably(places, {}, [&](Point place) { return on_a_limit(profile, place.y); });
     numbers.write(pad, text, lettering, numbers.free_place(text, lettering, places).value_or(places[0]));
   }
 }
@@ -149,8 +149,8 @@ void draw_marks(Pad& pad, const Profile& profile) {
       labels.push_back({profile.view.at(at), mark.at, mark.third_unit, {}, {}});
   }
   const Area room = context.page.drawing;
-  pad.add(draw_running_labels(labels, {room.left, profile.line + kUnitHigh, room.right, room.top}, {kLeader, kNumbers},
-                              LabelSide::Above, context.tape()));
+  pad.add(draw_running_labels(std::move(labels), {room.left, profile.line + kUnitHigh, room.right, room.top},
+                              {kLeader, kNumbers}, LabelSide::Above, context.tape()));
 }
 
 /// What is painted on the slab at one opening, a line each.
@@ -351,16 +351,26 @@ Group draw_bed_profile(const Context& context, int wall, const Part& part, Scale
   return std::move(pad).take();
 }
 
-std::string title_of(const Building& building, const Words& words, int wall) {
-  return fill_in(words.title_bed_profile, {building.walls[static_cast<std::size_t>(wall)].name});
+std::string bed_title(const Building& building, const Words& words, int number) {
+  return fill_in(words.title_bed_profile, {building.walls[static_cast<std::size_t>(number - 1)].name});
+}
+
+bool has_bed_drawing(const Context& context, int number) {
+  return number <= static_cast<int>(context.building.walls.size()) && has_bed_profile(context, number - 1);
+}
+
+WallParts bed_parts(const Context& context, int wall, int) {
+  return has_bed_profile(context, wall) ? parts_of_strip(context, wall, 1) : WallParts{};
 }
 
 /// Each wall in the parts of its strip.
 std::vector<PlannedSheet> bed_sheets(const Context& context) {
-  return sheets_of_walls(
-      context, {.title = [](const Context& of, int wall, int) { return title_of(of.building, of.words, wall); },
-                .parts = [](const Context& of, int wall,
-                            int) { return has_bed_profile(of, wall) ? parts_of_strip(of, wall, 1) : WallParts{}; }});
+  const auto title = [](const Context& of, int wall, int) { return bed_title(of.building, of.words, wall + 1); };
+  return sheets_of_walls(context, {title, bed_parts});
+}
+
+Group draw_bed_sheet(const Context& context, const PlannedSheet& sheet) {
+  return draw_bed_profile(context, sheet.wall, sheet.part, *sheet.scale);
 }
 
 // The bed under a whole wall, as wide as it is.
@@ -376,6 +386,13 @@ Drawing bed_drawing(const Context& context, SheetName name, int number) {
   return {std::move(sheet), scale, 0, wall, {}};
 }
 
+constinit const DrawingKind kBedDrawing{
+    .name = "bed-",
+    .has = has_bed_drawing,
+    .title = bed_title,
+    .draw = bed_drawing,
+};
+
 }  // namespace
 
 constinit const SheetKind kBedProfilesSheet{
@@ -383,18 +400,8 @@ constinit const SheetKind kBedProfilesSheet{
     .hold_point = HoldPoint::FirstCourse,
     .caution = {"wet-cement"},
     .sheets = bed_sheets,
-    .draw = [](const Context& context,
-               const PlannedSheet& sheet) { return draw_bed_profile(context, sheet.wall, sheet.part, *sheet.scale); },
-    .drawing = DrawingKind{
-        .name = "bed-",
-        .has =
-            [](const Context& context, int number) {
-              return number <= static_cast<int>(context.building.walls.size()) && has_bed_profile(context, number - 1);
-            },
-        .title = [](const Building& building, const Words& words,
-                    int number) { return title_of(building, words, number - 1); },
-        .draw = bed_drawing,
-    },
+    .draw = draw_bed_sheet,
+    .drawing = &kBedDrawing,
 };
 
 }  // namespace stringcourse::sheet

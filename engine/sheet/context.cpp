@@ -135,8 +135,6 @@ std::vector<Part> parts_of(Length from, Length to, Length room, Length grid) {
   return parts;
 }
 
-std::string start_corner_name(const Context& context, int wall) { return context.wall(wall).start_name; }
-
 std::string height_text(const Context& context, Length height) { return tape_text(height, context.tape()); }
 
 std::string part_title(const Words& words, const std::string& title, int index, int of) {

@@ -97,8 +97,6 @@ struct WallView {
 [[nodiscard]] inline const std::string& corner_name(const Context& context, int corner) {
   return context.building.corners[static_cast<std::size_t>(corner)].name;
 }
-/// "A" or "the wall it meets"; user text.
-[[nodiscard]] std::string start_corner_name(const Context& context, int wall);
 /// Short text of a height from the datum.
 [[nodiscard]] std::string height_text(const Context& context, Length height);
 /// Title with " (2 of 3)" where there is more than one part.

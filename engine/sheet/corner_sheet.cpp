@@ -358,15 +358,10 @@ Group draw_corners(const Context& context, std::span<const std::size_t> corners)
 
 std::vector<PlannedSheet> corner_sheets(const Context& context) {
   const std::vector<std::size_t> corners = corners_drawn(context);
-  const std::size_t count = (corners.size() + kCornersOnSheet - 1) / kCornersOnSheet;
-  std::vector<PlannedSheet> sheets;
-  for (std::size_t index = 0; index < count; ++index) {
-    const std::string title = part_title(context.words, std::string(context.words.pour.title_corners),
-                                         static_cast<int>(index) + 1, static_cast<int>(count));
-    PlannedSheet sheet{.title = title, .scale = kCornerScale};
-    const std::size_t first = index * kCornersOnSheet, end = std::min(corners.size(), first + kCornersOnSheet);
-    for (std::size_t corner = first; corner < end; ++corner) sheet.shown.push_back(corners[corner]);
-    sheets.push_back(std::move(sheet));
+  std::vector<PlannedSheet> sheets = numbered_sheets(context, context.words.pour.title_corners, kCornerScale,
+                                                     (corners.size() + kCornersOnSheet - 1) / kCornersOnSheet);
+  for (std::size_t index = 0; index < corners.size(); ++index) {
+    sheets[index / kCornersOnSheet].shown.push_back(corners[index]);
   }
   return sheets;
 }

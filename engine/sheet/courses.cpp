@@ -102,15 +102,22 @@ int courses_of(const Building& building) {
   return std::min(kCourses, static_cast<int>(building.courses.size()));
 }
 
-std::string title_of(const Words& words, int course) { return fill_in(words.title_plan, {number_text(course)}); }
+bool has_course(const Context& context, int course) {
+  return course <= static_cast<int>(context.building.courses.size());
+}
+
+std::string plan_title(const Building&, const Words& words, int course) {
+  return fill_in(words.title_plan, {number_text(course)});
+}
 
 std::vector<PlannedSheet> course_sheets(const Context& context) {
   std::vector<PlannedSheet> sheets;
   for (int course = 1; course <= courses_of(context.building); ++course) {
-    sheets.push_back(
-        {.title = title_of(context.words, course), .scale = scale_of_course_plan(context), .course = course});
-    for (PlannedSheet& strip : sheets_of_walls(context, {strip_title, parts_of_strip}, course))
+    const std::string title = plan_title(context.building, context.words, course);
+    sheets.push_back({.title = title, .scale = scale_of_course_plan(context), .course = course});
+    for (PlannedSheet& strip : sheets_of_walls(context, {strip_title, parts_of_strip}, course)) {
       sheets.push_back(std::move(strip));
+    }
   }
   return sheets;
 }
@@ -148,6 +155,14 @@ Drawing plan_drawing(const Context& context, SheetName name, int course) {
   return {std::move(bare.sheet), bare.scale, course, -1, std::move(handles)};
 }
 
+constinit const DrawingKind kPlanDrawing{
+    .name = "plan-course-",
+    .has = has_course,
+    .title = plan_title,
+    .draw = plan_drawing,
+    .in_every_set = courses_of,
+};
+
 }  // namespace
 
 constinit const SheetKind kCoursesSheet{
@@ -156,14 +171,7 @@ constinit const SheetKind kCoursesSheet{
     .caution = {"wet-cement"},
     .sheets = course_sheets,
     .draw = draw_course,
-    .drawing = DrawingKind{
-        .name = "plan-course-",
-        .has = [](const Context& context,
-                  int number) { return number <= static_cast<int>(context.building.courses.size()); },
-        .title = [](const Building&, const Words& words, int number) { return title_of(words, number); },
-        .draw = plan_drawing,
-        .in_every_set = courses_of,
-    },
+    .drawing = &kPlanDrawing,
 };
 
 }  // namespace stringcourse::sheet

@@ -258,7 +258,7 @@ bool has_cuts(const Context& context, int wall) {
 }
 
 /// On one sheet where that leaves letters legible, else over several, as large as so many sheets allow.
-WallParts parts_of_elevation(const Context& context, int wall) {
+WallParts parts_of_elevation(const Context& context, int wall, int) {
   const Micrometres high = context.page.drawing.height() - kElevationAbove - kElevationBelow;
   const Micrometres wide = context.page.drawing.width() - kElevationLeft - kElevationRight;
   const setout::Reach reach = setout::reach_of_wall(context.building, context.layout, wall);
@@ -298,16 +298,19 @@ Group draw_elevation(const Context& context, int wall, const Part& part, Scale s
   return std::move(pad).take();
 }
 
-std::string title_of(const Building& building, const Words& words, int wall) {
-  return fill_in(words.title_elevation, {building.walls[static_cast<std::size_t>(wall)].name});
+std::string elevation_title(const Building& building, const Words& words, int number) {
+  return fill_in(words.title_elevation, {building.walls[static_cast<std::size_t>(number - 1)].name});
 }
 
 int walls_of(const Building& building) { return static_cast<int>(building.walls.size()); }
 
 std::vector<PlannedSheet> elevation_sheets(const Context& context) {
-  return sheets_of_walls(
-      context, {.title = [](const Context& of, int wall, int) { return title_of(of.building, of.words, wall); },
-                .parts = [](const Context& of, int wall, int) { return parts_of_elevation(of, wall); }});
+  const auto title = [](const Context& of, int wall, int) { return elevation_title(of.building, of.words, wall + 1); };
+  return sheets_of_walls(context, {title, parts_of_elevation});
+}
+
+Group draw_elevation_sheet(const Context& context, const PlannedSheet& sheet) {
+  return draw_elevation(context, sheet.wall, sheet.part, *sheet.scale, context.page.drawing);
 }
 
 Drawing elevation_drawing(const Context& context, SheetName name, int number) {
@@ -333,6 +336,14 @@ Drawing elevation_drawing(const Context& context, SheetName name, int number) {
   return drawing;
 }
 
+constinit const DrawingKind kElevationDrawing{
+    .name = "elevation-",
+    .has = [](const Context& context, int number) { return number <= walls_of(context.building); },
+    .title = elevation_title,
+    .draw = elevation_drawing,
+    .in_every_set = walls_of,
+};
+
 }  // namespace
 
 constinit const SheetKind kElevationsSheet{
@@ -340,18 +351,8 @@ constinit const SheetKind kElevationsSheet{
     .hold_point = HoldPoint::Lintels,
     .caution = {"brace-over-8-ft"},
     .sheets = elevation_sheets,
-    .draw =
-        [](const Context& context, const PlannedSheet& sheet) {
-          return draw_elevation(context, sheet.wall, sheet.part, *sheet.scale, context.page.drawing);
-        },
-    .drawing = DrawingKind{
-        .name = "elevation-",
-        .has = [](const Context& context, int number) { return number <= walls_of(context.building); },
-        .title = [](const Building& building, const Words& words,
-                    int number) { return title_of(building, words, number - 1); },
-        .draw = elevation_drawing,
-        .in_every_set = walls_of,
-    },
+    .draw = draw_elevation_sheet,
+    .drawing = &kElevationDrawing,
 };
 
 }  // namespace stringcourse::sheet

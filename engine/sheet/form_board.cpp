@@ -140,7 +140,7 @@ bool has_form_board(const Context& context, int wall) {
   return std::ranges::contains(context.answer.dowels, wall, &steel::Dowel::wall);
 }
 
-std::string form_board_title(const Context& context, int wall) {
+std::string form_board_title(const Context& context, int wall, int = 0) {
   const Wall& side = context.wall(wall);
   return fill_in(side.interior ? context.words.pour.title_board_inner : context.words.title_form_board, {side.name});
 }
@@ -192,11 +192,16 @@ Group draw_form_board(const Context& context, int wall, const Part& part, Scale 
 
 namespace {
 
+WallParts board_parts(const Context& context, int wall, int) {
+  return has_form_board(context, wall) ? parts_of_form_board(context, wall) : WallParts{};
+}
+
 std::vector<PlannedSheet> form_sheets(const Context& context) {
-  return sheets_of_walls(
-      context, {.title = [](const Context& of, int wall, int) { return form_board_title(of, wall); },
-                .parts = [](const Context& of, int wall,
-                            int) { return has_form_board(of, wall) ? parts_of_form_board(of, wall) : WallParts{}; }});
+  return sheets_of_walls(context, {form_board_title, board_parts});
+}
+
+Group draw_form_sheet(const Context& context, const PlannedSheet& sheet) {
+  return draw_form_board(context, sheet.wall, sheet.part, *sheet.scale);
 }
 
 }  // namespace
@@ -206,8 +211,7 @@ constinit const SheetKind kFormBoardsSheet{
     .hold_point = HoldPoint::Pour,
     .caution = {{}, &Words::caution_dowels},
     .sheets = form_sheets,
-    .draw = [](const Context& context,
-               const PlannedSheet& sheet) { return draw_form_board(context, sheet.wall, sheet.part, *sheet.scale); },
+    .draw = draw_form_sheet,
 };
 
 }  // namespace stringcourse::sheet

@@ -142,8 +142,8 @@ Group sheet_title(const Page& page, const FrameText& text) {
 
 Page page_of(Paper paper) {
   Page page;
-  page.width = paper == Paper::Letter ? 279'400 : 297'000;
-  page.height = paper == Paper::Letter ? 215'900 : 210'000;
+  page.width = paper_size(paper).width;
+  page.height = paper_size(paper).height;
   page.margin = {kBindingMargin, kMargin, page.width - kMargin, page.height - kMargin};
   page.block = {page.margin.left, page.margin.bottom, page.margin.right, page.margin.bottom + kBlockHigh};
   const Micrometres low = page.block.top + kGap;

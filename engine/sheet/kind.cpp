@@ -2,9 +2,14 @@
 
 namespace stringcourse::sheet {
 
-std::vector<PlannedSheet> one_sheet(std::string_view title, Scale scale) {
-  std::vector<PlannedSheet> sheets;
-  sheets.push_back({.title = std::string(title), .scale = scale});
+std::vector<PlannedSheet> numbered_sheets(const Context& context, std::string_view title, std::optional<Scale> scale,
+                                          std::size_t count) {
+  std::vector<PlannedSheet> sheets(count);
+  for (std::size_t index = 0; index < count; ++index) {
+    sheets[index].title =
+        part_title(context.words, std::string(title), static_cast<int>(index) + 1, static_cast<int>(count));
+    sheets[index].scale = scale;
+  }
   return sheets;
 }
 

@@ -15,7 +15,7 @@ namespace stringcourse::sheet {
 
 /// One sheet before it is drawn: light enough to list a school's hundreds.
 struct PlannedSheet {
-  std::string title;
+  std::string title = {};
   std::optional<Scale> scale = {};
   int wall = -1, course = 0;                  // in its name, where they are said
   Part part = {};                             // of the wall
@@ -23,8 +23,9 @@ struct PlannedSheet {
   std::size_t first_line = 0, last_line = 0;  // of a list; the last is not on it
 };
 
-/// One sheet, and of no wall.
-[[nodiscard]] std::vector<PlannedSheet> one_sheet(std::string_view title, Scale scale);
+/// So many sheets of one title, each saying which of them it is where there are more.
+[[nodiscard]] std::vector<PlannedSheet> numbered_sheets(const Context& context, std::string_view title,
+                                                        std::optional<Scale> scale, std::size_t count = 1);
 
 /// What is said of each wall of a course (0: of all courses): its sheets' title, and its parts; no parts, no sheets.
 struct WallSheets {
@@ -66,7 +67,7 @@ struct SheetKind {
   std::string (*made_note)(const Context&) = nullptr;  // or one that tells of the building as it is now
   const SheetKind* under = nullptr;
 
-  std::optional<DrawingKind> drawing = {};
+  const DrawingKind* drawing = nullptr;
 };
 
 }  // namespace stringcourse::sheet

@@ -25,13 +25,10 @@ std::string both_notes(const List& above, const List& below) { return above.note
 
 std::vector<PlannedSheet> sheets_of_list(const Context& context, const List& list) {
   const std::vector<std::size_t> ends = ends_of_sheets(list.table, room_over(context, list.note));
-  std::vector<PlannedSheet> sheets;
+  std::vector<PlannedSheet> sheets = numbered_sheets(context, list.table.name, std::nullopt, ends.size());
   for (std::size_t index = 0; index < ends.size(); ++index) {
-    PlannedSheet sheet{.title = part_title(context.words, list.table.name, static_cast<int>(index) + 1,
-                                       static_cast<int>(ends.size()))};
-    sheet.first_line = index == 0 ? 0 : ends[index - 1];
-    sheet.last_line = ends[index];
-    sheets.push_back(std::move(sheet));
+    sheets[index].first_line = index == 0 ? 0 : ends[index - 1];
+    sheets[index].last_line = ends[index];
   }
   return sheets;
 }

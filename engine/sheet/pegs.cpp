@@ -1,6 +1,7 @@
 // The walls as planned, every taped line, and at each corner the way its peg is to be moved, in words and arrows.
 #include <algorithm>
 
+#include "measure/sorting.hpp"
 #include "paper/legibility.hpp"
 #include "paper/placing.hpp"
 #include "sheet/bare.hpp"
@@ -86,8 +87,8 @@ void draw_lines(Pad& pad, const Context& context, const TapeAsFound& tape, const
         corner_name(context, line.from) + corner_name(context, line.to) + "  " + both_forms(line.read, context.tape());
     const Lettering lettering{kSmallText, Weight::Regular, Anchor::Middle, out ? Ink::Red : Ink::Black, 0};
     // Off the walls where there is room.
-    std::ranges::stable_partition(places, [&](Point place) {
-      return !lies_on_a_wall(
+    sort_stably(places, {}, [&](Point place) {
+      return lies_on_a_wall(
           walls, text_box({place, text, lettering.height, lettering.weight, lettering.anchor, lettering.ink, 0}));
     });
     write_where_free(pad, lettered, text, lettering, places);
@@ -182,7 +183,16 @@ Group draw_found_plan(const Context& context, const Area& room, Scale scale) {
 }
 
 std::vector<PlannedSheet> pegs_sheet(const Context& context) {
-  return one_sheet(context.words.title_found_plan, scale_of_plan(context.building, context.page.drawing));
+  return numbered_sheets(context, context.words.title_found_plan,
+                         scale_of_plan(context.building, context.page.drawing));
+}
+
+Group draw_pegs_sheet(const Context& context, const PlannedSheet& sheet) {
+  return draw_found_plan(context, context.page.drawing, *sheet.scale);
+}
+
+bool was_taped(const Context& context) {
+  return context.has_readings() && !context.answer.found.tape.lines.empty();
 }
 
 Drawing pegs_drawing(const Context& context, SheetName name, int) {
@@ -191,24 +201,23 @@ Drawing pegs_drawing(const Context& context, SheetName name, int) {
   return {std::move(bare.sheet), bare.scale, 1, -1, {}};
 }
 
+constinit const DrawingKind kPegsDrawing{
+    .name = "pegs",
+    .has = [](const Context& context, int) { return context.has_readings(); },
+    .title = [](const Building&, const Words& words, int) { return std::string(words.title_found_plan); },
+    .draw = pegs_drawing,
+};
+
 }  // namespace
 
 constinit const SheetKind kPegsSheet{
     .name = "pegs",
     .hold_point = HoldPoint::FirstCourse,
     .caution = {"engineer"},
-    .applies =
-        [](const Context& context) { return context.has_readings() && !context.answer.found.tape.lines.empty(); },
+    .applies = was_taped,
     .sheets = pegs_sheet,
-    .draw = [](const Context& context,
-               const PlannedSheet& sheet) { return draw_found_plan(context, context.page.drawing, *sheet.scale); },
-    .drawing =
-        DrawingKind{
-            .name = "pegs",
-            .has = [](const Context& context, int) { return context.has_readings(); },
-            .title = [](const Building&, const Words& words, int) { return std::string(words.title_found_plan); },
-            .draw = pegs_drawing,
-        },
+    .draw = draw_pegs_sheet,
+    .drawing = &kPegsDrawing,
 };
 
 }  // namespace stringcourse::sheet

@@ -21,14 +21,6 @@ std::string name_part(const std::string& text) {
   return part.empty() ? "side" : part;
 }
 
-// "course-1-AB".
-std::string name_of(const SheetKind& kind, const Context& context, const PlannedSheet& sheet) {
-  std::string name(kind.name);
-  if (sheet.course > 0) name += "-" + number_text(sheet.course);
-  if (sheet.wall >= 0) name += "-" + name_part(context.wall(sheet.wall).name);
-  return name;
-}
-
 std::string caution_text(const Words& words, const Caution& caution) {
   const Rule* found = find_rule(caution.rule);
   return found ? found->text + ". (" + found->source.text + ")" : std::string(words.*caution.instead);
@@ -43,95 +35,93 @@ Context as_poured(const Context& context) {
           context.cuts, context.names, &poured, renamed};
 }
 
-// The sheets of one kind in a set.
+// What one kind of sheet comes to in a set; nothing, where it does not apply.
 struct Chapter {
-  const SheetKind& kind;
-  const Context& context;
+  const SheetKind* kind = nullptr;
+  const Context* context = nullptr;
   List list = {};
   std::vector<PlannedSheet> sheets = {};
   const List* under = nullptr;  // the list that stands under this one's
 };
 
-// One sheet of it.
-struct Entry {
+// One sheet of a set.
+struct Place {
   const Chapter& chapter;
   const PlannedSheet& planned;
-  std::string name;
 };
 
 class Set {
  public:
   Set(const Answer& answer, Paper paper)
-      : now_(context_of(answer, paper)), poured_(as_poured(now_)) {
-    for (const SheetKind* kind : sheet_kinds()) add_chapter(*kind);
-    for (Chapter& chapter : chapters_) list_sheets(chapter);
-    for (const Chapter& chapter : chapters_) {
-      for (const PlannedSheet& sheet : chapter.sheets) {
-        entries_.push_back({chapter, sheet, name_of(chapter.kind, chapter.context, sheet)});
-      }
+      : now_(context_of(answer, paper)), poured_(as_poured(now_)), chapters_(sheet_kinds().size()) {
+    for (std::size_t index = 0; index < chapters_.size(); ++index) begin(chapters_[index], *sheet_kinds()[index]);
+    for (Chapter& chapter : chapters_) {
+      add_list(chapter);
+      size_ += chapter.sheets.size();
     }
-    number_names();
   }
   Set(const Set&) = delete;
   Set& operator=(const Set&) = delete;
 
-  [[nodiscard]] std::size_t size() const { return entries_.size(); }
-  [[nodiscard]] SheetName name(std::size_t index) const {
-    return {entries_[index].name, entries_[index].planned.title};
-  }
+  [[nodiscard]] std::size_t size() const { return size_; }
+  [[nodiscard]] SheetName name(std::size_t index) const { return {file_name(index), place(index).planned.title}; }
   [[nodiscard]] Sheet sheet(std::size_t index) const {
-    const Entry& entry = entries_[index];
+    const auto [chapter, planned] = place(index);
     const std::string job = now_.answer.job.name.empty() ? std::string(now_.words.untitled) : now_.answer.job.name;
-    const FrameText text{job, entry.planned.title, now_.answer.job.issued, now_.answer.job.drawn_by,
-                         caution_text(now_.words, entry.chapter.kind.caution),
-                         index + 1, size(), entry.planned.scale, now_.names};
-    Sheet sheet{.name = entry.name, .title = entry.planned.title, .width = now_.page.width, .height = now_.page.height,
+    const FrameText text{job, planned.title, now_.answer.job.issued, now_.answer.job.drawn_by,
+                         caution_text(now_.words, chapter.kind->caution), index + 1, size_, planned.scale, now_.names};
+    Sheet sheet{.name = file_name(index), .title = planned.title, .width = now_.page.width, .height = now_.page.height,
                 .groups = frame_of(now_.page, text, now_.words, now_.tape())};
-    sheet.groups.insert(sheet.groups.begin() + 1, drawn(entry));
+    sheet.groups.insert(sheet.groups.begin() + 1, drawn(chapter, planned));
     return sheet;
   }
 
  private:
-  void add_chapter(const SheetKind& kind) {
-    const Context& context = kind.hold_point == HoldPoint::Pour ? poured_ : now_;
-    if (kind.applies != nullptr && !kind.applies(context)) return;
-    Chapter chapter{kind, context};
-    if (kind.sheets != nullptr) chapter.sheets = kind.sheets(context);
-    if (kind.table != nullptr) chapter.list.table = kind.table(context);
+  void begin(Chapter& chapter, const SheetKind& kind) {
+    chapter.kind = &kind;
+    chapter.context = kind.hold_point == HoldPoint::Pour ? &poured_ : &now_;
+    if (kind.applies != nullptr && !kind.applies(*chapter.context)) return;
+    if (kind.sheets != nullptr) chapter.sheets = kind.sheets(*chapter.context);
+    if (kind.table != nullptr) chapter.list.table = kind.table(*chapter.context);
     if (kind.note != nullptr) chapter.list.note = now_.words.*kind.note;
     if (kind.made_note != nullptr) chapter.list.note = kind.made_note(now_);
-    chapters_.push_back(std::move(chapter));
   }
 
   // Sheets of a list, unless it stands under another.
-  void list_sheets(Chapter& chapter) {
+  void add_list(Chapter& chapter) {
     if (chapter.list.table.lines.empty()) return;
-    const auto above = std::ranges::find(chapters_, chapter.kind.under, [](const Chapter& one) { return &one.kind; });
+    const auto above = std::ranges::find(chapters_, chapter.kind->under, &Chapter::kind);
     const bool stands = above != chapters_.end() && !above->sheets.empty();
     if (stands && fits_under(now_, above->list, chapter.list)) above->under = &chapter.list;
     else chapter.sheets = sheets_of_list(now_, chapter.list);
   }
 
-  // "07-elevation-AB": the number makes names unique and rising.
-  void number_names() {
-    std::size_t width = 2;
-    for (std::size_t many = entries_.size(); many >= 100; many /= 10) ++width;
-    for (std::size_t index = 0; index < entries_.size(); ++index) {
-      std::string number = number_text(static_cast<long long>(index + 1));
-      while (number.size() < width) number.insert(number.begin(), '0');
-      entries_[index].name = number + "-" + entries_[index].name;
-    }
+  [[nodiscard]] Place place(std::size_t index) const {
+    std::size_t chapter = 0;
+    while (index >= chapters_[chapter].sheets.size()) index -= chapters_[chapter++].sheets.size();
+    return {chapters_[chapter], chapters_[chapter].sheets[index]};
   }
 
-  [[nodiscard]] Group drawn(const Entry& entry) const {
-    const Chapter& chapter = entry.chapter;
-    if (chapter.kind.draw != nullptr) return chapter.kind.draw(chapter.context, entry.planned);
-    return draw_list(now_, entry.planned, chapter.list, chapter.under);
+  // "07-course-1-AB": the number makes names unique and rising.
+  [[nodiscard]] std::string file_name(std::size_t index) const {
+    const auto [chapter, planned] = place(index);
+    std::string number = number_text(static_cast<long long>(index + 1));
+    const std::size_t width = std::max<std::size_t>(2, number_text(static_cast<long long>(size_)).size());
+    number.insert(0, width - number.size(), '0');
+    std::string name = number + "-" + std::string(chapter.kind->name);
+    if (planned.course > 0) name += "-" + number_text(planned.course);
+    if (planned.wall >= 0) name += "-" + name_part(chapter.context->wall(planned.wall).name);
+    return name;
+  }
+
+  [[nodiscard]] Group drawn(const Chapter& chapter, const PlannedSheet& planned) const {
+    if (chapter.kind->draw != nullptr) return chapter.kind->draw(*chapter.context, planned);
+    return draw_list(now_, planned, chapter.list, chapter.under);
   }
 
   Context now_, poured_;
-  std::vector<Chapter> chapters_;
-  std::vector<Entry> entries_;
+  std::vector<Chapter> chapters_;  // in the order of the registry
+  std::size_t size_ = 0;
 };
 
 }  // namespace

@@ -105,9 +105,9 @@ void draw_marks(Pad& pad, const Strip& strip) {
   add_bars_behind(below, strip);
   add_junction_labels(below, strip);
   const Area room = context.page.drawing;
-  pad.add(draw_running_labels(above, {room.left, strip.back(), room.right, room.top}, {kLeader, kNumbers},
+  pad.add(draw_running_labels(std::move(above), {room.left, strip.back(), room.right, room.top}, {kLeader, kNumbers},
                               LabelSide::Above, context.tape()));
-  pad.add(draw_running_labels(below, {room.left, room.bottom + strip.foot, room.right, strip.face},
+  pad.add(draw_running_labels(std::move(below), {room.left, room.bottom + strip.foot, room.right, strip.face},
                               {kLowLeader, kLowPlumb}, LabelSide::Below, context.tape()));
 }
 

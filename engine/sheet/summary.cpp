@@ -241,7 +241,10 @@ bool summary_holds_sides(const Context& context) {
 constinit const SheetKind kSummarySheet{
     .name = "summary",
     .caution = {"engineer"},
-    .sheets = [](const Context& context) { return one_sheet(context.words.title_summary, scale_of_summary(context)); },
+    .sheets =
+        [](const Context& context) {
+          return numbered_sheets(context, context.words.title_summary, scale_of_summary(context));
+        },
     .draw = [](const Context& context, const PlannedSheet&) { return draw_summary(context); },
 };
 

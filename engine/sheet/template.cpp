@@ -270,13 +270,11 @@ namespace {
 
 std::vector<PlannedSheet> template_sheets(const Context& context) {
   const std::vector<DowelTemplate> templates = dowel_templates(context);
-  std::vector<PlannedSheet> sheets;
+  std::vector<PlannedSheet> sheets =
+      numbered_sheets(context, context.words.title_template, kFullSize, templates.size());
   for (std::size_t index = 0; index < templates.size(); ++index) {
-    sheets.push_back({.title = part_title(context.words, std::string(context.words.title_template),
-                                         static_cast<int>(index) + 1, static_cast<int>(templates.size())),
-                     .scale = kFullSize});
     for (const steel::Dowel* dowel : templates[index].dowels) {
-      sheets.back().shown.push_back(static_cast<std::size_t>(dowel - context.answer.dowels.data()));
+      sheets[index].shown.push_back(static_cast<std::size_t>(dowel - context.answer.dowels.data()));
     }
   }
   return sheets;

@@ -40,7 +40,7 @@ struct Words {
   std::string_view legend_half, legend_cut, legend_bond_beam, legend_lintel, legend_sash, legend_open_end,
       legend_open_both, legend_cleanout, legend_corner_set, legend_half_high, legend_solid;
   // Lists
-  std::string_view opening, masonry_opening, from_corner, underside, asked, lintel, note, none, cut_key, piece_length,
+  std::string_view opening, masonry_opening, from_corner, underside, asked, lintel, none, cut_key, piece_length,
       cut_from, offcut, pieces, places, saw_rule, factory_start, factory_end, pairs_with, rod_event, rod_top,
       rod_lintel, rod_bond_beam, rod_course, rod_note, use_door, use_overhead, use_window, use_plain,
       lead_units_heading, lead_course, lead_note, corner, schedule_note, wide, high, from_named, packed,

@@ -177,7 +177,6 @@ const Words kEnglish{
     .underside = "Heights from datum",
     .asked = "Asked",
     .lintel = "Lintel, note",
-    .note = "Note",
     .none = "none",
     .cut_key = "Mark",
     .piece_length = "Length",

@@ -15,7 +15,6 @@ inline constexpr PourWords kEnglishPour{
     .marks_hooked = "All marks from {0}, {1}: hook the tape there once.",
     .marks_held = "All marks from {0}, {1}: hold the tape's end to it, once.",
     .behind_corner = "{0}, behind {1}",
-    .zero = "tape held here",
 
     .list_heading = "{0}: from {1}, {2}; in from {3}",
     .centre_at = "Centre",

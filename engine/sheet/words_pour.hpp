@@ -7,7 +7,7 @@ namespace stringcourse::sheet {
 struct PourWords {
   // What stands at zero of a wall's numbers, and along which of its faces they run.
   std::string_view outer_corner, inside_corner, met_face, met_inner, free_end, along_outer, along_either, marks_hooked,
-      marks_held, behind_corner, zero;
+      marks_held, behind_corner;
   // Dowel list
   std::string_view list_heading, centre_at, in_from_line, from_outer, from_either, cell_of_course, room_to_start,
       room_to_end, room_across, cell_own, cell_other, no_cell, list_note, lap_note, form_here, form_at, form_unknown;
