@@ -1,7 +1,7 @@
 #!/bin/sh
 # The long comparisons, written to docs/oracle-results.md:
 # - the bond solver with its oracles: 300 walls by CBC, 150 by GLPK, 1,000 tiny ones by brute force (5 minutes on an idle
-#   core), and whole small buildings: 600 by GLPK, 150 by CBC (half an hour);
+#   core), and whole small buildings: 300 by GLPK, 60 by CBC (a quarter of an hour);
 # - 100,000 buildings that somebody would build, a third of each grain, with a small search, and one in ten of them as
 #   while dragged: every answer certified (four hours of one core; as many at a time as there are cores).
 # STRINGCOURSE_SENSIBLE: another number of buildings; STRINGCOURSE_FIRST_SEED: other ones.
