@@ -40,12 +40,13 @@ struct Table {
   void add_heading(const std::string& text);
 };
 
-/// An empty table of these columns, as wide as the sheet's drawing.
+/// A column to be: its words outlive the call.
 struct ColumnWords {
   std::string_view title;
   int share = 10;
   Anchor anchor = Anchor::Start;
 };
+/// An empty table of these columns.
 [[nodiscard]] Table new_table(Micrometres width, std::string_view name, std::initializer_list<ColumnWords> columns,
                               Micrometres height_of_text);
 
@@ -58,8 +59,8 @@ struct HeadingAbove {
   std::size_t lines() const { return to - from; }
 };
 [[nodiscard]] HeadingAbove heading_above(const Table& table, std::size_t first);
-/// The line behind the last one of each sheet that leaves so much height to the table, the least number of sheets. Rows
-/// stay whole unless one is longer than a sheet.
+/// The line behind the last one of each sheet that leaves so much height to the table. Each is as full as its rows, and
+/// groups that are to stay whole, allow; a row longer than a sheet is torn.
 [[nodiscard]] std::vector<std::size_t> ends_of_sheets(const Table& table, Micrometres height);
 /// The lines first..last (last not included), with the head and the heading above them, hung from `top_left`.
 [[nodiscard]] Group draw_table(const Table& table, Point top_left, std::size_t first, std::size_t last);

@@ -86,8 +86,12 @@ void write_second_course_notes(Stack& stack, const Context& context) {
   write_legend(stack, context, 2);
 }
 
+std::string plan_title(const Building&, const Words& words, int course) {
+  return fill_in(words.title_plan, {number_text(course)});
+}
+
 Group draw_course_plan(const Context& context, int course) {
-  Pad pad(Role::Figure, fill_in(context.words.title_plan, {number_text(course)}));
+  Pad pad(Role::Figure, plan_title(context.building, context.words, course));
   const Scale scale = scale_of_course_plan(context);
   const PlanDetail detail = scale.denominator <= 200 ? PlanDetail::Units : PlanDetail::Walls;
   pad.add(draw_plan(context, course, detail, left_part(context.page.drawing, kPlanShare), scale));
@@ -104,10 +108,6 @@ int courses_of(const Building& building) {
 
 bool has_course(const Context& context, int course) {
   return course <= static_cast<int>(context.building.courses.size());
-}
-
-std::string plan_title(const Building&, const Words& words, int course) {
-  return fill_in(words.title_plan, {number_text(course)});
 }
 
 std::vector<PlannedSheet> course_sheets(const Context& context) {

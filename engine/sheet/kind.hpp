@@ -1,6 +1,6 @@
 #pragma once
 // One kind of sheet: all that the set, its order, the drawings of the page and the command line know of it. A kind is
-// one file that ends with its descriptor; registry.hpp lists them.
+// one file that ends with its descriptor; registry.hpp lists them. It is either a drawing or a list.
 #include <optional>
 #include <string>
 #include <string_view>

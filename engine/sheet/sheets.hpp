@@ -19,9 +19,9 @@ struct SheetName {
   friend bool operator==(const SheetName&, const SheetName&) = default;
 };
 
-/// The set in order: summary (and findings, standards), first-course plan whole and by side, second course likewise,
-/// an elevation of each side and interior wall, opening schedule, saw list, gauge rod with corner leads. Long walls
-/// and tables go over several sheets.
+/// The set in the order of registry.hpp: summary, findings and standards, what the pour needs, what was found on the
+/// ground, plans of the first two courses whole and by side, elevations, lists. Long walls and tables go over several
+/// sheets.
 [[nodiscard]] std::vector<SheetName> sheet_names(const Answer& answer, Paper paper);
 [[nodiscard]] std::vector<Sheet> make_sheets(const Answer& answer, Paper paper);
 /// The same sheets one at a time, in order: only one is in memory.
