@@ -138,8 +138,9 @@ struct Shown<ground::TapeAsFound> {
       shown("lines", &Of::lines),
       shown("missing", [](const View& view, const Of& of) { return lines_named(view, of.missing); },
             "lines still to be taped: they would hold the shape, or check it"),
-      shown("held", [](const View& view, const Of& of) { return if_adjusted<std::string_view>(of, corner_name(view, of.held)); },
-            "the corner whose peg stays"),
+      shown("held", [](const View& view, const Of& of) {
+        return is_adjusted(view) ? std::optional<std::string_view>(corner_name(view, of.held)) : std::nullopt;
+      }, "the corner whose peg stays"),
       shown("beyond_need", [](const View&, const Of& of) { return if_adjusted(of, of.freedom); }, "readings beyond what the shape needs"),
       shown("agreement", [](const View&, const Of& of) { return if_adjusted(of, agreement_of(of)); },
             "disagree: a blunder that these readings cannot place"),
