@@ -206,19 +206,36 @@ class Assembly {
 
   void open_site(std::size_t s) {
     const PanelSite& site = sites_[s];
-    const std::vector<std::vector<Bearings>> sets = bearing_sets(site, most_sets(s));
+    const bool concedes = strictness_[s] == Strictness::Conceding;
+    const std::vector<std::vector<Bearings>> sets = bearing_sets(site, concedes ? kMostBearingSets : most_sets(s));
     std::vector<Key> lintels;
     for (const auto& set : sets) lintels.push_back(cost_of_lintels(site, set));
     options_[s].assign(std::size_t{1} << site.bits.size(), Option{});
     for (std::uint32_t values = 0; values < options_[s].size(); ++values) {
       if (keeps_ && values != values_of(s, kept_)) continue;  // no choice
       Option& option = options_[s][values];
-      option.bearings = sets;
-      option.lintels = lintels;
-      for (const auto& set : sets) {
-        option.cases.push_back(&memo_->case_of(panel_of(*building_, site, bits_, values, set, strictness_[s], printed_)));
+      const auto add = [&](std::size_t set, Panel panel) {
+        option.bearings.push_back(sets[set]);
+        option.lintels.push_back(lintels[set]);
+        option.cases.push_back(&memo_->case_of(std::move(panel)));
+      };
+      const auto panel = [&](std::size_t set) { return panel_of(*building_, site, bits_, values, sets[set], strictness_[s], printed_); };
+      for (std::size_t set = 0; set < sets.size(); ++set) {
+        bearings_left_out_ |= option.cases.size() == most_sets(s);
+        if (option.cases.size() == most_sets(s)) break;
+        Panel with = panel(set);
+        if (!concedes || !bears_on_nothing(with)) add(set, std::move(with));
       }
+      if (option.cases.empty()) add(0, panel(0));  // it stands for all of them
     }
+  }
+
+  /// A lintel that bears on nothing leaves a row without units: no rule that is given up helps there.
+  static bool bears_on_nothing(const Panel& panel) {
+    return std::ranges::any_of(panel.rows, [](const Row& row) {
+      const auto overlap = [](const RowRun& run) { return run.end < run.start; };
+      return (row.choices.empty() && !row.fixed) || std::ranges::any_of(row.runs, overlap);
+    });
   }
 
   [[nodiscard]] Key value_of(const Option& option) const { return option.cases.empty() ? Key::impossible() : option.value(best_of(option), order_); }
