@@ -26,6 +26,12 @@ struct Option {
   [[nodiscard]] Key bound(std::size_t i) const { return with_lintels(i, cases[i]->bound); }
 };
 
+/// Bearings of a site's one-piece lintels, and what they cost by themselves.
+struct BearingSet {
+  std::vector<Bearings> bearings;
+  Key cost;
+};
+
 /// A stopped panel weighs more than any layout, so that the fewest panels stop.
 constexpr std::uint64_t kStoppedWeight = std::uint64_t{1} << 52;
 constexpr std::size_t kMostBearingSets = 512, kMostConcedingSets = 12;  // a conceding panel takes long
@@ -57,12 +63,12 @@ class Assembly {
   }
 
   Layout run() {
-    for (std::size_t s = 0; s < sites_.size(); ++s) open_site(s);
     std::size_t cases = 0;
-    for (const std::vector<Option>& options : options_) {
-      for (const Option& option : options) cases += option.cases.size();
+    for (std::size_t s = 0; s < sites_.size(); ++s) {
+      cases += bearing_sets(sites_[s], most_sets(s)).size() << (keeps_ ? 0 : sites_[s].bits.size());
     }
     memo_->share_quick_looks(cases);
+    for (std::size_t s = 0; s < sites_.size(); ++s) open_site(s);
     for (;;) {
       const Assignment chosen = settle();
       if (!relax_stopped(chosen)) return place(chosen);
@@ -199,6 +205,7 @@ class Assembly {
     return key_of(charge, order_);
   }
 
+  /// How many sets of bearings are tried.
   [[nodiscard]] std::size_t most_sets(std::size_t s) const {
     if (memo_->is_quick() && few_bearings_[s] != 0) return kFewBearingSets;
     return memo_->is_quick() || strictness_[s] == Strictness::Conceding ? kMostConcedingSets : kMostBearingSets;
@@ -206,36 +213,44 @@ class Assembly {
 
   void open_site(std::size_t s) {
     const PanelSite& site = sites_[s];
-    const bool concedes = strictness_[s] == Strictness::Conceding;
-    const std::vector<std::vector<Bearings>> sets = bearing_sets(site, concedes ? kMostBearingSets : most_sets(s));
-    std::vector<Key> lintels;
-    for (const auto& set : sets) lintels.push_back(cost_of_lintels(site, set));
+    std::vector<BearingSet> sets = sets_of(s);
     options_[s].assign(std::size_t{1} << site.bits.size(), Option{});
     for (std::uint32_t values = 0; values < options_[s].size(); ++values) {
       if (keeps_ && values != values_of(s, kept_)) continue;  // no choice
-      Option& option = options_[s][values];
-      const auto add = [&](std::size_t set, Panel panel) {
-        option.bearings.push_back(sets[set]);
-        option.lintels.push_back(lintels[set]);
-        option.cases.push_back(&memo_->case_of(std::move(panel)));
-      };
-      const auto panel = [&](std::size_t set) { return panel_of(*building_, site, bits_, values, sets[set], strictness_[s], printed_); };
-      for (std::size_t set = 0; set < sets.size(); ++set) {
-        bearings_left_out_ |= option.cases.size() == most_sets(s);
-        if (option.cases.size() == most_sets(s)) break;
-        Panel with = panel(set);
-        if (!concedes || !bears_on_nothing(with)) add(set, std::move(with));
-      }
-      if (option.cases.empty()) add(0, panel(0));  // it stands for all of them
+      fill(options_[s][values], s, values, sets);
     }
   }
 
-  /// A lintel that bears on nothing leaves a row without units: no rule that is given up helps there.
-  static bool bears_on_nothing(const Panel& panel) {
-    return std::ranges::any_of(panel.rows, [](const Row& row) {
-      const auto overlap = [](const RowRun& run) { return run.end < run.start; };
-      return (row.choices.empty() && !row.fixed) || std::ranges::any_of(row.runs, overlap);
-    });
+  /// Of a conceding site all sets, the likeliest first: some of them bear on nothing, and only a few of the others are tried.
+  [[nodiscard]] std::vector<BearingSet> sets_of(std::size_t s) {
+    const bool concedes = strictness_[s] == Strictness::Conceding;
+    std::vector<BearingSet> sets;
+    for (auto& bearings : bearing_sets(sites_[s], concedes ? kMostBearingSets : most_sets(s))) {
+      const Key cost = cost_of_lintels(sites_[s], bearings);
+      sets.push_back({std::move(bearings), cost});
+    }
+    if (concedes) sort_stably(sets, {}, &BearingSet::cost);
+    return sets;
+  }
+
+  void fill(Option& option, std::size_t s, std::uint32_t values, const std::vector<BearingSet>& sets) {
+    const auto add = [&](const BearingSet& set, Panel panel) {
+      option.bearings.push_back(set.bearings);
+      option.lintels.push_back(set.cost);
+      option.cases.push_back(&memo_->case_of(std::move(panel)));
+    };
+    const auto panel_with = [&](const BearingSet& set) {
+      return panel_of(*building_, sites_[s], bits_, values, set.bearings, strictness_[s], printed_);
+    };
+    for (const BearingSet& set : sets) {
+      if (option.cases.size() == most_sets(s)) {
+        bearings_left_out_ = true;
+        return;
+      }
+      Panel panel = panel_with(set);
+      if (strictness_[s] != Strictness::Conceding || !bears_on_nothing(panel)) add(set, std::move(panel));
+    }
+    if (option.cases.empty()) add(sets.front(), panel_with(sets.front()));  // it stands for all of them
   }
 
   [[nodiscard]] Key value_of(const Option& option) const { return option.cases.empty() ? Key::impossible() : option.value(best_of(option), order_); }

@@ -17,6 +17,13 @@ std::vector<RowPair> listed(const Counted& counted) {
 
 }  // namespace
 
+bool bears_on_nothing(const Panel& panel) {
+  return std::ranges::any_of(panel.rows, [](const Row& row) {
+    const auto overlap = [](const RowRun& run) { return run.end < run.start; };
+    return (row.choices.empty() && !row.fixed) || std::ranges::any_of(row.runs, overlap);
+  });
+}
+
 RowPairs row_pairs(const Panel& panel) {
   Counted lying, shifting;
   const auto& courses = panel.course_rows;

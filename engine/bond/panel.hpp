@@ -89,6 +89,9 @@ struct Panel {
   std::vector<PanelBar> bars;
 };
 
+/// Whether a lintel that bears on nothing, or ends that overlap, leave a row without units: no rule that is given up helps.
+[[nodiscard]] bool bears_on_nothing(const Panel& panel);
+
 /// Two rows of a panel, and in how many pairs of courses they meet so.
 struct RowPair {
   std::int32_t first = 0, second = 0;

@@ -1,6 +1,7 @@
 #include "bond/panel_memo.hpp"
 
 #include <algorithm>
+#include <bit>
 #include <utility>
 
 #include "bond/search.hpp"
@@ -102,7 +103,7 @@ PanelCase::PanelCase() = default;
 PanelCase::~PanelCase() = default;
 
 PanelCase& PanelMemo::case_of(Panel panel) {
-  std::string key = bytes_of(panel);
+  std::string key = bytes_of(panel) + std::to_string(quick_looks_);  // with others another layout may come first
   const auto known = known_.find(key);
   if (known != known_.end()) {
     note_asked(*known->second);
@@ -121,11 +122,7 @@ std::expected<PanelAnswer, PanelStop> PanelMemo::concede(const Panel& panel, Pan
   PanelCase& kept = case_of(std::move(strict));
   while (kept.known != PanelCase::Known::Final) refine(kept);
   if (kept.answer) return *kept.answer;
-  const bool no_room = std::ranges::any_of(panel.rows, [](const Row& row) {
-    const auto overlap = [](const RowRun& run) { return run.end < run.start; };
-    return (row.choices.empty() && !row.fixed) || std::ranges::any_of(row.runs, overlap);  // a lintel that bears on nothing
-  });
-  if (no_room) return std::unexpected(*kept.stop);
+  if (bears_on_nothing(panel)) return std::unexpected(*kept.stop);
   const Room own(kLooksOfBudget * budget_ / kShareAgain);
   const bool again = may_look_again() && solver.room_left().left() < own.left();
   if (again) {
@@ -165,7 +162,8 @@ bool PanelMemo::look_again(PanelCase& kept, Room own) {
 bool PanelMemo::may_look_again() const { return !is_quick() && out_of_room_ == OutOfRoom::LayRoughly && looked_again_ < kMostLookedAgain; }
 
 void PanelMemo::share_quick_looks(std::size_t cases) {
-  quick_looks_ = std::clamp(kQuickLooks / std::max<std::int64_t>(static_cast<std::int64_t>(cases), 1), kLeastQuickLooks, kMostQuickLooks);
+  const auto many = static_cast<std::int64_t>(std::bit_ceil(cases));
+  quick_looks_ = std::clamp(kQuickLooks / many, kLeastQuickLooks, kMostQuickLooks);
 }
 
 void PanelMemo::begin_change(std::int64_t looks) {

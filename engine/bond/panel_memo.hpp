@@ -58,8 +58,9 @@ class PanelMemo {
   /// A job's panels share the looks of this budget (kLooksOfBudget), over all that is asked until the next begin_job: a
   /// panel may take a share of what is left at each step, so that it is never quite used up.
   void begin_job(std::int64_t budget);
-  /// A panel's first layout takes so many looks that those of `cases` panels together take about kQuickLooks: whatever the
-  /// budget, so that more of it never makes that layout worse.
+  /// A panel's first layout takes so many looks that those of `cases` panels together take no more than kQuickLooks: whatever
+  /// the budget, so that more of it never makes that layout worse. Before the first case_of: what was laid with other looks
+  /// is another case. (Halved in steps, so that jobs nearly as large know one another's panels.)
   void share_quick_looks(std::size_t cases);
   /// The same job goes on with so many looks.
   void refill(std::int64_t looks) { room_ = Room(looks); }

@@ -5,6 +5,7 @@
 #include <optional>
 #include <utility>
 
+#include "bond/lintel_units.hpp"
 #include "measure/sorting.hpp"
 #include "walls/corner_plan.hpp"
 
@@ -213,21 +214,21 @@ void leave_without_units(Row& row) {
   if (row.runs.empty()) row.runs.push_back(RowRun{0, 1, RunEnd::FreeEnd, RunEnd::FreeEnd, -1, -1});
 }
 
-/// Whether a one-piece lintel that goes from..to in these courses leaves the lintels of units beside it what they bear on.
-bool leaves_others_their_bearing(const Building& building, const PanelSite& site, const ResolvedOpening& opening, std::int64_t from,
-                                 std::int64_t to) {
+/// Whether a one-piece lintel that goes from..to leaves the lintels of units beside it what they bear on.
+bool leaves_others_their_bearing(const Building& building, const PanelSite& site, const ResolvedOpening& opening,
+                                 std::int64_t from, std::int64_t to) {
   return std::ranges::none_of(site.openings, [&](std::int32_t index) {
     const ResolvedOpening& other = at(building.openings, index);
     if (&other == &opening || !other.lintel || other.lintel->make != LintelMake::BuiltUp) return false;
     const bool beside = other.lintel->first_course < opening.lintel->first_course + opening.lintel->courses &&
                         opening.lintel->first_course < other.lintel->first_course + other.lintel->courses;
-    const std::int64_t least = nm(other.lintel->least_bearing);
+    const std::int64_t least = nm(other.lintel->least_bearing - kBearingWithin);
     return beside && from < nm(other.to) + least && nm(other.from) - least < to;
   });
 }
 
-/// Each end of a one-piece lintel bears on one run of its own wall (and so leaves a corner its unit). Where it cannot, no
-/// layout exists.
+/// Each end of a one-piece lintel bears on one run of its own wall (and so leaves a corner its unit), and leaves a lintel
+/// of units beside it what that bears on. Where it cannot, no layout exists.
 void forbid_floating_bearings(const Building& building, const PanelSite& site, const std::vector<Bearings>& bearings, Panel& panel) {
   for (std::size_t i = 0; i < site.one_piece.size(); ++i) {
     const ResolvedOpening& opening = at(building.openings, site.one_piece[i]);
@@ -238,7 +239,8 @@ void forbid_floating_bearings(const Building& building, const PanelSite& site, c
       return std::ranges::any_of(row.runs, [&](const RowRun& run) { return run.start <= a - site.from && b - site.from <= run.end; });
     };
     const bool alone = panel.concedes || leaves_others_their_bearing(building, site, opening, from, to);
-    if (alone && carried(from, nm(opening.from)) && carried(nm(opening.to), to) && joints_stand_clear(building, site, from, to)) continue;
+    const bool bears = carried(from, nm(opening.from)) && carried(nm(opening.to), to);
+    if (alone && bears && joints_stand_clear(building, site, from, to)) continue;
     leave_without_units(row);
   }
 }

@@ -29,8 +29,14 @@ PanelAnswer answer_of(const SweepResult& result, Order order, const Key& bound) 
 
 }  // namespace
 
-PanelSolver::PanelSolver(const Panel& panel, std::int64_t budget, OutOfRoom out_of_room, Room room, std::int64_t quick_looks)
-    : panel_(&panel), budget_(budget), out_of_room_(out_of_room), quick_looks_(quick_looks), order_(order_of(panel)), room_(room) {}
+PanelSolver::PanelSolver(const Panel& panel, std::int64_t budget, OutOfRoom out_of_room, Room room,
+                         std::int64_t quick_looks)
+    : panel_(&panel),
+      budget_(budget),
+      out_of_room_(out_of_room),
+      quick_looks_(quick_looks),
+      order_(order_of(panel)),
+      room_(room) {}
 
 /// With no short lap, no shifted joint and no more deviation than the runs need by themselves, every other layout has a
 /// cut, or deviates more.
@@ -98,15 +104,16 @@ SweepResult PanelSolver::lay_roughly() {
   return {};
 }
 
-/// A layout that is easily found: what the search must beat. Where a little finds none that keeps the rules, a search tries
-/// once more with half its room.
+/// A layout that is easily found: what the search must beat. Where a little finds none that keeps the rules, a search
+/// tries once more with half its room.
 void PanelSolver::lay_quickly(std::size_t most_starts) {
   if (quickly_tried_) return;
   quickly_tried_ = true;
   lay_rows(most_starts, quick_looks_);
   const bool gives_up_rules = !best_.cost.is_impossible() && cost_of(best_.cost, order_).conceded > 0;
   const std::int64_t more = room_.left() / kQuickShare;
-  if (most_starts == kStarts && more > quick_looks_ && (best_.cost.is_impossible() || gives_up_rules)) lay_rows(most_starts, more);
+  const bool is_search = most_starts == kStarts;
+  if (is_search && more > quick_looks_ && (best_.cost.is_impossible() || gives_up_rules)) lay_rows(most_starts, more);
 }
 
 void PanelSolver::lay_rows(std::size_t most_starts, std::int64_t looks) {

@@ -20,12 +20,15 @@ namespace stringcourse::bond {
 /// A proven bound on the cost of a panel, from pairs of rows alone: cheap. Empty: no lawful layout exists.
 [[nodiscard]] std::optional<Cost> bound_panel(const Panel& panel);
 
-/// The same in steps, for who may not need the whole answer. The panel must outlive it.
+/// What the first layout of a panel by itself may take.
 inline constexpr std::int64_t kQuickLooksOfPanel = 200'000;
+
+/// The same in steps, for who may not need the whole answer. The panel must outlive it.
 class PanelSolver {
  public:
   /// `quick_looks`: what the first layout may take, rather more than the room than less.
-  PanelSolver(const Panel& panel, std::int64_t budget, OutOfRoom out_of_room, Room room, std::int64_t quick_looks = kQuickLooksOfPanel);
+  PanelSolver(const Panel& panel, std::int64_t budget, OutOfRoom out_of_room, Room room,
+              std::int64_t quick_looks = kQuickLooksOfPanel);
   /// What the steps from now on may take.
   void give(Room room) { room_ = room; }
   [[nodiscard]] const Room& room_left() const { return room_; }
@@ -72,7 +75,7 @@ class PanelSolver {
   bool begun_ = false;
   std::optional<PanelStop> stop_;
   std::int64_t searched_ = 0;      // expansions
-  std::uint64_t first_term_ = 0;   // no layout has less of the first term
+  std::uint64_t first_term_ = 0;   // the allowance of it within which is looked next
   std::unique_ptr<Sweep> everything_;
 };
 

@@ -36,7 +36,7 @@ class Sweep {
   /// The same in steps: Unfinished says that `bound` is sure so far, and that there is more to look through. Asked again
   /// with a cutoff that is no greater, it goes on.
   [[nodiscard]] SweepResult advance(const Key& cutoff, std::int64_t budget);
-  /// Where advance() goes on; a fresh sweep of the same panel may begin there.
+  /// The allowance of the first term with which advance() goes on; a fresh sweep of the same panel may begin there.
   [[nodiscard]] std::uint64_t next_first_term() const { return least_allowance_; }
   void begin_at(std::uint64_t first_term) { least_allowance_ = first_term; }
   /// A good layout, not proven: only the `width` most promising states of each step are followed. For jobs whose

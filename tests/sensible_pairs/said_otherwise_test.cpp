@@ -6,12 +6,12 @@
 
 #include "bond/panel_memo.hpp"
 #include "cost_in_order.hpp"
+#include "document/answer_json.hpp"
 #include "job/read.hpp"
 #include "job/write.hpp"
-#include "sensible/looks_elsewhere.hpp"
 #include "property/said_otherwise.hpp"
 #include "property/sensible_jobs.hpp"
-#include "document/answer_json.hpp"
+#include "sensible/looks_elsewhere.hpp"
 #include "walls/resolve.hpp"
 
 namespace stringcourse::property {
@@ -164,6 +164,29 @@ TEST(SaidOtherwise, AnOpeningMovedThereAndBackGivesTheSameBytes) {
   }
   tally.print("there and back");
   EXPECT_GT(tally.compared, 0);
+}
+
+/// What a memory laid for a building with fewer choices is no other than what it lays for this one: the walls that the two
+/// share are one and the same.
+TEST(SaidOtherwise, WhatAnotherBuildingLeftInMemoryMovesNoPiece) {
+  Tally tally;
+  for (std::uint64_t seed = seeds(40).first; seed < seeds(40).beyond(); ++seed) {
+    const Job job = building(seed);
+    if (job.openings.size() < 2) continue;
+    Job fewer = job;
+    fewer.openings.pop_back();
+    const Wishes wishes{.search_budget = kDragged};
+    const auto fresh = solve(job, wishes);
+    if (!fresh) continue;
+    bond::PanelMemo memo(wishes.search_budget);
+    static_cast<void>(solve(fewer, wishes, memo));
+    const auto after = solve(job, wishes, memo);
+    ASSERT_TRUE(after.has_value()) << name(seed);
+    ++tally.compared;
+    EXPECT_TRUE(answer_text(*fresh) == answer_text(*after)) << name(seed) << " hangs on what was laid before";
+  }
+  tally.print("after another building");
+  EXPECT_GT(tally.compared, 20);
 }
 
 }  // namespace
