@@ -6,10 +6,10 @@
 #include "cli/solved.hpp"
 #include "cli/summary.hpp"
 #include "cli/verb_actions.hpp"
+#include "edits/begun.hpp"
 #include "job/read.hpp"
 #include "job/words.hpp"
 #include "job/write.hpp"
-#include "edits/begun.hpp"
 #include "walls/resolve.hpp"
 
 namespace stringcourse::cli {

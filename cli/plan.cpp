@@ -9,9 +9,9 @@
 #include "cli/solved.hpp"
 #include "cli/summary.hpp"
 #include "cli/verb_actions.hpp"
+#include "document/answer_json.hpp"
 #include "job/words.hpp"
 #include "job/write.hpp"
-#include "document/answer_json.hpp"
 
 namespace stringcourse::cli {
 

@@ -2,11 +2,11 @@
 
 #include "cli/files.hpp"
 #include "cli/summary.hpp"
+#include "document/answer_json.hpp"
+#include "document/refusals_json.hpp"
 #include "job/read.hpp"
 #include "job/refusal_codes.hpp"
 #include "job/words.hpp"
-#include "document/answer_json.hpp"
-#include "document/refusals_json.hpp"
 
 namespace stringcourse::cli {
 

@@ -3,18 +3,18 @@
 #include <algorithm>
 #include <utility>
 
+#include "document/answer_json.hpp"
+#include "document/page_parts.hpp"
+#include "document/refusals_json.hpp"
 #include "ink/svg.hpp"
 #include "job/read.hpp"
 #include "job/write.hpp"
 #include "laying/merge_jobs.hpp"
 #include "sheet/drawing.hpp"
-#include "document/answer_json.hpp"
-#include "document/page_parts.hpp"
-#include "wasm/drawing_head.hpp"
 #include "solve/printed_set.hpp"
-#include "document/refusals_json.hpp"
 #include "walls/resolve.hpp"
 #include "wasm/block.hpp"
+#include "wasm/drawing_head.hpp"
 #include "wasm/request.hpp"
 
 namespace stringcourse::border {

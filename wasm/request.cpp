@@ -2,9 +2,9 @@
 
 #include <utility>
 
+#include "document/choices.hpp"
 #include "job/read.hpp"
 #include "job/words.hpp"
-#include "document/choices.hpp"
 #include "wasm/base64.hpp"
 #include "wasm/fields.hpp"
 

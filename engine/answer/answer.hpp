@@ -1,6 +1,6 @@
 #pragma once
-// What a job comes to: one plain value with every result. Each is made once, by the room that knows how; whoever shows an
-// answer reads it here and works nothing out again.
+// What a job comes to: one plain value with every result. Each is made once, by the room that knows how; whoever shows
+// an answer reads it here and works nothing out again.
 #include <cstdint>
 #include <optional>
 #include <string>
@@ -31,14 +31,14 @@ namespace stringcourse {
 /// What a small change would save: see OfferWhat.
 struct Offer {
   OfferWhat what = OfferWhat::MoveOpening;
-  std::string place;      // JSON pointer of the opening or side
-  std::string name;       // the user's name of it
-  std::string text;       // "D1 4 in toward B: no cuts, 3 short laps fewer"
+  std::string place;  // JSON pointer of the opening or side
+  std::string name;   // the user's name of it
+  std::string text;   // "D1 4 in toward B: no cuts, 3 short laps fewer"
   Length change;
-  Length shift = {};      // ChangeWidth: of the near jamb, towards the wall's end
-  std::int64_t conceded = 0;  // weight of the rules that need not be given up
+  Length shift = {};                                // ChangeWidth: of the near jamb, towards the wall's end
+  std::int64_t conceded = 0;                        // weight of the rules that need not be given up
   std::int64_t cuts = 0, short_laps = 0, bars = 0;  // saved; negative: more of them
-  std::vector<std::size_t> mends = {};  // findings that it removes or, where no offer does, lessens: into Answer::findings
+  std::vector<std::size_t> mends = {};  // into Answer::findings: what it removes or, where no offer does, lessens
 };
 
 /// Places (near jamb, along its wall) at which an opening lays without a cut, within one unit each way.
@@ -59,7 +59,7 @@ struct Tallies {
 
 struct Answer {
   Job job;
-  Building building;               // as planned; or, where jambs or corners were found otherwise, as built
+  Building building;  // as planned; or, where jambs or corners were found otherwise, as built
   Layout layout;
   Tallies tallies;
   setout::SawList saw_list;
@@ -67,20 +67,20 @@ struct Answer {
   std::vector<supply::LintelAsLaid> lintels;
   std::vector<setout::WallCleanout> cleanouts;
   std::optional<AsBuilt> as_built;  // what was found and what changes for it
-  ground::AsFound found;           // what the job's readings say
+  ground::AsFound found;            // what the job's readings say
   std::vector<setout::SideBoards> boards;
   std::vector<setout::RodReadingWanted> rod_readings;
-  bool poured = false;             // the logs say that the concrete is there: what belongs to the pour stays as poured
-  std::optional<AsPoured> kept_from;  // as poured, where dowels are kept that were found elsewhere
-  std::vector<steel::Dowel> dowels;   // to be set; or, once poured, as they were poured
+  bool poured = false;  // the logs say that the concrete is there: what belongs to the pour stays as poured
+  std::optional<AsPoured> kept_from;           // as poured, where dowels are kept that were found elsewhere
+  std::vector<steel::Dowel> dowels;            // to be set; or, once poured, as they were poured
   std::optional<steel::DowelsNow> dowels_now;  // once poured: where their bars come down now
   std::vector<steel::FoundDowel> found_dowels;
   steel::DowelSearch dowel_search;  // layouts that save dowels; only where wished for
   steel::SlabRoom slab;
   std::optional<laying::AsLaid> laid;  // marks at the wall and what the laid log says; none while something is dragged
-  std::vector<Finding> findings;   // sorted by hold point, then place
-  std::vector<Offer> offers;       // sorted by what they save
-  bool offers_complete = true;     // every small change was tried; of a large building only the likeliest are
+  std::vector<Finding> findings;       // sorted by hold point, then place
+  std::vector<Offer> offers;           // sorted by what they save
+  bool offers_complete = true;         // every small change was tried; of a large building only the likeliest are
   std::vector<FreePlaces> free_places;
 };
 
@@ -91,7 +91,9 @@ void count_and_list(Answer& answer);
 [[nodiscard]] const Offer* offer_that_mends(const Answer& answer, std::size_t finding);
 
 /// The answer's layout, and the one printed before something was found otherwise. Lives as long as the answer.
-[[nodiscard]] inline laying::Layouts layouts_of(const Answer& answer) { return {answer.layout, answer.as_built ? &answer.as_built->printed : nullptr}; }
+[[nodiscard]] inline laying::Layouts layouts_of(const Answer& answer) {
+  return {answer.layout, answer.as_built ? &answer.as_built->printed : nullptr};
+}
 
 /// What the sheets of the pour are drawn of: as planned before anything was found or kept. Lives as long as the answer.
 struct PourOf {

@@ -14,10 +14,13 @@ bool write_answer(const Answer& answer, const ByteSink& sink, Placed placed) {
 
 std::string answer_text(const Answer& answer, Placed placed) {
   std::string text;
-  const bool whole = write_answer(answer, [&](std::string_view bytes) {
-    text += bytes;
-    return true;
-  }, placed);
+  const bool whole = write_answer(
+      answer,
+      [&](std::string_view bytes) {
+        text += bytes;
+        return true;
+      },
+      placed);
   return whole ? text : std::string();
 }
 

@@ -5,8 +5,8 @@
 #include <string>
 #include <string_view>
 
-#include "document/json_out.hpp"
 #include "answer/answer.hpp"
+#include "document/json_out.hpp"
 
 namespace stringcourse {
 
@@ -33,7 +33,8 @@ struct CourseAsked {
   std::optional<laying::Trial> trial;
   bool odds = false;  // 500 courses are played: some 20 ms
 };
-/// {"course": marks, runs, next joints, "rules", "joints", ..., "odds"}. False, and nothing is written, if there is no such.
+/// {"course": marks, runs, next joints, "rules", "joints", ..., "odds"}. False, and nothing is written, if there is no
+/// such.
 bool write_course(JsonOut& out, const Answer& answer, const CourseAsked& asked);
 
 /// {"names", "courses", "kinds", "cut", "boxes", "bars"}: every unit as a box [x, y, z, dx, dy, dz] in micrometres,

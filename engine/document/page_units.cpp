@@ -61,8 +61,8 @@ std::vector<CellOfUnit> cells_of(const View& view, const FoundPiece& found) {
   std::vector<CellOfUnit> cells;
   for (const CellSpan& cell : setout::cells_of(building.series_of(view.wall(found.run->wall)), *found.piece)) {
     const bool barred = std::ranges::any_of(bars, [&](const setout::WallBar& bar) {
-      return bar.first_course <= found.run->course && found.run->course <= bar.last_course && bar.centre > start + cell.from &&
-             bar.centre < start + cell.to;
+      return bar.first_course <= found.run->course && found.run->course <= bar.last_course &&
+             bar.centre > start + cell.from && bar.centre < start + cell.to;
     });
     cells.push_back({on_tape(view, start + cell.from), on_tape(view, start + cell.to),
                      barred && building.bars ? building.bars->size : std::string()});
@@ -87,21 +87,32 @@ struct Shown<FoundPiece> {
   static constexpr std::string_view name = "piece_card";
   static constexpr std::string_view description = "What a tapped unit is.";
   static constexpr auto fields = std::tuple{
-      shown("name", [](const View& view, const Of& of) { return setout::piece_name(view.building(), *of.run, *of.piece); }),
+      shown("name",
+            [](const View& view, const Of& of) { return setout::piece_name(view.building(), *of.run, *of.piece); }),
       shown("side", [](const View& view, const Of& of) -> const std::string& { return view.wall(of.run->wall).name; }),
       shown("course", [](const View&, const Of& of) { return of.run->course; }),
       shown("number", [](const View&, const Of& of) { return of.piece->number; }),
       shown("kind", [](const View&, const Of& of) { return of.piece->kind; }),
-      shown("kind_words", [](const View&, const Of& of) { return sheet::kEnglish.kinds[static_cast<std::size_t>(of.piece->kind)]; }),
-      shown("series", [](const View& view, const Of& of) -> const std::string& { return view.building().series_of(view.wall(of.run->wall)).title; }),
+      shown("kind_words",
+            [](const View&, const Of& of) { return sheet::kEnglish.kinds[static_cast<std::size_t>(of.piece->kind)]; }),
+      shown("series",
+            [](const View& view, const Of& of) -> const std::string& {
+              return view.building().series_of(view.wall(of.run->wall)).title;
+            }),
       shown("cut", [](const View&, const Of& of) { return of.piece->cut; }),
       shown("length", [](const View&, const Of& of) { return of.piece->length; }),
       shown("from", [](const View& view, const Of& of) { return on_tape(view, of.piece->start.nearest_nanometre()); }),
-      shown("to", [](const View& view, const Of& of) { return on_tape(view, setout::far_end(*of.piece).nearest_nanometre()); }),
-      shown("measured_from", [](const View& view, const Of& of) { return sheet::hook_text(view.building(), of.run->wall, sheet::kEnglish); }),
-      shown("joint", [](const View&, const Of& of) {
-        return of.run->joints == 0 ? Length() : Length::nanometres(of.run->slack.in_nanometres() / of.run->joints);
-      }),
+      shown("to", [](const View& view,
+                     const Of& of) { return on_tape(view, setout::far_end(*of.piece).nearest_nanometre()); }),
+      shown("measured_from",
+            [](const View& view, const Of& of) {
+              return sheet::hook_text(view.building(), of.run->wall, sheet::kEnglish);
+            }),
+      shown("joint",
+            [](const View&, const Of& of) {
+              return of.run->joints == 0 ? Length()
+                                         : Length::nanometres(of.run->slack.in_nanometres() / of.run->joints);
+            }),
       shown("left", [](const View& view, const Of& of) { return neighbour(view, of, 1); }),
       shown("right", [](const View& view, const Of& of) { return neighbour(view, of, -1); }),
       shown("above", [](const View& view, const Of& of) { return touching(view, of, of.run->course + 1); }),
@@ -119,7 +130,9 @@ struct Span {
   std::int64_t low, size;
 };
 std::int64_t micrometres(Length length) { return length.whole_multiples(Length::nanometres(1000)); }
-Span span_of(Length a, Length b) { return {micrometres(std::min(a, b)), micrometres(std::max(a, b)) - micrometres(std::min(a, b))}; }
+Span span_of(Length a, Length b) {
+  return {micrometres(std::min(a, b)), micrometres(std::max(a, b)) - micrometres(std::min(a, b))};
+}
 
 void write_numbers(JsonOut& out, std::initializer_list<std::int64_t> numbers) {
   for (const std::int64_t number : numbers) out.number(number);
@@ -129,7 +142,8 @@ void write_box(JsonOut& out, const Building& building, const Run& run, const Pie
   const Wall& wall = building.walls[static_cast<std::size_t>(run.wall)];
   const Course& course = building.courses[static_cast<std::size_t>(run.course - 1)];
   const PlanPoint near = plan_point(wall, piece.start.nearest_nanometre(), Length());
-  const PlanPoint far = plan_point(wall, setout::far_end(piece).nearest_nanometre(), building.series_of(wall).thickness);
+  const PlanPoint far =
+      plan_point(wall, setout::far_end(piece).nearest_nanometre(), building.series_of(wall).thickness);
   const Span x = span_of(near.x, far.x), y = span_of(near.y, far.y), z = span_of(course.underside(), course.top);
   write_numbers(out, {x.low, y.low, z.low, x.size, y.size, z.size});
 }
@@ -141,7 +155,8 @@ void write_bar(JsonOut& out, const Answer& answer, const PlacedBar& bar) {
   const Length low = building.courses[static_cast<std::size_t>(bar.first_course - 1)].underside();
   const Length high = building.courses[static_cast<std::size_t>(bar.last_course - 1)].top;
   const Length diameter = building.bars ? building.bars->diameter : Length();
-  write_numbers(out, {micrometres(at.x), micrometres(at.y), micrometres(low), micrometres(high), micrometres(diameter)});
+  write_numbers(out,
+                {micrometres(at.x), micrometres(at.y), micrometres(low), micrometres(high), micrometres(diameter)});
 }
 
 template <typename Write>
@@ -164,15 +179,21 @@ void write_solids(JsonOut& out, const Answer& answer) {
   const Building& building = answer.building;
   out.object([&] {
     out.list("names", [&] {
-      for_each_piece(answer, [&](const Run& run, const Piece& piece) { out.text(setout::piece_name(building, run, piece)); });
+      for_each_piece(answer,
+                     [&](const Run& run, const Piece& piece) { out.text(setout::piece_name(building, run, piece)); });
     });
     out.list("courses", [&] { for_each_piece(answer, [&](const Run& run, const Piece&) { out.number(run.course); }); });
-    out.list("kinds", [&] { for_each_piece(answer, [&](const Run&, const Piece& piece) { out.text(kind_name(piece.kind)); }); });
+    out.list("kinds",
+             [&] { for_each_piece(answer, [&](const Run&, const Piece& piece) { out.text(kind_name(piece.kind)); }); });
     out.list("cut", [&] {
       for_each_piece(answer, [&](const Run&, const Piece& piece) { out.number(setout::is_saw_cut(piece) ? 1 : 0); });
     });
-    out.list("boxes", [&] { for_each_piece(answer, [&](const Run& run, const Piece& piece) { write_box(out, building, run, piece); }); });
-    out.list("bars", [&] { for (const PlacedBar& bar : answer.layout.bars) write_bar(out, answer, bar); });
+    out.list("boxes", [&] {
+      for_each_piece(answer, [&](const Run& run, const Piece& piece) { write_box(out, building, run, piece); });
+    });
+    out.list("bars", [&] {
+      for (const PlacedBar& bar : answer.layout.bars) write_bar(out, answer, bar);
+    });
   });
 }
 

@@ -14,7 +14,9 @@ void put_length(JsonOut& out, std::string_view text, Length length) {
 
 void put(JsonOut& out, const View& view, Length value) { put_length(out, exact_text(value, view.tape()), value); }
 
-void put(JsonOut& out, const View& view, const Rounded& value) { put_length(out, tape_text(value.length, view.tape()), value.length); }
+void put(JsonOut& out, const View& view, const Rounded& value) {
+  put_length(out, tape_text(value.length, view.tape()), value.length);
+}
 
 void put(JsonOut& out, const View&, PlanPoint value) {
   out.list([&] {

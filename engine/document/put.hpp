@@ -15,7 +15,9 @@ namespace stringcourse::document {
 inline void put(JsonOut& out, const View&, bool value) { out.truth(value); }
 template <std::integral Number>
   requires(!std::same_as<Number, bool>)
-void put(JsonOut& out, const View&, Number value) { out.number(static_cast<std::int64_t>(value)); }
+void put(JsonOut& out, const View&, Number value) {
+  out.number(static_cast<std::int64_t>(value));
+}
 inline void put(JsonOut& out, const View&, std::string_view value) { out.text(value); }
 inline void put(JsonOut& out, const View&, const Nanometres& value) { out.number(value.count); }
 inline void put(JsonOut& out, const View&, const Verbatim& value) { out.raw(value.json); }
@@ -24,7 +26,9 @@ void put(JsonOut& out, const View& view, const Rounded& value);
 void put(JsonOut& out, const View& view, PlanPoint value);
 template <class Enum>
   requires std::is_enum_v<Enum>
-void put(JsonOut& out, const View&, Enum value) { out.text(enum_name(value)); }
+void put(JsonOut& out, const View&, Enum value) {
+  out.text(enum_name(value));
+}
 template <HasShown Of>
 void put(JsonOut& out, const View& view, const Of& of);
 template <std::ranges::range List>
@@ -37,8 +41,10 @@ void put(JsonOut& out, const View& view, const List& list) {
 
 template <class Read, class Of>
 decltype(auto) read_of(const ShownField<Read>& field, const View& view, const Of& of) {
-  if constexpr (std::is_member_pointer_v<Read>) return (of.*field.read);
-  else return field.read(view, of);
+  if constexpr (std::is_member_pointer_v<Read>)
+    return (of.*field.read);
+  else
+    return field.read(view, of);
 }
 
 /// One field with its name; nothing where it is empty.
@@ -59,11 +65,11 @@ template <HasShown Of>
 void put(JsonOut& out, const View& view, const Of& of) {
   constexpr bool is_list = requires { Shown<Of>::is_list; };
   if constexpr (requires { Shown<Of>::on_own_line; }) out.line_break();
-  const auto fill = [&] {
-    for_each_shown<Of>([&](const auto& field) { put_field(out, view, field, of, !is_list); });
-  };
-  if constexpr (is_list) out.list(fill);
-  else out.object(fill);
+  const auto fill = [&] { for_each_shown<Of>([&](const auto& field) { put_field(out, view, field, of, !is_list); }); };
+  if constexpr (is_list)
+    out.list(fill);
+  else
+    out.object(fill);
 }
 
 }  // namespace stringcourse::document

@@ -41,7 +41,8 @@ class SchemaOf {
     json_.key("$defs");
     json_.open_object();
     length_definition("length", "A length.", "exact, in the job's tape", "the same, whole nanometres");
-    length_definition("found_length", "A value worked out of readings.", "rounded once, in the job's tape", "not rounded to the tape");
+    length_definition("found_length", "A value worked out of readings.", "rounded once, in the job's tape",
+                      "not rounded to the tape");
     choice_definition<Kind>("kind");
     define_parts<Of>();
     json_.close_object();
@@ -51,7 +52,9 @@ class SchemaOf {
 
  private:
   template <HasShown Of>
-  static constexpr bool is_list() { return requires { Shown<Of>::is_list; }; }
+  static constexpr bool is_list() {
+    return requires { Shown<Of>::is_list; };
+  }
 
   template <HasShown Of>
   void thing() {
@@ -92,7 +95,9 @@ class SchemaOf {
   }
 
   template <class Of, class Read>
-  static constexpr bool is_optional(const ShownField<Read>&) { return OptionalOf<ValueOf<Of, Read>>::value; }
+  static constexpr bool is_optional(const ShownField<Read>&) {
+    return OptionalOf<ValueOf<Of, Read>>::value;
+  }
 
   template <class Of, class Read>
   void property(const ShownField<Read>& field) {
@@ -106,17 +111,28 @@ class SchemaOf {
 
   template <class Value>
   void keywords() {
-    if constexpr (std::is_same_v<Value, bool>) json_.text_member("type", "boolean");
-    else if constexpr (std::is_integral_v<Value> || std::is_same_v<Value, Nanometres>) json_.text_member("type", "integer");
-    else if constexpr (std::is_same_v<Value, Length>) refer("length");
-    else if constexpr (std::is_same_v<Value, Rounded>) refer("found_length");
-    else if constexpr (std::is_same_v<Value, Verbatim>) json_.text_member("type", "object");
-    else if constexpr (std::is_same_v<Value, PlanPoint>) tuple<std::int64_t>(2, "[east, north], whole nanometres");
-    else if constexpr (std::is_same_v<Value, Kind>) refer("kind");
-    else if constexpr (std::is_enum_v<Value>) choice<Value>();
-    else if constexpr (HasShown<Value>) refer(Shown<Value>::name);
-    else if constexpr (std::is_convertible_v<Value, std::string_view>) json_.text_member("type", "string");
-    else list<Value>();
+    if constexpr (std::is_same_v<Value, bool>)
+      json_.text_member("type", "boolean");
+    else if constexpr (std::is_integral_v<Value> || std::is_same_v<Value, Nanometres>)
+      json_.text_member("type", "integer");
+    else if constexpr (std::is_same_v<Value, Length>)
+      refer("length");
+    else if constexpr (std::is_same_v<Value, Rounded>)
+      refer("found_length");
+    else if constexpr (std::is_same_v<Value, Verbatim>)
+      json_.text_member("type", "object");
+    else if constexpr (std::is_same_v<Value, PlanPoint>)
+      tuple<std::int64_t>(2, "[east, north], whole nanometres");
+    else if constexpr (std::is_same_v<Value, Kind>)
+      refer("kind");
+    else if constexpr (std::is_enum_v<Value>)
+      choice<Value>();
+    else if constexpr (HasShown<Value>)
+      refer(Shown<Value>::name);
+    else if constexpr (std::is_convertible_v<Value, std::string_view>)
+      json_.text_member("type", "string");
+    else
+      list<Value>();
   }
 
   template <class List>
@@ -166,7 +182,8 @@ class SchemaOf {
     json_.close_object();
   }
 
-  void length_definition(std::string_view name, std::string_view description, std::string_view text, std::string_view nm) {
+  void length_definition(std::string_view name, std::string_view description, std::string_view text,
+                         std::string_view nm) {
     json_.key(name);
     json_.open_object();
     json_.text_member("description", description);
@@ -194,13 +211,16 @@ class SchemaOf {
   /// Every thing that a thing's fields are made of, each once.
   template <HasShown Of>
   void define_parts() {
-    for_each_shown<Of>([&]<class Read>(const ShownField<Read>&) { define_within<typename OptionalOf<ValueOf<Of, Read>>::Type>(); });
+    for_each_shown<Of>(
+        [&]<class Read>(const ShownField<Read>&) { define_within<typename OptionalOf<ValueOf<Of, Read>>::Type>(); });
   }
   template <class Value>
   void define_within() {
     using Entry = typename EntryOf<Value>::Type;
-    if constexpr (HasShown<Value>) define<Value>();
-    else if constexpr (!std::is_void_v<Entry>) define_within<Entry>();
+    if constexpr (HasShown<Value>)
+      define<Value>();
+    else if constexpr (!std::is_void_v<Entry>)
+      define_within<Entry>();
   }
   template <HasShown Of>
   void define() {

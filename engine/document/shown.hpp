@@ -1,12 +1,12 @@
 #pragma once
-// What a field table of a document is made of. One table for each thing that a document shows is the only place that knows
-// the names and meanings of its fields: the JSON writer (put.hpp), the schema (schema.cpp) and through it the page's types
-// all walk the tables.
+// What a field table of a document is made of. One table for each thing that a document shows is the only place that
+// knows the names and meanings of its fields: the JSON writer (put.hpp), the schema (schema.cpp) and through it the
+// page's types all walk the tables.
 //
-// A field is read from the thing by a member or by a function of the view and the thing. What it reads says how it stands in
-// the document: a Length as its exact text and nanometres, a Rounded one as the tape shows it, an enum by its name
-// (job/enum_names.hpp), a thing that has a table as an object, a range as a list; an optional one is left out where it is
-// empty.
+// A field is read from the thing by a member or by a function of the view and the thing. What it reads says how it
+// stands in the document: a Length as its exact text and nanometres, a Rounded one as the tape shows it, an enum by its
+// name (job/enum_names.hpp), a thing that has a table as an object, a range as a list; an optional one is left out
+// where it is empty.
 #include <cstddef>
 #include <cstdint>
 #include <functional>
@@ -21,8 +21,8 @@
 
 namespace stringcourse::document {
 
-/// Whether the lists of what is placed (runs with their pieces, bars) are filled; Omit leaves them empty, for a page whose
-/// user is moving something and looks at drawings and tallies.
+/// Whether the lists of what is placed (runs with their pieces, bars) are filled; Omit leaves them empty, for a page
+/// whose user is moving something and looks at drawings and tallies.
 enum class Placed { Write, Omit };
 
 /// What fields are read in.
@@ -33,8 +33,12 @@ struct View {
   [[nodiscard]] const Building& building() const { return answer.building; }
   [[nodiscard]] Tape tape() const { return answer.building.tape; }
   [[nodiscard]] const Wall& wall(int index) const { return answer.building.walls[static_cast<std::size_t>(index)]; }
-  [[nodiscard]] const ResolvedOpening& opening(int index) const { return answer.building.openings[static_cast<std::size_t>(index)]; }
-  [[nodiscard]] const std::string& series_id(int index) const { return answer.building.series[static_cast<std::size_t>(index)].id; }
+  [[nodiscard]] const ResolvedOpening& opening(int index) const {
+    return answer.building.openings[static_cast<std::size_t>(index)];
+  }
+  [[nodiscard]] const std::string& series_id(int index) const {
+    return answer.building.series[static_cast<std::size_t>(index)].id;
+  }
 };
 
 /// A value that was worked out of readings: its text is rounded to the tape, its nanometres are not.
@@ -53,7 +57,7 @@ struct Verbatim {
 template <class Read>
 struct ShownField {
   std::string_view name;
-  Read read;  // a member, or a function of (const View&, const Of&)
+  Read read;                     // a member, or a function of (const View&, const Of&)
   std::string_view description;  // with the unit or sign where it has one; may be empty
 };
 
@@ -64,34 +68,43 @@ constexpr ShownField<Read> shown(std::string_view name, Read read, std::string_v
 
 /// A Length that was worked out of readings.
 template <class Of>
-constexpr auto rounded(std::string_view name, Length Of::*member, std::string_view description = {}) {
+constexpr auto rounded(std::string_view name, Length Of::* member, std::string_view description = {}) {
   return shown(name, [member](const View&, const Of& of) { return Rounded{of.*member}; }, description);
 }
 /// A Length as nanometres alone.
 template <class Of>
-constexpr auto nanometres(std::string_view name, Length Of::*member, std::string_view description = {}) {
-  return shown(name, [member](const View&, const Of& of) { return Nanometres{(of.*member).in_nanometres()}; }, description);
+constexpr auto nanometres(std::string_view name, Length Of::* member, std::string_view description = {}) {
+  return shown(
+      name, [member](const View&, const Of& of) { return Nanometres{(of.*member).in_nanometres()}; }, description);
 }
 /// The name of the side of that index.
 template <class Of>
-constexpr auto side(std::string_view name, std::int32_t Of::*member, std::string_view description = {}) {
-  return shown(name, [member](const View& view, const Of& of) -> const std::string& { return view.wall(of.*member).name; }, description);
+constexpr auto side(std::string_view name, std::int32_t Of::* member, std::string_view description = {}) {
+  return shown(
+      name, [member](const View& view, const Of& of) -> const std::string& { return view.wall(of.*member).name; },
+      description);
 }
 /// The name of the opening of that index; left out below zero.
 template <class Of>
-constexpr auto opening(std::string_view name, std::int32_t Of::*member, std::string_view description = {}) {
-  return shown(name, [member](const View& view, const Of& of) {
-    return of.*member < 0 ? std::optional<std::string_view>() : std::optional<std::string_view>(view.opening(of.*member).name);
-  }, description);
+constexpr auto opening(std::string_view name, std::int32_t Of::* member, std::string_view description = {}) {
+  return shown(
+      name,
+      [member](const View& view, const Of& of) {
+        return of.*member < 0 ? std::optional<std::string_view>()
+                              : std::optional<std::string_view>(view.opening(of.*member).name);
+      },
+      description);
 }
 /// The id of the series of that index.
 template <class Of>
-constexpr auto series(std::string_view name, int Of::*member) {
-  return shown(name, [member](const View& view, const Of& of) -> const std::string& { return view.series_id(of.*member); });
+constexpr auto series(std::string_view name, int Of::* member) {
+  return shown(name,
+               [member](const View& view, const Of& of) -> const std::string& { return view.series_id(of.*member); });
 }
 
-/// The table of one thing: `name` (of its type in schema and page), `description`, `fields` (a tuple of ShownField). With
-/// `is_list` its fields stand in a list, without names, the optional ones last. With `on_own_line` each begins a line.
+/// The table of one thing: `name` (of its type in schema and page), `description`, `fields` (a tuple of ShownField).
+/// With `is_list` its fields stand in a list, without names, the optional ones last. With `on_own_line` each begins a
+/// line.
 template <class Of>
 struct Shown;
 
@@ -110,8 +123,10 @@ struct OptionalOf<std::optional<Value>> : std::true_type {
 /// What a field reads, without its reference.
 template <class Of, class Read>
 using ValueOf = std::remove_cvref_t<decltype([](const Read& read, const View& view, const Of& of) -> decltype(auto) {
-  if constexpr (std::is_member_pointer_v<Read>) return (of.*read);
-  else return read(view, of);
+  if constexpr (std::is_member_pointer_v<Read>)
+    return (of.*read);
+  else
+    return read(view, of);
 }(std::declval<const Read&>(), std::declval<const View&>(), std::declval<const Of&>()))>;
 
 /// Calls visit(field) for every field, in the order of the document.

@@ -40,26 +40,37 @@ template <>
 struct Shown<Answer> {
   static constexpr std::string_view name = "answer";
   static constexpr std::string_view description =
-      "What a job comes to: every piece, joint, bar, count and finding. Lengths are whole nanometres; places along a side are measured "
+      "What a job comes to: every piece, joint, bar, count and finding. Lengths are whole nanometres; places along a "
+      "side are measured "
       "from its start corner, heights from the datum (design top of course 1).";
   static constexpr auto fields = std::tuple{
-      shown("stringcourse_answer", [](const View&, const Answer&) { return kAnswerVersion; }, "version of this document"),
-      shown("state", [](const View&, const Answer& of) { return of.layout.stopped.empty() ? Whole::Whole : Whole::Stopped; },
-            "stopped: at least one run has no lawful layout, see \"stopped\""),
+      shown(
+          "stringcourse_answer", [](const View&, const Answer&) { return kAnswerVersion; }, "version of this document"),
+      shown(
+          "state",
+          [](const View&, const Answer& of) { return of.layout.stopped.empty() ? Whole::Whole : Whole::Stopped; },
+          "stopped: at least one run has no lawful layout, see \"stopped\""),
       shown("job", job_json, "the job as read (job.schema.json)"),
       part("series", [](const Answer& of) -> const auto& { return of.building.series; }),
       part("corners", [](const Answer& of) -> const auto& { return of.building.corners; }),
-      part("sides", [](const Answer& of) -> const auto& { return of.building.walls; }, "Sides in order, then interior walls."),
+      part(
+          "sides", [](const Answer& of) -> const auto& { return of.building.walls; },
+          "Sides in order, then interior walls."),
       part("junctions", [](const Answer& of) -> const auto& { return of.building.junctions; }),
       part("courses", [](const Answer& of) -> const auto& { return of.building.courses; }),
-      shown("height", [](const View&, const Answer& of) { return height_as_built(of.building); },
-            "of the walls as built, from the underside of the first bed joint to the top of the last course's units"),
+      shown(
+          "height", [](const View&, const Answer& of) { return height_as_built(of.building); },
+          "of the walls as built, from the underside of the first bed joint to the top of the last course's units"),
       part("openings", [](const Answer& of) -> const auto& { return of.building.openings; }),
       part("control_joints", [](const Answer& of) -> const auto& { return of.building.control_joints; }),
       part("stopped", [](const Answer& of) -> const auto& { return of.layout.stopped; }),
-      shown("conceded", [](const View&, const Answer& of) {
-        return of.layout.conceded.empty() ? std::nullopt : std::optional(std::span<const Concession>(of.layout.conceded));
-      }, "Rules given up because no layout was found that keeps them all; absent where all are kept."),
+      shown(
+          "conceded",
+          [](const View&, const Answer& of) {
+            return of.layout.conceded.empty() ? std::nullopt
+                                              : std::optional(std::span<const Concession>(of.layout.conceded));
+          },
+          "Rules given up because no layout was found that keeps them all; absent where all are kept."),
       shown("findings", &Answer::findings, "Sorted by hold point."),
       shown("offers", &Answer::offers, "Best first."),
       shown("offers_complete", &Answer::offers_complete,
@@ -67,22 +78,33 @@ struct Shown<Answer> {
       shown("free_places", &Answer::free_places, "Where an opening lays without a cut."),
       part("cost", [](const Answer& of) -> const auto& { return of.layout.cost; }),
       shown("proof", [](const View&, const Answer& of) { return Proof{of.layout}; }),
-      shown("ground", [](const View&, const Answer& of) { return of.job.readings.empty() ? std::nullopt : std::optional(Ground{}); },
-            "absent where nothing was read"),
-      shown("laying", [](const View&, const Answer& of) -> const auto& { return of.laid; }, "absent while something is dragged"),
-      shown("poured", [](const View& view, const Answer& of) { return view.placed == Placed::Omit ? std::nullopt : of.dowels_now; },
-            "Only once the logs speak of concrete."),
-      shown("dowels", [](const View& view, const Answer& of) { return filled(view, of.dowels); },
-            "Where dowels must stand before the pour; once the logs speak of concrete, where they were poured to."),
+      shown(
+          "ground",
+          [](const View&, const Answer& of) {
+            return of.job.readings.empty() ? std::nullopt : std::optional(Ground{});
+          },
+          "absent where nothing was read"),
+      shown(
+          "laying", [](const View&, const Answer& of) -> const auto& { return of.laid; },
+          "absent while something is dragged"),
+      shown(
+          "poured",
+          [](const View& view, const Answer& of) { return view.placed == Placed::Omit ? std::nullopt : of.dowels_now; },
+          "Only once the logs speak of concrete."),
+      shown(
+          "dowels", [](const View& view, const Answer& of) { return filled(view, of.dowels); },
+          "Where dowels must stand before the pour; once the logs speak of concrete, where they were poured to."),
       shown("counts", &Answer::tallies),
       shown("saw_list", &Answer::saw_list),
       shown("gauge_rod", &Answer::gauge_rod, "Lowest first."),
       shown("lintels", &Answer::lintels),
       shown("bars", [](const View& view, const Answer& of) { return filled(view, of.layout.bars); }),
-      shown("cleanouts", [](const View& view, const Answer& of) { return filled(view, of.cleanouts); },
-            "The holes at the foot of each high pour, through which the bars' cells are cleaned."),
-      shown("runs", [](const View& view, const Answer& of) { return filled(view, of.layout.runs); },
-            "Stretches of one course without a break, by side, course, place."),
+      shown(
+          "cleanouts", [](const View& view, const Answer& of) { return filled(view, of.cleanouts); },
+          "The holes at the foot of each high pour, through which the bars' cells are cleaned."),
+      shown(
+          "runs", [](const View& view, const Answer& of) { return filled(view, of.layout.runs); },
+          "Stretches of one course without a break, by side, course, place."),
   };
 };
 

@@ -48,8 +48,12 @@ struct Shown<Corner> {
       shown("name", &Corner::name),
       shown("convex", &Corner::convex),
       shown("point", &Corner::point),
-      shown("arriving", [](const View& view, const Corner& of) { return wall_or_none(view, of.arriving); }, "side that ends here"),
-      shown("leaving", [](const View& view, const Corner& of) { return wall_or_none(view, of.leaving); }, "side that starts here"),
+      shown(
+          "arriving", [](const View& view, const Corner& of) { return wall_or_none(view, of.arriving); },
+          "side that ends here"),
+      shown(
+          "leaving", [](const View& view, const Corner& of) { return wall_or_none(view, of.leaving); },
+          "side that starts here"),
       shown("through_in_course_1", through_first, "side that runs through in course 1 and every odd course"),
   };
 };
@@ -63,7 +67,8 @@ struct Shown<Wall> {
       shown("start", &Wall::start_name),
       shown("end", &Wall::end_name),
       shown("interior", &Wall::interior),
-      shown("series", [](const View& view, const Wall& of) -> const std::string& { return view.building().series_of(of).id; }),
+      shown("series",
+            [](const View& view, const Wall& of) -> const std::string& { return view.building().series_of(of).id; }),
       shown("nominal", &Wall::nominal),
       shown("actual", &Wall::actual, "outer face, corner to corner; inside walls: clear between the walls met"),
       shown("start_point", &Wall::start_point),
@@ -89,8 +94,10 @@ struct Shown<Junction> {
       side("abutting", &Junction::abutting),
       shown("at", [](const View&, const Junction& of) { return of.at_abutting_start ? AtEnd::Start : AtEnd::End; }),
       shown("kind", &Junction::kind),
-      shown("from", [](const View&, const Junction& of) { return of.from.distance_from_start(); }, "on the main wall"),
-      shown("to", [](const View&, const Junction& of) { return of.to.distance_from_start(); }, "on the main wall"),
+      shown(
+          "from", [](const View&, const Junction& of) { return of.from.distance_from_start(); }, "on the main wall"),
+      shown(
+          "to", [](const View&, const Junction& of) { return of.to.distance_from_start(); }, "on the main wall"),
   };
 };
 
@@ -153,9 +160,12 @@ struct Shown<ResolvedOpening> {
       shown("soffit", &ResolvedOpening::soffit, "underside of the lintel"),
       shown("first_course", &ResolvedOpening::first_course, kCourseNumber),
       shown("last_course", &ResolvedOpening::last_course, kCourseNumber),
-      shown("planned", [](const View&, const ResolvedOpening& of) {
-        return of.laid_from < of.laid_to ? std::optional(PlannedJambs{of}) : std::nullopt;
-      }, "only where a jamb was found elsewhere"),
+      shown(
+          "planned",
+          [](const View&, const ResolvedOpening& of) {
+            return of.laid_from < of.laid_to ? std::optional(PlannedJambs{of}) : std::nullopt;
+          },
+          "only where a jamb was found elsewhere"),
       shown("asked_width", &ResolvedOpening::asked_width),
       shown("asked_height", &ResolvedOpening::asked_height),
       shown("packing_each_side", &ResolvedOpening::packing_each_side, "left to be packed at each jamb"),

@@ -23,12 +23,9 @@ struct Shown<supply::Purchase> {
   static constexpr std::string_view name = "purchase";
   static constexpr std::string_view description = "Units of one kind to buy.";
   static constexpr auto fields = std::tuple{
-      series("series", &Of::series),
-      shown("kind", &Of::kind),
-      shown("whole", &Of::whole),
-      shown("for_saw", &Of::for_saw),
-      shown("spare", &Of::spare),
-      shown("total", [](const View&, const Of& of) { return of.to_buy(); }),
+      series("series", &Of::series), shown("kind", &Of::kind),
+      shown("whole", &Of::whole),    shown("for_saw", &Of::for_saw),
+      shown("spare", &Of::spare),    shown("total", [](const View&, const Of& of) { return of.to_buy(); }),
   };
 };
 
@@ -75,7 +72,8 @@ template <>
 struct Shown<supply::CleanoutCount> {
   using Of = supply::CleanoutCount;
   static constexpr std::string_view name = "cleanout_count";
-  static constexpr std::string_view description = "One for every bar of each pour that asks for them, corner units included.";
+  static constexpr std::string_view description =
+      "One for every bar of each pour that asks for them, corner units included.";
   static constexpr auto fields = std::tuple{
       shown("count", [](const View&, const Of& of) { return of.all(); }),
       shown("in_cleanout_units", &Of::bought),
@@ -98,7 +96,8 @@ struct Shown<Tallies> {
   static constexpr std::string_view name = "tallies";
   static constexpr std::string_view description = "What the layout takes.";
   static constexpr auto fields = std::tuple{
-      shown("pieces", [](const View&, const Tallies& of) { return of.units.pieces; }, "all pieces laid"),
+      shown(
+          "pieces", [](const View&, const Tallies& of) { return of.units.pieces; }, "all pieces laid"),
       shown("breakage", [](const View& view, const Tallies&) { return view.building().breakage; }),
       shown("units", [](const View&, const Tallies& of) -> const auto& { return of.units.units; }),
       shown("to_buy", &Tallies::to_buy, "Laid whole, for the saw and spare for breakage; total is their sum."),
@@ -157,7 +156,9 @@ struct Shown<setout::RodMark> {
   static constexpr auto fields = std::tuple{
       shown("at", &Of::at),
       shown("event", &Of::event),
-      shown("course", [](const View&, const Of& of) { return of.course > 0 ? std::optional(of.course) : std::nullopt; }, kCourseNumber),
+      shown(
+          "course", [](const View&, const Of& of) { return of.course > 0 ? std::optional(of.course) : std::nullopt; },
+          kCourseNumber),
       opening("opening", &Of::opening),
   };
 };

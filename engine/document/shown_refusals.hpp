@@ -23,7 +23,8 @@ struct Shown<Refusals> {
   static constexpr std::string_view description =
       "Why a job cannot be planned: what --json prints when the exit code is 3 and no answer exists.";
   static constexpr auto fields = std::tuple{
-      shown("stringcourse_refusals", [](const View&, const Refusals&) { return 1; }, "version of this document"),
+      shown(
+          "stringcourse_refusals", [](const View&, const Refusals&) { return 1; }, "version of this document"),
       shown("refusals", &Refusals::shown),
       shown("beyond", &Refusals::beyond, "refusals not shown"),
   };

@@ -26,15 +26,24 @@ struct Shown<Offer> {
       shown("place", &Offer::place),
       shown("name", &Offer::name),
       shown("text", &Offer::text),
-      shown("change", &Offer::change, "openings and their jambs: towards the end of the side is positive; heads: up; sides: longer; widths: wider"),
-      shown("shift", [](const View&, const Offer& of) { return of.what == OfferWhat::ChangeWidth ? std::optional(of.shift) : std::nullopt; },
-            "change-width: how far the near jamb goes towards the end of the side"),
-      shown("conceded_saved", [](const View&, const Offer& of) { return of.conceded != 0 ? std::optional(of.conceded) : std::nullopt; },
-            "weight of the rules that need not be given up; absent: 0"),
+      shown(
+          "change", &Offer::change,
+          "openings and their jambs: towards the end of the side is positive; heads: up; sides: longer; widths: wider"),
+      shown(
+          "shift",
+          [](const View&, const Offer& of) {
+            return of.what == OfferWhat::ChangeWidth ? std::optional(of.shift) : std::nullopt;
+          },
+          "change-width: how far the near jamb goes towards the end of the side"),
+      shown(
+          "conceded_saved",
+          [](const View&, const Offer& of) { return of.conceded != 0 ? std::optional(of.conceded) : std::nullopt; },
+          "weight of the rules that need not be given up; absent: 0"),
       shown("cuts_saved", &Offer::cuts, "negative: more of them"),
       shown("short_laps_saved", &Offer::short_laps),
       shown("bars_saved", &Offer::bars),
-      shown("mends", &Offer::mends, "findings, by their place in the list, that it removes; where no offer does, lessens"),
+      shown("mends", &Offer::mends,
+            "findings, by their place in the list, that it removes; where no offer does, lessens"),
   };
 };
 
@@ -44,11 +53,14 @@ struct Shown<FreePlaces> {
   static constexpr std::string_view description = "Places of an opening that lay without a cut.";
   static constexpr auto fields = std::tuple{
       opening("opening", &FreePlaces::opening),
-      shown("from", [](const View&, const FreePlaces& of) {
-        std::vector<std::int64_t> from;
-        for (const Length place : of.from) from.push_back(place.in_nanometres());
-        return from;
-      }, "near jamb from the start of its side, whole nanometres"),
+      shown(
+          "from",
+          [](const View&, const FreePlaces& of) {
+            std::vector<std::int64_t> from;
+            for (const Length place : of.from) from.push_back(place.in_nanometres());
+            return from;
+          },
+          "near jamb from the start of its side, whole nanometres"),
   };
 };
 
@@ -65,8 +77,10 @@ struct Shown<Cost> {
       shown("extra_bars", &Cost::extra_bars, "bars beyond the least that the spacing needs"),
       shown("joint_deviation_nm", &Cost::joint_deviation, "sum over runs of |run - pieces - joints x joint|"),
       shown("units", &Cost::units),
-      shown("conceded", [](const View&, const Cost& of) { return of.conceded != 0 ? std::optional(of.conceded) : std::nullopt; },
-            "weight of the rules given up, compared before all other terms; absent where every rule is kept"),
+      shown(
+          "conceded",
+          [](const View&, const Cost& of) { return of.conceded != 0 ? std::optional(of.conceded) : std::nullopt; },
+          "weight of the rules given up, compared before all other terms; absent where every rule is kept"),
   };
 };
 
@@ -79,15 +93,21 @@ struct Shown<Proof> {
   static constexpr std::string_view name = "proof";
   static constexpr std::string_view description = "How far the layout is proven to be the best.";
   static constexpr auto fields = std::tuple{
-      shown("proven", [](const View&, const Proof& of) { return of.layout.proven; }, "the cost is proven least"),
-      shown("least_possible", [](const View&, const Proof& of) { return of.layout.least_possible; },
-            "no layout costs less; the cost itself where it is proven"),
-      shown("cut_lengths", [](const View&, const Proof& of) { return of.layout.cut_lengths; }, "different lengths among saw cuts"),
+      shown(
+          "proven", [](const View&, const Proof& of) { return of.layout.proven; }, "the cost is proven least"),
+      shown(
+          "least_possible", [](const View&, const Proof& of) { return of.layout.least_possible; },
+          "no layout costs less; the cost itself where it is proven"),
+      shown(
+          "cut_lengths", [](const View&, const Proof& of) { return of.layout.cut_lengths; },
+          "different lengths among saw cuts"),
       shown("cut_lengths_at_least", [](const View&, const Proof& of) { return of.layout.cut_lengths_at_least; }),
-      shown("relaxed_piece", [](const View&, const Proof& of) { return of.layout.relaxed_piece; },
-            "a piece shorter than the job's least stands in the wall"),
-      shown("relaxed_bearing", [](const View&, const Proof& of) { return of.layout.relaxed_bearing; },
-            "a cut that keeps a whole cell stands under a bearing"),
+      shown(
+          "relaxed_piece", [](const View&, const Proof& of) { return of.layout.relaxed_piece; },
+          "a piece shorter than the job's least stands in the wall"),
+      shown(
+          "relaxed_bearing", [](const View&, const Proof& of) { return of.layout.relaxed_bearing; },
+          "a cut that keeps a whole cell stands under a bearing"),
   };
 };
 
@@ -98,7 +118,8 @@ struct Shown<Concession> {
   static constexpr auto fields = std::tuple{
       shown("what", &Concession::what),
       side("side", &Concession::wall),
-      shown("course", &Concession::course, "course number, from 1 at the bearing; of two neighbouring courses the upper one"),
+      shown("course", &Concession::course,
+            "course number, from 1 at the bearing; of two neighbouring courses the upper one"),
       shown("from", &Concession::from),
       shown("to", &Concession::to),
       shown("amount", &Concession::amount),

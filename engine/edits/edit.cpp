@@ -3,8 +3,6 @@
 #include <charconv>
 #include <vector>
 
-#include <algorithm>
-
 namespace stringcourse {
 namespace {
 

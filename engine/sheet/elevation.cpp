@@ -76,7 +76,7 @@ void write_opening(Pad& pad, const Context& context, const Lintels& lintels, con
 
 void draw_openings(Pad& pad, const Elevation& elevation) {
   const Building& building = elevation.context.building;
-  const Lintels lintels = supply::lintels_as_laid(building, elevation.context.layout, elevation.wall);
+  const Lintels& lintels = elevation.context.answer.lintels;
   for (std::size_t index = 0; index < building.openings.size(); ++index) {
     const ResolvedOpening& opening = building.openings[index];
     if (opening.wall != elevation.wall) continue;

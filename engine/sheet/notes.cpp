@@ -17,7 +17,7 @@ std::string text_with_offer(const Context& context, std::size_t index) {
   const Finding& finding = context.answer.findings[index];
   const bool given_up = finding.code.starts_with("conceded-") || finding.code == "bare-stretch";
   const Offer* offer = given_up ? offer_that_mends(context.answer, index) : nullptr;
-  return offer == nullptr ? finding.text : finding.text + " Offer: " + offer->text + ".";
+  return offer == nullptr ? finding.text : fill_in(context.words.with_offer, {finding.text, offer->text});
 }
 
 void add_findings(Table& table, const Context& context) {
@@ -29,7 +29,8 @@ void add_findings(Table& table, const Context& context) {
       const Finding& finding = findings[index];
       if (static_cast<int>(finding.hold_point) != point) continue;
       const std::string name(words.hold_points[static_cast<std::size_t>(point - 1)]);
-      table.add_row({fill_in(words.hold_point, {number_text(point), name}), text_with_offer(context, index), finding.rule});
+      const std::string when = fill_in(words.hold_point, {number_text(point), name});
+      table.add_row({when, text_with_offer(context, index), finding.rule});
     }
   }
 }

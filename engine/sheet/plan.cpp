@@ -1,3 +1,4 @@
+// Over 400 lines: one drawing, whose parts share its view and its ladders of dimensions.
 #include "sheet/plan.hpp"
 
 #include <algorithm>

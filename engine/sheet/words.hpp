@@ -16,7 +16,7 @@ struct Words {
       part_of, match_line;
   // Titles
   std::string_view title_summary, title_notes, title_plan, title_strip, title_strip_inside, title_elevation,
-      title_openings, title_saw, title_gauge_rod, title_lead_table, title_names, name_key, name, names_note;
+      title_openings, title_saw, title_gauge_rod, title_lead_table, title_names, name_key, name, names_note, with_offer;
   // Summary
   std::string_view courses, half_high_courses, height_to_top, units_laid, saw_cuts, cut_lengths, short_laps,
       short_pieces, shifted_joints, bars, bars_none, lintels, proof_whole, proof_laps_and_cuts, proof_gap, side,

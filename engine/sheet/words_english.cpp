@@ -1,5 +1,5 @@
 // English words of the sheets: short, in the trade's terms. British ones; what Americans say otherwise:
-// words_american.cpp.
+// words_american.cpp. One table, long as it is, so that a translator reads it whole.
 #include "sheet/words.hpp"
 
 #include "sheet/words_english_pour.hpp"
@@ -34,6 +34,7 @@ const Words kEnglish{
     .name_key = "On drawings",
     .name = "Name",
     .names_note = "Where a drawing has no room for a name, its number in brackets stands there.",
+    .with_offer = "{0} Offer: {1}.",
 
     .courses = "Courses",
     .half_high_courses = "half-high: {0}",

@@ -5,7 +5,6 @@
 #include <string_view>
 
 #include "measure/notation.hpp"
-#include "supply/lintels.hpp"
 #include "walls/words.hpp"
 
 namespace stringcourse {
@@ -121,9 +120,8 @@ void add_joints(std::vector<Finding>& found, const Building& building, const std
 
 }  // namespace
 
-std::vector<Finding> lintel_findings(const Building& building, const Layout& layout) {
+std::vector<Finding> lintel_findings(const Building& building, const std::vector<LintelAsLaid>& lintels) {
   std::vector<Finding> found;
-  const std::vector<LintelAsLaid> lintels = supply::lintels_as_laid(building, layout);
   for (const LintelAsLaid& lintel : lintels) {
     const ResolvedOpening& opening = building.openings[static_cast<std::size_t>(lintel.opening)];
     const Here here{building, lintel, opening, building.walls[static_cast<std::size_t>(opening.wall)]};

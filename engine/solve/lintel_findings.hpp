@@ -3,13 +3,14 @@
 // was asked, and openings that nothing in the yard spans.
 #include <vector>
 
-#include "bond/layout.hpp"
 #include "job/trouble.hpp"
+#include "supply/lintels.hpp"
 #include "walls/building.hpp"
 
 namespace stringcourse {
 
-/// By opening, in the order of Layout::lintels; each names the rule it rests on.
-[[nodiscard]] std::vector<Finding> lintel_findings(const Building& building, const Layout& layout);
+/// By opening, in the order of `lintels`; each names the rule it rests on.
+[[nodiscard]] std::vector<Finding> lintel_findings(const Building& building,
+                                                   const std::vector<supply::LintelAsLaid>& lintels);
 
 }  // namespace stringcourse

@@ -205,16 +205,16 @@ std::expected<Answer, Refusals> solve(const Job& job, const Wishes& wishes, bond
   if (wishes.at_wall) found_here = resolve_from_here(answer, memo);
   if (memo.was_short() && memo.was_used_before()) return solve(job, wishes);  // what was known before would show
   if (wishes.laid) wishes.laid(answer.layout);
+  count_and_list(answer);
   answer.findings = answer.building.findings;
   std::ranges::copy(found_here, std::back_inserter(answer.findings));
   std::ranges::copy(findings_of(answer.building, answer.layout), std::back_inserter(answer.findings));
   std::ranges::copy(concession_findings(answer.building, answer.layout), std::back_inserter(answer.findings));
-  std::ranges::copy(lintel_findings(answer.building, answer.layout), std::back_inserter(answer.findings));
+  std::ranges::copy(lintel_findings(answer.building, answer.lintels), std::back_inserter(answer.findings));
   answer.found = ground::as_found(job, answer.building, answer.layout);
   std::ranges::copy(answer.found.findings, std::back_inserter(answer.findings));
   answer.boards = setout::boards_of(job, pour_of(answer).building);
   answer.rod_readings = setout::rod_readings(job, pour_of(answer).building);
-  count_and_list(answer);
   look_at_dowels(answer, wishes);
   look_at_slab(answer);
   if (wishes.at_wall) look_at_wall(answer);

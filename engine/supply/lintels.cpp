@@ -114,29 +114,6 @@ std::vector<std::int32_t> openings_on(const Building& building, int wall) {
   return openings;
 }
 
-/// Of one wall, or of all (-1); `floors`: of the same.
-std::vector<LintelAsLaid> lintels_among(const Building& building, const Layout& layout, std::vector<BarThrough> floors, int wall) {
-  sort_stably(floors, {}, &BarThrough::opening);
-  std::vector<LintelAsLaid> lintels;
-  for (const PlacedLintel& placed : layout.lintels) {
-    const ResolvedOpening& opening = opening_at(building, placed.opening);
-    if (!opening.lintel || (wall >= 0 && opening.wall != wall)) continue;
-    LintelAsLaid lintel;
-    lintel.opening = placed.opening;
-    lintel.start.bearing = placed.start_bearing;
-    lintel.end.bearing = placed.end_bearing;
-    if (opening.lintel->make == LintelMake::OnePiece) {
-      lintel.bars = bars_under(building, layout, lintel);
-    } else {
-      look_at_units(building, layout, lintel);
-      const auto mine = std::ranges::equal_range(floors, placed.opening, {}, &BarThrough::opening);
-      lintel.bars.assign(mine.begin(), mine.end());
-    }
-    lintels.push_back(std::move(lintel));
-  }
-  return lintels;
-}
-
 }  // namespace
 
 std::vector<BarThrough> floors_to_break_out(const Building& building, const Layout& layout) {
@@ -154,11 +131,26 @@ std::vector<BarThrough> floors_to_break_out(const Building& building, const Layo
 }
 
 std::vector<LintelAsLaid> lintels_as_laid(const Building& building, const Layout& layout) {
-  return lintels_among(building, layout, floors_to_break_out(building, layout), -1);
-}
-
-std::vector<LintelAsLaid> lintels_as_laid(const Building& building, const Layout& layout, int wall) {
-  return lintels_among(building, layout, floors_to_break_out(building, layout, wall), wall);
+  std::vector<BarThrough> floors = floors_to_break_out(building, layout);
+  sort_stably(floors, {}, &BarThrough::opening);
+  std::vector<LintelAsLaid> lintels;
+  for (const PlacedLintel& placed : layout.lintels) {
+    const ResolvedOpening& opening = opening_at(building, placed.opening);
+    if (!opening.lintel) continue;
+    LintelAsLaid lintel;
+    lintel.opening = placed.opening;
+    lintel.start.bearing = placed.start_bearing;
+    lintel.end.bearing = placed.end_bearing;
+    if (opening.lintel->make == LintelMake::OnePiece) {
+      lintel.bars = bars_under(building, layout, lintel);
+    } else {
+      look_at_units(building, layout, lintel);
+      const auto mine = std::ranges::equal_range(floors, placed.opening, {}, &BarThrough::opening);
+      lintel.bars.assign(mine.begin(), mine.end());
+    }
+    lintels.push_back(std::move(lintel));
+  }
+  return lintels;
 }
 
 }  // namespace stringcourse::supply

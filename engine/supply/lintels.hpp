@@ -50,8 +50,6 @@ struct LintelAsLaid {
 /// Those of one wall.
 [[nodiscard]] std::vector<BarThrough> floors_to_break_out(const Building& building, const Layout& layout, int wall);
 
-/// In the order of Layout::lintels; those of one wall.
-[[nodiscard]] std::vector<LintelAsLaid> lintels_as_laid(const Building& building, const Layout& layout, int wall);
 /// In the order of Layout::lintels.
 [[nodiscard]] std::vector<LintelAsLaid> lintels_as_laid(const Building& building, const Layout& layout);
 

@@ -6,10 +6,9 @@
 
 #include <chrono>
 #include <cstdio>
-#include <cstdlib>
-#include <cstring>
 
 #include "bond/search.hpp"
+#include "oracle/asked.hpp"
 #include "oracle/brute.hpp"
 #include "oracle/milp.hpp"
 #include "oracle/random_panels.hpp"
@@ -20,13 +19,10 @@ namespace {
 constexpr std::int64_t kBudget = 4'000'000;
 constexpr std::size_t kMostRows = 300;
 
-bool long_run = false, each_wall = false;
-std::uint64_t first_seed = 1;
-
 /// A wall whose model has more columns is passed over and counted: its size depends on the wall alone, not on time. The
 /// seconds are by the clock, which runs on while a busy machine does other work: in the long run they only end a hang.
 MilpLimits limits(Program program) {
-  return {.seconds_a_stage = long_run ? 3600.0 : 120.0, .most_columns = long_run && program == Program::Cbc ? 3'000U : 2'500U};
+  return {.seconds_a_stage = asked.long_run ? 3600.0 : 120.0, .most_columns = asked.long_run && program == Program::Cbc ? 3'000U : 2'500U};
 }
 
 struct Tally {
@@ -45,7 +41,7 @@ struct Tally {
     std::printf("FIGURES %s: seeds %llu to %llu; %d walls compared, %d passed over as too large, %d lawful, %d not to be laid; %d of more than one band, "
                 "%d with bars, %d in quarter bond, %d weighted; largest model %zu columns; oracle %.1f s in all, slowest "
                 "wall %.1f s; solver %.2f s in all, slowest wall %.2f s\n",
-                oracle, static_cast<unsigned long long>(first_seed), static_cast<unsigned long long>(last), compared, too_large,
+                oracle, static_cast<unsigned long long>(asked.first_seed), static_cast<unsigned long long>(last), compared, too_large,
                 lawful, compared - lawful, two_bands, with_bars, quarter_bond, weighted, columns, models, slowest_model, solver,
                 slowest_solver);
     std::fflush(stdout);
@@ -98,7 +94,7 @@ void compare_by_model(std::uint64_t seed, Program program, const MilpLimits& mos
   tally.models += seconds_since(start);
   tally.slowest_model = std::max(tally.slowest_model, seconds_since(start));
   tally.columns = std::max(tally.columns, milp.columns);
-  if (each_wall) {
+  if (asked.each) {
     std::printf("seed %llu: %zu columns, %.2f s, outcome %d, %s\n", static_cast<unsigned long long>(seed), milp.columns,
                 seconds_since(start), static_cast<int>(milp.outcome), say(milp.cost).c_str());
     std::fflush(stdout);
@@ -109,18 +105,18 @@ void compare_by_model(std::uint64_t seed, Program program, const MilpLimits& mos
 }
 
 TEST(SolverAgrees, WithTheModelInCbcOnSmallWalls) {
-  const int wanted = long_run ? 300 : 40;
+  const int wanted = asked.long_run ? 300 : 40;
   Tally tally;
-  for (std::uint64_t seed = first_seed; tally.compared < wanted; ++seed)
+  for (std::uint64_t seed = asked.first_seed; tally.compared < wanted; ++seed)
     compare_by_model(seed, Program::Cbc, limits(Program::Cbc), tally);
   tally.print("CBC");
   EXPECT_GE(2 * tally.lawful, wanted);  // else most of the walls would prove only that nothing can be laid
 }
 
 TEST(SolverAgrees, WithTheModelInGlpkOnSmallWalls) {
-  const int wanted = long_run ? 150 : 10;
+  const int wanted = asked.long_run ? 150 : 10;
   Tally tally;
-  for (std::uint64_t seed = first_seed; tally.compared < wanted; ++seed)
+  for (std::uint64_t seed = asked.first_seed; tally.compared < wanted; ++seed)
     compare_by_model(seed, Program::Glpk, limits(Program::Glpk), tally);
   tally.print("GLPK");
 }
@@ -134,9 +130,9 @@ TEST(SolverAgrees, OnWallsThatOnceWentWrong) {
 }
 
 TEST(SolverAgrees, WithBruteForceOnTinyWalls) {
-  const int wanted = long_run ? 1000 : 120;
+  const int wanted = asked.long_run ? 1000 : 120;
   Tally tally;
-  for (std::uint64_t seed = first_seed; tally.compared < wanted && seed < first_seed + 5000; ++seed) {
+  for (std::uint64_t seed = asked.first_seed; tally.compared < wanted && seed < asked.first_seed + 5000; ++seed) {
     const bond::Panel panel = random_panel(seed, PanelSize::Tiny);
     const auto start = std::chrono::steady_clock::now();
     const std::optional<BruteAnswer> brute = brute_force(panel, kMostRows);
@@ -158,13 +154,4 @@ TEST(SolverAgrees, WithBruteForceOnTinyWalls) {
 }  // namespace
 }  // namespace stringcourse::oracle
 
-int main(int count, char** arguments) {
-  testing::InitGoogleTest(&count, arguments);
-  for (int i = 1; i < count; ++i) {
-    if (std::strcmp(arguments[i], "--long") == 0) stringcourse::oracle::long_run = true;
-    if (std::strcmp(arguments[i], "--each") == 0) stringcourse::oracle::each_wall = true;
-    if (std::strcmp(arguments[i], "--seed") == 0 && i + 1 < count)
-      stringcourse::oracle::first_seed = std::strtoull(arguments[++i], nullptr, 10);
-  }
-  return RUN_ALL_TESTS();
-}
+int main(int count, char** arguments) { return stringcourse::oracle::run_as_asked(count, arguments); }

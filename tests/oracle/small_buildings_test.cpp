@@ -7,19 +7,15 @@
 
 #include <chrono>
 #include <cstdio>
-#include <cstdlib>
-#include <cstring>
 
 #include "bond/assemble.hpp"
+#include "oracle/asked.hpp"
 #include "oracle/small_buildings.hpp"
 #include "property/certify.hpp"
 #include "property/said_otherwise.hpp"
 
 namespace stringcourse::oracle {
 namespace {
-
-bool long_run = false, each_building = false;
-std::uint64_t first_seed = 1;
 
 /// None, the least budget that is a search, and the usual one.
 constexpr std::array<std::int64_t, 3> kBudgets{0, 1'000, 400'000};
@@ -38,7 +34,7 @@ struct Tally {
         "%d of those need cuts or short laps, %d with a lintel in one piece; %d panels, largest model %zu columns; of "
         "%d answers %d proven, "
         "%d not proven with a bound above nothing; oracle %.1f s in all, slowest building %.1f s\n",
-        oracle, static_cast<unsigned long long>(first_seed), static_cast<unsigned long long>(last), compared, too_large,
+        oracle, static_cast<unsigned long long>(asked.first_seed), static_cast<unsigned long long>(last), compared, too_large,
         kept, cut, one_piece, panels, columns, answers, proven, bounds, model, slowest);
     std::fflush(stdout);
   }
@@ -88,8 +84,8 @@ void expect_same_building(const SmallBuilding& b, const Building& building, cons
 
 /// A building whose models have more columns is passed over and counted: that depends on the building alone.
 std::size_t most_columns(Program program) {
-  if (program == Program::Cbc) return long_run ? 500 : 320;
-  return long_run ? 3'000 : 1'000;
+  if (program == Program::Cbc) return asked.long_run ? 500 : 320;
+  return asked.long_run ? 3'000 : 1'000;
 }
 
 void compare_building(std::uint64_t seed, Program program, Tally& tally) {
@@ -100,7 +96,7 @@ void compare_building(std::uint64_t seed, Program program, Tally& tally) {
   const double seconds = std::chrono::duration<double>(std::chrono::steady_clock::now() - start).count();
   tally.model += seconds;
   tally.slowest = std::max(tally.slowest, seconds);
-  if (each_building) {
+  if (asked.each) {
     std::printf("%s: %d panels, %zu columns, %.2f s, outcome %d, %s\n", which.c_str(), model.panels, model.columns,
                 seconds, static_cast<int>(model.outcome), listed(model.least).c_str());
     std::fflush(stdout);
@@ -133,7 +129,7 @@ void compare_building(std::uint64_t seed, Program program, Tally& tally) {
 
 void compare_all(const char* oracle, Program program, int wanted) {
   Tally tally;
-  std::uint64_t seed = first_seed;
+  std::uint64_t seed = asked.first_seed;
   for (; tally.compared < wanted; ++seed) compare_building(seed, program, tally);
   tally.print(oracle, seed - 1);
   EXPECT_GE(2 * tally.kept, wanted);
@@ -141,8 +137,8 @@ void compare_all(const char* oracle, Program program, int wanted) {
   EXPECT_GE(2 * tally.proven, tally.answers);
 }
 
-TEST(SmallBuildings, CostWhatTheModelInCbcSays) { compare_all("CBC", Program::Cbc, long_run ? 60 : 25); }
-TEST(SmallBuildings, CostWhatTheModelInGlpkSays) { compare_all("GLPK", Program::Glpk, long_run ? 300 : 100); }
+TEST(SmallBuildings, CostWhatTheModelInCbcSays) { compare_all("CBC", Program::Cbc, asked.long_run ? 60 : 25); }
+TEST(SmallBuildings, CostWhatTheModelInGlpkSays) { compare_all("GLPK", Program::Glpk, asked.long_run ? 300 : 100); }
 
 /// Every term but bars, which are none here.
 std::array<std::int64_t, 7> all_terms(const Cost& cost) {
@@ -153,7 +149,7 @@ std::array<std::int64_t, 7> all_terms(const Cost& cost) {
 /// Of buildings small enough to be proven, off the grid.
 void expect_equal_costs(Job (*said_otherwise)(const Job&)) {
   int proven = 0;
-  const int buildings = long_run ? 2'000 : 120;
+  const int buildings = asked.long_run ? 2'000 : 120;
   for (int seed = 1; seed <= buildings; ++seed) {
     const SmallBuilding building = small_building(static_cast<std::uint64_t>(seed));
     const Job job = job_of(building);
@@ -173,13 +169,4 @@ TEST(SmallBuildings, CostTheSameBegunAtAnotherCorner) { expect_equal_costs(prope
 }  // namespace
 }  // namespace stringcourse::oracle
 
-int main(int count, char** arguments) {
-  testing::InitGoogleTest(&count, arguments);
-  for (int i = 1; i < count; ++i) {
-    if (std::strcmp(arguments[i], "--long") == 0) stringcourse::oracle::long_run = true;
-    if (std::strcmp(arguments[i], "--each") == 0) stringcourse::oracle::each_building = true;
-    if (std::strcmp(arguments[i], "--seed") == 0 && i + 1 < count)
-      stringcourse::oracle::first_seed = std::strtoull(arguments[++i], nullptr, 10);
-  }
-  return RUN_ALL_TESTS();
-}
+int main(int count, char** arguments) { return stringcourse::oracle::run_as_asked(count, arguments); }

@@ -1,3 +1,4 @@
+// Over 400 lines: one generator, whose dice fall in one order.
 #include "random_jobs.hpp"
 
 #include <algorithm>
