@@ -16,7 +16,8 @@ int main() {
   for (int k = 0; k < 500; ++k) {
     const int from = k % 50, to = (from + 1 + k / 50) % 50;
     const ground::Spot a = points[static_cast<std::size_t>(from)].about, b = points[static_cast<std::size_t>(to)].about;
-    readings.push_back({from, to, std::sqrt((b.x - a.x) * (b.x - a.x) + (b.y - a.y) * (b.y - a.y)) + error(dice), 0.002});
+    readings.push_back(
+        {from, to, std::sqrt((b.x - a.x) * (b.x - a.x) + (b.y - a.y) * (b.y - a.y)) + error(dice), 0.002});
   }
   const double seconds = benches::median_seconds(11, [&] {
     if (!ground::adjust(points, readings, ground::Datum::Free)) benches::give_up("the net is not determinate");

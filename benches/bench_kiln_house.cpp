@@ -1,4 +1,4 @@
-// A job of the size of a garage, as it is solved again and again while an opening is dragged, and as it is written.
+// The kiln house, as it is solved again and again while an opening is dragged, and as it is written.
 #include <fstream>
 #include <iterator>
 #include <string>

@@ -17,7 +17,8 @@ int main() {
   if (!plan) benches::give_up("the example cannot be planned");
   const Length mark = Length::sixteenths(55 * 16 + 10);
   const double correction = benches::median_seconds(101, [&] {
-    const auto course = laying::course_as_laid(plan->job, plan->building, {plan->layout}, plan->laid->how, plan->laid->counts, 0, 1, laying::Trial{mark, Length::sixteenths(3)});
+    const auto course = laying::course_as_laid(plan->job, plan->building, {plan->layout}, plan->laid->how,
+                                               plan->laid->counts, 0, 1, laying::Trial{mark, Length::sixteenths(3)});
     if (course.runs.front().next.joints.size() != 3) benches::give_up("no correction");
   });
   benches::print_at_most("correction_native", correction * 1000, "ms", 10);
@@ -26,7 +27,8 @@ int main() {
   course.past_most = Length::sixteenths(4), course.short_most = Length::sixteenths(12);
   const double odds = benches::median_seconds(3, [&] {
     const auto rules = laying::joint_rules(Tape::Inches, Length::sixteenths(6));
-    if (laying::simulate(course, {}, rules, laying::Marks::Used, 2'000, 1).courses != 2'000) benches::give_up("not played");
+    if (laying::simulate(course, {}, rules, laying::Marks::Used, 2'000, 1).courses != 2'000)
+      benches::give_up("not played");
   });
   benches::print_at_most("courses_played_2000_of_24_units", odds, "s", 2);
 }

@@ -19,9 +19,8 @@ struct Measured {
 Measured measure(std::int64_t units, int times) {
   const Job job = benches::school(units);
   double pieces = 0;
-  const double seconds = benches::median_seconds(times, [&] {
-    pieces = static_cast<double>(benches::solved(job).layout.pieces.size());
-  });
+  const double seconds =
+      benches::median_seconds(times, [&] { pieces = static_cast<double>(benches::solved(job).layout.pieces.size()); });
   return {pieces, seconds};
 }
 

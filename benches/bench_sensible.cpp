@@ -1,6 +1,6 @@
 // Buildings that somebody would build, on the module and off it: how many are laid, how many proven, how long it takes.
-// bench_sensible [COUNT [FIRST_SEED [GRAIN [BUDGET]]]]; with a grain (module, inch, sixteenth) its buildings alone, each
-// told.
+// bench_sensible [COUNT [FIRST_SEED [GRAIN [BUDGET]]]]; with a grain (module, inch, sixteenth) its buildings alone,
+// each told.
 #include <algorithm>
 #include <chrono>
 #include <cstdio>
@@ -12,6 +12,7 @@
 #include "figure.hpp"
 #include "property/sensible_jobs.hpp"
 #include "solve/solve.hpp"
+#include "words/language.hpp"
 
 namespace {
 
@@ -36,18 +37,21 @@ struct Wanted {
   double proven, median, slowest;  // percent, milliseconds
 };
 
-void tell(const Wanted& wanted, std::uint64_t seed, const Job& job, const std::expected<Answer, Refusals>& answer, double time) {
-  std::printf("%s %llu %s %.0f ms: ", wanted.name.data(), static_cast<unsigned long long>(seed), job.units.series.c_str(), time);
+void tell(const Wanted& wanted, std::uint64_t seed, const Job& job, const std::expected<Answer, Refusals>& answer,
+          double time) {
+  std::printf("%s %llu %s %.0f ms: ", wanted.name.data(), static_cast<unsigned long long>(seed),
+              job.units.series.c_str(), time);
   if (!answer) {
-    std::printf("refused, %s\n", answer.error().shown.front().reason.c_str());
+    std::printf("refused, %s\n", words::told(answer.error().shown.front().reason, {Tape::Inches}).c_str());
     return;
   }
   const Layout& layout = answer->layout;
   std::printf("%s, conceded %lld in %zu, laps %lld (%lld), cuts %lld (%lld)", layout.proven ? "proven" : "not proven",
-              static_cast<long long>(layout.cost.conceded), layout.conceded.size(), static_cast<long long>(layout.cost.short_laps),
-              static_cast<long long>(layout.least_possible.short_laps), static_cast<long long>(layout.cost.cuts),
-              static_cast<long long>(layout.least_possible.cuts));
-  for (const Stopped& stop : layout.stopped) std::printf("; stopped, %s", stop.rule.c_str());
+              static_cast<long long>(layout.cost.conceded), layout.conceded.size(),
+              static_cast<long long>(layout.cost.short_laps), static_cast<long long>(layout.least_possible.short_laps),
+              static_cast<long long>(layout.cost.cuts), static_cast<long long>(layout.least_possible.cuts));
+  for (const Stopped& stop : layout.stopped)
+    std::printf("; stopped, %s", words::told(stop.rule, {Tape::Inches}).c_str());
   std::printf("\n");
 }
 
@@ -80,8 +84,9 @@ int main(int count_of_words, char** words) {
   const std::string_view only = count_of_words > 3 ? words[3] : "";
   Wishes wishes;
   if (count_of_words > 4) wishes.search_budget = std::strtoll(words[4], nullptr, 10);
-  for (const Wanted& wanted : {Wanted{"module", property::Grain::Module, 99, 10, 300}, Wanted{"inch", property::Grain::Inch, 80, 150, 1500},
-                               Wanted{"sixteenth", property::Grain::Sixteenth, 80, 150, 1500}}) {
+  for (const Wanted& wanted :
+       {Wanted{"module", property::Grain::Module, 99, 10, 300}, Wanted{"inch", property::Grain::Inch, 80, 150, 1500},
+        Wanted{"sixteenth", property::Grain::Sixteenth, 80, 150, 1500}}) {
     if (only.empty() || only == wanted.name) measure(wanted, first, count, !only.empty(), wishes);
   }
 }

@@ -2,8 +2,8 @@
 // Both get the same panel, in units of 1 in with the joint folded in, and must find its known optimum, 2674.
 #include <cstdint>
 
-#include "benches/w8_panel.hpp"
 #include "benches/figure.hpp"
+#include "benches/w8_panel.hpp"
 #include "bond/search.hpp"
 #include "oracle/milp.hpp"
 
@@ -17,7 +17,8 @@ int main() {
   });
   const double theirs = benches::median_seconds(3, [&] {
     const auto solved = oracle::solve_by_milp(panel, oracle::Program::Cbc, {});
-    if (solved.outcome != oracle::Outcome::Optimal || solved.cost.short_laps != kOptimum) benches::give_up("CBC does not find 2674");
+    if (solved.outcome != oracle::Outcome::Optimal || solved.cost.short_laps != kOptimum)
+      benches::give_up("CBC does not find 2674");
   });
   benches::print_at_least("w8_against_cbc", theirs / ours, "times", 1000);
 }

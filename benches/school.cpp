@@ -16,7 +16,9 @@ constexpr std::int64_t kUnitsOfBay = 1'640;
 StatedLength feet(std::int64_t count) { return {Length::feet(count), Basis::Nominal}; }
 StatedLength inches(std::int64_t count) { return {Length::inches(count), Basis::Nominal}; }
 
-std::string numbered(std::string_view prefix, std::int64_t number) { return std::string(prefix) + std::to_string(number); }
+std::string numbered(std::string_view prefix, std::int64_t number) {
+  return std::string(prefix) + std::to_string(number);
+}
 
 Opening window(std::string name, std::string on, std::string from, std::int64_t at_inches) {
   Opening opening;

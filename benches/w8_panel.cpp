@@ -9,7 +9,8 @@ namespace {
 
 constexpr std::int64_t kInch = 25'400'000;
 
-// A cell between two webs, in half inches from the left face: webs of 1 1/2 in, so a cut keeps the cells before its end.
+// A cell between two webs, in half inches from the left face: webs of 1 1/2 in, so a cut keeps the cells before its
+// end.
 bond::Cell cell(std::int64_t from, std::int64_t to) { return {from * kInch / 2, to * kInch / 2}; }
 
 std::vector<bond::Cell> cells_of(std::int64_t inches) {

@@ -9,8 +9,9 @@
 #include "benches/figure.hpp"
 #include "cli/set_folder.hpp"
 #include "cli/sheets.hpp"
-#include "job/write.hpp"
 #include "document/answer_json.hpp"
+#include "job/write.hpp"
+#include "words/language.hpp"
 
 namespace stringcourse::benches {
 
@@ -39,7 +40,7 @@ FileResult<void> write_set(const std::string& place, const Answer& answer) {
   if (!set) return std::unexpected(set.error());
   if (auto done = write_text(*set, "job.json", write_job(answer.job)); !done) return done;
   if (auto done = write_answer_file(*set, answer); !done) return done;
-  if (auto done = cli::write_sheets(*set, answer, paper::Paper::Letter, silent); !done) return done;
+  if (auto done = cli::write_sheets(*set, answer, paper::Paper::Letter, {}, silent); !done) return done;
   if (auto done = cli::write_drawings(*set, answer, silent); !done) return done;
   return set->finish();
 }
@@ -55,8 +56,11 @@ std::string temporary_place() {
 
 Answer solved(const Job& job) {
   auto answer = solve(job, {});
-  if (!answer) give_up("refused: " + answer.error().shown[0].place + ": " + answer.error().shown[0].reason);
-  if (!answer->layout.stopped.empty()) give_up("stopped: " + answer->layout.stopped[0].rule);
+  if (!answer)
+    give_up("refused: " + answer.error().shown[0].place + ": " +
+            words::told(answer.error().shown[0].reason, {Tape::Inches}));
+  if (!answer->layout.stopped.empty())
+    give_up("stopped: " + words::told(answer->layout.stopped[0].rule, {Tape::Inches}));
   return *std::move(answer);
 }
 

@@ -9,7 +9,8 @@ namespace stringcourse::benches {
 [[nodiscard]] Answer solved(const Job& job);
 
 /// Writes the set of files of an answer (answer JSON, sheets as PDF on Letter, drawings as SVG) into a temporary folder
-/// (in memory, where the system has one) by the command line's own writers, and takes the folder away again. Returns the seconds that the writing took.
+/// (in memory, where the system has one) by the command line's own writers, and takes the folder away again. Returns
+/// the seconds that the writing took.
 [[nodiscard]] double seconds_to_write(const Answer& answer);
 
 }  // namespace stringcourse::benches

@@ -126,8 +126,17 @@ bool is_name_in_set(std::string_view name) {
     const std::string_view drawing = name.substr(kInDrawings.size());
     return drawing.ends_with(".svg") && drawing.find('/') == drawing.npos;
   }
-  constexpr std::string_view kNames[] = {"drawings", "answer.json", "job.json", "set-letter.pdf", "set-a4.pdf", kMarkerName};
-  return std::ranges::find(kNames, name) != std::end(kNames);
+  constexpr std::string_view kNames[] = {"drawings", "answer.json", "job.json", "order.csv", "days.ics", kMarkerName};
+  if (std::ranges::find(kNames, name) != std::end(kNames)) return true;
+  // "set-letter.pdf", "set-pour-a4.pdf".
+  constexpr std::string_view kPapers[] = {"letter.pdf", "a4.pdf"};
+  constexpr std::string_view kParts[] = {"", "order-", "pour-", "first-course-", "lintels-", "grout-", "top-"};
+  if (!name.starts_with("set-")) return false;
+  return std::ranges::any_of(kParts, [&](std::string_view part) {
+    return std::ranges::any_of(kPapers, [&](std::string_view paper) {
+      return name.substr(4).starts_with(part) && name.substr(4 + part.size()) == paper;
+    });
+  });
 }
 
 std::string folder_of(const std::string& place) {

@@ -1,6 +1,7 @@
 #pragma once
-// Hidden files and folders beside the place that they are written for. What is written stands there until it is whole and
-// is then moved; what a killed run left behind is known by a lock that nobody holds, and taken away by the next run.
+// Hidden files and folders beside the place that they are written for. What is written stands there until it is whole
+// and is then moved; what a killed run left behind is known by a lock that nobody holds, and taken away by the next
+// run.
 #include <string>
 #include <string_view>
 
@@ -44,7 +45,8 @@ class Beside {
   int descriptor_ = -1;
 };
 
-/// Whether `plan` writes files of this name: "answer.json", "set-a4.pdf", "drawings/plan-course-1.svg", or makes the folder.
+/// Whether `plan` writes files of this name: "answer.json", "set-a4.pdf", "set-pour-a4.pdf",
+/// "drawings/plan-course-1.svg", or makes the folder.
 [[nodiscard]] bool is_name_in_set(std::string_view name);
 
 /// "a/b" of "a/b/c", "." of "c".

@@ -44,6 +44,12 @@ FileResult<ReadText> read_descriptor(int descriptor, const std::string& path) {
   return read;
 }
 
+// So that no file of somebody else's is taken for an older job.
+bool holds_a_job(const std::string& path) {
+  const auto text = read_job_text(path);
+  return text && !text->too_large && read_job(text->text).has_value();
+}
+
 }  // namespace
 
 FileError error_of(std::string_view doing, std::string_view path) {
@@ -107,6 +113,28 @@ FileResult<void> write_whole_file(const std::string& path, std::string_view text
   if (errno != 0 || ::fsync(hidden->descriptor()) != 0) return std::unexpected(error_of("cannot write", path));
   const FolderLock lock(folder_of(path));
   if (!move_to_free_name(hidden->path(), path)) return std::unexpected(error_of("cannot write", path));
+  hidden->moved();
+  sync_folder(folder_of(path));
+  return {};
+}
+
+FileResult<void> replace_file(const std::string& path, std::string_view text) {
+  const std::string previous = path + ".previous";
+  struct stat status;
+  if (::lstat(path.c_str(), &status) != 0 || !S_ISREG(status.st_mode))
+    return errno = errno == 0 ? EINVAL : errno, std::unexpected(error_of("cannot write over", path));
+  if (::lstat(previous.c_str(), &status) == 0 && !holds_a_job(previous))
+    return errno = EEXIST, std::unexpected(error_of("cannot keep the old file as", previous));
+  auto hidden = Beside::file_for(path);
+  if (!hidden) return std::unexpected(hidden.error());
+  errno = write_all(hidden->descriptor(), text);
+  if (errno != 0 || ::fsync(hidden->descriptor()) != 0) return std::unexpected(error_of("cannot write", path));
+  const FolderLock lock(folder_of(path));
+  // The old file has both names before the new one takes its place: at no moment is there none.
+  ::unlink(previous.c_str());
+  if (::link(path.c_str(), previous.c_str()) != 0)
+    return std::unexpected(error_of("cannot keep the old file as", previous));
+  if (::rename(hidden->path().c_str(), path.c_str()) != 0) return std::unexpected(error_of("cannot write", path));
   hidden->moved();
   sync_folder(folder_of(path));
   return {};

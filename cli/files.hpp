@@ -52,6 +52,10 @@ class NewFile {
 /// Writes a file where nothing stands yet: whole and on the disk, or not there at all, wherever the run is stopped.
 [[nodiscard]] FileResult<void> write_whole_file(const std::string& path, std::string_view text);
 
+/// Writes over a file, whole or not at all; what stood there is kept beside it as `path`.previous. A file of that name
+/// that is no earlier job is left alone, and nothing is written.
+[[nodiscard]] FileResult<void> replace_file(const std::string& path, std::string_view text);
+
 /// Writes all of `bytes` to stdout. False when the reader has gone or the disk is full.
 [[nodiscard]] bool write_stdout(std::string_view bytes);
 /// Says something on stderr.

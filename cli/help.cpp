@@ -41,7 +41,8 @@ std::string verb_help(const VerbSpec& verb) {
     append_row(text, left, option.says, 24);
   }
   std::string examples(verb.examples);
-  for (std::size_t at = 0; (at = examples.find("stringcourse ", at)) != std::string::npos; at += 15) examples.insert(at, "  ");
+  for (std::size_t at = 0; (at = examples.find("stringcourse ", at)) != std::string::npos; at += 15)
+    examples.insert(at, "  ");
   text.append("\nexamples:\n").append(examples);
   return text;
 }

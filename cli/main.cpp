@@ -21,7 +21,12 @@ ExitCode print(std::string_view text) { return write_stdout(text) ? kDone : file
 ExitCode help(const Command& command) {
   if (command.operands.empty()) return print(general_help());
   const auto verb = std::ranges::find(verbs(), command.operands[0], &VerbSpec::name);
-  if (verb == verbs().end()) return usage_trouble("There is no verb " + quoted(command.operands[0]) + ".", nullptr);
+  if (verb == verbs().end()) {
+    std::vector<std::string_view> names;
+    for (const VerbSpec& each : verbs()) names.push_back(each.name);
+    const std::string& word = command.operands[0];
+    return usage_trouble(with_nearest("There is no verb " + quoted(word) + ".", word, names), nullptr);
+  }
   return print(verb_help(*verb));
 }
 
@@ -30,8 +35,12 @@ ExitCode act(const Command& command) {
   if (command.wants_help) return print(verb_help(*command.verb));
   if (name == "plan") return plan(command);
   if (name == "begin") return begin(command);
+  if (name == "add") return add(command);
+  if (name == "enter") return enter(command);
   if (name == "look") return look(command);
   if (name == "marks") return marks(command);
+  if (name == "order") return order(command);
+  if (name == "days") return days(command);
   if (name == "merge") return merge(command);
   if (name == "schema") return schema(command);
   if (name == "version") return print(kVersion);

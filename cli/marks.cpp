@@ -8,7 +8,8 @@
 #include "laying/as_laid.hpp"
 #include "laying/odds.hpp"
 #include "sheet/hook_words.hpp"
-#include "sheet/words.hpp"
+#include "words/language.hpp"
+#include "words/sheet_words.hpp"
 
 namespace stringcourse::cli {
 
@@ -18,24 +19,28 @@ using laying::CourseAsLaid;
 using laying::WallMark;
 
 // "end of unit 7"; a jamb or a joint's edge where the unit ends as well is told in the same line.
-std::string mark_kind(const Answer& answer, const WallMark& mark) {
+Fact mark_kind(const Answer& answer, const WallMark& mark) {
   const auto opening = [&] { return answer.building.openings[static_cast<std::size_t>(mark.mark.opening)].name; };
   switch (mark.mark.kind) {
-    case setout::MarkKind::NearJamb: return "near jamb of " + opening();
-    case setout::MarkKind::FarJamb: return "far jamb of " + opening();
-    case setout::MarkKind::JointNearEdge: return "control joint, near edge";
-    case setout::MarkKind::JointFarEdge: return "control joint, far edge";
-    case setout::MarkKind::BarCentre: return std::string(sheet::words_of(answer.building).mark_bar);
+    case setout::MarkKind::NearJamb: return fact("marks-near-jamb", {opening()});
+    case setout::MarkKind::FarJamb: return fact("marks-far-jamb", {opening()});
+    case setout::MarkKind::JointNearEdge: return fact("marks-joint-near");
+    case setout::MarkKind::JointFarEdge: return fact("marks-joint-far");
+    case setout::MarkKind::BarCentre: return fact("summary-text", {words::words_of(answer.building).mark_bar});
     case setout::MarkKind::BlockEnd: break;
   }
-  return "end of unit " + number_text(mark.mark.piece) + (mark.closes ? ", laid last" : "");
+  return fact(mark.closes ? "marks-unit-end-last" : "marks-unit-end", {mark.mark.piece});
 }
 
-std::string past_words(const WallMark& mark, Tape tape) {
-  if (!mark.past) return "";
-  const std::string past = *mark.past == Length() ? "on it" : tape_text(magnitude(*mark.past), tape) + (*mark.past < Length() ? " short" : " past");
+Fact past_or_short(const WallMark& mark) {
+  if (!mark.past) return {};
+  const Fact past = *mark.past == Length()
+                        ? fact("marks-on-it")
+                        : fact(*mark.past < Length() ? "marks-short" : "marks-past", {magnitude(*mark.past)});
   if (!mark.doubtful) return past;
-  return past + " (left out: " + mark.doubtful->why + (mark.doubtful->likely.empty() ? "" : "; " + mark.doubtful->likely) + ")";
+  return mark.doubtful->likely.empty()
+             ? fact("marks-left-out", {past, mark.doubtful->why})
+             : fact("marks-left-out-likely", {past, mark.doubtful->why, mark.doubtful->likely});
 }
 
 bool is_told(const WallMark& mark) {
@@ -45,19 +50,20 @@ bool is_told(const WallMark& mark) {
 
 std::string marks_table(const Answer& answer, const CourseAsLaid& course) {
   using enum Table::Align;
-  const Tape tape = answer.building.tape;
+  const words::Reader reader{answer.building.tape};
   Table table({Left, Left, Left});
   std::vector<std::string> row;
   for (const WallMark& mark : course.marks) {
     if (!is_told(mark)) continue;
-    const std::string at = both_forms(mark.mark.at, tape), reading = past_words(mark, tape);
+    const std::string at = both_forms(mark.mark.at, reader.tape), reading = words::told(past_or_short(mark), reader);
+    const std::string kind = words::told(mark_kind(answer, mark), reader);
     if (!row.empty() && row[0] == at && (row[2].empty() || reading.empty())) {
-      row[1] += ", " + mark_kind(answer, mark);
+      row[1] += ", " + kind;
       row[2] += reading;
       continue;
     }
     if (!row.empty()) table.add(std::move(row));
-    row = {at, mark_kind(answer, mark), reading};
+    row = {at, kind, reading};
   }
   if (!row.empty()) table.add(std::move(row));
   return table.text();
@@ -65,48 +71,59 @@ std::string marks_table(const Answer& answer, const CourseAsLaid& course) {
 
 std::string marks_text(const Answer& answer, const CourseAsLaid& course) {
   const Building& building = answer.building;
-  std::string text = building.walls[static_cast<std::size_t>(course.wall)].name + ", course " + number_text(course.course) +
-                     (course.finished ? ", laid" : "") + ": marks from " +
-                     sheet::hook_text(building, course.wall, sheet::words_of(building)) + "; end of block ON the mark\n";
-  text += marks_table(answer, course);
+  const words::Reader reader{building.tape};
+  std::string text = words::told(fact(course.finished ? "marks-course-laid" : "marks-course",
+                                      {building.walls[static_cast<std::size_t>(course.wall)].name, course.course,
+                                       sheet::hook_text(building, course.wall, words::words_of(building))}),
+                                 reader) +
+                     "\n" + marks_table(answer, course);
   if (course.run < 0) return text;
   const laying::RunAsLaid& run = course.runs[static_cast<std::size_t>(course.run)];
-  text += "  now: " + laying::next_text(run, answer.building.tape) + "\n";
-  for (const std::string& lost : run.lost) text += "  this cannot keep " + lost + "\n";
+  text += "  " + words::told(fact("marks-now", {laying::next_said(run)}), reader) + "\n";
+  for (const laying::Lost& lost : run.lost)
+    text += "  " + words::told(fact("marks-cannot-keep", {laying::lost_said(lost)}), reader) + "\n";
   return text;
 }
 
-std::string share_text(const laying::Odds& odds) {
+Fact share_of(const laying::Odds& odds) {
   const laying::Share share = laying::binomial_interval(odds.inside, odds.courses, 0.95);
   const auto percent = [](double value) {
     const auto tenths = static_cast<long long>(value * 1000 + 0.5);
     return number_text(tenths / 10) + "." + number_text(tenths % 10);
   };
-  return number_text(odds.inside) + " of " + number_text(odds.courses) + " (between " + percent(share.least) + " and " + percent(share.most) + " %, 19 times in 20)";
+  return fact("marks-share", {odds.inside, odds.courses, percent(share.least), percent(share.most)});
 }
 
 std::string chances_text(const Answer& answer, const CourseAsLaid& course) {
   constexpr int kCourses = 2000;
   const auto odds = laying::closure_odds(course, answer.laid->how, answer.building, kCourses, 20261127);
   if (!odds) return "";
-  return "  tried " + number_text(kCourses) + " times, blocks and joints varying as " + (answer.laid->how.spreads_measured ? "measured" : "they usually do") +
-         ": the last block, " + number_text(odds->units) + " from here, fits\n    with marks read    " + share_text(odds->with_marks) + "\n    without            " + share_text(odds->without) + "\n";
+  const words::Reader reader{answer.building.tape};
+  return "  " +
+         words::told(fact(answer.laid->how.spreads_measured ? "marks-tried-measured" : "marks-tried-usual",
+                          {kCourses, odds->units}),
+                     reader) +
+         "\n    " + words::told(fact("marks-tried-with", {share_of(odds->with_marks)}), reader) + "\n    " +
+         words::told(fact("marks-tried-without", {share_of(odds->without)}), reader) + "\n";
 }
 
 /// The course named, or each wall's next.
 std::vector<CourseAsLaid> chosen(const Answer& answer, const Command& command, std::string& trouble) {
   const auto side = command.value("--side");
-  const int wall = side ? laying::wall_of(answer.building, *side) : -1;
+  const int wall = side ? laying::wall_named(answer.building, *side) : -1;
   if (side && wall < 0) trouble = "There is no side or inner wall " + quoted(*side) + ".";
   int course = 0;
-  for (const char digit : command.value("--course").value_or("")) course = digit < '0' || digit > '9' || course > 100'000 ? -1'000'000 : course * 10 + (digit - '0');
-  if (command.has("--course") && (course < 1 || course > static_cast<int>(answer.building.courses.size()))) trouble = "There is no course " + quoted(*command.value("--course")) + ".";
+  for (const char digit : command.value("--course").value_or(""))
+    course = digit < '0' || digit > '9' || course > 100'000 ? -1'000'000 : course * 10 + (digit - '0');
+  if (command.has("--course") && (course < 1 || course > static_cast<int>(answer.building.courses.size())))
+    trouble = "There is no course " + quoted(*command.value("--course")) + ".";
   if (!trouble.empty()) return {};
   std::vector<CourseAsLaid> courses;
   for (int each = 0; each < static_cast<int>(answer.building.walls.size()); ++each) {
     const int next = course > 0 ? course : answer.laid->next_course[static_cast<std::size_t>(each)];
     if ((side && each != wall) || next == 0) continue;
-    courses.push_back(laying::course_as_laid(answer.job, answer.building, layouts_of(answer), answer.laid->how, answer.laid->counts, each, next));
+    courses.push_back(laying::course_as_laid(answer.job, answer.building, layouts_of(answer), answer.laid->how,
+                                             answer.laid->counts, each, next));
   }
   return courses;
 }
@@ -127,8 +144,9 @@ ExitCode marks(const Command& command) {
   for (const CourseAsLaid& course : courses) {
     text += marks_text(*answer, course) + (command.has("--chances") ? chances_text(*answer, course) : "");
   }
-  if (courses.empty()) text = "All courses are laid.\n";
-  for (const Finding& finding : answer->laid->findings) text += finding.text + "\n";
+  if (courses.empty()) text = words::told(fact("marks-all-laid"), {answer->building.tape}) + "\n";
+  for (const Finding& finding : answer->laid->findings)
+    text += words::told(finding.says, {answer->building.tape}) + "\n";
   return write_stdout(printable_lines(text)) ? kDone : file_trouble("cannot write to stdout");
 }
 

@@ -22,8 +22,10 @@ std::expected<Job, ExitCode> read(const std::string& path) {
 }
 
 std::string told(const laying::MergedJobs& merged) {
-  std::string text = number_text(merged.from_first) + " entries only in the first, " + number_text(merged.from_second) + " only in the second.\n";
-  for (const std::string& id : merged.conflicts) text += "The entry " + quoted(id) + " says two different things: both are kept.\n";
+  std::string text = number_text(merged.from_first) + " entries only in the first, " + number_text(merged.from_second) +
+                     " only in the second.\n";
+  for (const std::string& id : merged.conflicts)
+    text += "The entry " + quoted(id) + " says two different things: both are kept.\n";
   return text;
 }
 
@@ -38,7 +40,8 @@ ExitCode merge(const Command& command) {
   if (!merged) {
     std::string places;
     for (const std::string& place : merged.error()) places += (places.empty() ? "" : ", ") + place;
-    say(printable_lines("These are not two logs of one job: they differ in " + places + ".\nTake one building into both (the log of each stays its own), then merge again.\n"));
+    say(printable_lines("These are not two logs of one job: they differ in " + places +
+                        ".\nTake one building into both (the log of each stays its own), then merge again.\n"));
     return kRefused;
   }
   const std::string text = write_job(merged->job), path = command.value("--out").value_or("-");

@@ -64,7 +64,8 @@ bool is_plain_folder(const std::string& path) {
   return fs::symlink_status(path, code).type() == fs::file_type::directory;
 }
 
-// A set that was being taken away by a run that was killed: it lacks its marker, but holds nothing else than `plan` writes.
+// A set that was being taken away by a run that was killed: it lacks its marker, but holds nothing else than `plan`
+// writes.
 bool is_torso(const std::string& folder) {
   if (!is_plain_folder(folder) || stands(folder + "/" + std::string(kMarkerName))) return false;
   std::error_code code;
@@ -90,7 +91,8 @@ FileResult<void> check_previous(const std::string& previous) {
   if (!names) return std::unexpected(refusal(previous, "it was not made by 'plan'. Move it away."));
   const auto foreign = foreign_file(previous, *names);
   if (!foreign) return std::unexpected(foreign.error());
-  if (!foreign->empty()) return std::unexpected(refusal(previous, *foreign + " in it was not written by 'plan'. Move it away."));
+  if (!foreign->empty())
+    return std::unexpected(refusal(previous, *foreign + " in it was not written by 'plan'. Move it away."));
   return {};
 }
 
@@ -165,15 +167,16 @@ FileResult<void> SetFolder::move_to_place() {
   return {};
 }
 
-// The new set goes to .previous first and changes names with the old one there: at every moment both are whole, and what
-// stays under the hidden name is the set before the old one.
+// The new set goes to .previous first and changes names with the old one there: at every moment both are whole, and
+// what stays under the hidden name is the set before the old one.
 FileResult<void> SetFolder::change_with_old() {
   const std::string previous = previous_of(place_);
   const bool had_previous = stands(previous);
   if (had_previous ? change_names(beside_.path(), previous) : move_to_free_name(beside_.path(), previous)) {
     if (change_names(previous, place_)) return {};
     const int why = errno;
-    (void)(had_previous ? change_names(beside_.path(), previous) : ::rename(previous.c_str(), beside_.path().c_str()) == 0);
+    (void)(had_previous ? change_names(beside_.path(), previous)
+                        : ::rename(previous.c_str(), beside_.path().c_str()) == 0);
     errno = why;
   }
   if (!exchanging_is_unknown()) return std::unexpected(error_of("cannot write", place_));
@@ -183,7 +186,9 @@ FileResult<void> SetFolder::change_with_old() {
 // Each name is free when something moves to it. A step that fails undoes the ones before it.
 FileResult<void> SetFolder::change_by_plain_renames() {
   const std::string previous = previous_of(place_), hidden = beside_.path(), before = hidden + "-before";
-  const auto moved = [](const std::string& from, const std::string& to) { return ::rename(from.c_str(), to.c_str()) == 0; };
+  const auto moved = [](const std::string& from, const std::string& to) {
+    return ::rename(from.c_str(), to.c_str()) == 0;
+  };
   const auto failed = [&] { return std::unexpected(error_of("cannot write", place_)); };
   const bool had_previous = stands(previous);
   if (had_previous && !moved(previous, before)) return failed();
@@ -204,7 +209,8 @@ FileResult<void> SetFolder::change_by_plain_renames() {
 std::string safe_file_name(std::string_view text) {
   std::string name;
   for (const char c : text.substr(0, 80)) {
-    const bool plain = (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (c >= '0' && c <= '9') || c == '-' || c == '_' || c == '.';
+    const bool plain =
+        (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (c >= '0' && c <= '9') || c == '-' || c == '_' || c == '.';
     name += plain ? c : '-';
   }
   if (name.empty() || name[0] == '.') name.insert(0, "x");

@@ -1,8 +1,8 @@
 #pragma once
-// A set: the folder that `plan` writes. It grows under a hidden name beside its place and is moved there in one step, so
-// its place holds the old set or the new one, never a part, wherever a run is killed. Several runs on one place come after
-// each other. What `plan` did not write is never touched. Where the file system knows plain renames only, the place is
-// empty for a moment, while the old set stands as `.previous`.
+// A set: the folder that `plan` writes. It grows under a hidden name beside its place and is moved there in one step,
+// so its place holds the old set or the new one, never a part, wherever a run is killed. Several runs on one place come
+// after each other. What `plan` did not write is never touched. Where the file system knows plain renames only, the
+// place is empty for a moment, while the old set stands as `.previous`.
 #include <string>
 #include <string_view>
 #include <utility>
@@ -42,7 +42,8 @@ class SetFolder {
   bool drawings_made_ = false;
 };
 
-/// A file name from any text: letters, digits, '-', '_' and '.' stay, all else becomes '-'; never empty, hidden or long.
+/// A file name from any text: letters, digits, '-', '_' and '.' stay, all else becomes '-'; never empty, hidden or
+/// long.
 [[nodiscard]] std::string safe_file_name(std::string_view text);
 
 }  // namespace stringcourse::cli

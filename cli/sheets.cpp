@@ -1,7 +1,6 @@
 #include "cli/sheets.hpp"
 
 #include "ink/svg.hpp"
-#include "sheet/sheets.hpp"
 #include "solve/printed_set.hpp"
 
 namespace stringcourse::cli {
@@ -12,11 +11,14 @@ double share_of(std::size_t done, std::size_t all) { return static_cast<double>(
 
 }  // namespace
 
-FileResult<void> write_sheets(SetFolder& set, const Answer& answer, paper::Paper paper, ProgressBar& progress) {
-  auto file = set.create(std::string(set_file_name(paper)));
+FileResult<void> write_sheets(SetFolder& set, const Answer& answer, paper::Paper paper, const sheet::Wanted& wanted,
+                              ProgressBar& progress) {
+  auto file = set.create(set_file_name(paper, wanted.only));
   if (!file) return std::unexpected(file.error());
-  write_set(answer, paper, [&](std::string_view bytes) { file->write(bytes); },
-            [&](std::size_t done, std::size_t all) { progress.show("drawing sheets", share_of(done, all)); });
+  write_set(
+      answer, paper, [&](std::string_view bytes) { file->write(bytes); },
+      [&](std::size_t done, std::size_t all) { progress.show("drawing sheets", share_of(done, all)); },
+      paper::embedded_fonts(), wanted);
   return file->finish();
 }
 

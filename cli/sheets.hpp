@@ -4,12 +4,14 @@
 #include "cli/set_folder.hpp"
 #include "cli/terminal.hpp"
 #include "paper/display.hpp"
+#include "sheet/sheets.hpp"
 #include "solve/solve.hpp"
 
 namespace stringcourse::cli {
 
-/// Writes set-letter.pdf or set-a4.pdf.
-[[nodiscard]] FileResult<void> write_sheets(SetFolder& set, const Answer& answer, paper::Paper paper, ProgressBar& progress);
+/// Writes set-letter.pdf or set-a4.pdf; of one hold point set-pour-letter.pdf ...
+[[nodiscard]] FileResult<void> write_sheets(SetFolder& set, const Answer& answer, paper::Paper paper,
+                                            const sheet::Wanted& wanted, ProgressBar& progress);
 
 /// Writes drawings/NAME.svg for every drawing.
 [[nodiscard]] FileResult<void> write_drawings(SetFolder& set, const Answer& answer, ProgressBar& progress);

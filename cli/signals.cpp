@@ -55,7 +55,8 @@ void give_handlers_a_stack() {
 void catch_faults() {
   give_handlers_a_stack();
   on_fault(name_fault);
-  for (const int signal : {SIGABRT, SIGILL, SIGTRAP, SIGSEGV, SIGBUS, SIGFPE}) handle(signal, end_with_fault, SA_ONSTACK);
+  for (const int signal : {SIGABRT, SIGILL, SIGTRAP, SIGSEGV, SIGBUS, SIGFPE})
+    handle(signal, end_with_fault, SA_ONSTACK);
   for (const int signal : {SIGPIPE, SIGXFSZ}) std::signal(signal, SIG_IGN);
 }
 

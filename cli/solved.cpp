@@ -5,15 +5,14 @@
 #include "document/answer_json.hpp"
 #include "document/refusals_json.hpp"
 #include "job/read.hpp"
-#include "job/refusal_codes.hpp"
 #include "job/words.hpp"
 
 namespace stringcourse::cli {
 
 namespace {
 
-ExitCode tell_refusals(const Refusals& refusals, const Command& command) {
-  say(refusals_text(refusals));
+ExitCode tell_refusals(const Refusals& refusals, const Command& command, const Job* job = nullptr) {
+  say(refusals_text(refusals, job));
   if (command.has("--json") && !write_stdout(refusals_json(refusals))) return file_trouble("cannot write to stdout");
   return kRefused;
 }
@@ -21,31 +20,20 @@ ExitCode tell_refusals(const Refusals& refusals, const Command& command) {
 // How large the rest is nobody looked: the reader would give the size of what was read.
 Refusals size_refusal() {
   Refusals refusals;
-  refusals.add({std::string(code::kTooLarge), "/", "The document has more than " + number_text(kLargestDocument) + " bytes.",
-                "Split the job into smaller ones."});
+  refusals.add({"too-large", "/", fact("document-too-long", {kLargestDocument}), fact("document-split")});
   return refusals;
-}
-
-std::expected<Job, ExitCode> read_command_job(const Command& command) {
-  const std::string& path = command.operands[0];
-  const auto read = read_job_text(path);
-  if (!read) return std::unexpected(file_trouble(read.error().text));
-  if (read->too_large) return std::unexpected(tell_refusals(size_refusal(), command));
-  auto job = read_job(read->text);
-  if (!job) return std::unexpected(tell_refusals(job.error(), command));
-  return *std::move(job);
 }
 
 std::string cuts_text(const Layout& layout) {
   return number_text(layout.cost.cuts) + (layout.cost.cuts == 1 ? " saw cut" : " saw cuts");
 }
 
-/// What somebody who waits is told: the layout that is there at once, and what the search made of it. To lay the job once
-/// more, without a search, takes its time only where somebody watches.
+/// What somebody who waits is told: the layout that is there at once, and what the search made of it. To lay the job
+/// once more, without a search, takes its time only where somebody watches.
 void tell_layouts(const Job& job, Wishes& wishes, ProgressBar& progress) {
   if (!progress.has_watcher()) return;
   std::string first;
-  const auto at_once = solve(job, Wishes{.save_dowels = false, .at_wall = false, .search_budget = 0});
+  const auto at_once = solve(job, Wishes{.save_dowels = false, .at_rest = false, .search_budget = 0});
   if (at_once && at_once->layout.stopped.empty()) first = cuts_text(at_once->layout);
   if (!first.empty()) progress.tell("laying: first layout " + first + ", looking for a better one");
   wishes.laid = [first, &progress](const Layout& layout) {
@@ -58,6 +46,16 @@ void tell_layouts(const Job& job, Wishes& wishes, ProgressBar& progress) {
 
 }  // namespace
 
+std::expected<Job, ExitCode> read_command_job(const Command& command) {
+  const std::string& path = command.operands[0];
+  const auto read = read_job_text(path);
+  if (!read) return std::unexpected(file_trouble(read.error().text));
+  if (read->too_large) return std::unexpected(tell_refusals(size_refusal(), command));
+  auto job = read_job(read->text);
+  if (!job) return std::unexpected(tell_refusals(job.error(), command));
+  return *std::move(job);
+}
+
 std::expected<Answer, ExitCode> read_and_solve(const Command& command, ProgressBar& progress) {
   auto job = read_command_job(command);
   if (!job) return std::unexpected(job.error());
@@ -69,13 +67,14 @@ std::expected<Answer, ExitCode> read_and_solve(const Command& command, ProgressB
   };
   tell_layouts(*job, wishes, progress);
   auto answer = solve(*job, wishes);
-  if (!answer) return std::unexpected(tell_refusals(answer.error(), command));
+  if (!answer) return std::unexpected(tell_refusals(answer.error(), command, &*job));
   return *std::move(answer);
 }
 
 ExitCode print_answer(const Answer& answer, const Command& command) {
-  const bool written = command.has("--json") ? write_answer(answer, write_stdout)
-                       : command.has("--quiet") || write_stdout(summary_text(answer, stdout_emphasis()));
+  const bool written = command.has("--json")
+                           ? write_answer(answer, write_stdout)
+                           : command.has("--quiet") || write_stdout(summary_text(answer, stdout_emphasis()));
   return written ? kDone : file_trouble("cannot write to stdout");
 }
 

@@ -11,6 +11,8 @@
 
 namespace stringcourse::cli {
 
+/// Reads the command's job. Says on stderr what is wrong with it; with --json the refusals go to stdout.
+[[nodiscard]] std::expected<Job, ExitCode> read_command_job(const Command& command);
 /// Reads and solves the command's job. Says on stderr what is wrong with it; with --json the refusals go to stdout.
 [[nodiscard]] std::expected<Answer, ExitCode> read_and_solve(const Command& command, ProgressBar& progress);
 

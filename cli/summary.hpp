@@ -12,7 +12,8 @@ namespace stringcourse::cli {
 /// Each run that no lawful layout fills: where, the rule that stops it, what mends it.
 [[nodiscard]] std::string stops_text(const Answer& answer);
 
-/// Why a job is refused, one paragraph for each refusal.
-[[nodiscard]] std::string refusals_text(const Refusals& refusals);
+/// Why a job is refused, one paragraph for each refusal. `job`: what could be read, to call things by their names; or
+/// null.
+[[nodiscard]] std::string refusals_text(const Refusals& refusals, const Job* job = nullptr);
 
 }  // namespace stringcourse::cli

@@ -14,8 +14,8 @@ namespace stringcourse::cli {
 
 namespace {
 
-constexpr double kPatience = 1.0;   // seconds before the bar appears
-constexpr double kBetween = 0.1;    // seconds between two drawings of it
+constexpr double kPatience = 1.0;  // seconds before the bar appears
+constexpr double kBetween = 0.1;   // seconds between two drawings of it
 constexpr int kCells = 20;
 
 bool is_watched(int descriptor) {
@@ -56,7 +56,8 @@ std::string printable_lines(std::string_view text) {
   return shown;
 }
 
-ProgressBar::ProgressBar(Wish wish) : watched_(wish == Wish::Shown && is_watched(STDERR_FILENO)), started_(seconds_now()) {}
+ProgressBar::ProgressBar(Wish wish)
+    : watched_(wish == Wish::Shown && is_watched(STDERR_FILENO)), started_(seconds_now()) {}
 
 ProgressBar::~ProgressBar() { wipe(); }
 

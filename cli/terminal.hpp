@@ -11,8 +11,8 @@ enum class Emphasis { Plain, Bold };
 /// The text, bold or as it is.
 [[nodiscard]] std::string heading(std::string_view text, Emphasis emphasis);
 
-/// The text with characters that could hide or turn what stands round them spelled as \u202E, so that no name in a job can
-/// move the cursor or turn the line round.
+/// The text with characters that could hide or turn what stands round them spelled as \u202E, so that no name in a job
+/// can move the cursor or turn the line round.
 [[nodiscard]] std::string printable(std::string_view text);
 /// The same of several lines: their ends stay.
 [[nodiscard]] std::string printable_lines(std::string_view text);

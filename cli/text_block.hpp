@@ -10,7 +10,8 @@ namespace stringcourse::cli {
 inline constexpr std::size_t kColumns = 100;
 
 /// The text in lines of at most kColumns characters, each ended. The first line follows `lead`, the others stand as far
-/// in as `lead` is long. A number keeps its fraction and its unit ("7 5/8", "25 ft"); a word longer than a line stays whole.
+/// in as `lead` is long. A number keeps its fraction and its unit ("7 5/8", "25 ft"); a word longer than a line stays
+/// whole.
 [[nodiscard]] std::string wrapped(std::string_view lead, std::string_view text);
 
 /// Rows of cells. Each column is as wide as its widest cell.

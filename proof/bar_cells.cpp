@@ -11,7 +11,9 @@ namespace stringcourse::proof {
 namespace {
 
 template <typename List>
-const auto& at(const List& list, int index) { return list[static_cast<std::size_t>(index)]; }
+const auto& at(const List& list, int index) {
+  return list[static_cast<std::size_t>(index)];
+}
 
 /// A clear stretch along a wall that need not end at whole nanometres.
 struct Stretch {
@@ -52,7 +54,8 @@ ExactPosition start_of(const RunFacts& facts, std::size_t index) {
 
 /// The last piece that starts at or before `centre`; all pieces are checked to stand where they say.
 std::size_t piece_at(const RunFacts& facts, Length centre) {
-  const auto after = std::ranges::partition_point(facts.pieces, [&](const Piece* piece) { return piece->start <= whole(centre); });
+  const auto after =
+      std::ranges::partition_point(facts.pieces, [&](const Piece* piece) { return piece->start <= whole(centre); });
   return after == facts.pieces.begin() ? 0 : static_cast<std::size_t>(after - facts.pieces.begin()) - 1;
 }
 
@@ -67,31 +70,34 @@ std::optional<Stretch> cell_around(const Series& series, const RunFacts& facts, 
   return std::nullopt;
 }
 
-/// The entering end unit of a lapped wall that fills the slot of its main wall around `centre`.
-const RunFacts* entering_run(const Building& b, const Layout& layout, const Facts& facts, int main, int course, Length centre) {
+/// The run of a lapped wall whose end unit fills the slot of its main wall around `centre`, and the middle of the main
+/// wall as that wall sees it: there the bar stands.
+struct Entering {
+  const RunFacts* run = nullptr;
+  Length middle;
+};
+std::optional<Entering> entering_run(const Building& b, const Layout& layout, const Facts& facts, int main, int course,
+                                     Length centre) {
   for (int j = 0; j < static_cast<int>(b.junctions.size()); ++j) {
     const Junction& junction = at(b.junctions, j);
     const bool around = junction.from.distance_from_start() < centre && centre < junction.to.distance_from_start();
-    if (junction.main != main || junction.kind != JunctionKind::Lapped || !around || !enters(layout, j, course)) continue;
+    if (junction.main != main || junction.kind != JunctionKind::Lapped || !around || !enters(layout, j, course))
+      continue;
     const auto& runs = at(at(facts.walls, junction.abutting).courses, course - 1).runs;
-    if (!runs.empty()) return junction.at_abutting_start ? &runs.front() : &runs.back();
+    if (runs.empty()) continue;
+    const Length half_through = b.series_of(at(b.walls, main)).thickness.half_down();
+    if (junction.at_abutting_start) return Entering{&runs.front(), -half_through};
+    return Entering{&runs.back(), at(b.walls, junction.abutting).actual + half_through};
   }
-  return nullptr;
+  return std::nullopt;
 }
 
-/// Whether the unit in a slot has a cell on the middle of the main wall (there the bar stands, seen along the abutting wall).
-bool slot_unit_holds(const Building& b, const RunFacts& facts, int main, const BarRules& rules) {
-  const Wall& abutting = at(b.walls, facts.run->wall);
-  const Length half_through = b.series_of(at(b.walls, main)).thickness.half_down();
-  const bool at_start = facts.run->at_start == RunEnd::EnteringJunction && facts.run->start < Length();
-  const Length centre = at_start ? -half_through : abutting.actual + half_through;
-  return cell_around(b.series_of(abutting), facts, centre, rules).has_value();
-}
-
-/// What one course offers a bar: a cell along the bar's wall, nothing there to pass, or an obstacle.
+/// What one course offers a bar: a cell along the bar's wall, nothing there to pass, or an obstacle. In a slot what
+/// stands in the way is a unit of the wall that enters: the bar is then given up there, on that wall.
 struct Passage {
   std::optional<Stretch> cell;
   std::string obstacle;
+  std::optional<Concession> entering = {};
 };
 
 /// The clear stretch between the shells of an ordinary unit, from the wall's outer face.
@@ -108,8 +114,8 @@ Stretch between_corner_shells(const Building& b, const Corner& corner, int wall)
   return {whole(series.thickness - thick + series.face_shell), whole(series.thickness - series.face_shell)};
 }
 
-/// A corner's bar passes the unit of whichever wall runs through: in that unit's cell along it, between its shells across.
-/// The stretch that comes back lies along the bar's own wall.
+/// A corner's bar passes the unit of whichever wall runs through: in that unit's cell along it, between its shells
+/// across. The stretch that comes back lies along the bar's own wall.
 Passage corner_passage(const Building& b, const Layout& layout, const Facts& facts, const PlacedBar& bar, int course) {
   const BarRules& rules = *b.bars;
   const Corner& corner = at(b.corners, bar.corner);
@@ -122,7 +128,8 @@ Passage corner_passage(const Building& b, const Layout& layout, const Facts& fac
   const std::optional<Stretch> cell = cell_around(b.series_of(at(b.walls, wall)), *run, seen.along, rules);
   if (!cell) return {std::nullopt, "meets a web of the corner unit, or lacks its clearance along it"};
   const Stretch shells = between_corner_shells(b, corner, wall);
-  if (!holds(shells, seen.off_face, rules)) return {std::nullopt, "lacks its clearance to a face shell of the corner unit"};
+  if (!holds(shells, seen.off_face, rules))
+    return {std::nullopt, "lacks its clearance to a face shell of the corner unit"};
   if (own) return {cell, ""};
   // Across the other wall is along this one.
   const Length origin = corner.arriving == bar.wall ? at(b.walls, bar.wall).actual : Length();
@@ -131,7 +138,8 @@ Passage corner_passage(const Building& b, const Layout& layout, const Facts& fac
     const Length in = Length::nanometres(depth.numerator);
     return whole(forward ? origin + in : origin - in);
   };
-  return forward ? Passage{Stretch{along(shells.from), along(shells.to)}, ""} : Passage{Stretch{along(shells.to), along(shells.from)}, ""};
+  return forward ? Passage{Stretch{along(shells.from), along(shells.to)}, ""}
+                 : Passage{Stretch{along(shells.to), along(shells.from)}, ""};
 }
 
 Passage passage_in(const Building& b, const Layout& layout, const Facts& facts, const PlacedBar& bar, int course) {
@@ -139,22 +147,29 @@ Passage passage_in(const Building& b, const Layout& layout, const Facts& facts, 
   const BarRules& rules = *b.bars;
   const Series& series = b.series_of(at(b.walls, bar.wall));
   if (const RunFacts* run = run_over(at(at(facts.walls, bar.wall).courses, course - 1), bar.centre)) {
-    if (is_bare(series, *run)) return {};
+    if (run->pieces.empty()) return {};  // bare, or a joint alone: no unit of this wall is passed
     std::optional<Stretch> cell = cell_around(series, *run, bar.centre, rules);
     if (!cell) return {std::nullopt, "meets a web, a joint or a cut instead of a whole cell with its clearance"};
-    if (!holds(between_shells(series), bar.off_face, rules)) return {std::nullopt, "lacks its clearance to a face shell"};
+    if (!holds(between_shells(series), bar.off_face, rules))
+      return {std::nullopt, "lacks its clearance to a face shell"};
     return {cell, ""};
   }
-  if (const RunFacts* run = entering_run(b, layout, facts, bar.wall, course, bar.centre))
-    return {std::nullopt, slot_unit_holds(b, *run, bar.wall, rules) ? "" : "meets no cell of the unit that enters the wall here"};
+  if (const auto unit = entering_run(b, layout, facts, bar.wall, course, bar.centre)) {
+    const int entering = unit->run->run->wall;
+    const Series& its = b.series_of(at(b.walls, entering));
+    if (is_bare(its, *unit->run) || cell_around(its, *unit->run, unit->middle, rules)) return {};
+    return {std::nullopt, "meets no cell of the unit that enters the wall here",
+            Concession{Concession::What::Bar, entering, course, unit->middle, unit->middle, Length()}};
+  }
   return {};
 }
 
 /// The building says of this bar that its clearance cannot be kept: then that is no secret.
 bool is_told(const Building& b, const PlacedBar& bar) {
   const bool corner = bar.corner >= 0;
-  const std::string place = corner ? at(b.walls, at(b.corners, bar.corner).arriving).place : at(b.walls, bar.wall).place;
-  const std::string_view code = corner ? "corner-bar-clearance" : "bar-clearance-across";
+  const std::string place =
+      corner ? at(b.walls, at(b.corners, bar.corner).arriving).place : at(b.walls, bar.wall).place;
+  const Code code = corner ? Code("corner-bar-clearance") : Code("bar-clearance-across");
   return std::ranges::any_of(b.findings, [&](const Finding& f) { return f.code == code && f.place == place; });
 }
 
@@ -164,7 +179,8 @@ CornerBar seen_from_other(const Building& b, const PlacedBar& bar) {
   const Corner& corner = at(b.corners, bar.corner);
   const bool arriving = corner.arriving == bar.wall;
   const Length past = arriving ? bar.centre - at(b.walls, bar.wall).actual : -bar.centre;  // beyond the corner point
-  const Length in = corner.convex ? bar.off_face : -bar.off_face;  // along the other wall, from the corner point inwards
+  const Length in =
+      corner.convex ? bar.off_face : -bar.off_face;  // along the other wall, from the corner point inwards
   return {arriving ? in : at(b.walls, corner.arriving).actual - in, corner.convex ? -past : past};
 }
 
@@ -195,7 +211,8 @@ Violations check_cells_of(const Building& building, const Layout& layout, const 
     const auto fail = [&](const std::string& text, Concession::What what) {
       found.push_back(violation(kBars, where, who + text));
       const bool of_its_own_place = bar.corner < 0 && bar.reason != BarReason::Spaced;
-      if (of_its_own_place) found.back().may_be = Concession{what, bar.wall, course, bar.centre, bar.centre, Length()};
+      const Concession here{what, bar.wall, course, bar.centre, bar.centre, Length()};
+      if (of_its_own_place) found.back().may_be = passage.entering.value_or(here);
     };
     if (!passage.obstacle.empty()) fail(passage.obstacle, Concession::What::Bar);
     if (passage.cell && below && !share(*below, *passage.cell, building.bars->common_along))

@@ -8,7 +8,7 @@ namespace stringcourse::proof {
 
 std::vector<CellSpan> whole_cells(const Series& series, const Piece& piece) {
   std::vector<CellSpan> cells;
-  if (!series.grouts || piece.kind == Kind::Solid) return cells;
+  if (!series.grouts || piece.kind == UnitKind::Solid) return cells;
   for (const CellSpan& cell : is_half_kind(piece.kind) ? series.half_cells : series.full_cells) {
     if (piece.cut == CutEnd::None) cells.push_back(cell);
     else if (cell.to < piece.length)

@@ -63,7 +63,8 @@ Violations compare_cost(const Layout& layout, const Cost& cost, std::int64_t cut
   Violations found;
   for (const Term& term : terms)
     if (term.stated != term.counted)
-      found.push_back(violation(kCost, term.name, std::to_string(term.stated) + " stated, " + std::to_string(term.counted) + " counted"));
+      found.push_back(violation(kCost, term.name,
+                                std::to_string(term.stated) + " stated, " + std::to_string(term.counted) + " counted"));
   if (layout.proven && layout.least_possible != layout.cost)
     found.push_back(violation(kCost, "bound", "said to be proven least, yet the bound is another cost"));
   return found;
@@ -88,7 +89,8 @@ Certificate check(const Job& job, const Building& building, const Layout& layout
   LapCount laps = check_laps(building, facts);
   BandCount bands = check_bands(building, facts);
   BarCount bars = check_bars(building, layout, facts);
-  for (Violations* part : {&laps.violations, &bands.violations, &bars.violations}) found = joined(std::move(found), std::move(*part));
+  for (Violations* part : {&laps.violations, &bands.violations, &bars.violations})
+    found = joined(std::move(found), std::move(*part));
   found = without_conceded(building, layout, std::move(found));
   certificate.cost = count_pieces(building, facts);
   certificate.cost.short_laps = laps.short_laps;
@@ -96,7 +98,8 @@ Certificate check(const Job& job, const Building& building, const Layout& layout
   certificate.cost.extra_bars = bars.extra_bars;
   certificate.cost.conceded = weight_of_conceded(layout);
   certificate.cut_lengths = count_cut_lengths(layout);
-  if (layout.stopped.empty()) found = joined(std::move(found), compare_cost(layout, certificate.cost, certificate.cut_lengths));
+  if (layout.stopped.empty())
+    found = joined(std::move(found), compare_cost(layout, certificate.cost, certificate.cut_lengths));
   certificate.violations = std::move(found);
   return certificate;
 }

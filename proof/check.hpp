@@ -1,7 +1,7 @@
 #pragma once
-// The certificate checker: reads a layout as a stranger would, and says which rules of the bond model it breaks and what
-// it costs. It shares plain data with the engine (job, building, layout, catalogue figures) and no code of the folders
-// that made them. Slow and obvious on purpose; its work grows about in proportion to the number of pieces.
+// The certificate checker: reads a layout as a stranger would, and says which rules of the bond model it breaks and
+// what it costs. It shares plain data with the engine (job, building, layout, catalogue figures) and no code of the
+// folders that made them. Slow and obvious on purpose; its work grows about in proportion to the number of pieces.
 #include <cstdint>
 #include <optional>
 #include <string>

@@ -19,9 +19,9 @@ int wall_named(const Job& job, const Names& names, const std::string& name);
 struct Measured {
   bool known = false;  // the corner named is an end of that wall
   bool from_start = true;
-  Length to_masonry;   // along the wall from that end to a face of masonry nearer to it (wall) ...
-  Length to_void;      // ... or to an edge of a hole nearer to it (opening)
-  Length to_middle;    // ... or to a bar's centre
+  Length to_masonry;  // along the wall from that end to a face of masonry nearer to it (wall) ...
+  Length to_void;     // ... or to an edge of a hole nearer to it (opening)
+  Length to_middle;   // ... or to a bar's centre
 };
 /// Nominal lines stand j/2 outside the masonry's faces. `face`: near or far (see Place).
 Measured measure(const Job& job, const Building& building, const Names& names, int wall, const Place& place);

@@ -4,7 +4,9 @@ namespace stringcourse::proof {
 namespace {
 
 template <typename List>
-const auto& at(const List& list, int index) { return list[static_cast<std::size_t>(index)]; }
+const auto& at(const List& list, int index) {
+  return list[static_cast<std::size_t>(index)];
+}
 
 int wall_with_place(const Building& b, const std::string& place, int otherwise) {
   for (int i = 0; i < static_cast<int>(b.walls.size()); ++i)
@@ -37,7 +39,8 @@ EndChoice end_named(const Job& job, const Names& names, int wall, const std::str
 Names name_walls(const Job& job, const Building& building) {
   Names names;
   const int sides = static_cast<int>(job.outline.sides.size());
-  for (int i = 0; i < sides; ++i) names.side_walls.push_back(wall_with_place(building, "/outline/sides/" + std::to_string(i), i));
+  for (int i = 0; i < sides; ++i)
+    names.side_walls.push_back(wall_with_place(building, "/outline/sides/" + std::to_string(i), i));
   for (int i = 0; i < static_cast<int>(job.interior_walls.size()); ++i)
     names.interior_walls.push_back(wall_with_place(building, "/interior_walls/" + std::to_string(i), sides + i));
   names.reversed = !job.outline.closed && job.outline.building_on == Hand::Left;

@@ -7,9 +7,13 @@ namespace stringcourse::proof {
 namespace {
 
 template <typename List>
-const auto& at(const List& list, int index) { return list[static_cast<std::size_t>(index)]; }
+const auto& at(const List& list, int index) {
+  return list[static_cast<std::size_t>(index)];
+}
 
-Violation differs(std::string where, std::string text) { return violation(kBuilding, std::move(where), std::move(text)); }
+Violation differs(std::string where, std::string text) {
+  return violation(kBuilding, std::move(where), std::move(text));
+}
 
 /// What the opening must measure at least, and whether it must measure just that.
 struct AskedSize {
@@ -23,10 +27,15 @@ Length value(const std::optional<Length>& length) { return length.value_or(Lengt
 AskedSize asked_size(const Opening& o, Length j) {
   const auto actual = [&](const StatedLength& s) { return s.basis == Basis::Nominal ? s.length + j : s.length; };
   if (o.masonry) return {actual(o.masonry->width), actual(o.masonry->height), true};
-  if (o.door) return {o.door->leaf_width + (value(o.door->frame_jamb) + value(o.door->buck) + value(o.door->shim)) * 2,
-                      o.door->leaf_height + value(o.door->frame_head)};
-  if (o.overhead) return {o.overhead->leaf_width + value(o.overhead->jamb_buck) * 2, o.overhead->leaf_height + value(o.overhead->head_buck)};
-  if (o.window) return {o.window->width + value(o.window->each_side) * 2, o.window->height + value(o.window->above) + value(o.window->below)};
+  if (o.door)
+    return {o.door->leaf_width + (value(o.door->frame_jamb) + value(o.door->buck) + value(o.door->shim)) * 2,
+            o.door->leaf_height + value(o.door->frame_head)};
+  if (o.overhead)
+    return {o.overhead->leaf_width + value(o.overhead->jamb_buck) * 2,
+            o.overhead->leaf_height + value(o.overhead->head_buck)};
+  if (o.window)
+    return {o.window->width + value(o.window->each_side) * 2,
+            o.window->height + value(o.window->above) + value(o.window->below)};
   return {};
 }
 
@@ -37,7 +46,8 @@ bool width_is_lawful(const AskedSize& asked, Length got, const Series& s) {
 }
 
 /// The edge that the job places: near or far from the corner that it is measured from.
-bool edge_is_placed(const Job& job, const Building& b, const Names& names, const Opening& asked, const ResolvedOpening& got) {
+bool edge_is_placed(const Job& job, const Building& b, const Names& names, const Opening& asked,
+                    const ResolvedOpening& got) {
   const Measured place = measure(job, b, names, got.wall, asked.place);
   const bool near = asked.place.to.value_or(Face::Near) == Face::Near;
   const Length edge = place.from_start == near ? got.from.distance_from_start() : got.to.distance_from_start();
@@ -47,11 +57,14 @@ bool edge_is_placed(const Job& job, const Building& b, const Names& names, const
 /// A soffit is the top of a course + j; an opening takes out every course that it meets.
 Violations check_heights(const Building& b, const ResolvedOpening& o, const std::string& where) {
   const int count = static_cast<int>(b.courses.size());
-  if (o.first_course < 1 || o.last_course < o.first_course || count < o.last_course) return {differs(where, "takes out no course")};
+  if (o.first_course < 1 || o.last_course < o.first_course || count < o.last_course)
+    return {differs(where, "takes out no course")};
   Violations found;
   const Length j = b.series[0].joint;
-  if (o.soffit != at(b.courses, o.last_course - 1).top + j) found.push_back(differs(where, "its head is not on a course line"));
-  if (at(b.courses, o.first_course - 1).top <= o.underside || (o.first_course > 1 && o.underside < at(b.courses, o.first_course - 2).top))
+  if (o.soffit != at(b.courses, o.last_course - 1).top + j)
+    found.push_back(differs(where, "its head is not on a course line"));
+  if (at(b.courses, o.first_course - 1).top <= o.underside ||
+      (o.first_course > 1 && o.underside < at(b.courses, o.first_course - 2).top))
     found.push_back(differs(where, "its foot is not in the first course that it takes out"));
   return found;
 }
@@ -64,18 +77,23 @@ Violations check_foot(const Building& b, const Opening& asked, const ResolvedOpe
                             o.underside != (o.first_course > 1 ? at(b.courses, o.first_course - 2).top : bearing)))
     return {differs(where, "its sill is on another course")};
   if (asked.sill && !asked.sill_course) {
-    const bool on_course = std::ranges::any_of(b.courses, [&](const Course& c) { return c.top == o.underside; }) || o.underside == bearing;
+    const bool on_course =
+        std::ranges::any_of(b.courses, [&](const Course& c) { return c.top == o.underside; }) || o.underside == bearing;
     if (!on_course) return {differs(where, "its sill is not on a course line")};
   }
-  if (asked.floor && asked.floor->basis == Basis::Actual && o.underside != asked.floor->length) return {differs(where, "its floor is elsewhere")};
-  if (!asked.floor && !asked.sill && !asked.sill_course && o.underside != bearing) return {differs(where, "its floor must be a joint under course 1")};
+  if (asked.floor && asked.floor->basis == Basis::Actual && o.underside != asked.floor->length)
+    return {differs(where, "its floor is elsewhere")};
+  if (!asked.floor && !asked.sill && !asked.sill_course && o.underside != bearing)
+    return {differs(where, "its floor must be a joint under course 1")};
   return {};
 }
 
 /// No lintel or bond-beam unit is made half-high.
 Violations check_lintel_courses(const Building& b, const ResolvedLintel& lintel, const std::string& where) {
   if (lintel.make != LintelMake::BuiltUp) return {};
-  const auto in_lintel = [&](const Course& c) { return c.number >= lintel.first_course && c.number < lintel.first_course + lintel.courses; };
+  const auto in_lintel = [&](const Course& c) {
+    return c.number >= lintel.first_course && c.number < lintel.first_course + lintel.courses;
+  };
   if (std::ranges::none_of(b.courses, [&](const Course& c) { return c.half_high && in_lintel(c); })) return {};
   return {differs(where, "its lintel of units lies in a half-high course")};
 }
@@ -94,23 +112,28 @@ Violations check_lintel(const Building& b, const Opening& asked, const ResolvedO
   return check_lintel_courses(b, *o.lintel, where);
 }
 
-Violations claim_opening(const Job& job, const Building& b, const Names& names, const Opening& asked, const ResolvedOpening& o) {
+Violations claim_opening(const Job& job, const Building& b, const Names& names, const Opening& asked,
+                         const ResolvedOpening& o) {
   const std::string where = "opening " + asked.name;
   if (o.wall != wall_named(job, names, asked.on)) return {differs(where, "stands in another wall")};
   Violations found;
   const Series& s = b.series_of(at(b.walls, o.wall));
   const AskedSize size = asked_size(asked, s.joint);
   if (!width_is_lawful(size, o.width(), s))
-    found.push_back(differs(where, "is " + in_millimetres(o.width()) + " wide for " + in_millimetres(size.width) + " asked"));
+    found.push_back(
+        differs(where, "is " + in_millimetres(o.width()) + " wide for " + in_millimetres(size.width) + " asked"));
   const bool open_top = o.last_course == static_cast<int>(b.courses.size());  // no head above it
-  if (o.height() < size.height && !open_top) found.push_back(differs(where, "is " + in_millimetres(o.height()) + " high for " + in_millimetres(size.height) + " asked"));
-  if (!edge_is_placed(job, b, names, asked, o)) found.push_back(differs(where, "stands elsewhere than the job places it"));
+  if (o.height() < size.height && !open_top)
+    found.push_back(
+        differs(where, "is " + in_millimetres(o.height()) + " high for " + in_millimetres(size.height) + " asked"));
+  if (!edge_is_placed(job, b, names, asked, o))
+    found.push_back(differs(where, "stands elsewhere than the job places it"));
   found = joined(std::move(found), check_heights(b, o, where));
   found = joined(std::move(found), check_foot(b, asked, o, where));
   return joined(std::move(found), check_lintel(b, asked, o, where));
 }
 
-const ResolvedOpening& opening_of(const Building& b, int index) {
+const ResolvedOpening& resolved_opening(const Building& b, int index) {
   const std::string place = "/openings/" + std::to_string(index);
   for (const ResolvedOpening& o : b.openings)
     if (o.place == place) return o;
@@ -118,7 +141,8 @@ const ResolvedOpening& opening_of(const Building& b, int index) {
 }
 
 /// A control joint placed by the user stands where the user says, or on the half-unit line next to it.
-bool is_placed(const Job& job, const Building& b, const Names& names, const PlacedControlJoint& asked, const ControlJoint& joint) {
+bool is_placed(const Job& job, const Building& b, const Names& names, const PlacedControlJoint& asked,
+               const ControlJoint& joint) {
   if (joint.by_rule || joint.wall != wall_named(job, names, asked.on)) return false;
   const Measured place = measure(job, b, names, joint.wall, asked.place);
   const bool near = asked.place.to.value_or(Face::Near) == Face::Near;
@@ -133,19 +157,23 @@ bool is_placed(const Job& job, const Building& b, const Names& names, const Plac
 Violations claim_openings(const Job& job, const Building& building, const Names& names) {
   Violations found;
   for (int i = 0; i < static_cast<int>(job.openings.size()); ++i)
-    found = joined(std::move(found), claim_opening(job, building, names, at(job.openings, i), opening_of(building, i)));
+    found = joined(std::move(found),
+                   claim_opening(job, building, names, at(job.openings, i), resolved_opening(building, i)));
   return found;
 }
 
 Violations claim_control_joints(const Job& job, const Building& building, const Names& names) {
   Violations found;
   for (const PlacedControlJoint& asked : job.control_joints.placed)
-    if (std::ranges::none_of(building.control_joints, [&](const ControlJoint& j) { return is_placed(job, building, names, asked, j); }))
+    if (std::ranges::none_of(building.control_joints,
+                             [&](const ControlJoint& j) { return is_placed(job, building, names, asked, j); }))
       found.push_back(differs("control joint on " + asked.on, "is missing"));
   const auto placed = std::ranges::count_if(building.control_joints, [](const ControlJoint& j) { return !j.by_rule; });
-  if (placed > static_cast<std::ptrdiff_t>(job.control_joints.placed.size())) found.push_back(differs("control joints", "one is placed that the job does not place"));
+  if (placed > static_cast<std::ptrdiff_t>(job.control_joints.placed.size()))
+    found.push_back(differs("control joints", "one is placed that the job does not place"));
   const bool rule = job.control_joints.rule.value_or(JointRule::None) != JointRule::None;
-  if (!rule && std::ranges::any_of(building.control_joints, &ControlJoint::by_rule)) found.push_back(differs("control joints", "one stands by a rule that the job does not ask for"));
+  if (!rule && std::ranges::any_of(building.control_joints, &ControlJoint::by_rule))
+    found.push_back(differs("control joints", "one stands by a rule that the job does not ask for"));
   return found;
 }
 

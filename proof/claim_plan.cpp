@@ -5,9 +5,13 @@ namespace stringcourse::proof {
 namespace {
 
 template <typename List>
-const auto& at(const List& list, int index) { return list[static_cast<std::size_t>(index)]; }
+const auto& at(const List& list, int index) {
+  return list[static_cast<std::size_t>(index)];
+}
 
-Violation differs(std::string where, std::string text) { return violation(kBuilding, std::move(where), std::move(text)); }
+Violation differs(std::string where, std::string text) {
+  return violation(kBuilding, std::move(where), std::move(text));
+}
 
 /// Turn from side i to the next, seen with the building on the right hand; the last side of an open outline has none.
 bool turns_right(const Job& job, const Names& names, int side) {
@@ -37,7 +41,8 @@ Length actual_side(const Job& job, const Building& b, const Names& names, int si
 
 /// The corner between side i and the next joins their walls, arriving and leaving, and is convex at a right turn.
 bool corner_is_right(const Job& job, const Building& b, const Names& names, int side, int next) {
-  const int first = at(names.side_walls, names.reversed ? next : side), second = at(names.side_walls, names.reversed ? side : next);
+  const int first = at(names.side_walls, names.reversed ? next : side),
+            second = at(names.side_walls, names.reversed ? side : next);
   const WallEnd& end = at(b.walls, first).end;
   const WallEnd& start = at(b.walls, second).start;
   if (end.kind != EndKind::Corner || start.kind != EndKind::Corner || end.corner != start.corner) return false;
@@ -55,7 +60,9 @@ PlanPoint along(const PlanPoint& from, Heading heading, Length length) {
   return from;
 }
 
-Heading turned_right(Heading heading, int quarters) { return static_cast<Heading>((static_cast<int>(heading) + quarters) % 4); }
+Heading turned_right(Heading heading, int quarters) {
+  return static_cast<Heading>((static_cast<int>(heading) + quarters) % 4);
+}
 
 /// In plan: the wall that arrives ends where the one that leaves starts, a quarter turn on.
 bool corner_closes(const Building& b, const Corner& corner) {
@@ -90,13 +97,15 @@ Length square_beyond(const Building& b, const WallEnd& end, int Corner::* other)
 bool junction_touches(const Building& b, const Junction& junction) {
   const Wall& main = at(b.walls, junction.main);
   const Wall& wall = at(b.walls, junction.abutting);
-  const PlanPoint left = junction.at_abutting_start ? wall.start_point : along(wall.start_point, wall.heading, wall.actual);
+  const PlanPoint left =
+      junction.at_abutting_start ? wall.start_point : along(wall.start_point, wall.heading, wall.actual);
   const PlanPoint right = along(left, turned_right(wall.heading, 1), b.series_of(wall).thickness);
   const OnLine a = on_line(main, left), c = on_line(main, right);
   const Length from = std::min(a.along, c.along), to = std::max(a.along, c.along);
   const bool on_face = a.across == c.across && (a.across == Length() || a.across == b.series_of(main).thickness);
   return on_face && from == junction.from.distance_from_start() && to == junction.to.distance_from_start() &&
-         from >= -square_beyond(b, main.start, &Corner::arriving) && to <= main.actual + square_beyond(b, main.end, &Corner::leaving);
+         from >= -square_beyond(b, main.start, &Corner::arriving) &&
+         to <= main.actual + square_beyond(b, main.end, &Corner::leaving);
 }
 
 const Junction* junction_at(const Building& b, int wall, bool start) {
@@ -107,10 +116,12 @@ const Junction* junction_at(const Building& b, int wall, bool start) {
 }
 
 /// The near (or far) face of the interior wall stands where the job says, on the wall that it starts from.
-bool stands_as_asked(const Job& job, const Building& b, const Names& names, const InteriorWall& asked, const Junction& junction) {
+bool stands_as_asked(const Job& job, const Building& b, const Names& names, const InteriorWall& asked,
+                     const Junction& junction) {
   const Measured place = measure(job, b, names, junction.main, asked.place);
   const bool near = asked.place.to.value_or(Face::Near) == Face::Near;
-  const Length face = place.from_start == near ? junction.from.distance_from_start() : junction.to.distance_from_start();
+  const Length face =
+      place.from_start == near ? junction.from.distance_from_start() : junction.to.distance_from_start();
   const Length from_end = at(b.walls, junction.main).actual - face;
   return place.known && place.to_masonry == (place.from_start ? face : from_end);
 }
@@ -122,10 +133,13 @@ Violations claim_interior_wall(const Job& job, const Building& b, const Names& n
   const std::string where = name_of(b, wall);
   const Junction* start = junction_at(b, wall, true);
   const Junction* end = junction_at(b, wall, false);
-  if (!start || start->main != wall_named(job, names, asked.off)) return {differs(where, "does not start from the wall that the job says")};
-  if (start->kind != asked.start_junction.value_or(JunctionKind::Tied) || (end && end->kind != asked.end_junction.value_or(JunctionKind::Tied)))
+  if (!start || start->main != wall_named(job, names, asked.off))
+    return {differs(where, "does not start from the wall that the job says")};
+  if (start->kind != asked.start_junction.value_or(JunctionKind::Tied) ||
+      (end && end->kind != asked.end_junction.value_or(JunctionKind::Tied)))
     found.push_back(differs(where, "is joined another way than the job says"));
-  if (!stands_as_asked(job, b, names, asked, *start)) found.push_back(differs(where, "stands elsewhere on the wall that it starts from"));
+  if (!stands_as_asked(job, b, names, asked, *start))
+    found.push_back(differs(where, "stands elsewhere on the wall that it starts from"));
   if (!asked.length) {
     if (!end) found.push_back(differs(where, "must reach another wall"));
     return found;
@@ -145,13 +159,16 @@ Violations claim_outline(const Job& job, const Building& building, const Names& 
     const int wall = at(names.side_walls, i);
     const Length expected = actual_side(job, building, names, i);
     if (at(building.walls, wall).actual != expected)
-      found.push_back(differs(name_of(building, wall), "is " + in_millimetres(at(building.walls, wall).actual) + " long, must be " + in_millimetres(expected)));
+      found.push_back(differs(name_of(building, wall), "is " + in_millimetres(at(building.walls, wall).actual) +
+                                                           " long, must be " + in_millimetres(expected)));
     const int next = next_side(job, i);
     if (next >= 0 && !corner_is_right(job, building, names, i, next))
-      found.push_back(differs(name_of(building, wall), "the corner at its far end joins other walls or turns the other way"));
+      found.push_back(
+          differs(name_of(building, wall), "the corner at its far end joins other walls or turns the other way"));
   }
   for (const Corner& corner : building.corners)
-    if (!corner_closes(building, corner)) found.push_back(differs("corner " + corner.name, "the plan does not close here"));
+    if (!corner_closes(building, corner))
+      found.push_back(differs("corner " + corner.name, "the plan does not close here"));
   return found;
 }
 
@@ -160,7 +177,8 @@ Violations claim_interior(const Job& job, const Building& building, const Names&
   for (int i = 0; i < static_cast<int>(job.interior_walls.size()); ++i)
     found = joined(std::move(found), claim_interior_wall(job, building, names, i));
   for (const Junction& junction : building.junctions)
-    if (!junction_touches(building, junction)) found.push_back(differs(name_of(building, junction.abutting), "does not end on a face of the wall it meets"));
+    if (!junction_touches(building, junction))
+      found.push_back(differs(name_of(building, junction.abutting), "does not end on a face of the wall it meets"));
   return found;
 }
 

@@ -6,7 +6,9 @@
 namespace stringcourse::proof {
 namespace {
 
-Violation differs(std::string where, std::string text) { return violation(kBuilding, std::move(where), std::move(text)); }
+Violation differs(std::string where, std::string text) {
+  return violation(kBuilding, std::move(where), std::move(text));
+}
 
 const OwnSeries* own_series(const Job& job, const std::string& id) {
   for (const OwnSeries& own : job.units.own_series)
@@ -37,39 +39,47 @@ Violations claim_series(const Job& job, const Building& b, const Names& names) {
   Violations found;
   if (b.series[0].id != job.units.series) found.push_back(differs("units", "the first series is not the job's"));
   for (const Series& s : b.series)
-    if (!is_known_series(job, s)) found.push_back(differs("units", "series " + s.id + " has other sizes than its source"));
+    if (!is_known_series(job, s))
+      found.push_back(differs("units", "series " + s.id + " has other sizes than its source"));
   const auto check = [&](int wall, const std::optional<std::string>& asked) {
     const Wall& w = b.walls[static_cast<std::size_t>(wall)];
-    if (b.series_of(w).id != asked.value_or(job.units.series)) found.push_back(differs(name_of(b, wall), "built of another series"));
+    if (b.series_of(w).id != asked.value_or(job.units.series))
+      found.push_back(differs(name_of(b, wall), "built of another series"));
   };
   for (std::size_t i = 0; i < names.side_walls.size(); ++i) check(names.side_walls[i], job.outline.sides[i].series);
-  for (std::size_t i = 0; i < names.interior_walls.size(); ++i) check(names.interior_walls[i], job.interior_walls[i].series);
+  for (std::size_t i = 0; i < names.interior_walls.size(); ++i)
+    check(names.interior_walls[i], job.interior_walls[i].series);
   return found;
 }
 
-bool contains(const std::vector<Kind>& kinds, Kind kind) { return std::ranges::find(kinds, kind) != kinds.end(); }
+bool contains(const std::vector<UnitKind>& kinds, UnitKind kind) {
+  return std::ranges::find(kinds, kind) != kinds.end();
+}
 
 /// The yard stocks what the job says; said nothing, every kind that a series in use is made in.
 Violations claim_stock(const Job& job, const Building& b) {
   for (int k = 0; k < kKindCount; ++k) {
-    const Kind kind = static_cast<Kind>(k);
+    const UnitKind kind = static_cast<UnitKind>(k);
     const bool made = std::ranges::any_of(b.series, [&](const Series& s) { return contains(s.made, kind); });
     const bool made_here = contains(b.series[0].made, kind);
     const bool said = job.units.stocked && contains(*job.units.stocked, kind);
     const bool lawful = job.units.stocked ? said : made;
     const bool needed = job.units.stocked ? said && made : made_here;
     const bool listed = contains(b.stocked, kind);
-    if ((listed && !lawful) || (needed && !listed)) return {differs("units", "the stock is not what the job says: " + std::string(kind_name(kind)))};
+    if ((listed && !lawful) || (needed && !listed))
+      return {differs("units", "the stock is not what the job says: " + std::string(kind_name(kind)))};
   }
   const bool any_set = std::ranges::any_of(b.series, [](const Series& s) { return s.corner_set.has_value(); });
-  const bool made = std::ranges::any_of(b.series, [](const Series& s) { return contains(s.made, Kind::CornerSet); });
-  const bool stocked = job.units.stocked ? contains(*job.units.stocked, Kind::CornerSet) : made;
-  if (any_set && b.corner_sets_stocked != stocked) return {differs("units", "corner sets are stocked, or not, against the job")};
+  const bool made =
+      std::ranges::any_of(b.series, [](const Series& s) { return contains(s.made, UnitKind::CornerSet); });
+  const bool stocked = job.units.stocked ? contains(*job.units.stocked, UnitKind::CornerSet) : made;
+  if (any_set && b.corner_sets_stocked != stocked)
+    return {differs("units", "corner sets are stocked, or not, against the job")};
   return {};
 }
 
-/// Default saw list: three quarters and a quarter of U + j, less j, down to the saw's marks, none below the least piece.
-/// A yard without halves has them sawn. Order does not matter here.
+/// Default saw list: three quarters and a quarter of U + j, less j, down to the saw's marks, none below the least
+/// piece. A yard without halves has them sawn. Order does not matter here.
 std::vector<Length> saw_list(const Job& job, const Series& s, Length least) {
   std::vector<Length> cuts;
   if (job.units.cuts) cuts = *job.units.cuts;
@@ -79,7 +89,8 @@ std::vector<Length> saw_list(const Job& job, const Series& s, Length least) {
       const Length cut = s.cut_step * (laid - s.joint).whole_multiples(s.cut_step);
       if (least <= cut) cuts.push_back(cut);
     }
-  const bool halves = job.units.stocked ? contains(*job.units.stocked, Kind::Half) : contains(s.made, Kind::Half);
+  const bool halves =
+      job.units.stocked ? contains(*job.units.stocked, UnitKind::Half) : contains(s.made, UnitKind::Half);
   if (!halves) cuts.push_back(s.half);
   std::ranges::sort(cuts);
   const auto doubled = std::ranges::unique(cuts);
@@ -94,7 +105,8 @@ Violations claim_limits(const Job& job, const Building& b) {
   if (b.joint_least != job.units.joint_least.value_or(s.joint - s.joint_tolerance) ||
       b.joint_most != job.units.joint_most.value_or(s.joint + s.joint_tolerance))
     found.push_back(differs("units", "another joint range"));
-  if (b.least_piece != job.units.least_piece.value_or(s.least_piece)) found.push_back(differs("units", "another least piece"));
+  if (b.least_piece != job.units.least_piece.value_or(s.least_piece))
+    found.push_back(differs("units", "another least piece"));
   std::vector<Length> cuts = b.cuts;
   std::ranges::sort(cuts);
   if (cuts != saw_list(job, s, b.least_piece)) found.push_back(differs("units", "another list of saw cuts"));
@@ -112,14 +124,18 @@ Violations claim_course(const Job& job, const Building& b, std::size_t k) {
   const Course& course = b.courses[k];
   const std::string where = "course " + std::to_string(k + 1);
   const Length top = k == 0 ? Length() : b.courses[k - 1].top + s.joint + course.unit_height;
-  if (course.number != static_cast<int>(k + 1) || course.unit_height != (course.half_high ? s.half_high : s.height) || course.top != top)
+  if (course.number != static_cast<int>(k + 1) || course.unit_height != (course.half_high ? s.half_high : s.height) ||
+      course.top != top)
     found.push_back(differs(where, "number, height or top is not what the units make it"));
-  if (course.bond_beam != listed(job.steel.bond_beams, course.number)) found.push_back(differs(where, "a bond beam too many or missing"));
+  if (course.bond_beam != listed(job.steel.bond_beams, course.number))
+    found.push_back(differs(where, "a bond beam too many or missing"));
   const int every = job.steel.wire_every.value_or(0);
   const bool last = k + 1 == b.courses.size();  // no bed lies on top of it
-  if (course.wire != (every > 0 && course.number % every == 0 && !last)) found.push_back(differs(where, "wire too many or missing"));
+  if (course.wire != (every > 0 && course.number % every == 0 && !last))
+    found.push_back(differs(where, "wire too many or missing"));
   const bool said = listed(job.heights.half_high_courses, course.number);
-  if (course.half_high != said && !(course.half_high && job.heights.height)) found.push_back(differs(where, "half-high against the job"));
+  if (course.half_high != said && !(course.half_high && job.heights.height))
+    found.push_back(differs(where, "half-high against the job"));
   return found;
 }
 
@@ -142,7 +158,8 @@ Violations claim_courses(const Job& job, const Building& building) {
   if (job.heights.height) {
     // A bare height is nominal: units and beds together. No course more or less comes nearer to it.
     const Length off = height - job.heights.height->length, course = s.height + s.joint;
-    if (course < off * 2 || course < -(off * 2)) found.push_back(differs("heights", "the courses miss the height asked"));
+    if (course < off * 2 || course < -(off * 2))
+      found.push_back(differs("heights", "the courses miss the height asked"));
   }
   return found;
 }

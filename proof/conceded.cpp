@@ -27,7 +27,9 @@ std::string_view name_of_what(What what) {
 std::int64_t weight_of(What what) {
   switch (what) {
     case What::Joints: return 1;
-    case What::Bar: case What::BarCells: case What::BarSpacing: return 4;
+    case What::Bar:
+    case What::BarCells:
+    case What::BarSpacing: return 4;
     case What::CutUnderBearing: return 8;
     case What::ShortLap: return 16;
     case What::CutFace: return 32;
@@ -49,11 +51,17 @@ Concession piece_given_up(What what, const Run& run, const Piece& piece) {
   return given_up(what, run, from, from + piece.length, piece.length);
 }
 
+Length widest_on_site(const Series& series) {
+  return series.joint + (series.tape == Tape::Inches ? Length::sixteenths(6) : Length::millimetres(10));
+}
+
+Length narrowest_on_site(const Series& series) {
+  const Length narrower = series.tape == Tape::Inches ? Length::sixteenths(4) : Length::millimetres(6);
+  return std::max(series.joint - narrower, Length());
+}
+
 bool in_site_tolerance(const Series& series, Length slack, std::int64_t joints) {
-  const bool inches = series.tape == Tape::Inches;
-  const Length narrower = inches ? Length::sixteenths(4) : Length::millimetres(6);
-  const Length wider = inches ? Length::sixteenths(6) : Length::millimetres(10);
-  return std::max(series.joint - narrower, Length()) * joints <= slack && slack <= (series.joint + wider) * joints;
+  return narrowest_on_site(series) * joints <= slack && slack <= widest_on_site(series) * joints;
 }
 
 bool is_bare(const Series& series, const RunFacts& run) {
@@ -64,7 +72,8 @@ bool is_bare(const Series& series, const RunFacts& run) {
 
 bool gives_up_an_end(const Layout& layout, int wall, int course) {
   return std::ranges::any_of(layout.conceded, [&](const Concession& c) {
-    return c.wall == wall && c.course == course && (c.what == What::Corner || c.what == What::Bare || c.what == What::Joints);
+    return c.wall == wall && c.course == course &&
+           (c.what == What::Corner || c.what == What::Bare || c.what == What::Joints);
   });
 }
 
@@ -79,8 +88,9 @@ Violations without_conceded(const Building& building, const Layout& layout, Viol
   for (const Concession& c : listed) {
     const bool sound = 0 <= c.wall && c.wall < static_cast<std::int32_t>(building.walls.size());
     left.push_back(violation(kConceded, sound ? place_of(building, c.wall, c.course) : "",
-                             std::string(name_of_what(c.what)) + " is listed as given up from " + in_millimetres(c.from) + " to " +
-                                 in_millimetres(c.to) + ", and no rule is broken so"));
+                             std::string(name_of_what(c.what)) + " is listed as given up from " +
+                                 in_millimetres(c.from) + " to " + in_millimetres(c.to) +
+                                 ", and no rule is broken so"));
   }
   return left;
 }

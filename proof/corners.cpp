@@ -10,7 +10,9 @@ namespace stringcourse::proof {
 namespace {
 
 template <typename List>
-const auto& at(const List& list, int index) { return list[static_cast<std::size_t>(index)]; }
+const auto& at(const List& list, int index) {
+  return list[static_cast<std::size_t>(index)];
+}
 
 enum class Owner { Through, Butting };
 
@@ -25,10 +27,15 @@ struct Patch {
 struct Case {
   const Building& b;
   const Corner& corner;
-  int through, butting;       // walls
-  const RunFacts* run;        // of the wall that runs through, at the corner
-  const RunFacts* butt;       // of the other, or null where nothing stands between the corner and an opening
-  std::int64_t du, dv;        // denominators
+  int through, butting;  // walls
+  const RunFacts* run;   // of the wall that runs through, at the corner
+  const RunFacts* butt;  // of the other, or null where nothing stands between the corner and an opening
+  std::int64_t du, dv;   // denominators
+  // A jog's other corner, where it butts: the run of the wall round it, which stands behind what butts here.
+  const Corner* next = nullptr;
+  const RunFacts* round = nullptr;
+  Length round_from = {};                    // from this corner, along the jog
+  Length joint_least = {}, joint_most = {};  // farther apart where a wall gives up the width of its joints here
   const Series& own() const { return b.series_of(at(b.walls, through)); }
   Length thick_through() const { return own().thickness; }
   Length thick_butting() const { return b.series_of(at(b.walls, butting)).thickness; }
@@ -70,14 +77,15 @@ std::vector<const Piece*> from_corner(const Case& c, int wall, const RunFacts& r
 }
 
 bool makes_both_corners(const RunFacts& run) {
-  return run.pieces.size() == 1 && run.run->at_start == RunEnd::ThroughCorner && run.run->at_end == RunEnd::ThroughCorner;
+  return run.pieces.size() == 1 && run.run->at_start == RunEnd::ThroughCorner &&
+         run.run->at_end == RunEnd::ThroughCorner;
 }
 
 /// What the corner piece is, in plan.
 void add_corner_piece(const Case& c, const Piece& piece, const Span& along, std::vector<Patch>& patches) {
   const Series& s = c.own();
   const Length t = s.thickness, j = s.joint, other = c.thick_butting();
-  const bool sets = s.corner_set && c.b.corner_sets_stocked, set = piece.kind == Kind::CornerSet && sets;
+  const bool sets = s.corner_set && c.b.corner_sets_stocked, set = piece.kind == UnitKind::CornerSet && sets;
   const Length leg = sets ? s.corner_set->short_leg : t;
   const bool in_one = sets && s.corner_set->parts.size() < 2;
   const auto add = [&](std::int64_t u0, std::int64_t u1, Length v0, Length v1) {
@@ -95,9 +103,24 @@ void add_corner_piece(const Case& c, const Piece& piece, const Span& along, std:
   else add(Span{}.from, c.u(other), t + j, leg);
 }
 
+/// The wall round the other corner of a jog ends on the line of the jog's far face, seen from here.
+void add_round_corner(const Case& c, std::vector<Patch>& patches) {
+  if (!c.round) return;
+  const int wall = c.round->run->wall;
+  const Case there{c.b, *c.next, wall, c.through, c.round, nullptr, c.dv, c.dv};
+  const std::int64_t face = c.v(c.thick_through()), near = c.u(c.round_from);
+  for (const Piece* piece : from_corner(there, wall, *c.round)) {
+    const Span along = span_of(there, wall, *piece, c.dv);
+    const std::int64_t from = std::max<std::int64_t>(face - along.to, 0);
+    patches.push_back({near, near + c.u(there.thick_through()), from, face - along.from, Owner::Through});
+    if (face < along.to) break;
+  }
+}
+
 std::vector<Patch> patches_of(const Case& c) {
   std::vector<Patch> patches;
-  const std::int64_t near = std::max(c.u(c.thick_butting() + c.b.joint_most), c.u(c.own().full));
+  add_round_corner(c, patches);
+  const std::int64_t near = std::max(c.u(c.thick_butting() + c.joint_most), c.u(c.own().full));
   bool first = true;
   for (const Piece* piece : from_corner(c, c.through, *c.run)) {
     const Span along = span_of(c, c.through, *piece, c.du);
@@ -127,9 +150,10 @@ bool overlap(const Patch& a, const Patch& b) { return a.u0 < b.u1 && b.u0 < a.u1
 /// Pieces of the two walls that face each other are a joint apart at least.
 bool too_near(const Case& c, const Patch& a, const Patch& b) {
   if (a.owner == b.owner) return false;
-  const std::int64_t apart_u = std::max(a.u0, b.u0) - std::min(a.u1, b.u1), apart_v = std::max(a.v0, b.v0) - std::min(a.v1, b.v1);
-  if (apart_v < 0) return apart_u < c.u(c.b.joint_least);
-  return apart_u < 0 && apart_v < c.v(c.b.joint_least);
+  const std::int64_t apart_u = std::max(a.u0, b.u0) - std::min(a.u1, b.u1),
+                     apart_v = std::max(a.v0, b.v0) - std::min(a.v1, b.v1);
+  if (apart_v < 0) return apart_u < c.u(c.joint_least);
+  return apart_u < 0 && apart_v < c.v(c.joint_least);
 }
 
 std::vector<std::int64_t> lines(std::vector<std::int64_t> places) {
@@ -139,8 +163,8 @@ std::vector<std::int64_t> lines(std::vector<std::int64_t> places) {
   return places;
 }
 
-/// The ground that masonry must cover here: the thickness of the wall that runs through as far as its corner piece and the
-/// other wall reach, and the other wall's thickness as far as its first piece.
+/// The ground that masonry must cover here: the thickness of the wall that runs through as far as its corner piece and
+/// the other wall reach, and the other wall's thickness as far as its first piece.
 struct Ground {
   std::int64_t u_through, v_through;  // 0 .. u by 0 .. v
   std::int64_t u_butting, v_butting;
@@ -152,26 +176,30 @@ struct Ground {
 Ground ground_of(const Case& c) {
   const std::int64_t run_ends = c.u(c.run->run->end - c.run->run->start);
   const std::int64_t piece = c.u(from_corner(c, c.through, *c.run).front()->length);
-  Ground ground{std::min(run_ends, std::max(piece, c.u(c.thick_butting()))), c.v(c.thick_through()), c.u(c.thick_butting()), 0};
-  if (c.butt && !c.butt->pieces.empty()) ground.v_butting = span_of(c, c.butting, *from_corner(c, c.butting, *c.butt).front(), c.dv).to;
+  Ground ground{std::min(run_ends, std::max(piece, c.u(c.thick_butting()))), c.v(c.thick_through()),
+                c.u(c.thick_butting()), 0};
+  if (c.butt && !c.butt->pieces.empty())
+    ground.v_butting = span_of(c, c.butting, *from_corner(c, c.butting, *c.butt).front(), c.dv).to;
   return ground;
 }
 
 /// The first line farther than `apart` beyond line i, or the number of lines.
 std::size_t line_beyond(const std::vector<std::int64_t>& places, std::size_t i, std::int64_t apart) {
-  return static_cast<std::size_t>(std::ranges::find_if(places, [&](std::int64_t place) { return apart < place - places[i]; }) - places.begin());
+  return static_cast<std::size_t>(
+      std::ranges::find_if(places, [&](std::int64_t place) { return apart < place - places[i]; }) - places.begin());
 }
 
 /// Whether every hole in the masonry is a joint or a crossing of joints: no square wider than a joint fits into it.
 bool only_joints_are_left(const Case& c, const std::vector<Patch>& patches) {
   const Ground ground = ground_of(c);
   std::vector<std::int64_t> us{0, ground.u_through, ground.u_butting}, vs{0, ground.v_through, ground.v_butting};
-  for (const Patch& patch : patches) us.insert(us.end(), {patch.u0, patch.u1}), vs.insert(vs.end(), {patch.v0, patch.v1});
+  for (const Patch& patch : patches)
+    us.insert(us.end(), {patch.u0, patch.u1}), vs.insert(vs.end(), {patch.v0, patch.v1});
   us = lines(us), vs = lines(vs);
   const auto open = [&](std::size_t i, std::size_t k) {
     return ground.holds(us[i], vs[k]) && std::ranges::none_of(patches, [&](const Patch& p) {
-      return p.u0 <= us[i] && us[i] < p.u1 && p.v0 <= vs[k] && vs[k] < p.v1;
-    });
+             return p.u0 <= us[i] && us[i] < p.u1 && p.v0 <= vs[k] && vs[k] < p.v1;
+           });
   };
   const auto all_open = [&](std::size_t i, std::size_t i_end, std::size_t k, std::size_t k_end) {
     for (std::size_t a = i; a < i_end; ++a)
@@ -181,7 +209,7 @@ bool only_joints_are_left(const Case& c, const std::vector<Patch>& patches) {
   };
   for (std::size_t i = 0; i < us.size(); ++i)
     for (std::size_t k = 0; k < vs.size(); ++k) {
-      const std::size_t i_end = line_beyond(us, i, c.u(c.b.joint_most)), k_end = line_beyond(vs, k, c.v(c.b.joint_most));
+      const std::size_t i_end = line_beyond(us, i, c.u(c.joint_most)), k_end = line_beyond(vs, k, c.v(c.joint_most));
       if (i_end < us.size() && k_end < vs.size() && all_open(i, i_end, k, k_end)) return false;
     }
   return true;
@@ -217,6 +245,18 @@ bool is_lone_half(const Building& b, const RunFacts& run) {
   return run.pieces.size() == 1 && run.pieces.front()->cut == CutEnd::None && run.pieces.front()->length == series.half;
 }
 
+/// The corner at the other end of a jog of plain units, where it butts in this course.
+const Corner* butts_at(const Building& b, const Corner& corner, const RunFacts& run) {
+  const Wall& wall = at(b.walls, run.run->wall);
+  const bool here_is_end = corner.arriving == run.run->wall;
+  const WallEnd& end = here_is_end ? wall.start : wall.end;
+  if (end.kind != EndKind::Corner || (here_is_end ? run.run->at_start : run.run->at_end) != RunEnd::ButtCorner)
+    return nullptr;
+  const Corner& other = at(b.corners, end.corner);
+  const bool sets = b.corner_sets_stocked && b.series_of(wall).corner_set;
+  return other.convex == corner.convex || sets ? nullptr : &other;
+}
+
 std::optional<Case> case_of(const Building& b, const Layout& layout, const Facts& facts, int corner, int course) {
   const Corner& c = at(b.corners, corner);
   const bool arriving = runs_through(b, layout, corner, c.arriving, course);
@@ -227,16 +267,28 @@ std::optional<Case> case_of(const Building& b, const Layout& layout, const Facts
   const bool given_up = gives_up_an_end(layout, through, course) || gives_up_an_end(layout, butting, course);
   if (given_up && !is_lone_half(b, *run)) return std::nullopt;  // that it is, is said elsewhere
   const RunFacts* butt = run_at(facts, c, butting, course, RunEnd::ButtCorner);
-  const auto joints = [](const RunFacts* facts_of) { return facts_of ? std::max<std::int64_t>(facts_of->joints, 1) : 1; };
-  return Case{b, c, through, butting, run, butt, joints(run), joints(butt)};
+  const auto joints = [](const RunFacts* facts_of) {
+    return facts_of ? std::max<std::int64_t>(facts_of->joints, 1) : 1;
+  };
+  const Corner* next = butts_at(b, c, *run);
+  const int round = !next ? -1 : next->arriving == through ? next->leaving : next->arriving;
+  const RunFacts* beyond = next ? run_at(facts, *next, round, course, RunEnd::ThroughCorner) : nullptr;
+  const bool readable = beyond && !at(facts.walls, round).stopped;
+  Case found{b, c, through, butting, run, butt, joints(run), joints(butt) * (readable ? joints(beyond) : 1)};
+  if (readable) found.next = next, found.round = beyond, found.round_from = run->run->end - run->run->start;
+  const Series& series = found.own();
+  found.joint_least = given_up ? std::min(b.joint_least, narrowest_on_site(series)) : b.joint_least;
+  found.joint_most = given_up ? std::max(b.joint_most, widest_on_site(series)) : b.joint_most;
+  return found;
 }
 
 /// Pieces stand on fractions of their own run: only then can they be compared here; other places are said elsewhere.
 bool is_readable(const Case& c) {
   const auto sound = [](const RunFacts* run, std::int64_t denominator) {
-    return !run || std::ranges::all_of(run->pieces, [&](const Piece* piece) { return denominator % piece->start.denominator == 0; });
+    return !run || std::ranges::all_of(run->pieces,
+                                       [&](const Piece* piece) { return denominator % piece->start.denominator == 0; });
   };
-  return sound(c.run, c.du) && sound(c.butt, c.dv);
+  return sound(c.run, c.du) && sound(c.butt, c.dv) && sound(c.round, c.dv);
 }
 
 bool has_opening(const Building& b, int wall) {
@@ -259,10 +311,16 @@ bool wants_a_sliver(const Case& c) {
   return Length() < more && more <= s.joint;
 }
 
+/// In a wall thicker than its set's leg the set alone makes corners: behind a half nothing would fill the rest.
+bool wants_its_set(const Case& c) {
+  const Series& s = c.own();
+  return s.corner_set && c.b.corner_sets_stocked && s.corner_set->short_leg < s.thickness;
+}
+
 /// Whether a half alone would leave a fault at some corner of this wall: then halves make none of its corners.
 bool halves_fail(const Building& b, const Layout& layout, const Facts& facts, int wall) {
   for (int corner = 0; corner < static_cast<int>(b.corners.size()); ++corner) {
-    for (int course = 1; course <= std::min(2, static_cast<int>(b.courses.size())); ++course) {
+    for (int course = 1; course <= static_cast<int>(b.courses.size()); ++course) {
       std::optional<Case> c = case_of(b, layout, facts, corner, course);
       if (!c || c->through != wall || !is_readable(*c)) continue;
       Run run = *c->run->run;
@@ -297,10 +355,14 @@ Violations check_corners(const Building& building, const Layout& layout, const F
       std::string fault = fault_of(*c);
       if (fault.empty() && is_lone_half(building, *c->run) && halves_fail(building, layout, facts, c->through))
         fault = "a half does not make every corner of this wall";
-      if (fault.empty() && is_lone_half(building, *c->run) && wants_a_sliver(*c)) fault = "no filler fits beside the half";
+      if (fault.empty() && is_lone_half(building, *c->run) && wants_a_sliver(*c))
+        fault = "no filler fits beside the half";
+      if (fault.empty() && is_lone_half(building, *c->run) && wants_its_set(*c))
+        fault = "a half makes no corner of a wall thicker than its corner set";
       if (fault.empty()) continue;
       found.push_back(violation(kCorners, where, fault));
-      if (is_lone_half(building, *c->run)) found.back().may_be = piece_given_up(Concession::What::Corner, *c->run->run, *c->run->pieces.front());
+      if (is_lone_half(building, *c->run))
+        found.back().may_be = piece_given_up(Concession::What::Corner, *c->run->run, *c->run->pieces.front());
     }
   return found;
 }

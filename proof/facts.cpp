@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "proof/conceded.hpp"
+
 namespace stringcourse::proof {
 namespace {
 
@@ -22,8 +24,8 @@ bool end_is_sound(const Building& b, const WallEnd& end) {
 
 bool series_is_sound(const Series& s) {
   const Length zero;
-  return s.full > zero && s.half > zero && s.half < s.full && s.thickness > zero && s.joint >= zero && s.cut_step > zero &&
-         s.pitch() > zero;
+  return s.full > zero && s.half > zero && s.half < s.full && s.thickness > zero && s.joint >= zero &&
+         s.cut_step > zero && s.pitch() > zero;
 }
 
 bool walls_are_sound(const Building& b) {
@@ -34,8 +36,10 @@ bool walls_are_sound(const Building& b) {
 
 bool links_are_sound(const Building& b) {
   const std::size_t walls = b.walls.size();
-  return std::ranges::all_of(b.corners, [&](const Corner& c) { return inside(c.arriving, walls) && inside(c.leaving, walls); }) &&
-         std::ranges::all_of(b.junctions, [&](const Junction& j) { return inside(j.main, walls) && inside(j.abutting, walls); }) &&
+  return std::ranges::all_of(b.corners,
+                             [&](const Corner& c) { return inside(c.arriving, walls) && inside(c.leaving, walls); }) &&
+         std::ranges::all_of(b.junctions,
+                             [&](const Junction& j) { return inside(j.main, walls) && inside(j.abutting, walls); }) &&
          std::ranges::all_of(b.openings, [&](const ResolvedOpening& o) { return inside(o.wall, walls); }) &&
          std::ranges::all_of(b.control_joints, [&](const ControlJoint& c) { return inside(c.wall, walls); }) &&
          std::ranges::all_of(b.fixed_bars, [&](const FixedBar& f) {
@@ -60,8 +64,9 @@ Violations check_building_shape(const Job& job, const Building& b) {
 }
 
 bool run_is_sound(const Building& b, const Run& run) {
-  return inside(run.wall, b.walls.size()) && run.course >= 1 && static_cast<std::size_t>(run.course) <= b.courses.size() &&
-         run.start <= run.end && -kLongest <= run.start && run.end <= kLongest && run.piece_count <= kMostPieces;
+  return inside(run.wall, b.walls.size()) && run.course >= 1 &&
+         static_cast<std::size_t>(run.course) <= b.courses.size() && run.start <= run.end && -kLongest <= run.start &&
+         run.end <= kLongest && run.piece_count <= kMostPieces;
 }
 
 bool comes_before(const Run& a, const Run& b) {
@@ -85,14 +90,17 @@ Violations check_layout_shape(const Building& b, const Layout& layout) {
   if (layout.arriving_through.size() != b.corners.size() || layout.entering_first.size() != b.junctions.size())
     return {violation(kRuns, "", "not one bit for each corner and junction")};
   for (const Run& run : layout.runs)
-    if (!run_is_sound(b, run)) return {violation(kRuns, "", "a run stands in no wall or course, or ends before it starts")};
+    if (!run_is_sound(b, run))
+      return {violation(kRuns, "", "a run stands in no wall or course, or ends before it starts")};
   for (std::size_t i = 1; i < layout.runs.size(); ++i)
-    if (!comes_before(layout.runs[i - 1], layout.runs[i])) return {violation(kRuns, "", "runs are not in order, or doubled")};
+    if (!comes_before(layout.runs[i - 1], layout.runs[i]))
+      return {violation(kRuns, "", "runs are not in order, or doubled")};
   for (const Piece& piece : layout.pieces)
     if (piece.start.denominator <= 0 || piece.length <= Length() || kLongestPiece < piece.length)
       return {violation(kPieces, "", "a piece starts at no place or has no length")};
   for (const PlacedBar& bar : layout.bars)
-    if (!inside(bar.wall, b.walls.size()) || !inside_or_none(bar.corner, b.corners.size())) return {violation(kBars, "", "a bar stands in no wall")};
+    if (!inside(bar.wall, b.walls.size()) || !inside_or_none(bar.corner, b.corners.size()))
+      return {violation(kBars, "", "a bar stands in no wall")};
   for (const PlacedLintel& lintel : layout.lintels)
     if (!inside(lintel.opening, b.openings.size())) return {violation(kLintels, "", "a lintel lies over no opening")};
   return check_pieces_of_runs(layout);
@@ -129,7 +137,8 @@ RunFacts read_run(const Building& b, const Layout& layout, const Run& run) {
     facts.slack -= facts.pieces.back()->length;
   }
   const std::int64_t count = run.piece_count;
-  facts.joints = std::max<std::int64_t>(0, count - 1 + (has_joint(run.at_start) ? 1 : 0) + (has_joint(run.at_end) ? 1 : 0));
+  facts.joints =
+      std::max<std::int64_t>(0, count - 1 + (has_joint(run.at_start) ? 1 : 0) + (has_joint(run.at_end) ? 1 : 0));
   facts.panel = panel_at(b, run.wall, run.end);
   return facts;
 }
@@ -137,8 +146,8 @@ RunFacts read_run(const Building& b, const Layout& layout, const Run& run) {
 /// The joint number k of a run: S/m wide, so its middle stands at start + pieces before it + (2k + 1) S / 2m.
 HeadJoint joint_at(const RunFacts& facts, std::int64_t k, Length pieces_before) {
   const std::int64_t m = facts.joints;
-  const std::int64_t numerator = 2 * m * (facts.run->start + pieces_before).in_nanometres() +
-                                 (2 * k + 1) * facts.slack.in_nanometres();
+  const std::int64_t numerator =
+      2 * m * (facts.run->start + pieces_before).in_nanometres() + (2 * k + 1) * facts.slack.in_nanometres();
   HeadJoint joint;
   joint.middle = {numerator, 2 * m};
   joint.panel = facts.panel;
@@ -150,10 +159,12 @@ std::vector<HeadJoint> joints_of(const Building& b, const Layout& layout, const 
   const Run& run = *facts.run;
   const std::int64_t leading = has_joint(run.at_start) ? 1 : 0;
   if (facts.slack < Length() || kWidestJoint * facts.joints < facts.slack) return joints;  // broken: rule 1 says so
+  if (is_bare(b.series_of(b.walls[static_cast<std::size_t>(run.wall)]), facts)) return joints;
   Length before;
   std::int64_t pieces_passed = 0;
   for (std::int64_t k = 0; k < facts.joints; ++k) {
-    for (; pieces_passed < k + 1 - leading; ++pieces_passed) before += facts.pieces[static_cast<std::size_t>(pieces_passed)]->length;
+    for (; pieces_passed < k + 1 - leading; ++pieces_passed)
+      before += facts.pieces[static_cast<std::size_t>(pieces_passed)]->length;
     joints.push_back(joint_at(facts, k, before));
   }
   if (joints.empty()) return joints;
@@ -183,9 +194,11 @@ Facts gather(const Building& building, const Layout& layout) {
   for (const Stopped& stop : layout.stopped)
     if (inside(stop.wall, facts.walls.size())) facts.walls[static_cast<std::size_t>(stop.wall)].stopped = true;
   for (const Run& run : layout.runs) {
-    if (run.start == run.end && run.piece_count == 0) continue;  // a corner that is all jamb: nothing stands there
+    // A corner that is all jamb: nothing stands there. Two ends that want a joint find none there.
+    if (run.start == run.end && run.piece_count == 0 && !(has_joint(run.at_start) && has_joint(run.at_end))) continue;
     RunFacts read = read_run(building, layout, run);
-    CourseFacts& course = facts.walls[static_cast<std::size_t>(run.wall)].courses[static_cast<std::size_t>(run.course - 1)];
+    CourseFacts& course =
+        facts.walls[static_cast<std::size_t>(run.wall)].courses[static_cast<std::size_t>(run.course - 1)];
     for (HeadJoint& joint : joints_of(building, layout, read)) course.joints.push_back(joint);
     course.runs.push_back(std::move(read));
   }

@@ -9,9 +9,9 @@ namespace stringcourse::proof {
 /// A head joint: the exact place of its middle, and what stands beyond it.
 struct HeadJoint {
   ExactPosition middle;
-  bool tied = false;    // butts a tied or control-joint junction: exempt from laps and from the match of bands
-  int lintel = -1;      // at the end of this opening's one-piece lintel; -1: none
-  int panel = 0;        // which stretch between control joints
+  bool tied = false;  // butts a tied or control-joint junction: exempt from laps and from the match of bands
+  int lintel = -1;    // at the end of this opening's one-piece lintel; -1: none
+  int panel = 0;      // which stretch between control joints
 };
 
 /// One run, counted again from its pieces.
@@ -24,8 +24,8 @@ struct RunFacts {
 };
 
 struct CourseFacts {
-  std::vector<RunFacts> runs;      // left to right
-  std::vector<HeadJoint> joints;   // left to right
+  std::vector<RunFacts> runs;     // left to right
+  std::vector<HeadJoint> joints;  // left to right
 };
 
 struct WallFacts {

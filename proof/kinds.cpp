@@ -5,9 +5,9 @@
 namespace stringcourse::proof {
 namespace {
 
-bool is_beam_kind(Kind kind) { return kind == Kind::BondBeam || kind == Kind::BondBeamHalf; }
-bool is_lintel_kind(Kind kind) { return kind == Kind::Lintel || kind == Kind::LintelHalf; }
-bool is_half_high_kind(Kind kind) { return kind == Kind::HalfHigh || kind == Kind::HalfHighHalf; }
+bool is_beam_kind(UnitKind kind) { return kind == UnitKind::BondBeam || kind == UnitKind::BondBeamHalf; }
+bool is_lintel_kind(UnitKind kind) { return kind == UnitKind::Lintel || kind == UnitKind::LintelHalf; }
+bool is_half_high_kind(UnitKind kind) { return kind == UnitKind::HalfHigh || kind == UnitKind::HalfHighHalf; }
 
 /// A piece with its neighbourhood: what the kind may depend on.
 struct Case {
@@ -17,13 +17,13 @@ struct Case {
   const Run& run;
   const Piece& piece;
   bool at_through_corner;
-  bool over_lintel;    // stands over an opening, or on a bearing, of a lintel built of units
-  bool near_lintel;    // ... or within one unit of it
-  bool lowest;         // ... in the lowest course of such a lintel
+  bool over_lintel;  // stands over an opening, or on a bearing, of a lintel built of units
+  bool near_lintel;  // ... or within one unit of it
+  bool lowest;       // ... in the lowest course of such a lintel
 };
 
 /// Whether the yard has the half or whole unit of this pair that the piece is, or is cut from.
-bool has_matching(const Case& c, Kind whole, Kind half) {
+bool has_matching(const Case& c, UnitKind whole, UnitKind half) {
   const bool wants_half = c.piece.cut == CutEnd::None && c.piece.length == c.series.half;
   return is_stocked(c.building, c.series, wants_half ? half : whole);
 }
@@ -38,20 +38,22 @@ std::string of_length(const Case& c) {
 
 /// Bond-beam, lintel and half-high units stand where they are called for, if stocked, and nowhere else.
 std::string of_course(const Case& c) {
-  const Kind kind = c.piece.kind;
-  const bool set_here = c.at_through_corner && kind == Kind::CornerSet;  // cut for the course: see of_corner
+  const UnitKind kind = c.piece.kind;
+  const bool set_here = c.at_through_corner && kind == UnitKind::CornerSet;  // cut for the course: see of_corner
   if (is_half_high_kind(kind) != c.course.half_high && !set_here) {
-    if (is_half_high_kind(kind) || has_matching(c, Kind::HalfHigh, Kind::HalfHighHalf)) return "half-high units belong to half-high courses";
+    if (is_half_high_kind(kind) || has_matching(c, UnitKind::HalfHigh, UnitKind::HalfHighHalf))
+      return "half-high units belong to half-high courses";
   }
   if (is_beam_kind(kind) && !c.course.bond_beam && !c.near_lintel) return "a bond-beam unit in a course without a beam";
   if (is_lintel_kind(kind) && !c.near_lintel) return "a lintel unit away from any lintel";
   if (c.at_through_corner || c.course.half_high || is_lintel_kind(kind)) return "";
-  if (c.lowest && has_matching(c, Kind::Lintel, Kind::LintelHalf))
+  if (c.lowest && has_matching(c, UnitKind::Lintel, UnitKind::LintelHalf))
     return "the lowest course over an opening wants units closed underneath";
   if (is_beam_kind(kind)) return "";
-  const bool beam_there = has_matching(c, Kind::BondBeam, Kind::BondBeamHalf);
+  const bool beam_there = has_matching(c, UnitKind::BondBeam, UnitKind::BondBeamHalf);
   if (c.course.bond_beam && beam_there) return "a bond-beam course wants bond-beam units";
-  if (c.over_lintel && (beam_there || has_matching(c, Kind::Lintel, Kind::LintelHalf))) return "over the opening stand lintel or bond-beam units";
+  if (c.over_lintel && (beam_there || has_matching(c, UnitKind::Lintel, UnitKind::LintelHalf)))
+    return "over the opening stand lintel or bond-beam units";
   return "";
 }
 
@@ -60,7 +62,8 @@ std::string of_course(const Case& c) {
 std::string of_corner(const Case& c) {
   if (!c.at_through_corner || c.piece.length != c.series.full) return "";
   const bool set = c.series.corner_set && c.building.corner_sets_stocked;
-  if (set != (c.piece.kind == Kind::CornerSet)) return set ? "a corner set must stand at this corner" : "no corner set belongs here";
+  if (set != (c.piece.kind == UnitKind::CornerSet))
+    return set ? "a corner set must stand at this corner" : "no corner set belongs here";
   return "";
 }
 
@@ -75,6 +78,8 @@ bool over_lintel(const Building& b, const Run& run, const Piece& piece, Length m
     if (run.course < o.lintel->first_course ||
         run.course >= o.lintel->first_course + std::min(o.lintel->courses, most_courses))
       continue;
+    // What stands behind a slot or a joint is another piece of masonry: no lintel reaches through it.
+    if (run.end <= o.from.distance_from_start() || o.to.distance_from_start() <= run.start) continue;
     const Length from = o.from.distance_from_start() - o.lintel->least_bearing - more;
     const Length to = o.to.distance_from_start() + o.lintel->least_bearing + more;
     const ExactPosition before{(from - piece.length).in_nanometres(), 1};  // a piece that starts here ends at `from`
@@ -88,7 +93,9 @@ Violations check_piece(const Case& c) {
   for (auto rule : {of_length, of_course, of_corner}) {
     std::string text = rule(c);
     if (text.empty()) continue;
-    return {violation(kKinds, where, "piece " + std::to_string(c.piece.number) + " (" + std::string(kind_name(c.piece.kind)) + "): " + text)};
+    return {violation(
+        kKinds, where,
+        "piece " + std::to_string(c.piece.number) + " (" + std::string(kind_name(c.piece.kind)) + "): " + text)};
   }
   return {};
 }
@@ -112,17 +119,21 @@ Violations check_run(const Building& b, const RunFacts& facts) {
 
 }  // namespace
 
-bool is_half_kind(Kind kind) {
+bool is_half_kind(UnitKind kind) {
   switch (kind) {
-    case Kind::Half: case Kind::BondBeamHalf: case Kind::LintelHalf: case Kind::SashHalf: case Kind::CleanoutHalf:
-    case Kind::HalfHighHalf: return true;
+    case UnitKind::Half:
+    case UnitKind::BondBeamHalf:
+    case UnitKind::LintelHalf:
+    case UnitKind::SashHalf:
+    case UnitKind::CleanoutHalf:
+    case UnitKind::HalfHighHalf: return true;
     default: return false;
   }
 }
 
-Length unit_length(const Series& series, Kind kind) { return is_half_kind(kind) ? series.half : series.full; }
+Length unit_length(const Series& series, UnitKind kind) { return is_half_kind(kind) ? series.half : series.full; }
 
-bool is_stocked(const Building& building, const Series& series, Kind kind) {
+bool is_stocked(const Building& building, const Series& series, UnitKind kind) {
   return std::ranges::find(series.made, kind) != series.made.end() &&
          std::ranges::find(building.stocked, kind) != building.stocked.end();
 }

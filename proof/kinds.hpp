@@ -5,11 +5,11 @@
 namespace stringcourse::proof {
 
 /// Whether this kind is a half unit.
-bool is_half_kind(Kind kind);
+bool is_half_kind(UnitKind kind);
 /// Length of an uncut unit of this kind.
-Length unit_length(const Series& series, Kind kind);
+Length unit_length(const Series& series, UnitKind kind);
 /// Whether the yard has this kind in this series.
-bool is_stocked(const Building& building, const Series& series, Kind kind);
+bool is_stocked(const Building& building, const Series& series, UnitKind kind);
 /// Kinds of every piece against length, stock, bond-beam and half-high courses, and lintels built of units.
 Violations check_kinds(const Building& building, const Facts& facts);
 

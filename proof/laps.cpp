@@ -28,7 +28,9 @@ LapCount laps_between(const std::vector<HeadJoint>& lower, const std::vector<Hea
   const Length widest = std::max(least, below);
   std::size_t first = 0;  // joints of `upper` before this one lie too far left of every joint still to come
   for (const HeadJoint& joint : lower) {
-    while (first < upper.size() && upper[first].middle < joint.middle && !closer_than(upper[first].middle, joint.middle, widest)) ++first;
+    while (first < upper.size() && upper[first].middle < joint.middle &&
+           !closer_than(upper[first].middle, joint.middle, widest))
+      ++first;
     for (std::size_t i = first; i < upper.size(); ++i) {
       if (joint.middle < upper[i].middle && !closer_than(joint.middle, upper[i].middle, widest)) break;
       if (same_lintel_end(joint, upper[i])) continue;
@@ -36,9 +38,15 @@ LapCount laps_between(const std::vector<HeadJoint>& lower, const std::vector<Hea
       if (!closer_than(joint.middle, upper[i].middle, least)) continue;
       const Length here = joint.middle.nearest_nanometre(), above = upper[i].middle.nearest_nanometre();
       const bool stacked = closer_than(joint.middle, upper[i].middle, std::min(series.relaxed_piece, least));
-      Concession lap{stacked ? Concession::What::StackedLap : Concession::What::ShortLap, pair.wall, pair.upper_course,
-                     std::min(here, above), std::max(here, above), std::max(here, above) - std::min(here, above)};
-      count.violations.push_back(violation(kLap, pair.where, "head joints at " + in_millimetres(here) + " and, a course up, at " + in_millimetres(above), lap));
+      Concession lap{stacked ? Concession::What::StackedLap : Concession::What::ShortLap,
+                     pair.wall,
+                     pair.upper_course,
+                     std::min(here, above),
+                     std::max(here, above),
+                     std::max(here, above) - std::min(here, above)};
+      count.violations.push_back(
+          violation(kLap, pair.where,
+                    "head joints at " + in_millimetres(here) + " and, a course up, at " + in_millimetres(above), lap));
     }
   }
   return count;
@@ -78,25 +86,31 @@ std::vector<int> bands_of(const Building& b, const PanelRuns& courses, std::size
   std::vector<int> bands;
   std::size_t first = 0;
   for (std::size_t c = 0; c < courses.size(); ++c) {
-    const bool repeats = (c == 0 || c != laid) && (c < first + 2 || (same_class(b.courses[c], b.courses[c - 2]) && same_breaks(courses[c], courses[c - 2])));
+    const bool repeats =
+        (c == 0 || c != laid) &&
+        (c < first + 2 || (same_class(b.courses[c], b.courses[c - 2]) && same_breaks(courses[c], courses[c - 2])));
     if (!repeats) first = c;
     bands.push_back(c == 0 ? 0 : bands.back() + (repeats ? 0 : 1));
   }
   return bands;
 }
 
-Length match_within(const Series& series) { return series.tape == Tape::Inches ? Length::sixteenths(4) : Length::millimetres(6); }
+Length match_within(const Series& series) {
+  return series.tape == Tape::Inches ? Length::sixteenths(4) : Length::millimetres(6);
+}
 
 bool stands_inside(const std::vector<const RunFacts*>& runs, const ExactPosition& at) {
   return std::ranges::any_of(runs, [&](const RunFacts* run) {
-    return ExactPosition{run->run->start.in_nanometres(), 1} < at && at < ExactPosition{run->run->end.in_nanometres(), 1};
+    return ExactPosition{run->run->start.in_nanometres(), 1} < at &&
+           at < ExactPosition{run->run->end.in_nanometres(), 1};
   });
 }
 
 /// Whether a joint of `upper` (in order) stands within `near` of `at`.
 bool has_match(const std::vector<HeadJoint>& upper, const ExactPosition& at, Length near) {
   const Length reach = near + Length::nanometres(1);  // some way past `near`, to find where to start looking
-  auto joint = std::ranges::partition_point(upper, [&](const HeadJoint& j) { return j.middle < at && !closer_than(j.middle, at, reach); });
+  auto joint = std::ranges::partition_point(
+      upper, [&](const HeadJoint& j) { return j.middle < at && !closer_than(j.middle, at, reach); });
   for (; joint != upper.end() && closer_than(joint->middle, at, reach); ++joint) {
     const int128 left = static_cast<int128>(joint->middle.numerator) * at.denominator;
     const int128 right = static_cast<int128>(at.numerator) * joint->middle.denominator;
@@ -118,7 +132,8 @@ BandCount check_panel(const Building& b, const WallFacts& wall, int index, int p
   BandCount count;
   PanelRuns courses;
   for (const CourseFacts& course : wall.courses) courses.push_back(runs_of(course, panel));
-  const std::vector<int> bands = bands_of(b, courses, b.laid_to.empty() ? 0 : static_cast<std::size_t>(b.laid_to[static_cast<std::size_t>(index)]));
+  const std::vector<int> bands = bands_of(
+      b, courses, b.laid_to.empty() ? 0 : static_cast<std::size_t>(b.laid_to[static_cast<std::size_t>(index)]));
   const Length near = match_within(b.series_of(b.walls[static_cast<std::size_t>(index)]));
   for (std::size_t c = 2; c < courses.size(); ++c) {
     if (bands[c] != bands[c - 2])
@@ -139,10 +154,11 @@ LapCount check_laps(const Building& building, const Facts& facts) {
     if (wall.stopped) continue;
     for (int panel = 0; panel < wall.panels; ++panel)
       for (std::size_t c = 0; c + 1 < wall.courses.size(); ++c) {
-        LapCount more = laps_between(lapping_joints(wall.courses[c], panel), lapping_joints(wall.courses[c + 1], panel),
-                                     building.series_of(building.walls[w]),
-                                     {static_cast<std::int32_t>(w), static_cast<std::int32_t>(c + 2),
-                                      place_of(building, static_cast<std::int32_t>(w), static_cast<std::int32_t>(c + 1))});
+        LapCount more =
+            laps_between(lapping_joints(wall.courses[c], panel), lapping_joints(wall.courses[c + 1], panel),
+                         building.series_of(building.walls[w]),
+                         {static_cast<std::int32_t>(w), static_cast<std::int32_t>(c + 2),
+                          place_of(building, static_cast<std::int32_t>(w), static_cast<std::int32_t>(c + 1))});
         total.short_laps += more.short_laps;
         total.violations = joined(std::move(total.violations), std::move(more.violations));
       }

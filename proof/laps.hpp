@@ -9,8 +9,8 @@ struct LapCount {
   std::int64_t short_laps = 0;
 };
 /// Every pair of head joints of neighbouring courses, panel by panel: at least the least lap apart; those closer than a
-/// half-unit pitch less the margin are short laps. Joints at tied junctions, and the joints at one end of one lintel that
-/// is several courses deep, are straight on purpose and are not compared.
+/// half-unit pitch less the margin are short laps. Joints at tied junctions, and the joints at one end of one lintel
+/// that is several courses deep, are straight on purpose and are not compared.
 LapCount check_laps(const Building& building, const Facts& facts);
 
 struct BandCount {

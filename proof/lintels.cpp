@@ -9,11 +9,15 @@ namespace stringcourse::proof {
 namespace {
 
 template <typename List>
-const auto& at(const List& list, int index) { return list[static_cast<std::size_t>(index)]; }
+const auto& at(const List& list, int index) {
+  return list[static_cast<std::size_t>(index)];
+}
 
 bool is_one_piece(const ResolvedOpening& o) { return o.lintel && o.lintel->make == LintelMake::OnePiece; }
 
-std::string name_of_lintel(const Building& b, const ResolvedOpening& o) { return name_of(b, o.wall) + " lintel over " + o.name; }
+std::string name_of_lintel(const Building& b, const ResolvedOpening& o) {
+  return name_of(b, o.wall) + " lintel over " + o.name;
+}
 
 Violations check_one_piece(const Building& b, const ResolvedOpening& o, const PlacedLintel& placed) {
   Violations found;
@@ -22,7 +26,8 @@ Violations check_one_piece(const Building& b, const ResolvedOpening& o, const Pl
   const Length least = o.lintel->least_bearing, pitch = series.pitch();
   const Length start = placed.start_bearing, end = placed.end_bearing;
   if (start < least || end < least)
-    found.push_back(violation(kLintels, where, "bears " + in_millimetres(std::min(start, end)) + ", less than " + in_millimetres(least)));
+    found.push_back(violation(
+        kLintels, where, "bears " + in_millimetres(std::min(start, end)) + ", less than " + in_millimetres(least)));
   if (o.width() + least * 2 + series.joint + pitch * 3 <= o.width() + start + end + series.joint)
     found.push_back(violation(kLintels, where, "it is three half units longer than the least length, or more"));
   if (!(o.width() + start + end + series.joint).is_multiple_of(pitch))
@@ -73,7 +78,8 @@ bool overlaps(const Piece& piece, Length from, Length to) {
 }
 
 /// What stands under from..to is uncut (or, relaxed, a cut that keeps a cell).
-Violations check_uncut(const Building& b, const Layout& layout, const RunFacts& run, const ResolvedOpening& o, Length from, Length to) {
+Violations check_uncut(const Building& b, const Layout& layout, const RunFacts& run, const ResolvedOpening& o,
+                       Length from, Length to) {
   Violations found;
   for (const Piece* piece : run.pieces) {
     if (piece->cut == CutEnd::None || !overlaps(*piece, from, to)) continue;
@@ -87,19 +93,23 @@ Violations check_uncut(const Building& b, const Layout& layout, const RunFacts& 
 
 /// A lintel of units is laid in bond with what it bears on, round the corner and over the next opening too: only the
 /// pieces of its own wall are looked at, as far as the bearing that is asked.
-Violations check_under_units(const Building& b, const Layout& layout, const Facts& facts, const ResolvedOpening& o, Length from, Length to) {
+Violations check_under_units(const Building& b, const Layout& layout, const Facts& facts, const ResolvedOpening& o,
+                             Length from, Length to) {
   const int below = o.lintel->first_course - 1;
   Violations found;
-  for (const RunFacts& run : at(at(facts.walls, o.wall).courses, below - 1).runs) found = joined(std::move(found), check_uncut(b, layout, run, o, from, to));
+  for (const RunFacts& run : at(at(facts.walls, o.wall).courses, below - 1).runs)
+    found = joined(std::move(found), check_uncut(b, layout, run, o, from, to));
   return found;
 }
 
 /// Under from..to in the course below a one-piece lintel stands one run of its own wall.
-Violations check_under(const Building& b, const Layout& layout, const Facts& facts, const ResolvedOpening& o, Length from, Length to) {
+Violations check_under(const Building& b, const Layout& layout, const Facts& facts, const ResolvedOpening& o,
+                       Length from, Length to) {
   const std::string where = name_of_lintel(b, o);
   const int below = o.lintel->first_course - 1;
   const auto& runs = at(at(facts.walls, o.wall).courses, below - 1).runs;
-  const auto bearing = std::ranges::find_if(runs, [&](const RunFacts& f) { return f.run->start <= from && to <= f.run->end; });
+  const auto bearing =
+      std::ranges::find_if(runs, [&](const RunFacts& f) { return f.run->start <= from && to <= f.run->end; });
   if (bearing == runs.end()) return {violation(kLintels, where, "its bearing stands over no masonry")};
   return check_uncut(b, layout, *bearing, o, from, to);
 }
@@ -113,7 +123,8 @@ Violations check_lintel(const Building& b, const Layout& layout, const Facts& fa
   if (count == 0) return {};
   const PlacedLintel& placed = *placed_lintel(layout, index);
   const int below = o.lintel->first_course - 1;
-  if (below < 1 || below > static_cast<int>(b.courses.size())) return {violation(kLintels, name_of_lintel(b, o), "no course bears it")};
+  if (below < 1 || below > static_cast<int>(b.courses.size()))
+    return {violation(kLintels, name_of_lintel(b, o), "no course bears it")};
   const Length from = o.from.distance_from_start(), to = o.to.distance_from_start();
   if (!is_one_piece(o)) {
     if (!placeable) return {};
@@ -144,8 +155,11 @@ Violations check_clear_of_bearings(const Building& b, const Layout& layout, cons
     const ResolvedOpening& o = at(b.openings, i);
     if (o.wall != joint.wall || !o.lintel) continue;
     const CellSpan lintel = lintel_stretch(layout, o, i);
-    const bool clear = joint.to.distance_from_start() + half <= lintel.from || lintel.to + half <= joint.from.distance_from_start();
-    if (!clear) return {violation(kControlJoints, name_of(b, joint.wall), "a control joint stands closer than a half unit to " + name_of_lintel(b, o))};
+    const bool clear =
+        joint.to.distance_from_start() + half <= lintel.from || lintel.to + half <= joint.from.distance_from_start();
+    if (!clear)
+      return {violation(kControlJoints, name_of(b, joint.wall),
+                        "a control joint stands closer than a half unit to " + name_of_lintel(b, o))};
   }
   return {};
 }
@@ -168,7 +182,8 @@ Violations check_place(const Job& job, const Building& b, const ControlJoint& jo
     found.push_back(violation(kControlJoints, where, "a control joint " + in_millimetres(width) + " wide"));
   const Length doubled_middle = joint.from.distance_from_start() + joint.to.distance_from_start();
   const bool on_grid = (doubled_middle - doubled_grid_origin(b, wall, series.joint)).is_multiple_of(series.pitch() * 2);
-  if (joint.by_rule && !on_grid) found.push_back(violation(kControlJoints, where, "a control joint off the half-unit grid"));
+  if (joint.by_rule && !on_grid)
+    found.push_back(violation(kControlJoints, where, "a control joint off the half-unit grid"));
   if (joint.from.distance_from_start() <= Length() || wall.actual <= joint.to.distance_from_start())
     found.push_back(violation(kControlJoints, where, "a control joint outside its wall"));
   return found;
@@ -178,7 +193,8 @@ Violations check_place(const Job& job, const Building& b, const ControlJoint& jo
 
 Violations check_lintels(const Building& building, const Layout& layout, const Facts& facts) {
   Violations found;
-  for (int i = 0; i < static_cast<int>(building.openings.size()); ++i) found = joined(std::move(found), check_lintel(building, layout, facts, i));
+  for (int i = 0; i < static_cast<int>(building.openings.size()); ++i)
+    found = joined(std::move(found), check_lintel(building, layout, facts, i));
   return found;
 }
 

@@ -33,25 +33,30 @@ Violations check_joints(const Case& c) {
                               given_up(Concession::What::Bare, c.run(), c.run().start, c.run().end, bare)));
   }
   if (c.run().joints != m || c.run().slack != slack)
-    found.push_back(violation(kJoints, c.where, "joints or slack are not what the pieces leave: " + std::to_string(m) +
-                                                    " joints share " + in_millimetres(slack)));
+    found.push_back(violation(kJoints, c.where,
+                              "joints or slack are not what the pieces leave: " + std::to_string(m) + " joints share " +
+                                  in_millimetres(slack)));
   if (!is_bare(c.series, c.facts) && (slack < c.building.joint_least * m || c.building.joint_most * m < slack)) {
-    Violation far = violation(kJoints, c.where, std::to_string(m) + " joints share " + in_millimetres(slack) + ": outside the range");
+    Violation far = violation(kJoints, c.where,
+                              std::to_string(m) + " joints share " + in_millimetres(slack) + ": outside the range");
     const Length each = Length::nanometres(slack.in_nanometres() / std::max<std::int64_t>(m, 1));
-    if (in_site_tolerance(c.series, slack, m)) far.may_be = given_up(Concession::What::Joints, c.run(), c.run().start, c.run().end, each);
+    if (in_site_tolerance(c.series, slack, m))
+      far.may_be = given_up(Concession::What::Joints, c.run(), c.run().start, c.run().end, each);
     found.push_back(std::move(far));
   }
   const Length off = slack - c.series.joint * m;
   const Length size = off < Length() ? -off : off;
   if (has_make_up(c.facts) && c.series.cut_step < size * 2)
-    found.push_back(violation(kJoints, c.where, "beside a make-up piece the joints miss j by " + in_millimetres(size) + " together"));
+    found.push_back(violation(kJoints, c.where,
+                              "beside a make-up piece the joints miss j by " + in_millimetres(size) + " together"));
   return found;
 }
 
 /// Whether `stated` is (whole m + k S) / m, with `whole` in nanometres.
 bool stands_at(const ExactPosition& stated, Length whole, std::int64_t k, Length slack, std::int64_t m) {
   const std::int64_t divisor = std::max<std::int64_t>(m, 1);
-  const int128 numerator = static_cast<int128>(whole.in_nanometres()) * divisor + static_cast<int128>(k) * slack.in_nanometres();
+  const int128 numerator =
+      static_cast<int128>(whole.in_nanometres()) * divisor + static_cast<int128>(k) * slack.in_nanometres();
   return static_cast<int128>(stated.numerator) * divisor == numerator * stated.denominator;
 }
 
@@ -61,7 +66,8 @@ Violations check_places(const Case& c) {
   std::int64_t k = has_joint(c.run().at_start) ? 1 : 0;
   for (const Piece* piece : c.facts.pieces) {
     if (!stands_at(piece->start, before, k, c.facts.slack, c.facts.joints))
-      return {violation(kJoints, c.where, "piece " + std::to_string(piece->number) + " does not stand where equal joints put it")};
+      return {violation(kJoints, c.where,
+                        "piece " + std::to_string(piece->number) + " does not stand where equal joints put it")};
     before += piece->length;
     ++k;
   }
@@ -75,7 +81,8 @@ bool cut_is_lawful(const Case& c, const Piece& piece) {
   if (unit_length(c.series, piece.kind) <= piece.length) return false;
   if (piece.make_up) return piece.length.is_multiple_of(c.series.cut_step);
   const bool half_high = c.building.courses[static_cast<std::size_t>(c.run().course - 1)].half_high;
-  const bool half_by_saw = piece.length == c.series.half && !is_stocked(c.building, c.series, half_high ? Kind::HalfHighHalf : Kind::Half);
+  const bool half_by_saw = piece.length == c.series.half &&
+                           !is_stocked(c.building, c.series, half_high ? UnitKind::HalfHighHalf : UnitKind::Half);
   return in_list(c.building.cuts, piece.length) || half_by_saw;
 }
 
@@ -91,7 +98,8 @@ Violations check_lengths(const Case& c) {
     if (!length_is_lawful(c, *piece))
       found.push_back(violation(kPieces, c.where, "no unit or saw cut is " + in_millimetres(piece->length) + " long"));
     if (piece->length < least)
-      found.push_back(violation(kLeastPiece, c.where, in_millimetres(piece->length) + " is shorter than " + in_millimetres(least)));
+      found.push_back(
+          violation(kLeastPiece, c.where, in_millimetres(piece->length) + " is shorter than " + in_millimetres(least)));
   }
   if (std::ranges::count_if(c.facts.pieces, [](const Piece* piece) { return piece->make_up; }) > 1)
     found.push_back(violation(kPieces, c.where, "more than one make-up piece in a run"));
@@ -107,7 +115,8 @@ Violations check_faces(const Case& c) {
     const bool shows = (cut == CutEnd::Start && i == 0 && shows_face(c.run().at_start)) ||
                        (cut == CutEnd::End && i + 1 == count && shows_face(c.run().at_end));
     if (!shows) continue;
-    Violation cut_shows = violation(kFaces, c.where, "the cut end of piece " + std::to_string(c.facts.pieces[i]->number) + " shows");
+    Violation cut_shows =
+        violation(kFaces, c.where, "the cut end of piece " + std::to_string(c.facts.pieces[i]->number) + " shows");
     const bool either_would = count == 1 && shows_face(c.run().at_start) && shows_face(c.run().at_end);
     if (either_would) cut_shows.may_be = piece_given_up(Concession::What::CutFace, c.run(), *c.facts.pieces[i]);
     found.push_back(std::move(cut_shows));
@@ -137,7 +146,8 @@ Violations check_corner_units(const Case& c) {
 
 Violations check_run(const Case& c) {
   Violations found = check_joints(c);
-  for (auto check : {check_places, check_lengths, check_faces, check_corner_units}) found = joined(std::move(found), check(c));
+  for (auto check : {check_places, check_lengths, check_faces, check_corner_units})
+    found = joined(std::move(found), check(c));
   return found;
 }
 
@@ -150,7 +160,8 @@ Violations check_rows(const Building& building, const Layout& layout, const Fact
       for (const RunFacts& run : course.runs) {
         if (wall.stopped && run.pieces.empty()) continue;  // drawn open
         const Series& series = building.series_of(building.walls[static_cast<std::size_t>(run.run->wall)]);
-        found = joined(std::move(found), check_run({building, layout, series, run, place_of(building, run.run->wall, run.run->course)}));
+        found = joined(std::move(found),
+                       check_run({building, layout, series, run, place_of(building, run.run->wall, run.run->course)}));
       }
   return found;
 }
@@ -163,8 +174,9 @@ Violations check_numbers(const Building& building, const Facts& facts) {
       for (const RunFacts& run : course.runs)
         for (const Piece* piece : run.pieces)
           if (piece->number != next++) {
-            found.push_back(violation(kPieces, place_of(building, run.run->wall, run.run->course),
-                                      "piece " + std::to_string(piece->number) + " must be number " + std::to_string(next - 1)));
+            found.push_back(
+                violation(kPieces, place_of(building, run.run->wall, run.run->course),
+                          "piece " + std::to_string(piece->number) + " must be number " + std::to_string(next - 1)));
             next = piece->number + 1;
           }
     }

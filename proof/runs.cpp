@@ -20,7 +20,9 @@ struct Break {
 };
 
 template <typename List>
-const auto& at(const List& list, int index) { return list[static_cast<std::size_t>(index)]; }
+const auto& at(const List& list, int index) {
+  return list[static_cast<std::size_t>(index)];
+}
 
 /// How far past the corner point (outwards positive) this wall reaches in this course.
 Length reach_past_corner(const Building& b, int corner, int wall, bool through) {
@@ -77,30 +79,38 @@ std::vector<Break> breaks_of(const Building& b, const Layout& layout, int wall, 
       breaks.push_back({junction.from.distance_from_start(), junction.to.distance_from_start(), RunEnd::SlotSide});
   }
   for (const ControlJoint& joint : b.control_joints)
-    if (joint.wall == wall) breaks.push_back({joint.from.distance_from_start(), joint.to.distance_from_start(), RunEnd::ControlJoint});
-  std::ranges::sort(breaks, [](const Break& x, const Break& y) { return x.from < y.from || (x.from == y.from && x.to < y.to); });
+    if (joint.wall == wall)
+      breaks.push_back({joint.from.distance_from_start(), joint.to.distance_from_start(), RunEnd::ControlJoint});
+  std::ranges::sort(
+      breaks, [](const Break& x, const Break& y) { return x.from < y.from || (x.from == y.from && x.to < y.to); });
   return breaks;
 }
 
-/// What is left of `whole` between the breaks. Stretches of no length are left out.
+/// Both ends want a joint.
+bool wants_joints(const End& start, const End& end) {
+  return std::ranges::any_of(start.names, has_joint) && std::ranges::any_of(end.names, has_joint);
+}
+
+/// What is left of `whole` between the breaks. Stretches of no length are left out, unless both ends want a joint.
 std::vector<ExpectedRun> between(const ExpectedRun& whole, const std::vector<Break>& breaks) {
   std::vector<ExpectedRun> runs;
   End start = whole.start;
   for (std::size_t i = 0; i < breaks.size(); ++i) {
     const Break& gap = breaks[i];
-    if (start.at < gap.from) {
-      End end{gap.from, {}};
-      for (std::size_t k = i; k < breaks.size() && breaks[k].from == gap.from; ++k) end.names.push_back(breaks[k].name);
-      runs.push_back({start, end});
-    }
+    End end{gap.from, {}};
+    for (std::size_t k = i; k < breaks.size() && breaks[k].from == gap.from; ++k) end.names.push_back(breaks[k].name);
+    if (start.at < gap.from || (start.at == gap.from && wants_joints(start, end))) runs.push_back({start, end});
     if (start.at < gap.to) start = {gap.to, {gap.name}};
     else if (start.at == gap.to) start.names.push_back(gap.name);
   }
-  if (start.at < whole.end.at) runs.push_back({start, whole.end});
+  if (start.at < whole.end.at || (start.at == whole.end.at && wants_joints(start, whole.end)))
+    runs.push_back({start, whole.end});
   return runs;
 }
 
-bool names_match(const End& expected, RunEnd name) { return std::ranges::find(expected.names, name) != expected.names.end(); }
+bool names_match(const End& expected, RunEnd name) {
+  return std::ranges::find(expected.names, name) != expected.names.end();
+}
 
 bool matches(const ExpectedRun& expected, const Run& run) {
   return expected.start.at == run.start && expected.end.at == run.end && names_match(expected.start, run.at_start) &&
@@ -112,15 +122,17 @@ std::string extent(Length from, Length to) { return in_millimetres(from) + " to 
 Violations compare_runs(const std::string& where, const std::vector<ExpectedRun>& expected, const CourseFacts& course) {
   Violations found;
   if (expected.size() != course.runs.size()) {
-    found.push_back(violation(kRuns, where, std::to_string(course.runs.size()) + " runs stand where " +
-                                                std::to_string(expected.size()) + " must"));
+    found.push_back(violation(
+        kRuns, where,
+        std::to_string(course.runs.size()) + " runs stand where " + std::to_string(expected.size()) + " must"));
     return found;
   }
   for (std::size_t i = 0; i < expected.size(); ++i) {
     const Run& run = *course.runs[i].run;
     if (matches(expected[i], run)) continue;
-    found.push_back(violation(kRuns, where, "a run from " + extent(run.start, run.end) + " must go from " +
-                                                extent(expected[i].start.at, expected[i].end.at) + ", or ends at something else"));
+    found.push_back(violation(kRuns, where,
+                              "a run from " + extent(run.start, run.end) + " must go from " +
+                                  extent(expected[i].start.at, expected[i].end.at) + ", or ends at something else"));
   }
   return found;
 }
@@ -133,7 +145,8 @@ Violations check_course(const Building& b, const Layout& layout, const Facts& fa
   const std::string where = place_of(b, wall, course);
   for (const Break& gap : breaks)
     if (gap.from < whole.start.at || whole.end.at < gap.to || gap.to <= gap.from)
-      return {violation(kRuns, where, "a break from " + extent(gap.from, gap.to) + " reaches past the end of the wall")};
+      return {
+          violation(kRuns, where, "a break from " + extent(gap.from, gap.to) + " reaches past the end of the wall")};
   return compare_runs(where, between(whole, breaks), at(at(facts.walls, wall).courses, course - 1));
 }
 

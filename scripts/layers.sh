@@ -1,6 +1,7 @@
 #!/usr/bin/env bash
-# The layers of the engine, from engine/layers.txt.
+# The layers of the engine, from engine/layers.txt, and of the page, from web/layers.txt.
 # Usage: scripts/layers.sh         what stands on what, the top first: each folder, and those right under it
+#        scripts/layers.sh web     the same of the page
 #        scripts/layers.sh check   ends with 1, and says where, unless the files include what the list says: no folder
 #                                  that it does not give them, and of each that it gives at least one header
 set -euo pipefail
@@ -57,6 +58,7 @@ picture() {
 
 case "${1-}" in
   '') picture ;;
+  web) list=web/layers.txt picture ;;
   check) check ;;
-  *) echo "usage: scripts/layers.sh [check]" >&2; exit 2 ;;
+  *) echo "usage: scripts/layers.sh [web|check]" >&2; exit 2 ;;
 esac

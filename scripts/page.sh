@@ -2,6 +2,7 @@
 # Node 20 or later is wanted. A system's older one stays; a newer one is then got from the npm registry, into build/node.
 node_is_new_enough() { [ "$(node -p 'process.versions.node.split(".")[0]' 2>/dev/null || echo 0)" -ge 20 ]; }
 
+. scripts/build.sh
 get_node() {
   PATH=$PWD/build/node/node_modules/.bin:$PATH
   export PATH
@@ -17,7 +18,7 @@ build_module() {
   local log=build/log-wasm.txt
   mkdir -p build
   echo "building the page's engine ..." >&2
-  cmake --preset wasm -DLLVM_V="${LLVM_V:-22}" >"$log" 2>&1 && cmake --build --preset wasm >>"$log" 2>&1 && return 0
+  cmake --preset wasm -DLLVM_V="${LLVM_V:-22}" >"$log" 2>&1 && cmake --build --preset wasm 2>&1 | tenths "$log" && return 0
   cat "$log" >&2
   return 1
 }

@@ -30,6 +30,7 @@ nodejs                  node
 npm                     npm
 "
 tests="
+clang-format-$V         $llvm/bin/clang-format
 chromium                chromium
 python3                 /usr/bin/python3
 python3-jsonschema      /usr/lib/python3/dist-packages/jsonschema

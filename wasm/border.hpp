@@ -6,22 +6,24 @@
 //   std::string block = border.answer(R"({"border": 1, "job": "{...}", "drawings": ["plan-course-1"]})");
 //
 // Sections, in this order, each if it was asked for and can be made: reply.json (names all the others), answer.json or
-// refusals.json, job.json (if begin or edits were given), NAME.svg for each drawing, course.json, solids.json, set-PAPER.pdf.
+// refusals.json, job.json (if begin or edits were given), NAME.svg for each drawing, course.json, solids.json,
+// set-PAPER.pdf.
 #include <cstdint>
 #include <expected>
-#include <memory>
 #include <optional>
 #include <string>
 #include <string_view>
 
-#include "bond/panel_memo.hpp"
 #include "solve/solve.hpp"
+#include "wasm/quick.hpp"
 
 namespace stringcourse::border {
 
-/// Keeps what saves time between requests: panels that were laid without a search, for the next frame of a drag, and the
-/// last answer, for another drawing of the same job and for the same job with more in its logs. What was asked before
-/// changes the time of an answer, never its bytes.
+struct Source;
+
+/// Keeps what saves time between requests: panels that were laid without a search, for the next frame of a drag, and
+/// the last answer, for another drawing of the same job and for the same job with more in its logs. What was asked
+/// before changes the time of an answer, never its bytes.
 class Border {
  public:
   /// A reply block (wasm/block.hpp). Never empty.
@@ -29,15 +31,14 @@ class Border {
 
  private:
   [[nodiscard]] std::expected<Answer, Refusals> answer_of(const Job& job, const Wishes& wishes);
-  [[nodiscard]] std::expected<Answer, Refusals> quick_answer_of(const Job& job, Wishes wishes, const Job* before);
+  [[nodiscard]] std::expected<Answer, Refusals> quick_answer_of(const Source& source, Wishes wishes);
 
   struct Last {
     std::int64_t budget;
     Answer answer;
   };
-  std::unique_ptr<bond::PanelMemo> quick_;
+  Quick quick_;
   std::optional<Last> last_;
-  std::optional<Answer> before_;  // of the job that is being dragged, as it was before, laid without a search
 };
 
 }  // namespace stringcourse::border

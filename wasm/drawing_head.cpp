@@ -20,7 +20,8 @@ void write_step(JsonOut& out, std::string_view key, int x, int y) {
   });
 }
 
-void write_opening_handle(JsonOut& out, const Building& building, const sheet::Drawing& drawing, const sheet::Handle& handle) {
+void write_opening_handle(JsonOut& out, const Building& building, const sheet::Drawing& drawing,
+                          const sheet::Handle& handle) {
   const ResolvedOpening& opening = building.openings[static_cast<std::size_t>(handle.index)];
   const Wall& wall = building.walls[static_cast<std::size_t>(opening.wall)];
   const Length from = opening.from.distance_from_start(), to = opening.to.distance_from_start();
@@ -35,11 +36,13 @@ void write_opening_handle(JsonOut& out, const Building& building, const sheet::D
     write_step(out, "along", handle.along_x, handle.along_y);
     out.field("from_nm", from.in_nanometres());
     out.field("to_nm", to.in_nanometres());
-    out.field("label", opening.name + ", " + tape_text(from, building.tape) + " to " + tape_text(to, building.tape) + " from " + sheet::hook_text(building, opening.wall, sheet::kEnglish));
+    out.field("label", opening.name + ", " + tape_text(from, building.tape) + " to " + tape_text(to, building.tape) +
+                           " from " + sheet::hook_text(building, opening.wall, words::kEnglish));
   });
 }
 
-void write_side_handle(JsonOut& out, const Building& building, const sheet::Drawing& drawing, const sheet::Handle& handle) {
+void write_side_handle(JsonOut& out, const Building& building, const sheet::Drawing& drawing,
+                       const sheet::Handle& handle) {
   const Wall& wall = building.walls[static_cast<std::size_t>(handle.index)];
   out.object([&] {
     out.field("kind", "side");
@@ -47,6 +50,8 @@ void write_side_handle(JsonOut& out, const Building& building, const sheet::Draw
     out.field("name", wall.name);
     out.field("place", wall.place);
     write_box(out, drawing.sheet, handle.box);
+    out.name("length");
+    out.object([&] { write_box(out, drawing.sheet, handle.length); });
     write_step(out, "outward", -handle.along_y, handle.along_x);  // a quarter turn to the left of the walk
     out.field("length_nm", wall.actual.in_nanometres());
     out.field("label", wall.name + ", " + tape_text(wall.actual, building.tape));

@@ -3,18 +3,6 @@
 #include <cstdlib>
 #include <cstring>
 
-#include "wasm/border.hpp"
-
-namespace {
-
-// Kept for as long as the program runs: its panels serve the next request.
-stringcourse::border::Border& border_of_this_module() {
-  static stringcourse::border::Border border;
-  return border;
-}
-
-}  // namespace
-
 extern "C" {
 
 std::uint8_t* stringcourse_allocate(std::uint32_t size) {
@@ -22,12 +10,11 @@ std::uint8_t* stringcourse_allocate(std::uint32_t size) {
 }
 
 std::uint8_t* stringcourse_solve(const std::uint8_t* request, std::uint32_t size) {
-  const std::string block = border_of_this_module().answer({reinterpret_cast<const char*>(request), size});
+  const std::string block = stringcourse::border::answered({reinterpret_cast<const char*>(request), size});
   auto* const reply = stringcourse_allocate(static_cast<std::uint32_t>(block.size()));
   if (reply != nullptr) std::memcpy(reply, block.data(), block.size());
   return reply;
 }
 
 void stringcourse_free(std::uint8_t* block) { std::free(block); }
-
 }

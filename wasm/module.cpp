@@ -1,4 +1,6 @@
-// What only the WebAssembly module needs: words of a fault go out before it stops, and stack protection has its symbols.
+// What only the WebAssembly module needs: words of a fault go out before it stops, and stack protection has its
+// symbols.
+#include <__verbose_abort>
 #include <cstdint>
 #include <cstring>
 
@@ -20,7 +22,6 @@ extern std::uintptr_t __stack_chk_guard;
 std::uintptr_t __stack_chk_guard = 0x595e9fbd;
 void __stack_chk_fail(void);
 void __stack_chk_fail(void) { __builtin_trap(); }
-
 }
 
 namespace {
@@ -34,3 +35,20 @@ void say_fault(const char* what) {
 [[gnu::constructor]] void hear_faults() { stringcourse::on_fault(say_fault); }
 
 }  // namespace
+
+// What the libraries say when they end the program, without the formatted printing that would come with their own: the
+// words alone, not what stands for a % in them.
+_LIBCPP_BEGIN_NAMESPACE_STD
+void __libcpp_verbose_abort(const char* says, ...) noexcept {
+  say_fault(says);
+  __builtin_trap();
+}
+_LIBCPP_END_NAMESPACE_STD
+
+extern "C" {
+[[noreturn]] void __abort_message(const char* says, ...);
+void __abort_message(const char* says, ...) {
+  say_fault(says);
+  __builtin_trap();
+}
+}

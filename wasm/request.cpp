@@ -7,6 +7,7 @@
 #include "job/words.hpp"
 #include "wasm/base64.hpp"
 #include "wasm/fields.hpp"
+#include "words/language.hpp"
 
 namespace stringcourse::border {
 namespace {
@@ -38,12 +39,33 @@ Edit offer_of(Fields& fields) {
   return offer;
 }
 
+Edit put_in_of(Fields& fields) {
+  const auto what = enum_from_name<NewPart>(fields.text("what", kLongestName));
+  if (!what) fields.trouble("what", "no part that can be put in has this name.");
+  return PutIn{what.value_or(NewPart::Door), fields.text("place", kLongestName)};
+}
+
+Edit step_of(Fields& fields) {
+  const std::size_t side = index_in(fields, "side");
+  const Length along = length_in(fields, "along_nm"), across = length_in(fields, "across_nm");
+  return StepCorner{side, along, across};
+}
+
+Edit beams_of(Fields& fields) {
+  const bool over_openings = fields.truth("over_openings"), on_top = fields.truth("on_top");
+  return PutBeams{over_openings, on_top};
+}
+
 Edit edit_of(Fields& fields) {
   const std::string what = fields.text("do", kLongestName);
   if (what == "move-opening") return MoveOpening{index_in(fields, "opening"), length_in(fields, "to_nm")};
   if (what == "resize-opening") return resize_of(fields);
   if (what == "move-side") return MoveSide{index_in(fields, "side"), length_in(fields, "by_nm")};
   if (what == "accept") return offer_of(fields);
+  if (what == "put-in") return put_in_of(fields);
+  if (what == "step-corner") return step_of(fields);
+  if (what == "fill-corner") return FillCorner{index_in(fields, "side")};
+  if (what == "put-beams") return beams_of(fields);
   fields.trouble("do", "there is no such edit.");
   return MoveOpening{};
 }
@@ -99,11 +121,26 @@ CourseAsked course_of(Fields& request, Troubles& troubles) {
   return course;
 }
 
-std::optional<paper::Paper> paper_of(Fields& request) {
-  if (!request.has("set")) return std::nullopt;
-  const std::string name = request.text("set", kLongestName);
-  if (name != "letter" && name != "a4") request.trouble("set", "\"letter\" or \"a4\" is wanted.");
+std::optional<paper::Paper> paper_of(Fields& request, std::string_view field) {
+  if (!request.has(field)) return std::nullopt;
+  const std::string name = request.text(field, kLongestName);
+  if (name != "letter" && name != "a4") request.trouble(field, "\"letter\" or \"a4\" is wanted.");
   return name == "letter" ? paper::Paper::Letter : paper::Paper::A4;
+}
+
+/// Hold points count from 1, so that a list of names by places would be one off.
+std::optional<HoldPoint> hold_point_named(std::string_view name) {
+  for (int point = static_cast<int>(HoldPoint::Order); point <= static_cast<int>(HoldPoint::Top); ++point) {
+    if (hold_point_name(static_cast<HoldPoint>(point)) == name) return static_cast<HoldPoint>(point);
+  }
+  return std::nullopt;
+}
+
+std::optional<HoldPoint> hold_point_of(Fields& request) {
+  if (!request.has("of")) return std::nullopt;
+  const auto point = hold_point_named(request.text("of", kLongestName));
+  if (!point) request.trouble("of", "the code of a hold point is wanted.");
+  return point;
 }
 
 /// {"regular": base64, "bold": base64}
@@ -118,23 +155,51 @@ void read_fonts(Fields& request, Troubles& troubles, Request& into) {
   fields.finish();
 }
 
+LengthsAsked lengths_of(Fields& request, Troubles& troubles) {
+  Fields fields(request.tree(), request.take("lengths"), "/lengths", troubles);
+  LengthsAsked asked;
+  const auto tape = enum_from_name<Tape>(fields.text("tape", kLongestName));
+  if (!tape) fields.trouble("tape", "\"inches\" or \"millimetres\" is wanted.");
+  asked.tape = tape.value_or(Tape::Inches);
+  if (fields.has("read")) asked.read = fields.text("read", kLongestName);
+  const std::int64_t most = kLongest.whole_multiples(tape_step(asked.tape));
+  for (const JsonTree::Node node : fields.list("write", kMostWritten)) {
+    const std::int64_t steps = fields.tree().at(node).whole;
+    if (fields.tree().kind(node) != JsonKind::Whole || steps < -most || steps > most)
+      fields.trouble("write", "whole steps of the tape are wanted, each within its limits.");
+    else asked.write.push_back(steps);
+  }
+  fields.finish();
+  return asked;
+}
+
 void read_source(Fields& fields, Troubles& troubles, Request& into) {
-  if (fields.has("job") == fields.has("begin")) return troubles.add("", "one of job and begin is wanted.");
-  if (fields.has("begin")) {
+  if (fields.has("job") + fields.has("begin") + fields.has("lengths") != 1)
+    return troubles.add("", "one of job and begin is wanted, or lengths.");
+  if (fields.has("lengths")) {
+    into.lengths = lengths_of(fields, troubles);
+  } else if (fields.has("begin")) {
     into.from = measures_of(fields, troubles);
   } else {
     into.from = fields.text("job", kLargestDocument);
   }
 }
 
+/// Something that no brief answer has.
+bool asks_further(const Request& request) {
+  return request.merge || request.course || request.solids || request.piece || request.set || request.sheets ||
+         request.offers || request.lengths || request.budget.value_or(0) > 0;
+}
+
 }  // namespace
 
 std::expected<Request, std::string> read_request(std::string_view text) {
   const auto tree = parse_json(text);
-  if (!tree) return std::unexpected(tree.error().reason);
+  if (!tree) return std::unexpected(words::told(tree.error().reason, {Tape::Inches}));
   Troubles troubles;
   Fields fields(*tree, 0, "", troubles);
-  if (fields.whole("border", 0, kMostIndex) != kBorderVersion) fields.trouble("border", "only version 1 is spoken here.");
+  if (fields.whole("border", 0, kMostIndex) != kBorderVersion)
+    fields.trouble("border", "only version 1 is spoken here.");
   Request request;
   read_source(fields, troubles, request);
   request.edits = edits_of(fields, troubles);
@@ -143,11 +208,17 @@ std::expected<Request, std::string> read_request(std::string_view text) {
   request.solids = fields.truth("solids");
   if (fields.has("piece")) request.piece = fields.text("piece", kLongestName);
   if (fields.has("course")) request.course = course_of(fields, troubles);
-  request.set = paper_of(fields);
+  request.set = paper_of(fields, "set");
+  request.of = hold_point_of(fields);
+  request.sheets = paper_of(fields, "sheets");
+  request.templates = fields.truth("templates");
+  request.standards = fields.truth("standards");
   read_fonts(fields, troubles, request);
   request.offers = fields.truth("offers");
   if (fields.has("budget")) request.budget = fields.whole("budget", 0, kMostBudget);
   request.moving = fields.truth("moving");
+  request.brief = fields.truth("brief");
+  if (request.brief && asks_further(request)) fields.trouble("brief", "a brief answer has no more than drawings.");
   fields.finish();
   if (!troubles.first().empty()) return std::unexpected(troubles.first());
   return request;

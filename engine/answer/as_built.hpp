@@ -13,10 +13,10 @@ namespace stringcourse {
 /// Courses of one wall that change alike, as far as they are still to be laid.
 struct CourseChange {
   std::int32_t wall = 0;
-  std::vector<int> courses;        // rising
-  std::vector<std::string> units;  // what each changed unit was and is: "unit 7: full, now a cut of 11 5/8\""
-  int marks_moved = 0;             // block ends whose mark is another, by the tape's steps
-  Length farthest;                 // of them, towards the wall's end above zero
+  std::vector<int> courses;  // rising
+  std::vector<Fact> units;   // what each changed unit was and is: "unit 7: full, now a cut of 11 5/8\""
+  int marks_moved = 0;       // block ends whose mark is another, by the tape's steps
+  Length farthest;           // of them, towards the wall's end above zero
   friend bool operator==(const CourseChange&, const CourseChange&) = default;
 };
 
@@ -31,7 +31,7 @@ struct AsBuilt {
 };
 
 /// "AB, courses 2, 4: 3 units differ; 9 marks move, up to 3/8\" toward B".
-[[nodiscard]] std::string change_text(const Building& building, const CourseChange& change);
+[[nodiscard]] Fact change_said(const Building& building, const CourseChange& change);
 
 /// Building and layout as they were poured, where the job has changed the layout since: bars kept over dowels found.
 struct AsPoured {

@@ -1,3 +1,4 @@
+// Over 400 lines: one search over the panels of a building, whose class holds their states together.
 #include "bond/assemble.hpp"
 
 #include <algorithm>
@@ -8,6 +9,7 @@
 #include "bond/lintel_units.hpp"
 #include "bond/panel_site.hpp"
 #include "bond/place.hpp"
+#include "bond/search.hpp"
 #include "bond/stops.hpp"
 #include "measure/sorting.hpp"
 
@@ -21,7 +23,9 @@ struct Option {
   std::vector<PanelCase*> cases;
 
   /// A case's value or bound, with its lintels'.
-  [[nodiscard]] Key with_lintels(std::size_t i, const Key& cost) const { return cost.is_impossible() ? cost : cost + lintels[i]; }
+  [[nodiscard]] Key with_lintels(std::size_t i, const Key& cost) const {
+    return cost.is_impossible() ? cost : cost + lintels[i];
+  }
   [[nodiscard]] Key value(std::size_t i, Order order) const { return with_lintels(i, cases[i]->value(order)); }
   [[nodiscard]] Key bound(std::size_t i) const { return with_lintels(i, cases[i]->bound); }
 };
@@ -114,11 +118,13 @@ class Assembly {
 
   /// That none of the bearings lays by these rules is proven, not only not found in time.
   static bool all_proven_stops(const Option& option) {
-    return std::ranges::all_of(option.cases, [](const PanelCase* each) { return each->stop ? each->stop->proven : each->bound.is_impossible(); });
+    return std::ranges::all_of(option.cases, [](const PanelCase* each) {
+      return each->stop ? each->stop->proven : each->bound.is_impossible();
+    });
   }
 
-  /// What does not lay by the full rules may by the relaxed ones. Where the full rules were only searched until the room
-  /// ran out, the answer is proven no more.
+  /// What does not lay by the full rules may by the relaxed ones. Where the full rules were only searched until the
+  /// room ran out, the answer is proven no more.
   bool relax_stopped(const Assignment& chosen) {
     bool again = false;
     for (std::size_t s = 0; s < sites_.size(); ++s) {
@@ -126,7 +132,8 @@ class Assembly {
       const PanelCase& best = *used.cases[best_of(used)];
       const bool last = strictness_[s] == Strictness::ShortestPieces && is_within_a_corner(sites_[s].wall);
       const bool was_last = strictness_[s] == Strictness::Conceding || last;
-      const bool not_further = memo_->when_out_of_room() == OutOfRoom::Stop && !memo_->is_quick() && strictness_[s] == Strictness::ShortestPieces;
+      const bool not_further = memo_->when_out_of_room() == OutOfRoom::Stop && !memo_->is_quick() &&
+                               strictness_[s] == Strictness::ShortestPieces;
       if (best.answer) continue;
       if (few_bearings_[s] != 0 && !sites_[s].one_piece.empty()) {
         few_bearings_[s] = 0;
@@ -140,7 +147,8 @@ class Assembly {
         relaxed_unproven_ = true;
       }
       const bool quickly = memo_->is_quick() && strictness_[s] == Strictness::Full;
-      strictness_[s] = quickly ? Strictness::ShortestPieces : static_cast<Strictness>(static_cast<int>(strictness_[s]) + 1);
+      strictness_[s] =
+          quickly ? Strictness::ShortestPieces : static_cast<Strictness>(static_cast<int>(strictness_[s]) + 1);
       open_site(s);
       again = true;
     }
@@ -190,9 +198,9 @@ class Assembly {
     return sets;
   }
 
-  /// Half units that a lintel is longer than it must be (two each), and half units begun by which its ends differ (three
-  /// each: equal ends are worth a half unit more, not two), count below cuts and short pieces and above
-  /// what only shows: joints that shift, joints that are not j, and units (a longer lintel saves units, and is no better).
+  /// Half units that a lintel is longer than it must be (two each), and half units begun by which its ends differ
+  /// (three each: equal ends are worth a half unit more, not two), count below cuts and short pieces and above what
+  /// only shows: joints that shift, joints that are not j, and units (a longer lintel saves units, and is no better).
   [[nodiscard]] Key cost_of_lintels(const PanelSite& site, const std::vector<Bearings>& set) const {
     Charge charge;
     for (std::size_t i = 0; i < set.size(); ++i) {
@@ -200,7 +208,8 @@ class Assembly {
       const Length pitch = building_->series_of(building_->walls[static_cast<std::size_t>(site.wall)]).pitch();
       const Length more = set[i].start + set[i].end - opening.lintel->least_bearing * 2;
       const Length apart = magnitude(set[i].start - set[i].end);
-      charge.lintels += 2 * static_cast<std::uint32_t>(more.whole_multiples(pitch)) - 3 * static_cast<std::uint32_t>((-apart).whole_multiples(pitch));
+      charge.lintels += 2 * static_cast<std::uint32_t>(more.whole_multiples(pitch)) -
+                        3 * static_cast<std::uint32_t>((-apart).whole_multiples(pitch));
     }
     return key_of(charge, order_);
   }
@@ -221,7 +230,8 @@ class Assembly {
     }
   }
 
-  /// Of a conceding site all sets, the likeliest first: some of them bear on nothing, and only a few of the others are tried.
+  /// Of a conceding site all sets, the likeliest first: some of them bear on nothing, and only a few of the others are
+  /// tried.
   [[nodiscard]] std::vector<BearingSet> sets_of(std::size_t s) {
     const bool concedes = strictness_[s] == Strictness::Conceding;
     std::vector<BearingSet> sets;
@@ -253,7 +263,9 @@ class Assembly {
     if (option.cases.empty()) add(sets.front(), panel_with(sets.front()));  // it stands for all of them
   }
 
-  [[nodiscard]] Key value_of(const Option& option) const { return option.cases.empty() ? Key::impossible() : option.value(best_of(option), order_); }
+  [[nodiscard]] Key value_of(const Option& option) const {
+    return option.cases.empty() ? Key::impossible() : option.value(best_of(option), order_);
+  }
   [[nodiscard]] Key bound_of(const Option& option) const {
     Key least = Key::impossible();
     for (std::size_t i = 0; i < option.cases.size(); ++i) least = std::min(least, option.bound(i));
@@ -283,21 +295,27 @@ class Assembly {
       values[static_cast<std::size_t>(bits_[i].index)] = chosen.values[i];
     }
     std::vector<PlacedPanel> panels;
+    Room naming(kLooksOfStops);
     Key total;
     for (std::size_t s = 0; s < sites_.size(); ++s) {
       const Option& used = option(s, chosen);
       const std::size_t best = best_of(used);
       const PanelCase& solved = *used.cases[best];
-      PlacedPanel placed{&sites_[s], panel_of(*building_, sites_[s], bits_, values_of(s, chosen), used.bearings[best], strictness_[s], printed_), nullptr};
+      PlacedPanel placed{
+          &sites_[s],
+          panel_of(*building_, sites_[s], bits_, values_of(s, chosen), used.bearings[best], strictness_[s], printed_),
+          nullptr};
       if (solved.answer) {
         placed.answer = &*solved.answer;
         total = total + used.with_lintels(best, key_of(placed.answer->cost, order_));
         note_relaxed(s, placed, layout);
         for (std::size_t i = 0; i < sites_[s].one_piece.size(); ++i) {
-          layout.lintels.push_back(PlacedLintel{sites_[s].one_piece[i], used.bearings[best][i].start, used.bearings[best][i].end});
+          layout.lintels.push_back(
+              PlacedLintel{sites_[s].one_piece[i], used.bearings[best][i].start, used.bearings[best][i].end});
         }
       } else {
-        layout.stopped.push_back(stop_of(*building_, sites_[s], placed.panel, *solved.stop));
+        const PanelStop stop = located(placed.panel, *solved.stop, naming);
+        layout.stopped.push_back(stop_of(*building_, sites_[s], placed.panel, stop));
       }
       panels.push_back(std::move(placed));
     }
@@ -306,7 +324,8 @@ class Assembly {
     place_built_lintels(layout);
     layout.cost = cost_of(total, order_);
     layout.cost.extra_bars = place_bars(*building_, layout);
-    for (const Concession& c : layout.conceded) layout.cost.conceded += c.what == Concession::What::BarSpacing ? weight_of(c.what) : 0;
+    for (const Concession& c : layout.conceded)
+      layout.cost.conceded += c.what == Concession::What::BarSpacing ? weight_of(c.what) : 0;
     place_cleanouts(*building_, layout);
     name_bar_units(*building_, layout);
     prove(layout, chosen, total);
@@ -344,9 +363,13 @@ class Assembly {
   void prove(Layout& layout, const Assignment& chosen, const Key& total) const {
     const Assignment least = best_assignment(factors(&Assembly::bound_of), bits_.size());
     layout.least_possible = least.exact && !bits_settled_ ? cost_of(least.cost, order_) : Cost{};
-    if (memo_->is_quick() || keeps_) layout.least_possible = Cost{};  // what is known of other choices depends on what was asked before
-    layout.proven = layout.stopped.empty() && !memo_->is_quick() && !keeps_ && !relaxed_unproven_ && !bearings_left_out_ && !bits_settled_ && chosen.exact && least.exact && !(least.cost < total) && layout.cost.extra_bars == 0 &&
-                    std::ranges::none_of(layout.conceded, [](const Concession& c) { return c.what == Concession::What::BarSpacing; });
+    if (memo_->is_quick() || keeps_)
+      layout.least_possible = Cost{};  // what is known of other choices depends on what was asked before
+    layout.proven = layout.stopped.empty() && !memo_->is_quick() && !keeps_ && !relaxed_unproven_ &&
+                    !bearings_left_out_ && !bits_settled_ && chosen.exact && least.exact && !(least.cost < total) &&
+                    layout.cost.extra_bars == 0 && std::ranges::none_of(layout.conceded, [](const Concession& c) {
+                      return c.what == Concession::What::BarSpacing;
+                    });
     std::set<Length> lengths;
     for (const Piece& piece : layout.pieces) {
       if (piece.cut != CutEnd::None) lengths.insert(piece.length);
@@ -373,7 +396,8 @@ class Assembly {
 Layout lay_out(const Building& building, PanelMemo& memo) { return Assembly(building, memo).run(); }
 
 Layout lay_out_like(const Layout& like, const Building& building, PanelMemo& memo) {
-  const bool alike = like.arriving_through.size() == building.corners.size() && like.entering_first.size() == building.junctions.size();
+  const bool alike = like.arriving_through.size() == building.corners.size() &&
+                     like.entering_first.size() == building.junctions.size();
   if (!alike) return lay_out(building, memo);
   Assembly assembly(building, memo);
   assembly.keep(like);
@@ -382,7 +406,8 @@ Layout lay_out_like(const Layout& like, const Building& building, PanelMemo& mem
 }
 
 Layout lay_out_from(const Layout& printed, const Building& building, PanelMemo& memo) {
-  const bool alike = printed.arriving_through.size() == building.corners.size() && printed.entering_first.size() == building.junctions.size();
+  const bool alike = printed.arriving_through.size() == building.corners.size() &&
+                     printed.entering_first.size() == building.junctions.size();
   if (!alike) return lay_out(building, memo);
   Assembly assembly(building, memo);
   assembly.keep(printed);

@@ -14,13 +14,13 @@ namespace stringcourse::bond {
 /// `memo` may hold panels solved before: it changes the time, never the answer.
 [[nodiscard]] Layout lay_out(const Building& building, PanelMemo& memo);
 
-/// The same with corners and junctions as in `like`, where that lays everything: for a building that was changed a little,
-/// when the time is short. Not proven.
+/// The same with corners and junctions as in `like`, where that lays everything: for a building that was changed a
+/// little, when the time is short. Not proven.
 [[nodiscard]] Layout lay_out_like(const Layout& like, const Building& building, PanelMemo& memo);
 
 /// For a building that was found a little otherwise than printed: corners and junctions as printed, the courses that
-/// Building::laid_to says are laid with their very pieces, and above and beside them, of all layouts that are equally good,
-/// one that changes the fewest pieces. Where that does not lay, Layout::stopped says so.
+/// Building::laid_to says are laid with their very pieces, and above and beside them, of all layouts that are equally
+/// good, one that changes the fewest pieces. Where that does not lay, Layout::stopped says so.
 [[nodiscard]] Layout lay_out_from(const Layout& printed, const Building& building, PanelMemo& memo);
 
 }  // namespace stringcourse::bond

@@ -28,11 +28,14 @@ std::vector<std::int32_t> walls_at(const Building& building, const PlacedBar& ba
 }
 
 /// The piece of a wall's course that covers a plan point.
-std::optional<std::uint32_t> piece_over(const Building& building, const Layout& layout, std::int32_t wall, std::int32_t course, PlanPoint point) {
+std::optional<std::uint32_t> piece_over(const Building& building, const Layout& layout, std::int32_t wall,
+                                        std::int32_t course, PlanPoint point) {
   const Wall& line = at(building.walls, wall);
-  const Length along = walls::along(line, point), depth = walls::ahead(line.start_point, walls::right_of(line.heading), point);
+  const Length along = walls::along(line, point),
+               depth = walls::ahead(line.start_point, walls::right_of(line.heading), point);
   if (depth <= Length() || depth >= building.series_of(line).thickness) return std::nullopt;
-  auto run = std::ranges::lower_bound(layout.runs, std::pair(wall, course), {}, [](const Run& one) { return std::pair(one.wall, one.course); });
+  auto run = std::ranges::lower_bound(layout.runs, std::pair(wall, course), {},
+                                      [](const Run& one) { return std::pair(one.wall, one.course); });
   for (; run != layout.runs.end() && run->wall == wall && run->course == course; ++run) {
     if (along <= run->start || along >= run->end) continue;
     for (std::uint32_t p = run->first_piece; p < run->first_piece + run->piece_count; ++p) {
@@ -43,7 +46,8 @@ std::optional<std::uint32_t> piece_over(const Building& building, const Layout& 
   return std::nullopt;
 }
 
-std::optional<std::uint32_t> unit_round(const Building& building, const Layout& layout, const PlacedBar& bar, std::int32_t course) {
+std::optional<std::uint32_t> unit_round(const Building& building, const Layout& layout, const PlacedBar& bar,
+                                        std::int32_t course) {
   const PlanPoint point = plan_point(at(building.walls, bar.wall), bar.centre, bar.off_face);
   for (const std::int32_t wall : walls_at(building, bar)) {
     if (const auto piece = piece_over(building, layout, wall, course, point)) return piece;
@@ -53,9 +57,10 @@ std::optional<std::uint32_t> unit_round(const Building& building, const Layout& 
 
 /// A plain unit becomes one with a hole, if the yard has it. `series`: of the wall that the piece is on.
 void name_unit(const Building& building, const Series& series, Piece& piece) {
-  if (piece.kind != Kind::Full && piece.kind != Kind::Half) return;
-  const Kind wanted = piece.kind == Kind::Half ? Kind::CleanoutHalf : Kind::Cleanout;
-  if (std::ranges::contains(building.stocked, wanted) && std::ranges::contains(series.made, wanted)) piece.kind = wanted;
+  if (piece.kind != UnitKind::Full && piece.kind != UnitKind::Half) return;
+  const UnitKind wanted = piece.kind == UnitKind::Half ? UnitKind::CleanoutHalf : UnitKind::Cleanout;
+  if (std::ranges::contains(building.stocked, wanted) && std::ranges::contains(series.made, wanted))
+    piece.kind = wanted;
 }
 
 const Series& series_of_piece(const Building& building, const Layout& layout, std::uint32_t piece) {

@@ -42,11 +42,14 @@ struct Laid {
   std::vector<Joint> joints;
 };
 
-std::int64_t nearest(const Exact& place) { return 2 * (place.numerator - place.whole * place.denominator) >= place.denominator ? place.whole + 1 : place.whole; }
+std::int64_t nearest(const Exact& place) {
+  return 2 * (place.numerator - place.whole * place.denominator) >= place.denominator ? place.whole + 1 : place.whole;
+}
 
 class Reader {
  public:
-  Reader(const PlacedPanel& placed, std::vector<Concession>& found) : placed_(&placed), panel_(&placed.panel), found_(&found) {}
+  Reader(const PlacedPanel& placed, std::vector<Concession>& found)
+      : placed_(&placed), panel_(&placed.panel), found_(&found) {}
 
   void run() {
     Laid below;
@@ -63,7 +66,8 @@ class Reader {
  private:
   void give_up(What what, std::int64_t from, std::int64_t to, std::int64_t amount) {
     const std::int64_t origin = placed_->site->from;
-    found_->push_back({what, placed_->site->wall, course_, Length::nanometres(from + origin), Length::nanometres(to + origin), Length::nanometres(amount)});
+    found_->push_back({what, placed_->site->wall, course_, Length::nanometres(from + origin),
+                       Length::nanometres(to + origin), Length::nanometres(amount)});
   }
   void give_up(What what, const Lying& lying) {
     const std::int64_t from = nearest(lying.start);
@@ -88,12 +92,16 @@ class Reader {
       return;
     }
     const std::int64_t m = std::max<std::int64_t>(joints, 1);
-    if (slack < panel_->joint_least * joints || slack > panel_->joint_most * joints) give_up(What::Joints, run.start, run.end, slack / m);
+    if (slack < panel_->joint_least * joints || slack > panel_->joint_most * joints)
+      give_up(What::Joints, run.start, run.end, slack / m);
     std::int64_t before = 0;
-    const auto face = [&](std::int64_t joints_before) { return Exact::make(static_cast<int128>(run.start + before) * m + static_cast<int128>(joints_before) * slack, m); };
+    const auto face = [&](std::int64_t joints_before) {
+      return Exact::make(static_cast<int128>(run.start + before) * m + static_cast<int128>(joints_before) * slack, m);
+    };
     const auto add_joint = [&](std::int64_t joint, RunEnd at, std::int32_t lintel) {
       if (at == RunEnd::TiedJunction) return;
-      const int128 doubled = 2 * static_cast<int128>(run.start + before) * m + static_cast<int128>(2 * joint + 1) * slack;
+      const int128 doubled =
+          2 * static_cast<int128>(run.start + before) * m + static_cast<int128>(2 * joint + 1) * slack;
       laid.joints.push_back({Exact::make(doubled, 2 * m), at == RunEnd::LintelEnd ? lintel : -1});
     };
     const bool one_joint = pieces.empty() && run.at_end != RunEnd::ButtCorner && run.at_end != RunEnd::SlotSide;
@@ -126,7 +134,8 @@ class Reader {
         if (!closer_than(lower.place, upper.place, panel_->least_lap)) continue;
         const std::int64_t from = nearest(lower.place), to = nearest(upper.place);
         const bool stacked = closer_than(lower.place, upper.place, panel_->stacked_lap);
-        give_up(stacked ? What::StackedLap : What::ShortLap, std::min(from, to), std::max(from, to), from < to ? to - from : from - to);
+        give_up(stacked ? What::StackedLap : What::ShortLap, std::min(from, to), std::max(from, to),
+                from < to ? to - from : from - to);
       }
     }
   }
@@ -141,7 +150,8 @@ class Reader {
       if (compare(centre, lying.start) <= 0 || compare(centre, lying.start, lying.piece->length) >= 0) continue;
       for (const Cell& cell : lying.cells()) {
         const Exact from = lying.start.moved(cell.from), to = lying.start.moved(cell.to);
-        if (compare(centre, from, bar.half_width) >= 0 && compare(to, centre, bar.half_width) >= 0) return std::pair(from, to);
+        if (compare(centre, from, bar.half_width) >= 0 && compare(to, centre, bar.half_width) >= 0)
+          return std::pair(from, to);
       }
     }
     return std::nullopt;
@@ -165,7 +175,8 @@ class Reader {
       for (const UncutZone& zone : lying.row->uncut_zones) {
         if (zone.course != course_) continue;
         const Exact end = lying.start.moved(lying.piece->length);
-        if (compare(lying.start, Exact::at(zone.to)) < 0 && compare(end, Exact::at(zone.from)) > 0) give_up(What::CutUnderBearing, lying);
+        if (compare(lying.start, Exact::at(zone.to)) < 0 && compare(end, Exact::at(zone.from)) > 0)
+          give_up(What::CutUnderBearing, lying);
       }
     }
   }

@@ -8,12 +8,13 @@ namespace {
 
 struct Elimination {
   std::int32_t bit = 0;
-  std::vector<std::int32_t> others;   // bits that its best value depends on
-  std::vector<std::uint8_t> best;     // by values of `others`
+  std::vector<std::int32_t> others;  // bits that its best value depends on
+  std::vector<std::uint8_t> best;    // by values of `others`
 };
 
 /// The values of `bits` inside an assignment of `all`, as a factor's index.
-std::uint32_t index_in(const std::vector<std::int32_t>& bits, const std::vector<std::int32_t>& all, std::uint32_t values) {
+std::uint32_t index_in(const std::vector<std::int32_t>& bits, const std::vector<std::int32_t>& all,
+                       std::uint32_t values) {
   std::uint32_t index = 0;
   for (std::size_t i = 0; i < bits.size(); ++i) {
     const auto place = std::ranges::lower_bound(all, bits[i]) - all.begin();
@@ -125,7 +126,8 @@ class Eliminator {
     const std::vector<std::int32_t> touching = touching_[static_cast<std::size_t>(bit)];
     for (std::uint32_t value = 0; value < 2; ++value) {
       for (const std::int32_t f : touching) {
-        if (live_[static_cast<std::size_t>(f)]) least[value] = sum(least[value], least_with(factors_[static_cast<std::size_t>(f)], bit, value));
+        if (live_[static_cast<std::size_t>(f)])
+          least[value] = sum(least[value], least_with(factors_[static_cast<std::size_t>(f)], bit, value));
       }
     }
     const auto value = static_cast<std::uint8_t>(least[1] < least[0] ? 1 : 0);

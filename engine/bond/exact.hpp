@@ -14,7 +14,8 @@ struct Exact {
   std::int64_t whole = 0;
 
   static constexpr Exact make(int128 numerator, std::int64_t denominator) {
-    const auto narrow = static_cast<std::int64_t>(numerator);  // fits: places lie within 10 km, denominators within 2^20
+    const auto narrow =
+        static_cast<std::int64_t>(numerator);  // fits: places lie within 10 km, denominators within 2^20
     std::int64_t quotient = narrow / denominator;
     if (narrow % denominator != 0 && narrow < 0) --quotient;
     return Exact{narrow, denominator, quotient};
@@ -32,13 +33,13 @@ struct Exact {
   if (floors >= 1) return 1;
   if (floors <= -1) return -1;
   if (a.denominator == b.denominator) {
-    const int128 difference = static_cast<int128>(a.numerator) - b.numerator -
-                              static_cast<int128>(offset) * a.denominator;
+    const int128 difference =
+        static_cast<int128>(a.numerator) - b.numerator - static_cast<int128>(offset) * a.denominator;
     return difference > 0 ? 1 : difference < 0 ? -1 : 0;
   }
   const int128 left = static_cast<int128>(a.numerator) * b.denominator;
-  const int128 right = static_cast<int128>(b.numerator) * a.denominator +
-                       static_cast<int128>(offset) * a.denominator * b.denominator;
+  const int128 right =
+      static_cast<int128>(b.numerator) * a.denominator + static_cast<int128>(offset) * a.denominator * b.denominator;
   return left > right ? 1 : left < right ? -1 : 0;
 }
 

@@ -24,9 +24,7 @@ struct Key {
     return sum;
   }
   /// No layout: greater than every cost. Never added to.
-  static constexpr Key impossible() {
-    return Key{{std::numeric_limits<std::uint64_t>::max(), 0, 0, 0}};
-  }
+  static constexpr Key impossible() { return Key{{std::numeric_limits<std::uint64_t>::max(), 0, 0, 0}}; }
   constexpr bool is_impossible() const { return words[0] == std::numeric_limits<std::uint64_t>::max(); }
 };
 
@@ -36,7 +34,8 @@ struct Charge {
   std::uint32_t short_laps = 0, cuts = 0, short_pieces = 0, shifted = 0;
   std::uint64_t deviation = 0, units = 0;
   std::uint32_t lintels = 0;  // half units that one-piece lintels are longer than they must be, and unequal ends
-  std::uint32_t changed = 0;  // pieces not as they were printed before: below all that makes a layout good, above its size
+  std::uint32_t changed =
+      0;  // pieces not as they were printed before: below all that makes a layout good, above its size
 };
 
 /// The second word holds 24 bits of each of two counts and 16 for lintels; the third 20 for shifted joints above the
@@ -64,7 +63,8 @@ inline constexpr int kThirdBits = 24, kLintelBits = 16, kDeviationBits = 44;
   return Key{{charge.units, 0, 0, 0}};
 }
 
-/// The key read back as a Cost; extra bars are counted elsewhere, changed pieces nowhere. Weighted sums are reported as short_laps.
+/// The key read back as a Cost; extra bars are counted elsewhere, changed pieces nowhere. Weighted sums are reported as
+/// short_laps.
 [[nodiscard]] constexpr Cost cost_of(const Key& key, Order order) {
   const auto high = [](std::uint64_t word) { return static_cast<std::int64_t>(word >> 32); };
   const auto low = [](std::uint64_t word) { return static_cast<std::int64_t>(word & 0xffffffffU); };

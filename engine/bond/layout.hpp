@@ -2,10 +2,10 @@
 // A layout: every piece of every course with its exact place. Plain data; the certificate checker (proof/) reads it
 // and re-derives rules and cost without the solver's code.
 #include <cstdint>
-#include <string>
 #include <vector>
 
 #include "catalogue/series.hpp"
+#include "measure/fact.hpp"
 #include "measure/length.hpp"
 #include "walls/building.hpp"
 
@@ -35,22 +35,22 @@ enum class CutEnd : std::uint8_t { None, Start, End };  // which end of the piec
 
 /// One piece of one course, laid flat along its wall.
 struct Piece {
-  ExactPosition start;   // its start face, along the wall
-  Length length;         // actual
-  Kind kind = Kind::Full;      // what is bought (a cut: what it is cut from)
+  ExactPosition start;             // its start face, along the wall
+  Length length;                   // actual
+  UnitKind kind = UnitKind::Full;  // what is bought (a cut: what it is cut from)
   CutEnd cut = CutEnd::None;
-  bool make_up = false;  // the run's one free cut
-  std::int32_t number = 0;     // 1, 2, ... along its wall in its course, from the wall's start
+  bool make_up = false;     // the run's one free cut
+  std::int32_t number = 0;  // 1, 2, ... along its wall in its course, from the wall's start
 };
 
 /// A stretch of one course of one wall with no break in it. All its joints are slack / joints wide, exactly.
 struct Run {
   std::int32_t wall = 0;
   std::int32_t course = 1;
-  Length start, end;     // along the wall, whole nanometres
+  Length start, end;  // along the wall, whole nanometres
   RunEnd at_start = RunEnd::FreeEnd, at_end = RunEnd::FreeEnd;
-  std::int32_t joints = 0;  // m = pieces - 1 + ends with a joint
-  Length slack;             // S = (end - start) - sum of pieces
+  std::int32_t joints = 0;                         // m = pieces - 1 + ends with a joint
+  Length slack;                                    // S = (end - start) - sum of pieces
   std::uint32_t first_piece = 0, piece_count = 0;  // into Layout::pieces
 };
 
@@ -64,7 +64,7 @@ struct PlacedLintel {
 
 struct PlacedBar {
   std::int32_t wall = 0;
-  Length centre;   // whole sixteenths (inch jobs) or millimetres for spaced bars; as resolved for fixed ones
+  Length centre;  // whole sixteenths (inch jobs) or millimetres for spaced bars; as resolved for fixed ones
   BarReason reason = BarReason::Spaced;
   std::int32_t corner = -1, opening = -1;
   std::int32_t first_course = 1, last_course = 1;
@@ -78,16 +78,17 @@ struct PlacedCleanout {
   std::uint32_t piece = 0;  // into Layout::pieces: in whose cell the bar stands, at a corner the unit that turns it
 };
 
-/// What is best, compared in this order (bond.md); with quarter bond asked for, cuts and short pieces come first.
+/// What is best, compared in this order (docs/bond-model.md); with quarter bond asked for, cuts and short pieces come
+/// first.
 struct Cost {
   std::int64_t short_laps = 0;
   std::int64_t cuts = 0;
   std::int64_t short_pieces = 0;    // shorter than a half
   std::int64_t shifted_joints = 0;  // from band to band
   std::int64_t extra_bars = 0;
-  std::int64_t joint_deviation = 0; // nanometres, sum over runs of |run - pieces - m j|
+  std::int64_t joint_deviation = 0;  // nanometres, sum over runs of |run - pieces - m j|
   std::int64_t units = 0;
-  std::int64_t conceded = 0;        // weight of the rules given up; compared before all others; 0: every rule is kept
+  std::int64_t conceded = 0;  // weight of the rules given up; compared before all others; 0: every rule is kept
   friend bool operator==(const Cost&, const Cost&) = default;
 };
 
@@ -96,8 +97,8 @@ struct Stopped {
   std::int32_t wall = 0;
   std::int32_t first_course = 1, last_course = 1;
   Length start, end;
-  std::string rule;    // the rule that stops it, with the values
-  std::string remedy;  // the smallest changes that mend it
+  Fact rule;    // the rule that stops it, with the values
+  Fact remedy;  // the smallest changes that mend it
 };
 
 /// A rule given up at one place, because no layout was found that keeps them all (docs/bond-model.md).
@@ -124,20 +125,20 @@ struct Concession {
 struct Layout {
   std::vector<std::uint8_t> arriving_through;  // per corner: the arriving wall runs through in course 1 (odd courses)
   std::vector<std::uint8_t> entering_first;    // per junction (lapped): the abutting wall enters in course 1
-  std::vector<Run> runs;      // by wall, course, start
-  std::vector<Piece> pieces;  // in the order of runs
+  std::vector<Run> runs;                       // by wall, course, start
+  std::vector<Piece> pieces;                   // in the order of runs
   std::vector<PlacedLintel> lintels;
   std::vector<PlacedBar> bars;
   std::vector<PlacedCleanout> cleanouts;  // by course, then bar
   Cost cost;
   std::int64_t cut_lengths = 0;           // different lengths among saw cuts (term 8)
   std::int64_t cut_lengths_at_least = 0;  // proven bound for term 8 among layouts equal so far
-  bool proven = false;        // cost is proven least
-  Cost least_possible;        // proven bound; equals cost when proven
-  bool relaxed_piece = false; // rule 2 was relaxed to the series' relaxed_piece
-  bool relaxed_bearing = false;  // a cut with a whole filled cell stands under a bearing
-  std::vector<Stopped> stopped;  // empty: the layout is whole
-  std::vector<Concession> conceded;  // rules given up; Cost::conceded is what they weigh together
+  bool proven = false;                    // cost is proven least
+  Cost least_possible;                    // proven bound; equals cost when proven
+  bool relaxed_piece = false;             // rule 2 was relaxed to the series' relaxed_piece
+  bool relaxed_bearing = false;           // a cut with a whole filled cell stands under a bearing
+  std::vector<Stopped> stopped;           // empty: the layout is whole
+  std::vector<Concession> conceded;       // rules given up; Cost::conceded is what they weigh together
 
   const Piece* begin_of(const Run& run) const { return pieces.data() + run.first_piece; }
 };

@@ -42,7 +42,8 @@ std::optional<Bearings> bearings_as_laid(const Layout& layout, const ResolvedOpe
   if (!opening.lintel) return bearings;
   // Runs are in the order of their walls, then courses.
   const auto place_of = [](const Run& run) { return std::pair(run.wall, run.course); };
-  for (const Run& run : std::ranges::equal_range(layout.runs, std::pair(opening.wall, opening.lintel->first_course), {}, place_of)) {
+  for (const Run& run :
+       std::ranges::equal_range(layout.runs, std::pair(opening.wall, opening.lintel->first_course), {}, place_of)) {
     if (!crosses(opening, run)) continue;
     const Piece* pieces = layout.begin_of(run);
     for (std::uint32_t p = 0; p < run.piece_count; ++p) {

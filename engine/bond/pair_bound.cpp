@@ -22,63 +22,11 @@ std::int64_t farthest(const Node& a, const Node& b) { return std::max(a.high - b
 std::int64_t nearest(const Node& a, const Node& b) { return std::max(a.low - b.high, b.low - a.high); }
 
 bool surely_in_masonry(const Row& row, const Node& joint) {
-  return std::ranges::any_of(row.runs, [&](const RowRun& run) { return joint.low > run.start && joint.high < run.end; });
+  return std::ranges::any_of(row.runs,
+                             [&](const RowRun& run) { return joint.low > run.start && joint.high < run.end; });
 }
 
 }  // namespace
-
-// ---- one row -------------------------------------------------------------------------------------------------------
-
-void RowBound::reserve_for(std::int32_t node) {
-  const auto size = static_cast<std::size_t>(node) + 1;
-  if (settled_.size() >= size) return;
-  settled_.resize(size * 2, 0);
-  known_.resize(size * 2);
-}
-
-Key RowBound::from(std::int32_t start) {
-  reserve_for(start);
-  if (settled_[static_cast<std::size_t>(start)]) return known_[static_cast<std::size_t>(start)];
-  std::vector<std::int32_t> stack{start};  // depth first with an own stack: rows of any length
-  while (!stack.empty()) {
-    if (room_->is_out()) return Key{};
-    const std::int32_t node = stack.back();
-    reserve_for(node);
-    const auto at = static_cast<std::size_t>(node);
-    if (settled_[at]) {
-      stack.pop_back();
-      continue;
-    }
-    if (graph_->node(node).finished) {
-      settled_[at] = 1;
-      known_[at] = Key{};
-      continue;
-    }
-    const std::int32_t first_arc = graph_->grow_arcs(node);
-    const std::int32_t end_arc = first_arc + graph_->node(node).arc_count;
-    Key best = Key::impossible();
-    bool waiting = false;
-    for (std::int32_t a = first_arc; a < end_arc; ++a) {
-      const std::int32_t target = graph_->arc(a).target;
-      if (!graph_->is_open(graph_->node(target).family)) continue;
-      reserve_for(target);
-      if (!settled_[static_cast<std::size_t>(target)]) {
-        stack.push_back(target);
-        waiting = true;
-        continue;
-      }
-      const Key rest = known_[static_cast<std::size_t>(target)];
-      if (!rest.is_impossible()) best = std::min(best, graph_->arc(a).cost + rest);
-    }
-    if (waiting) continue;
-    settled_[at] = 1;
-    known_[at] = best;
-    stack.pop_back();
-  }
-  return known_[static_cast<std::size_t>(start)];
-}
-
-// ---- two rows ------------------------------------------------------------------------------------------------------
 
 PairBound::PairBound(const Panel& panel, RowGraph& first, RowGraph& second, PairTerms terms)
     : panel_(&panel), first_(&first), second_(&second), terms_(terms), order_(order_of(panel)) {
@@ -88,9 +36,9 @@ PairBound::PairBound(const Panel& panel, RowGraph& first, RowGraph& second, Pair
 }
 
 /// A short piece between two head joints, with unbroken masonry beside it for a short-lap limit past either joint, has
-/// a joint of the other row nearer than the limit to one of its own: the stretch is longer than any piece. So of q short
-/// pieces all but the spared ones cost a short lap, and one short lap serves at most two of them. Spared is what may
-/// stand where the other row has no masonry, or within the limit of that, and the pieces at the run's own ends.
+/// a joint of the other row nearer than the limit to one of its own: the stretch is longer than any piece. So of q
+/// short pieces all but the spared ones cost a short lap, and one short lap serves at most two of them. Spared is what
+/// may stand where the other row has no masonry, or within the limit of that, and the pieces at the run's own ends.
 std::vector<std::int32_t> PairBound::spared_pieces(const Row& row, const Row& beside) const {
   std::int64_t longest = row.make_up_from, least = panel_->least_piece;
   for (const Row* each : {&row, &beside}) {
@@ -128,7 +76,8 @@ std::uint64_t PairBound::laps_to_come(const PairPlace& place) const {
     const std::int32_t costing = graph.least_short_to_come(node) - spared[static_cast<std::size_t>(node.run)];
     return costing > 0 ? (costing + 1) / 2 : 0;
   };
-  const std::int32_t pairs = std::max(least(*first_, place.first, spared_first_), least(*second_, place.second, spared_second_));
+  const std::int32_t pairs =
+      std::max(least(*first_, place.first, spared_first_), least(*second_, place.second, spared_second_));
   return static_cast<std::uint64_t>(pairs) * terms_.laps;
 }
 
@@ -161,7 +110,8 @@ std::int32_t PairBound::find(PairPlace place) {
 }
 
 std::int32_t PairBound::find_at(const PairPlace& place, std::uint64_t hash) const {
-  return index_.find(hash, [&](std::int32_t index) { return entries_[static_cast<std::size_t>(index)].place == place; });
+  return index_.find(hash,
+                     [&](std::int32_t index) { return entries_[static_cast<std::size_t>(index)].place == place; });
 }
 
 /// Notes a way to this place; it is spread from when its turn comes.
@@ -229,7 +179,8 @@ void PairBound::spread_again(std::int32_t index) {
   for (std::int32_t w = entry.first_way; w < entry.first_way + entry.way_count; ++w) {
     const Way way = ways_[static_cast<std::size_t>(w)];
     const Key cost = cost_of_way(entry.place, way);
-    static_cast<void>(reach(entries_[static_cast<std::size_t>(way.entry)].place, entry.first_term + first_term_of(cost)));
+    static_cast<void>(
+        reach(entries_[static_cast<std::size_t>(way.entry)].place, entry.first_term + first_term_of(cost)));
   }
 }
 
@@ -249,7 +200,8 @@ void PairBound::spread_level() {
 
 bool PairBound::find_least(std::uint64_t allowance) {
   const bool begun = !entries_.empty() && !ran_out_;
-  if (begun && through_first_ == first_->open_families() && through_second_ == second_->open_families()) return find_further(allowance);
+  if (begun && through_first_ == first_->open_families() && through_second_ == second_->open_families())
+    return find_further(allowance);
   through_first_ = first_->open_families();
   through_second_ = second_->open_families();
   index_.clear();

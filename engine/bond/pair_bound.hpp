@@ -120,12 +120,12 @@ class PairBound {
   std::int64_t* places_ = nullptr;
   Room* room_ = nullptr;
   std::uint64_t goal_term_ = 0, level_ = 0;
-  std::vector<char> through_first_, through_second_;     // families that were open when the table was begun
+  std::vector<char> through_first_, through_second_;        // families that were open when the table was begun
   std::vector<std::int32_t> spared_first_, spared_second_;  // by run: short pieces that may cost no short lap
-  IndexTable index_;  // of entries_, by place
+  IndexTable index_;                                        // of entries_, by place
   std::vector<Entry> entries_;
   std::vector<Way> ways_;
-  std::vector<CostToGo> costs_;  // by entry, once asked for
+  std::vector<CostToGo> costs_;                                 // by entry, once asked for
   std::map<std::uint64_t, std::vector<std::int32_t>> waiting_;  // entries to spread from, by first term
   std::vector<Frame> stack_;
 };

@@ -19,7 +19,8 @@ constexpr std::int64_t kLeastStep = 4'000;
 constexpr std::int64_t kQuickLooks = 4'000'000, kLeastQuickLooks = 6'000, kMostQuickLooks = 300'000;
 /// Looks whose tables may be held between the steps of panels, of all panels together: more are made anew.
 constexpr std::int64_t kMostHeld = 1'000'000;
-/// How many panels of a job may look once more, before and where they give up rules, each with this share of the job's looks.
+/// How many panels of a job may look once more, before and where they give up rules, each with this share of the job's
+/// looks.
 constexpr int kMostLookedAgain = 6;
 constexpr std::int64_t kShareAgain = 6;
 /// The least budget that looks are counted out by: quick layouts need some.
@@ -138,7 +139,8 @@ std::expected<PanelAnswer, PanelStop> PanelMemo::concede(const Panel& panel, Pan
 }
 
 /// Where nothing is conceded to, the stop is that of the rules; where those may yet be kept, nothing is proven.
-std::expected<PanelAnswer, PanelStop> PanelMemo::told(const PanelCase& kept, std::expected<PanelAnswer, PanelStop> conceded) {
+std::expected<PanelAnswer, PanelStop> PanelMemo::told(const PanelCase& kept,
+                                                      std::expected<PanelAnswer, PanelStop> conceded) {
   if (!conceded) return std::unexpected(*kept.stop);
   if (!kept.stop->proven) conceded->proven = false, conceded->least_possible = Cost{};  // the rules may yet be kept
   return conceded;
@@ -159,7 +161,9 @@ bool PanelMemo::look_again(PanelCase& kept, Room own) {
   return true;
 }
 
-bool PanelMemo::may_look_again() const { return !is_quick() && out_of_room_ == OutOfRoom::LayRoughly && looked_again_ < kMostLookedAgain; }
+bool PanelMemo::may_look_again() const {
+  return !is_quick() && out_of_room_ == OutOfRoom::LayRoughly && looked_again_ < kMostLookedAgain;
+}
 
 void PanelMemo::share_quick_looks(std::size_t cases) {
   const auto many = static_cast<std::int64_t>(std::bit_ceil(cases));
@@ -220,7 +224,8 @@ void PanelMemo::take_step(PanelCase& which, PanelSolver& solver) {
     which.known = PanelCase::Known::Final;
     if (!result) {
       which.stop = result.error();
-      if (which.stop->proven) which.bound = Key::impossible();  // else what was proven before the room ran out still stands
+      if (which.stop->proven)
+        which.bound = Key::impossible();  // else what was proven before the room ran out still stands
       return;
     }
     which.answer = std::move(*result);
@@ -242,8 +247,8 @@ void PanelMemo::take_step(PanelCase& which, PanelSolver& solver) {
   }
 }
 
-/// As many looks as this case took before, so that what is made again after its tables were let go is no more than half.
-/// True: it is done.
+/// As many looks as this case took before, so that what is made again after its tables were let go is no more than
+/// half. True: it is done.
 bool PanelMemo::search(PanelCase& which, PanelSolver& solver) {
   const std::int64_t given = solver.room_left().left(), enough = std::max(kLeastStep, which.looks);
   do {

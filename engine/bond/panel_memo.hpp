@@ -1,7 +1,7 @@
 #pragma once
-// Panels and what is known of their cost so far. Equal panels, anywhere in a building or in the next state of a job that
-// is being dragged, are one case and are solved once. A case is made exact in steps, each dearer than the one before,
-// and only as far as the choice of the whole building needs it.
+// Panels and what is known of their cost so far. Equal panels, anywhere in a building or in the next state of a job
+// that is being dragged, are one case and are solved once. A case is made exact in steps, each dearer than the one
+// before, and only as far as the choice of the whole building needs it.
 #include <cstdint>
 #include <expected>
 #include <map>
@@ -20,16 +20,16 @@ class PanelSolver;
 /// What is known of one panel.
 struct PanelCase {
   enum class Known {
-    Nothing,     // bound is 0
-    NotWhole,    // no layout of whole pieces is surely best: bound says the little that follows
-    Bounded,     // the search has begun; bound says how far it came
-    Final,       // answer or stop stands; nothing more can be found within the budget
+    Nothing,   // bound is 0
+    NotWhole,  // no layout of whole pieces is surely best: bound says the little that follows
+    Bounded,   // the search has begun; bound says how far it came
+    Final,     // answer or stop stands; nothing more can be found within the budget
   } known = Known::Nothing;
   Panel panel;
-  Key bound;                         // no lawful layout costs less; impossible() when none exists
+  Key bound;  // no lawful layout costs less; impossible() when none exists
   std::optional<PanelAnswer> answer;
-  std::optional<PanelStop> stop;     // Final without an answer
-  std::unique_ptr<PanelSolver> solver;  // between Bounded and Final
+  std::optional<PanelStop> stop;           // Final without an answer
+  std::unique_ptr<PanelSolver> solver;     // between Bounded and Final
   std::int64_t looks = 0, most_looks = 0;  // that it took, and that one step of it took
   std::int64_t held = 0;                   // looks whose tables the solver may hold
   bool was_short = false;                  // a step of it ran out of room
@@ -58,9 +58,9 @@ class PanelMemo {
   /// A job's panels share the looks of this budget (kLooksOfBudget), over all that is asked until the next begin_job: a
   /// panel may take a share of what is left at each step, so that it is never quite used up.
   void begin_job(std::int64_t budget);
-  /// A panel's first layout takes so many looks that those of `cases` panels together take no more than kQuickLooks: whatever
-  /// the budget, so that more of it never makes that layout worse. Before the first case_of: what was laid with other looks
-  /// is another case. (Halved in steps, so that jobs nearly as large know one another's panels.)
+  /// A panel's first layout takes so many looks that those of `cases` panels together take no more than kQuickLooks:
+  /// whatever the budget, so that more of it never makes that layout worse. Before the first case_of: what was laid
+  /// with other looks is another case. (Halved in steps, so that jobs nearly as large know one another's panels.)
   void share_quick_looks(std::size_t cases);
   /// The same job goes on with so many looks.
   void refill(std::int64_t looks) { room_ = Room(looks); }
@@ -88,7 +88,8 @@ class PanelMemo {
 
  private:
   [[nodiscard]] std::expected<PanelAnswer, PanelStop> concede(const Panel& panel, PanelSolver& solver);
-  [[nodiscard]] static std::expected<PanelAnswer, PanelStop> told(const PanelCase& kept, std::expected<PanelAnswer, PanelStop> conceded);
+  [[nodiscard]] static std::expected<PanelAnswer, PanelStop> told(const PanelCase& kept,
+                                                                  std::expected<PanelAnswer, PanelStop> conceded);
   [[nodiscard]] bool may_look_again() const;
   [[nodiscard]] bool look_again(PanelCase& kept, Room own);
   void note_asked(PanelCase& which);

@@ -1,4 +1,5 @@
-// Over 400 lines in one file: a panel is made of its building here in one pass, and every helper serves that pass alone.
+// Over 400 lines in one file: a panel is made of its building here in one pass, and every helper serves that pass
+// alone.
 #include "bond/panel_site.hpp"
 
 #include <algorithm>
@@ -6,6 +7,7 @@
 #include <utility>
 
 #include "bond/lintel_units.hpp"
+#include "catalogue/rules.hpp"
 #include "measure/sorting.hpp"
 #include "walls/corner_plan.hpp"
 
@@ -13,7 +15,7 @@ namespace stringcourse::bond {
 namespace {
 
 constexpr std::size_t kMostFreeBits = 8, kLeastFreeBits = 2;  // of one panel
-constexpr std::size_t kMostValues = 512;                       // of all panels together
+constexpr std::size_t kMostValues = 512;                      // of all panels together
 
 enum class CourseClass { Ordinary, BondBeam, HalfHigh };
 
@@ -70,7 +72,7 @@ End end_of(const Building& building, std::int32_t wall, const WallEnd& end, int 
 
 struct Gap {
   std::int64_t from, to;
-  RunEnd kind;              // what the run before it ends at, and the run after it starts at
+  RunEnd kind;  // what the run before it ends at, and the run after it starts at
   std::int32_t lintel = -1;
 };
 
@@ -93,7 +95,8 @@ std::vector<Gap> gaps_of(const Building& building, const PanelSite& site, int co
   }
   for (const std::int32_t index : site.slots) {
     const Junction& junction = at(building.junctions, index);
-    if (choices.turn(Bit::Of::Junction, index, course)) gaps.push_back({nm(junction.from), nm(junction.to), RunEnd::SlotSide});
+    if (choices.turn(Bit::Of::Junction, index, course))
+      gaps.push_back({nm(junction.from), nm(junction.to), RunEnd::SlotSide});
   }
   sort_stably(gaps, {}, &Gap::from);
   return gaps;
@@ -102,7 +105,8 @@ std::vector<Gap> gaps_of(const Building& building, const PanelSite& site, int co
 std::vector<RowRun> runs_of(const Building& building, const PanelSite& site, int course, const Choices& choices,
                             const std::vector<Bearings>& bearings) {
   const Wall& wall = at(building.walls, site.wall);
-  const End start = site.from_joint ? End{0, RunEnd::ControlJoint} : end_of(building, site.wall, wall.start, course, choices);
+  const End start =
+      site.from_joint ? End{0, RunEnd::ControlJoint} : end_of(building, site.wall, wall.start, course, choices);
   const End end = site.to_joint ? End{0, RunEnd::ControlJoint} : end_of(building, site.wall, wall.end, course, choices);
   std::vector<RowRun> runs;
   RowRun run;
@@ -133,7 +137,7 @@ CourseClass class_of(const Course& course) {
   return course.bond_beam ? CourseClass::BondBeam : CourseClass::Ordinary;
 }
 
-bool stocks(const Building& building, const Series& series, Kind kind) {
+bool stocks(const Building& building, const Series& series, UnitKind kind) {
   return std::ranges::find(building.stocked, kind) != building.stocked.end() &&
          std::ranges::find(series.made, kind) != series.made.end();
 }
@@ -149,7 +153,8 @@ std::vector<Cell> cells_of(const std::vector<CellSpan>& spans, std::int64_t shor
 /// The lengths that a course of this class of this wall is laid with, longest first.
 std::vector<PieceChoice> choices_of(const Building& building, std::int32_t wall, CourseClass kind, std::int64_t least) {
   const Series& series = building.series_of(at(building.walls, wall));
-  const bool halves = kind == CourseClass::HalfHigh ? stocks(building, series, Kind::HalfHighHalf) : stocks(building, series, Kind::Half);
+  const bool halves = kind == CourseClass::HalfHigh ? stocks(building, series, UnitKind::HalfHighHalf)
+                                                    : stocks(building, series, UnitKind::Half);
   std::vector<PieceChoice> choices;
   PieceChoice full;
   full.length = nm(series.full);
@@ -190,7 +195,8 @@ void add_zones(const Building& building, const PanelSite& site, const std::vecto
     for (std::size_t i = 0; i < site.one_piece.size(); ++i) {
       if (site.one_piece[i] == index) here = bearings[i];
     }
-    Row& below = panel.rows[static_cast<std::size_t>(panel.course_rows[static_cast<std::size_t>(opening.lintel->first_course) - 2])];
+    Row& below = panel.rows[static_cast<std::size_t>(
+        panel.course_rows[static_cast<std::size_t>(opening.lintel->first_course) - 2])];
     const std::int64_t from = nm(opening.from) - site.from, to = nm(opening.to) - site.from;
     const std::int32_t course = opening.lintel->first_course - 1;
     below.uncut_zones.push_back({from - nm(here.start), from, rule, course});
@@ -227,16 +233,18 @@ bool leaves_others_their_bearing(const Building& building, const PanelSite& site
   });
 }
 
-/// Each end of a one-piece lintel bears on one run of its own wall (and so leaves a corner its unit), and leaves a lintel
-/// of units beside it what that bears on. Where it cannot, no layout exists.
-void forbid_floating_bearings(const Building& building, const PanelSite& site, const std::vector<Bearings>& bearings, Panel& panel) {
+/// Each end of a one-piece lintel bears on one run of its own wall (and so leaves a corner its unit), and leaves a
+/// lintel of units beside it what that bears on. Where it cannot, no layout exists.
+void forbid_floating_bearings(const Building& building, const PanelSite& site, const std::vector<Bearings>& bearings,
+                              Panel& panel) {
   for (std::size_t i = 0; i < site.one_piece.size(); ++i) {
     const ResolvedOpening& opening = at(building.openings, site.one_piece[i]);
     const std::int64_t from = nm(opening.from) - nm(bearings[i].start), to = nm(opening.to) + nm(bearings[i].end);
     const std::size_t below = static_cast<std::size_t>(std::max(opening.lintel->first_course - 2, 0));
     Row& row = panel.rows[static_cast<std::size_t>(panel.course_rows[below])];
     const auto carried = [&](std::int64_t a, std::int64_t b) {
-      return std::ranges::any_of(row.runs, [&](const RowRun& run) { return run.start <= a - site.from && b - site.from <= run.end; });
+      return std::ranges::any_of(
+          row.runs, [&](const RowRun& run) { return run.start <= a - site.from && b - site.from <= run.end; });
     };
     const bool alone = panel.concedes || leaves_others_their_bearing(building, site, opening, from, to);
     const bool bears = carried(from, nm(opening.from)) && carried(nm(opening.to), to);
@@ -245,49 +253,69 @@ void forbid_floating_bearings(const Building& building, const PanelSite& site, c
   }
 }
 
+PanelBar held_bar(const BarRules& rules, std::int64_t centre) {
+  PanelBar held;
+  held.centre = centre;
+  held.half_width = (nm(rules.diameter) + 1) / 2 + nm(rules.clearance);
+  held.common_along = nm(rules.common_along);
+  return held;
+}
+
+/// A bar of the main wall that stands where this wall laps into it passes this wall's end unit, in the middle of the
+/// main wall.
+void add_bar_in_slot(const Building& building, const PanelSite& site, const WallEnd& end, Panel& panel) {
+  if (end.kind != EndKind::Junction) return;
+  const Junction& slot = at(building.junctions, end.junction);
+  if (slot.kind != JunctionKind::Lapped) return;
+  const bool stands = std::ranges::any_of(building.fixed_bars, [&](const FixedBar& bar) {
+    return bar.wall == slot.main && bar.corner < 0 && slot.from < bar.centre && bar.centre < slot.to;
+  });
+  const std::int64_t beyond = nm(building.series_of(at(building.walls, slot.main)).thickness.half_down());
+  if (stands)
+    panel.bars.push_back(held_bar(*building.bars, slot.at_abutting_start ? -beyond : site.to - site.from + beyond));
+}
+
 void add_bars(const Building& building, const PanelSite& site, Panel& panel) {
   if (!building.bars) return;
+  const Wall& wall = at(building.walls, site.wall);
   for (const FixedBar& bar : building.fixed_bars) {
     const std::int64_t centre = nm(bar.centre);
     if (bar.wall != site.wall || bar.corner >= 0 || centre < site.from || centre > site.to) continue;
-    PanelBar held;
-    held.centre = centre - site.from;
-    held.half_width = (nm(building.bars->diameter) + 1) / 2 + nm(building.bars->clearance);
-    held.common_along = nm(building.bars->common_along);
-    panel.bars.push_back(held);
+    panel.bars.push_back(held_bar(*building.bars, centre - site.from));
   }
+  if (!site.from_joint) add_bar_in_slot(building, site, wall.start, panel);
+  if (!site.to_joint) add_bar_in_slot(building, site, wall.end, panel);
   sort_stably(panel.bars, {}, &PanelBar::centre);
 }
-
-/// How far a head joint may be from its design thickness. SOURCE: TMS 602, site tolerances of head joints (second-hand).
-constexpr Length kNarrower = Length::sixteenths(4), kWider = Length::sixteenths(6);
-constexpr Length kNarrowerMetric = Length::millimetres(6), kWiderMetric = Length::millimetres(10);
 
 Panel rules_of(const Building& building, const Series& series, Strictness strictness) {
   Panel panel;
   panel.joint = nm(building.joint);
   panel.joint_least = nm(building.joint_least);
   panel.joint_most = nm(building.joint_most);
-  panel.least_piece = strictness >= Strictness::ShortestPieces ? std::min(nm(series.relaxed_piece), nm(building.least_piece))
-                                                               : nm(building.least_piece);
+  panel.least_piece = strictness >= Strictness::ShortestPieces
+                          ? std::min(nm(series.relaxed_piece), nm(building.least_piece))
+                          : nm(building.least_piece);
   panel.least_lap = nm(series.least_lap());
   panel.short_lap_below = nm(series.short_lap_below());
   panel.cut_step = nm(series.cut_step);
   panel.half_length = nm(series.half);
-  const bool inches = series.tape == Tape::Inches;
-  panel.match_within = inches ? nm(Length::sixteenths(4)) : nm(Length::millimetres(6));
+  const Length narrower = limit_of("far-joints", series.tape), wider = limit_of("far-joints", series.tape, 1);
+  panel.match_within = nm(narrower);
   panel.cuts_before_laps = building.bond == BondWish::Quarter;
   panel.concedes = strictness == Strictness::Conceding;
-  panel.far_joint_least = std::min(panel.joint_least, std::max(panel.joint - nm(inches ? kNarrower : kNarrowerMetric), std::int64_t{0}));
-  panel.far_joint_most = std::max(panel.joint_most, panel.joint + nm(inches ? kWider : kWiderMetric));
+  panel.far_joint_least = std::min(panel.joint_least, std::max(panel.joint - nm(narrower), std::int64_t{0}));
+  panel.far_joint_most = std::max(panel.joint_most, panel.joint + nm(wider));
   panel.stacked_lap = std::min(panel.least_lap, nm(series.relaxed_piece));
   return panel;
 }
 
 /// The pieces of one course of this site as they were printed, by run. Empty where the runs are not the same in number.
-std::vector<std::vector<Chosen>> printed_row(const Layout& printed, const PanelSite& site, int course, std::size_t runs) {
+std::vector<std::vector<Chosen>> printed_row(const Layout& printed, const PanelSite& site, int course,
+                                             std::size_t runs) {
   std::vector<std::vector<Chosen>> row;
-  const auto before = std::ranges::partition_point(printed.runs, [&](const Run& run) { return std::pair(run.wall, run.course) < std::pair(site.wall, course); });
+  const auto before = std::ranges::partition_point(
+      printed.runs, [&](const Run& run) { return std::pair(run.wall, run.course) < std::pair(site.wall, course); });
   for (auto run = before; run != printed.runs.end() && run->wall == site.wall && run->course == course; ++run) {
     const std::int64_t middle = (nm(run->start) + nm(run->end)) / 2;
     if ((site.from_joint && middle < site.from) || (site.to_joint && middle > site.to)) continue;
@@ -307,7 +335,9 @@ void fix_row(Row& row, const Series& series) {
   for (const std::vector<Chosen>& run : row.printed) {
     for (const Chosen& piece : run) {
       const bool is_cut = piece.cut != CutEnd::None;
-      const auto same = [&](const PieceChoice& choice) { return choice.length == piece.length && choice.is_cut == is_cut; };
+      const auto same = [&](const PieceChoice& choice) {
+        return choice.length == piece.length && choice.is_cut == is_cut;
+      };
       if (std::ranges::any_of(laid, same)) continue;
       const auto known = std::ranges::find_if(row.choices, same);
       PieceChoice choice = known != row.choices.end() ? *known : PieceChoice{};
@@ -329,9 +359,11 @@ void fix_row(Row& row, const Series& series) {
 
 std::vector<Bit> bits_of(const Building& building) {
   std::vector<Bit> bits;
-  for (std::size_t i = 0; i < building.corners.size(); ++i) bits.push_back({Bit::Of::Corner, static_cast<std::int32_t>(i)});
+  for (std::size_t i = 0; i < building.corners.size(); ++i)
+    bits.push_back({Bit::Of::Corner, static_cast<std::int32_t>(i)});
   for (std::size_t i = 0; i < building.junctions.size(); ++i) {
-    if (building.junctions[i].kind == JunctionKind::Lapped) bits.push_back({Bit::Of::Junction, static_cast<std::int32_t>(i)});
+    if (building.junctions[i].kind == JunctionKind::Lapped)
+      bits.push_back({Bit::Of::Junction, static_cast<std::int32_t>(i)});
   }
   return bits;
 }
@@ -354,7 +386,9 @@ void settle_beyond(std::vector<PanelSite>& sites, const std::vector<Bit>& bits) 
     const std::size_t beyond = site.bits.size() - std::min(site.bits.size(), free);
     for (std::size_t s = 0; s < std::min(beyond, site.slots.size()); ++s) {
       const std::int32_t slot = site.slots[site.slots.size() - 1 - s];
-      const auto is_it = [&](std::int32_t bit) { return at(bits, bit).of == Bit::Of::Junction && at(bits, bit).index == slot; };
+      const auto is_it = [&](std::int32_t bit) {
+        return at(bits, bit).of == Bit::Of::Junction && at(bits, bit).index == slot;
+      };
       settled[static_cast<std::size_t>(*std::ranges::find_if(site.bits, is_it))] = true;
     }
   }
@@ -374,7 +408,8 @@ std::vector<PanelSite> sites_of(const Building& building, const std::vector<Bit>
     openings[static_cast<std::size_t>(building.openings[i].wall)].push_back(static_cast<std::int32_t>(i));
   }
   for (const Bit& bit : bits) {
-    if (bit.of == Bit::Of::Junction) slots[static_cast<std::size_t>(at(building.junctions, bit.index).main)].push_back(bit.index);
+    if (bit.of == Bit::Of::Junction)
+      slots[static_cast<std::size_t>(at(building.junctions, bit.index).main)].push_back(bit.index);
   }
   std::vector<std::int32_t> corner_bit(building.corners.size(), -1), junction_bit(building.junctions.size(), -1);
   for (std::size_t i = 0; i < bits.size(); ++i) {
@@ -385,7 +420,9 @@ std::vector<PanelSite> sites_of(const Building& building, const std::vector<Bit>
   for (std::size_t w = 0; w < building.walls.size(); ++w) {
     const Wall& wall = building.walls[w];
     sort_stably(joints[w]);
-    sort_stably(openings[w], [&](std::int32_t a, std::int32_t b) { return at(building.openings, a).from < at(building.openings, b).from; });
+    sort_stably(openings[w], [&](std::int32_t a, std::int32_t b) {
+      return at(building.openings, a).from < at(building.openings, b).from;
+    });
     std::int64_t from = 0;
     for (std::size_t j = 0; j <= joints[w].size(); ++j) {
       PanelSite site;
@@ -396,7 +433,8 @@ std::vector<PanelSite> sites_of(const Building& building, const std::vector<Bit>
       site.to = site.to_joint ? joints[w][j].first : nm(wall.actual);
       const auto add_end = [&](const WallEnd& end) {
         if (end.kind == EndKind::Corner) site.bits.push_back(at(corner_bit, end.corner));
-        if (end.kind == EndKind::Junction && at(junction_bit, end.junction) >= 0) site.bits.push_back(at(junction_bit, end.junction));
+        if (end.kind == EndKind::Junction && at(junction_bit, end.junction) >= 0)
+          site.bits.push_back(at(junction_bit, end.junction));
       };
       if (!site.from_joint) add_end(wall.start);
       if (!site.to_joint) add_end(wall.end);
@@ -448,12 +486,15 @@ std::vector<Bearings> bearings_of(const Building& building, const ResolvedOpenin
   const Wall& wall = at(building.walls, opening.wall);
   const Length pitch = building.series_of(wall).pitch(), least = opening.lintel->least_bearing;
   const Length taken = opening.width() + building.joint;  // a lintel and its joint: this and its two bearings
-  const Length at_start = aligned_bearing(opening.from.distance_from_start() - grid_origin(building, wall.start), least, pitch);
-  const Length at_end = aligned_bearing(wall.actual - grid_origin(building, wall.end) - opening.to.distance_from_start(), least, pitch);
+  const Length at_start =
+      aligned_bearing(opening.from.distance_from_start() - grid_origin(building, wall.start), least, pitch);
+  const Length at_end =
+      aligned_bearing(wall.actual - grid_origin(building, wall.end) - opening.to.distance_from_start(), least, pitch);
   const Length shortest = pitch * -((-(taken + least * 2)).whole_multiples(pitch)) - taken;  // both bearings together
   std::vector<Bearings> all;
   const auto add = [&](Length start, Length both) {
-    const bool known = std::ranges::any_of(all, [&](const Bearings& b) { return b.start == start && b.start + b.end == both; });
+    const bool known =
+        std::ranges::any_of(all, [&](const Bearings& b) { return b.start == start && b.start + b.end == both; });
     if (!known && start >= least && both - start >= least) all.push_back({start, both - start});
   };
   for (const Length both : {shortest, shortest + pitch, shortest + pitch * 2}) {
@@ -474,10 +515,12 @@ Panel panel_of(const Building& building, const PanelSite& site, const std::vecto
   const Choices choices(site, bits, values);
   Panel panel = rules_of(building, series, strictness);
   std::vector<std::vector<RowRun>> runs;
-  for (const Course& course : building.courses) runs.push_back(runs_of(building, site, course.number, choices, bearings));
+  for (const Course& course : building.courses)
+    runs.push_back(runs_of(building, site, course.number, choices, bearings));
   const std::size_t count = runs.size();
   const auto same = [&](std::size_t a, std::size_t b) {
-    return class_of(building.courses[a]) == class_of(building.courses[b]) && std::ranges::equal(runs[a], runs[b], same_run);
+    return class_of(building.courses[a]) == class_of(building.courses[b]) &&
+           std::ranges::equal(runs[a], runs[b], same_run);
   };
   const std::size_t laid = building.laid_to.empty() ? 0 : static_cast<std::size_t>(at(building.laid_to, site.wall));
   std::int32_t band = 0;

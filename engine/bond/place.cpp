@@ -17,13 +17,13 @@ struct Stock {
   const Building* building;
   const Series* series;
 
-  [[nodiscard]] bool has(Kind kind) const {
+  [[nodiscard]] bool has(UnitKind kind) const {
     return std::ranges::find(building->stocked, kind) != building->stocked.end() &&
            std::ranges::find(series->made, kind) != series->made.end();
   }
   /// `whole` or `half` by the piece's length, if the yard has it; else `otherwise`.
-  [[nodiscard]] Kind of_pair(Kind whole, Kind half, bool is_half, Kind otherwise) const {
-    const Kind wanted = is_half ? half : whole;
+  [[nodiscard]] UnitKind of_pair(UnitKind whole, UnitKind half, bool is_half, UnitKind otherwise) const {
+    const UnitKind wanted = is_half ? half : whole;
     return has(wanted) ? wanted : otherwise;
   }
 };
@@ -53,34 +53,37 @@ LintelPart lintel_part(const Building& building, const Standing& here) {
   return part;
 }
 
-Kind kind_of(const Building& building, const Standing& here) {
+UnitKind kind_of(const Building& building, const Standing& here) {
   const Series& series = building.series_of(at(building.walls, here.run->wall));
   const Course& course = at(building.courses, here.run->course - 1);
   const Stock stock{&building, &series};
   const bool is_half = here.piece->cut == CutEnd::None && here.piece->length == series.half;
-  const Kind plain = is_half ? Kind::Half : Kind::Full;
-  const bool through = (here.first && here.run->at_start == RunEnd::ThroughCorner) || (here.last && here.run->at_end == RunEnd::ThroughCorner);
+  const UnitKind plain = is_half ? UnitKind::Half : UnitKind::Full;
+  const bool through = (here.first && here.run->at_start == RunEnd::ThroughCorner) ||
+                       (here.last && here.run->at_end == RunEnd::ThroughCorner);
   // In every course: where the other wall begins follows from the set's leg.
-  if (through && !is_half && series.corner_set && building.corner_sets_stocked) return Kind::CornerSet;
-  if (course.half_high) return stock.of_pair(Kind::HalfHigh, Kind::HalfHighHalf, is_half, plain);
-  const Kind beam = is_half ? Kind::BondBeamHalf : Kind::BondBeam, trough = is_half ? Kind::LintelHalf : Kind::Lintel;
+  if (through && !is_half && series.corner_set && building.corner_sets_stocked) return UnitKind::CornerSet;
+  if (course.half_high) return stock.of_pair(UnitKind::HalfHigh, UnitKind::HalfHighHalf, is_half, plain);
+  const UnitKind beam = is_half ? UnitKind::BondBeamHalf : UnitKind::BondBeam,
+                 trough = is_half ? UnitKind::LintelHalf : UnitKind::Lintel;
   const LintelPart part = lintel_part(building, here);
   const bool at_corner = through && !is_half;
   if (part == LintelPart::Lowest && !at_corner && stock.has(trough)) return trough;
   if (course.bond_beam && stock.has(beam)) return beam;
   if (at_corner) {
     if (part != LintelPart::None && stock.has(beam)) return beam;  // the lintel's bars and grout end in it
-    return stock.has(Kind::Corner) ? Kind::Corner : plain;
+    return stock.has(UnitKind::Corner) ? UnitKind::Corner : plain;
   }
   if (part != LintelPart::None) return stock.has(beam) ? beam : stock.has(trough) ? trough : plain;
-  const bool beside_joint = (here.first && here.run->at_start == RunEnd::ControlJoint) || (here.last && here.run->at_end == RunEnd::ControlJoint);
-  if (beside_joint) return stock.of_pair(Kind::Sash, Kind::SashHalf, is_half, plain);
+  const bool beside_joint = (here.first && here.run->at_start == RunEnd::ControlJoint) ||
+                            (here.last && here.run->at_end == RunEnd::ControlJoint);
+  if (beside_joint) return stock.of_pair(UnitKind::Sash, UnitKind::SashHalf, is_half, plain);
   return plain;
 }
 
 /// One run of one course, its pieces placed.
-void place_run(const Building& building, const PlacedPanel& placed, const Row& row, const RowRun& from, const std::vector<Chosen>& chosen,
-               std::int32_t course, Layout& layout) {
+void place_run(const Building& building, const PlacedPanel& placed, const Row& row, const RowRun& from,
+               const std::vector<Chosen>& chosen, std::int32_t course, Layout& layout) {
   const Length origin = Length::nanometres(placed.site->from);
   Run run;
   run.wall = placed.site->wall;
@@ -92,7 +95,8 @@ void place_run(const Building& building, const PlacedPanel& placed, const Row& r
   run.first_piece = static_cast<std::uint32_t>(layout.pieces.size());
   run.piece_count = static_cast<std::uint32_t>(chosen.size());
   const std::int64_t starts = has_joint(from.at_start) ? 1 : 0;
-  run.joints = static_cast<std::int32_t>(std::max<std::int64_t>(static_cast<std::int64_t>(chosen.size()) - 1 + starts + (has_joint(from.at_end) ? 1 : 0), 0));
+  run.joints = static_cast<std::int32_t>(std::max<std::int64_t>(
+      static_cast<std::int64_t>(chosen.size()) - 1 + starts + (has_joint(from.at_end) ? 1 : 0), 0));
   run.slack = run.end - run.start;
   for (const Chosen& piece : chosen) run.slack -= Length::nanometres(piece.length);
   const std::int64_t m = std::max<std::int64_t>(run.joints, 1);
@@ -103,7 +107,8 @@ void place_run(const Building& building, const PlacedPanel& placed, const Row& r
     piece.cut = chosen[k].cut;
     piece.make_up = chosen[k].choice < 0 || row.choices[static_cast<std::size_t>(chosen[k].choice)].make_up;
     const std::int64_t joints_before = starts + static_cast<std::int64_t>(k);
-    piece.start = ExactPosition{(run.start.in_nanometres() + before) * m + joints_before * run.slack.in_nanometres(), m};
+    piece.start =
+        ExactPosition{(run.start.in_nanometres() + before) * m + joints_before * run.slack.in_nanometres(), m};
     before += chosen[k].length;
     piece.kind = kind_of(building, Standing{&placed.site->openings, &run, &piece, k == 0, k + 1 == chosen.size()});
     layout.pieces.push_back(piece);
@@ -137,7 +142,8 @@ void place_pieces(const Building& building, const std::vector<PlacedPanel>& pane
         const std::vector<RowRun>& runs = placed->panel.rows[row].runs;
         for (std::size_t r = 0; r < runs.size(); ++r) {
           const std::size_t first = layout.pieces.size();
-          place_run(building, *placed, placed->panel.rows[row], runs[r], placed->answer->rows[row][r], static_cast<std::int32_t>(c) + 1, layout);
+          place_run(building, *placed, placed->panel.rows[row], runs[r], placed->answer->rows[row][r],
+                    static_cast<std::int32_t>(c) + 1, layout);
           for (std::size_t p = first; p < layout.pieces.size(); ++p) layout.pieces[p].number = ++number;
         }
       }

@@ -24,7 +24,8 @@ void place_pieces(const Building& building, const std::vector<PlacedPanel>& pane
 [[nodiscard]] std::int64_t place_bars(const Building& building, Layout& layout);
 
 /// A cleanout for every bar at the foot of each pour that asks for them: a plain unit there becomes a cleanout unit, if
-/// stocked; into any other (a corner's, a beam's) the hole is cut. Where a course has nothing at a bar (an opening), none.
+/// stocked; into any other (a corner's, a beam's) the hole is cut. Where a course has nothing at a bar (an opening),
+/// none.
 void place_cleanouts(const Building& building, Layout& layout);
 
 /// Whole units at bars, with units on both sides, become open-end units, if stocked.

@@ -1,6 +1,8 @@
 #include <algorithm>
+#include <iterator>
 #include <optional>
 
+#include "bond/layout_parts.hpp"
 #include "bond/place.hpp"
 #include "bond/wall_cells.hpp"
 #include "measure/sorting.hpp"
@@ -19,20 +21,6 @@ struct Post {
   Length at;
   bool is_bar = false;
 };
-
-std::vector<Length> fixed_on(const Building& building, std::int32_t wall) {
-  std::vector<Length> places;
-  for (const FixedBar& bar : building.fixed_bars) {
-    if (bar.wall == wall) {
-      places.push_back(bar.centre.distance_from_start());
-    } else if (bar.corner >= 0) {
-      const Corner& corner = at(building.corners, bar.corner);
-      if (corner.arriving == wall || corner.leaving == wall) places.push_back(walls::seen_from(building, bar, wall).along);
-    }
-  }
-  sort_stably(places);
-  return places;
-}
 
 struct Stretch {
   Length from, to;
@@ -57,18 +45,25 @@ std::vector<Stretch> stretches_of(const Building& building, std::int32_t wall) {
 
 class Spacer {
  public:
-  Spacer(const Building& building, Layout& layout, std::int32_t wall)
-      : building_(&building), layout_(&layout), wall_(wall), cells_(building, layout, wall), spacing_(*building.bars->spacing) {}
+  /// `placed` takes the bars: those of the layout stay in their order while the other walls are filled.
+  Spacer(const Building& building, Layout& layout, std::int32_t wall, std::vector<PlacedBar>& placed)
+      : building_(&building),
+        layout_(&layout),
+        placed_(&placed),
+        wall_(wall),
+        fixed_(bars_on_wall(building, layout, wall)),
+        cells_(building, layout, wall),
+        spacing_(*building.bars->spacing) {}
 
   std::int64_t run() {
-    const std::vector<Length> fixed = fixed_on(*building_, wall_);
     const std::vector<Stretch> stretches = stretches_of(*building_, wall_);
     std::int64_t extra = 0;
     for (std::size_t s = 0; s < stretches.size(); ++s) {
       std::vector<Post> posts;
-      for (const Length place : fixed) {
-        const bool after = s == 0 || place >= stretches[s].from, before = s + 1 == stretches.size() || place <= stretches[s].to;
-        if (after && before) posts.push_back({place, true});
+      for (const WallBar& bar : fixed_) {
+        const bool after = s == 0 || bar.centre >= stretches[s].from,
+                   before = s + 1 == stretches.size() || bar.centre <= stretches[s].to;
+        if (after && before) posts.push_back({bar.centre, true});
       }
       if (posts.empty() || stretches[s].from < posts.front().at) posts.insert(posts.begin(), Post{stretches[s].from});
       if (posts.back().at < stretches[s].to) posts.push_back(Post{stretches[s].to});
@@ -125,13 +120,15 @@ class Spacer {
   /// The next mark that is farther on than the spacing allows, short of `end`.
   [[nodiscard]] std::optional<Pick> first_beyond(const std::vector<Marks>& marks, Length last, Length end) const {
     for (const Marks& stretch : marks) {
-      if (place_of(stretch.from) > last && place_of(stretch.from) < end) return Pick{stretch.from, {stretch.from, stretch.from}};
+      if (place_of(stretch.from) > last && place_of(stretch.from) < end)
+        return Pick{stretch.from, {stretch.from, stretch.from}};
     }
     return std::nullopt;
   }
 
   void give_up_if_far(Length from, Length to) {
-    if (to - from > spacing_) layout_->conceded.push_back({Concession::What::BarSpacing, wall_, 1, from, to, to - from});
+    if (to - from > spacing_)
+      layout_->conceded.push_back({Concession::What::BarSpacing, wall_, 1, from, to, to - from});
   }
 
   /// From the last to the first, each bar back to the middle of its cells as far as the spacing to the next allows: a
@@ -151,12 +148,14 @@ class Spacer {
     bar.centre = centre;
     bar.last_course = static_cast<std::int32_t>(building_->courses.size());
     bar.off_face = walls::middle_of(*building_, wall_);
-    layout_->bars.push_back(bar);
+    placed_->push_back(bar);
   }
 
   const Building* building_;
   Layout* layout_;
+  std::vector<PlacedBar>* placed_;
   std::int32_t wall_;
+  std::vector<WallBar> fixed_;
   WallCells cells_;
   Length spacing_;
 };
@@ -176,11 +175,15 @@ std::int64_t place_bars(const Building& building, Layout& layout) {
     bar.off_face = fixed.off_face;
     layout.bars.push_back(bar);
   }
+  std::vector<PlacedBar> spaced;
   std::int64_t extra = 0;
   for (std::size_t w = 0; w < building.walls.size() && building.bars->spacing; ++w) {
-    const bool whole = std::ranges::none_of(layout.stopped, [&](const Stopped& s) { return s.wall == static_cast<std::int32_t>(w); });
-    if (building.series_of(building.walls[w]).grouts && whole) extra += Spacer(building, layout, static_cast<std::int32_t>(w)).run();
+    const bool whole =
+        std::ranges::none_of(layout.stopped, [&](const Stopped& s) { return s.wall == static_cast<std::int32_t>(w); });
+    if (building.series_of(building.walls[w]).grouts && whole)
+      extra += Spacer(building, layout, static_cast<std::int32_t>(w), spaced).run();
   }
+  std::ranges::copy(spaced, std::back_inserter(layout.bars));
   sort_stably(layout.bars, [](const PlacedBar& a, const PlacedBar& b) {
     return a.wall != b.wall ? a.wall < b.wall : a.centre < b.centre;
   });
@@ -189,9 +192,10 @@ std::int64_t place_bars(const Building& building, Layout& layout) {
 
 void name_bar_units(const Building& building, Layout& layout) {
   for (const PlacedBar& bar : layout.bars) {
-    const std::vector<Kind>& made = building.series_of(at(building.walls, bar.wall)).made;
-    const auto stocks = [&](Kind kind) {
-      return std::ranges::find(building.stocked, kind) != building.stocked.end() && std::ranges::find(made, kind) != made.end();
+    const std::vector<UnitKind>& made = building.series_of(at(building.walls, bar.wall)).made;
+    const auto stocks = [&](UnitKind kind) {
+      return std::ranges::find(building.stocked, kind) != building.stocked.end() &&
+             std::ranges::find(made, kind) != made.end();
     };
     auto run = std::ranges::lower_bound(layout.runs, bar.wall, {}, &Run::wall);
     for (; run != layout.runs.end() && run->wall == bar.wall; ++run) {
@@ -200,9 +204,9 @@ void name_bar_units(const Building& building, Layout& layout) {
         Piece& piece = layout.pieces[run->first_piece + p];
         const Length start = piece.start.nearest_nanometre();
         const bool covers = start < bar.centre && bar.centre < start + piece.length;
-        if (!covers || piece.kind != Kind::Full) continue;
+        if (!covers || piece.kind != UnitKind::Full) continue;
         const bool inside = p > 0 && p + 1 < run->piece_count;
-        if (inside && piece.cut == CutEnd::None && stocks(Kind::OpenEnd)) piece.kind = Kind::OpenEnd;
+        if (inside && piece.cut == CutEnd::None && stocks(UnitKind::OpenEnd)) piece.kind = UnitKind::OpenEnd;
       }
     }
   }

@@ -9,8 +9,8 @@
 namespace stringcourse::bond {
 
 /// Whole: uncut pieces, and joints of exactly j wherever a run closes with them. Everything: all that is lawful.
-/// For layouts that are not proven: Rough, all pieces, but where joints share a leftover only the fewest pieces that do;
-/// Bare, the same, without bounds from pairs of rows; Few, where joints share a leftover whole pieces alone, and a
+/// For layouts that are not proven: Rough, all pieces, but where joints share a leftover only the fewest pieces that
+/// do; Bare, the same, without bounds from pairs of rows; Few, where joints share a leftover whole pieces alone, and a
 /// make-up cut off the saw's step only where nothing closes without; Fewest, as Few, but one make-up in a run
 /// is all that is cut.
 enum class Stage { Whole, Everything, Rough, Bare, Few, Fewest };

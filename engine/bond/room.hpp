@@ -6,8 +6,8 @@
 
 namespace stringcourse::bond {
 
-/// The most that is kept for one look, in bytes: a node, an arc, a place of two rows or a state of the sweep (their sizes
-/// and their share of a table that doubles, over the looks that they are charged).
+/// The most that is kept for one look, in bytes: a node, an arc, a place of two rows or a state of the sweep (their
+/// sizes and their share of a table that doubles, over the looks that they are charged).
 inline constexpr std::int64_t kBytesOfLook = 128;
 /// What an arc of a row's graph and the node it leads to are charged where they are made.
 inline constexpr std::int64_t kLooksOfArc = 4;

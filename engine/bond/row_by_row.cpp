@@ -22,10 +22,10 @@ constexpr Width kNarrowest{Stage::Fewest, 1};
 
 /// A row that lies: its joints, and the cells that hold bars.
 struct Laid {
-  std::vector<std::int32_t> nodes;      // along the row
-  std::vector<std::int32_t> arcs;       // arcs[i] leads to nodes[i + 1]
-  std::vector<const Node*> joints;      // head joints, rising
-  std::vector<const Node*> holders;     // nodes that hold bars
+  std::vector<std::int32_t> nodes;   // along the row
+  std::vector<std::int32_t> arcs;    // arcs[i] leads to nodes[i + 1]
+  std::vector<const Node*> joints;   // head joints, rising
+  std::vector<const Node*> holders;  // nodes that hold bars
 };
 
 /// Another row that this one is compared with.
@@ -101,8 +101,8 @@ class RowByRow {
     }
   }
 
-  /// Grows the whole graph of a row, or a little more than so many arcs of it, and puts its nodes in an order in which arcs
-  /// only go forward. False: no walk ends.
+  /// Grows the whole graph of a row, or a little more than so many arcs of it, and puts its nodes in an order in which
+  /// arcs only go forward. False: no walk ends.
   bool grow(std::size_t row, std::int64_t most_arcs) {
     RowGraph& graph = graphs_[row];
     std::vector<std::int32_t>& order = orders_[row];
@@ -172,7 +172,8 @@ class RowByRow {
   /// Whether a row that this one is compared with changed since this one was laid.
   [[nodiscard]] bool has_news(std::size_t row) const {
     const auto is_newer = [&](const Beside& other) { return stamps_[other.row] > looked_[row]; };
-    return std::ranges::any_of(beside_[row], is_newer) || std::ranges::any_of(upper_[row], is_newer) || std::ranges::any_of(lower_[row], is_newer);
+    return std::ranges::any_of(beside_[row], is_newer) || std::ranges::any_of(upper_[row], is_newer) ||
+           std::ranges::any_of(lower_[row], is_newer);
   }
 
   /// What a node costs beside the rows that lie: laps, cells that do not meet, its joint's shift from the row above.
@@ -193,7 +194,8 @@ class RowByRow {
 
   void count_laps(const Node& node, const Laid& other, std::uint32_t times, Charge& charge) const {
     const std::int64_t window = std::max(panel_->least_lap, panel_->short_lap_below);
-    auto joint = std::ranges::partition_point(other.joints, [&](const Node* each) { return each->high < node.low - window; });
+    auto joint =
+        std::ranges::partition_point(other.joints, [&](const Node* each) { return each->high < node.low - window; });
     for (; joint != other.joints.end() && (*joint)->low <= node.high + window; ++joint) {
       if (node.lintel >= 0 && node.lintel == (*joint)->lintel) continue;
       if (closer_than(node.place, (*joint)->place, panel_->least_lap)) {
@@ -215,7 +217,8 @@ class RowByRow {
           const Exact& left = compare(cell.from, met.from) > 0 ? cell.from : met.from;
           const Exact& right = compare(cell.to, met.to) < 0 ? cell.to : met.to;
           const std::int64_t common = panel_->bars[static_cast<std::size_t>(cell.bar)].common_along;
-          if (compare(right, left, common) < 0) charge.conceded += (panel_->concedes ? weight::kBarUnheld : kUnlawful) * beside.weight;
+          if (compare(right, left, common) < 0)
+            charge.conceded += (panel_->concedes ? weight::kBarUnheld : kUnlawful) * beside.weight;
         }
       }
     }
@@ -223,7 +226,8 @@ class RowByRow {
 
   [[nodiscard]] bool has_joint_near(const Laid& other, const Exact& place) const {
     const std::int64_t near = panel_->match_within;
-    auto joint = std::ranges::partition_point(other.joints, [&](const Node* each) { return each->high < place.whole - near; });
+    auto joint =
+        std::ranges::partition_point(other.joints, [&](const Node* each) { return each->high < place.whole - near; });
     for (; joint != other.joints.end() && (*joint)->low <= place.whole + 1 + near; ++joint) {
       if (within((*joint)->place, place, near)) return true;
     }
@@ -236,7 +240,8 @@ class RowByRow {
     });
   }
 
-  /// Where a node stands among the joints, in this row's masonry, of a row two courses down; and which of them it meets.
+  /// Where a node stands among the joints, in this row's masonry, of a row two courses down; and which of them it
+  /// meets.
   struct Rank {
     std::int32_t up_to = 0;  // joints at or before the node
     std::int32_t meets = -1;
@@ -251,7 +256,8 @@ class RowByRow {
     for (const std::int32_t index : orders_[row]) {
       const Node& node = graphs_[row].node(index);
       Rank& rank = ranks[static_cast<std::size_t>(index)];
-      const auto next = std::ranges::partition_point(joints, [&](const Node* each) { return compare(each->place, node.place) <= 0; });
+      const auto next =
+          std::ranges::partition_point(joints, [&](const Node* each) { return compare(each->place, node.place) <= 0; });
       rank = {static_cast<std::int32_t>(next - joints.begin()), -1};
       if (!node.head_joint) continue;
       if (next != joints.begin() && within((*(next - 1))->place, node.place, near)) rank.meets = rank.up_to - 1;
@@ -274,7 +280,8 @@ class RowByRow {
     to_go_.assign(graph.node_count(), Key::impossible());
     best_arc_.assign(graph.node_count(), -1);
     at_node_.assign(graph.node_count(), Key{});
-    for (const std::int32_t index : order) at_node_[static_cast<std::size_t>(index)] = key_of(charge_at(row, graph.node(index)), order_);
+    for (const std::int32_t index : order)
+      at_node_[static_cast<std::size_t>(index)] = key_of(charge_at(row, graph.node(index)), order_);
     ranks_.resize(lower_[row].size());
     for (std::size_t i = 0; i < ranks_.size(); ++i) {
       ranks_[i].resize(graph.node_count());
@@ -339,7 +346,8 @@ class RowByRow {
         }
         if (node.head_joint) {
           for (const Beside& above : upper_[row]) {
-            if (lies_in_masonry(above.row, node.place) && !has_joint_near(laid_[above.row], node.place)) charge.shifted += above.weight;
+            if (lies_in_masonry(above.row, node.place) && !has_joint_near(laid_[above.row], node.place))
+              charge.shifted += above.weight;
           }
         }
         sum = sum + graphs_[row].arc(laid.arcs[i - 1]).cost + key_of(charge, order_);
@@ -356,7 +364,8 @@ class RowByRow {
       for (std::size_t i = 1; i < nodes.size(); ++i) {
         const Arc& arc = graphs_[row].arc(laid_[row].arcs[i - 1]);
         if (arc.choice == -2) continue;
-        rows[row][static_cast<std::size_t>(graphs_[row].node(nodes[i]).run)].push_back(Chosen{arc.length, arc.choice, arc.cut});
+        rows[row][static_cast<std::size_t>(graphs_[row].node(nodes[i]).run)].push_back(
+            Chosen{arc.length, arc.choice, arc.cut});
       }
     }
     return rows;

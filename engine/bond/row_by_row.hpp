@@ -17,8 +17,8 @@ struct RoughLayout {
 };
 
 /// A lawful layout, the best found from so many rows to begin with; nothing where this way finds none (which proves
-/// nothing). Ordered panels only. Fewer ways to lay a row are looked at where all of them have no room; one layout of whole
-/// pieces and make-ups is laid whatever room there is: it takes looks in proportion to the pieces.
+/// nothing). Ordered panels only. Fewer ways to lay a row are looked at where all of them have no room; one layout of
+/// whole pieces and make-ups is laid whatever room there is: it takes looks in proportion to the pieces.
 [[nodiscard]] std::optional<RoughLayout> lay_row_by_row(const Panel& panel, std::size_t most_starts, Room& room);
 
 }  // namespace stringcourse::bond

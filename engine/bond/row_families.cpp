@@ -10,7 +10,7 @@ namespace {
 
 constexpr std::int64_t kBeyond = std::int64_t{1} << 60;  // past every wall
 constexpr int kRoughCounts = 2;
-constexpr std::size_t kKinds = 4;    // of families
+constexpr std::size_t kKinds = 4;  // of families
 
 std::int64_t rounded_to_step(std::int64_t length, std::int64_t step) {
   return rounded_to(Length::nanometres(length), Length::nanometres(step)).in_nanometres();
@@ -134,7 +134,8 @@ void RowGraph::add_odd(std::int32_t run, std::int64_t target) {
   const std::int64_t grain = reach_->grain();
   const std::int64_t most_others = target - panel_->joint - panel_->least_piece + panel_->cut_step;
   const std::int64_t least_others = target - panel_->joint - menu_->make_up_from - panel_->cut_step;
-  for (std::int64_t others = std::max<std::int64_t>(0, least_others / grain * grain); others <= most_others && !cut_short_; others += grain) {
+  for (std::int64_t others = std::max<std::int64_t>(0, least_others / grain * grain);
+       others <= most_others && !cut_short_; others += grain) {
     if (!reach_->can_fill(others)) continue;
     const std::int64_t rest = target - others - panel_->joint;
     const std::int64_t length = rounded_to_step(rest, panel_->cut_step);

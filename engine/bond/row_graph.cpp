@@ -56,7 +56,12 @@ std::size_t most_families(const Panel& panel, const Room& room) {
 }
 
 RowGraph::RowGraph(const Panel& panel, const Row& row, const Menu& menu, const Reach& reach)
-    : panel_(&panel), row_(&row), menu_(&menu), reach_(&reach), saw_steps_(reach.grain(), panel.cut_step), order_(order_of(panel)) {
+    : panel_(&panel),
+      row_(&row),
+      menu_(&menu),
+      reach_(&reach),
+      saw_steps_(reach.grain(), panel.cut_step),
+      order_(order_of(panel)) {
   Node before;
   before.place = Exact::at(row.runs.empty() ? 0 : row.runs.front().start);
   before.low = before.high = before.next = before.place.whole;
@@ -100,8 +105,8 @@ void RowGraph::place_node(Node& node, const Family& family) const {
   }
   const bool at_run_start = node.sum == 0;
   const bool jointless = node.run_done && at_run_start && joint_ends(run) == 1;  // n = 0 and m = 0
-  const bool joint_here = at_run_start ? has_joint(run.at_start) && !jointless
-                                       : !node.run_done || has_joint(run.at_end);
+  const bool joint_here =
+      at_run_start ? has_joint(run.at_start) && !jointless : !node.run_done || has_joint(run.at_end);
   if (!joint_here) {
     node.place = Exact::at(node.run_done ? run.end : run.start);
     node.low = node.high = node.place.whole;
@@ -111,8 +116,8 @@ void RowGraph::place_node(Node& node, const Family& family) const {
   const bool fraction = node.place.numerator != node.place.whole * node.place.denominator;
   node.low = node.place.whole;
   node.high = node.place.whole + (fraction ? 1 : 0);
-  const bool tied = (at_run_start && run.at_start == RunEnd::TiedJunction) ||
-                    (node.run_done && run.at_end == RunEnd::TiedJunction);
+  const bool tied =
+      (at_run_start && run.at_start == RunEnd::TiedJunction) || (node.run_done && run.at_end == RunEnd::TiedJunction);
   node.head_joint = !tied;
   if (at_run_start && run.at_start == RunEnd::LintelEnd) node.lintel = run.start_lintel;
   if (node.run_done && run.at_end == RunEnd::LintelEnd) node.lintel = run.end_lintel;
@@ -122,8 +127,9 @@ std::int32_t RowGraph::node_at(std::int32_t family_index, std::int64_t sum, std:
                                std::uint32_t mark) {
   const Family& family = families_[static_cast<std::size_t>(family_index)];
   const std::int32_t kept_count = family.leftover == 0 ? 0 : count;
-  const std::uint64_t high = (static_cast<std::uint64_t>(family_index) << 44) ^ (static_cast<std::uint64_t>(mark) << 24) ^
-                             (static_cast<std::uint64_t>(kept_count) << 1) ^ (made_up ? 1U : 0U);
+  const std::uint64_t high = (static_cast<std::uint64_t>(family_index) << 44) ^
+                             (static_cast<std::uint64_t>(mark) << 24) ^ (static_cast<std::uint64_t>(kept_count) << 1) ^
+                             (made_up ? 1U : 0U);
   const std::int32_t known = index_.find(high, static_cast<std::uint64_t>(sum));
   if (known != IndexMap::kAbsent) return known;
   Node node;
@@ -185,13 +191,16 @@ void RowGraph::enter_run(std::int32_t run) {
     return;
   }
   const auto courses = row_->courses.size();
-  for (std::int32_t f = first_family_[static_cast<std::size_t>(run)]; f < first_family_[static_cast<std::size_t>(run) + 1]; ++f) {
+  for (std::int32_t f = first_family_[static_cast<std::size_t>(run)];
+       f < first_family_[static_cast<std::size_t>(run) + 1]; ++f) {
     const Family& family = families_[static_cast<std::size_t>(f)];
     const std::int64_t leftover = family.leftover;
     Charge charge;
     if (family.kind == Family::Kind::Bare) charge.conceded = weight::kBare * static_cast<std::uint32_t>(courses);
-    else if (leftover != 0 && !in_joint_range(leftover, family.joints)) charge.conceded = weight::kWideJoints * static_cast<std::uint32_t>(courses);
-    if (order_ != Order::Weighted) charge.deviation = static_cast<std::uint64_t>(leftover < 0 ? -leftover : leftover) * courses;
+    else if (leftover != 0 && !in_joint_range(leftover, family.joints))
+      charge.conceded = weight::kWideJoints * static_cast<std::uint32_t>(courses);
+    if (order_ != Order::Weighted)
+      charge.deviation = static_cast<std::uint64_t>(leftover < 0 ? -leftover : leftover) * courses;
     fresh_.push_back(Arc{node_at(f, 0, 0, false, 0), kNoPiece, 0, CutEnd::None, key_of(charge, order_)});
   }
 }
@@ -283,7 +292,8 @@ RowGraph::Faces RowGraph::faces_of(const Node& from, std::int64_t length) const 
   const bool first = from.sum == 0;
   faces.previous_end = first ? Exact::at(run.start)
                              : Exact::make(static_cast<int128>(base - panel_->joint) * m +
-                                               static_cast<int128>(starts + from.count - 1) * shared, m);
+                                               static_cast<int128>(starts + from.count - 1) * shared,
+                                           m);
   return faces;
 }
 
@@ -294,7 +304,8 @@ bool RowGraph::covers_bar(const Faces& faces) const {
   });
 }
 
-bool RowGraph::holds(const PanelBar& bar, std::size_t index, const PieceChoice& choice, CutEnd cut, const Faces& faces) {
+bool RowGraph::holds(const PanelBar& bar, std::size_t index, const PieceChoice& choice, CutEnd cut,
+                     const Faces& faces) {
   const Exact centre = Exact::at(bar.centre);
   for (const Cell& cell : cells_as_laid(choice, cut)) {
     const Exact from = faces.start.moved(cell.from), to = faces.start.moved(cell.to);
@@ -305,7 +316,8 @@ bool RowGraph::holds(const PanelBar& bar, std::size_t index, const PieceChoice& 
   return false;
 }
 
-std::uint32_t RowGraph::hold_bars(const RowRun& run, const PieceChoice& choice, CutEnd cut, const Faces& faces, bool last) {
+std::uint32_t RowGraph::hold_bars(const RowRun& run, const PieceChoice& choice, CutEnd cut, const Faces& faces,
+                                  bool last) {
   holding_.clear();
   std::uint32_t unheld = 0;
   for (std::size_t i = 0; i < panel_->bars.size(); ++i) {
@@ -339,7 +351,8 @@ void RowGraph::try_piece(std::int32_t from, const PieceChoice& choice, std::int3
   const bool first = node.sum == 0, last = sum == family.target;
   if (last && family.kind == Family::Kind::Odd && !node.made_up && original != kMakeUp) return;
   const bool makes_corner = choice.corner || (choice.half && first && last);
-  const std::uint32_t corners = (first && run.at_start == RunEnd::ThroughCorner ? 1U : 0U) + (last && run.at_end == RunEnd::ThroughCorner ? 1U : 0U);
+  const std::uint32_t corners = (first && run.at_start == RunEnd::ThroughCorner ? 1U : 0U) +
+                                (last && run.at_end == RunEnd::ThroughCorner ? 1U : 0U);
   std::uint32_t conceded = makes_corner ? 0 : corners * weight::kCutCorner;
   if (conceded != 0 && !panel_->concedes) return;
   if (!choice.is_cut) return lay(from, choice, original, CutEnd::None, conceded);
@@ -350,7 +363,8 @@ void RowGraph::try_piece(std::int32_t from, const PieceChoice& choice, std::int3
   }
   if (!end_shows || start_shows) lay(from, choice, original, CutEnd::End, conceded);
   const bool either_way = !start_shows && !end_shows;
-  if ((end_shows && !start_shows) || (either_way && covers_bar(faces_of(node, choice.length)))) lay(from, choice, original, CutEnd::Start, conceded);
+  if ((end_shows && !start_shows) || (either_way && covers_bar(faces_of(node, choice.length))))
+    lay(from, choice, original, CutEnd::Start, conceded);
 }
 
 /// Tells apart pieces that end at the same place: with it the cells that hold bars are known.
@@ -366,7 +380,8 @@ std::uint32_t RowGraph::mark_of(const PieceChoice& choice, std::int32_t original
   return static_cast<std::uint32_t>(mark);
 }
 
-void RowGraph::lay(std::int32_t from, const PieceChoice& choice, std::int32_t original, CutEnd cut, std::uint32_t conceded) {
+void RowGraph::lay(std::int32_t from, const PieceChoice& choice, std::int32_t original, CutEnd cut,
+                   std::uint32_t conceded) {
   const Node node = nodes_[static_cast<std::size_t>(from)];
   const Family family = families_[static_cast<std::size_t>(node.family)];
   const RowRun& run = row_->runs[static_cast<std::size_t>(node.run)];

@@ -1,8 +1,8 @@
 #pragma once
 // One row as a graph that is grown where it is walked: nodes are head joints (or run ends), arcs are pieces.
 //
-// A run's pieces decide its joint: with module sum M = sum of (piece + j) and T = run + (1 - joint ends) j, the joints of
-// a run of m are j + (T - M) / m wide. So a run is walked within a FAMILY:
+// A run's pieces decide its joint: with module sum M = sum of (piece + j) and T = run + (1 - joint ends) j, the joints
+// of a run of m are j + (T - M) / m wide. So a run is walked within a FAMILY:
 //   even    M = T: every joint is j; any number of pieces; at most one make-up piece among them;
 //   shared  M != T: the difference D is shared by m joints, so the number of pieces is part of the family;
 //   odd     a make-up piece whose length was rounded to the saw's step: D is what rounding left, pieces counted too;
@@ -29,25 +29,26 @@ struct HeldCell {
 
 struct Arc {
   std::int32_t target = 0;
-  std::int32_t choice = -2;  // index into the row's own choices; -1 make-up; -2: no piece (entering a run, leaving the row)
+  std::int32_t choice =
+      -2;  // index into the row's own choices; -1 make-up; -2: no piece (entering a run, leaving the row)
   std::int64_t length = 0;
   CutEnd cut = CutEnd::None;
-  Key cost;                  // times the number of courses
+  Key cost;  // times the number of courses
 };
 
 struct Node {
-  Exact place;             // centre of the head joint after the last piece, or the run's end
+  Exact place;                     // centre of the head joint after the last piece, or the run's end
   std::int64_t low = 0, high = 0;  // the whole nanometres on either side of the place
-  std::int64_t next = 0;   // no joint comes before this place from here on; known once the arcs are
-  std::int32_t run = -1;   // -1: before the first run
+  std::int64_t next = 0;           // no joint comes before this place from here on; known once the arcs are
+  std::int32_t run = -1;           // -1: before the first run
   std::int32_t family = -1;
-  std::int64_t sum = 0;    // module sum so far
-  std::int32_t count = 0;  // pieces so far (0 in even families)
-  bool made_up = false;    // the make-up piece is behind
-  bool head_joint = false; // a joint that laps are counted from
+  std::int64_t sum = 0;     // module sum so far
+  std::int32_t count = 0;   // pieces so far (0 in even families)
+  bool made_up = false;     // the make-up piece is behind
+  bool head_joint = false;  // a joint that laps are counted from
   bool run_done = false;
-  bool finished = false;   // the row is complete: beyond everything
-  std::int32_t lintel = -1;  // this joint is the end joint of that lintel
+  bool finished = false;                        // the row is complete: beyond everything
+  std::int32_t lintel = -1;                     // this joint is the end joint of that lintel
   std::int32_t first_held = 0, held_count = 0;  // into RowGraph::held
   std::int32_t first_arc = -1, arc_count = 0;   // -1: not yet grown
 };
@@ -55,11 +56,11 @@ struct Node {
 struct Family {
   enum class Kind { Even, Shared, Odd, Bare } kind = Kind::Even;
   std::int32_t run = 0;
-  std::int64_t target = 0;   // module sum to reach (Odd: with the make-up's own module)
-  std::int32_t pieces = 0;   // Even: any number
-  std::int64_t leftover = 0; // D
-  std::int64_t joints = 0;   // m, where the number of pieces is fixed
-  std::int64_t make_up = 0;  // Odd: the make-up's length
+  std::int64_t target = 0;    // module sum to reach (Odd: with the make-up's own module)
+  std::int32_t pieces = 0;    // Even: any number
+  std::int64_t leftover = 0;  // D
+  std::int64_t joints = 0;    // m, where the number of pieces is fixed
+  std::int64_t make_up = 0;   // Odd: the make-up's length
 };
 
 class RowGraph {
@@ -75,7 +76,9 @@ class RowGraph {
   [[nodiscard]] const HeldCell& held(std::int32_t index) const { return held_[static_cast<std::size_t>(index)]; }
   [[nodiscard]] const Row& row() const { return *row_; }
   /// Families that no layout within the allowance can use are closed; entering them is skipped by who walks.
-  [[nodiscard]] bool is_open(std::int32_t family) const { return family < 0 || open_[static_cast<std::size_t>(family)]; }
+  [[nodiscard]] bool is_open(std::int32_t family) const {
+    return family < 0 || open_[static_cast<std::size_t>(family)];
+  }
   /// By family: whether it is open.
   [[nodiscard]] const std::vector<char>& open_families() const { return open_; }
   void open_all_families() { open_.assign(families_.size(), 1); }
@@ -135,8 +138,10 @@ class RowGraph {
   [[nodiscard]] Faces faces_of(const Node& from, std::int64_t length) const;
   [[nodiscard]] bool covers_bar(const Faces& faces) const;
   /// Puts the cells that hold bars into holding_; how many bars of this piece, or of the joints beside it, none holds.
-  [[nodiscard]] std::uint32_t hold_bars(const RowRun& run, const PieceChoice& choice, CutEnd cut, const Faces& faces, bool last);
-  [[nodiscard]] bool holds(const PanelBar& bar, std::size_t index, const PieceChoice& choice, CutEnd cut, const Faces& faces);
+  [[nodiscard]] std::uint32_t hold_bars(const RowRun& run, const PieceChoice& choice, CutEnd cut, const Faces& faces,
+                                        bool last);
+  [[nodiscard]] bool holds(const PanelBar& bar, std::size_t index, const PieceChoice& choice, CutEnd cut,
+                           const Faces& faces);
   /// How many bearings this cut would stand under.
   [[nodiscard]] std::uint32_t barring_zones(const PieceChoice& cut, const Faces& faces) const;
   [[nodiscard]] Exact joint_place(const Family& family, std::int64_t sum, std::int32_t count) const;
@@ -168,7 +173,7 @@ class RowGraph {
   std::vector<Arc> arcs_, fresh_;
   std::vector<HeldCell> held_, holding_;
   std::vector<std::vector<std::int64_t>> printed_sums_;  // by run: module sums at which printed pieces begin, rising
-  std::vector<std::int64_t> make_ups_;  // lengths of make-up pieces that hold bars
+  std::vector<std::int64_t> make_ups_;                   // lengths of make-up pieces that hold bars
   IndexMap index_;
 };
 
@@ -190,7 +195,8 @@ class RowGraph {
 [[nodiscard]] std::int64_t longest_target(const Panel& panel);
 /// What a row may be laid with at one stage.
 [[nodiscard]] Menu menu_of(const Row& row, Stage stage);
-/// How many families each row of this panel may have, where so many looks are left: they take at most a quarter of them.
+/// How many families each row of this panel may have, where so many looks are left: they take at most a quarter of
+/// them.
 [[nodiscard]] std::size_t most_families(const Panel& panel, const Room& room);
 
 }  // namespace stringcourse::bond

@@ -22,7 +22,10 @@ std::int64_t inverse(std::int64_t value, std::int64_t modulus) {
 }  // namespace
 
 SawSteps::SawSteps(std::int64_t grain, std::int64_t step)
-    : grain_(grain), common_(std::gcd(grain, step)), period_(step / common_), inverse_(inverse(grain / common_, period_)) {}
+    : grain_(grain),
+      common_(std::gcd(grain, step)),
+      period_(step / common_),
+      inverse_(inverse(grain / common_, period_)) {}
 
 Meetings SawSteps::meetings(std::int64_t least, std::int64_t rest) const {
   const std::int64_t off = rest - least;

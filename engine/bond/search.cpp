@@ -12,10 +12,10 @@ constexpr std::size_t kBeamWidth = 24;
 constexpr std::int64_t kBoundRoom = 200'000;
 constexpr std::int64_t kLeastRoughRoom = 20'000;
 constexpr std::size_t kStarts = 8, kQuickStarts = 2;  // rows that a quick layout is begun with
-constexpr std::int64_t kConcedingShare = 4;  // of the budget: where rules are given up, good is soon good enough
+constexpr std::int64_t kConcedingShare = 4;      // of the budget: where rules are given up, good is soon good enough
 constexpr std::int64_t kLeastSearched = 60'000;  // looks: with less it is no use to begin a search
-constexpr std::int64_t kQuickShare = 2;  // of the room, for a first layout that keeps the rules
-constexpr std::int64_t kRoughShare = 4;  // of the room that is left: kept for a beam, where no layout is known
+constexpr std::int64_t kQuickShare = 2;          // of the room, for a first layout that keeps the rules
+constexpr std::int64_t kRoughShare = 4;          // of the room that is left: kept for a beam, where no layout is known
 
 PanelAnswer answer_of(const SweepResult& result, Order order, const Key& bound) {
   PanelAnswer answer;
@@ -74,23 +74,6 @@ Sweep& PanelSolver::everything() {
   return *everything_;
 }
 
-/// Which row stops the panel, and which of its runs.
-PanelStop PanelSolver::stop() {
-  PanelStop found{true, everything().impossible_row(), -1};
-  if (found.row < 0) return found;
-  const Row row = panel_->rows[static_cast<std::size_t>(found.row)];
-  Panel alone = *panel_;
-  alone.course_rows = {0};
-  for (std::size_t run = 0; run < row.runs.size() && found.run < 0; ++run) {
-    alone.rows.assign(1, row);
-    alone.rows[0].runs.assign(1, row.runs[run]);
-    alone.rows[0].courses = {1};
-    Sweep single(alone, Stage::Everything, places(), room_);
-    if (single.root_bound().is_impossible()) found.run = static_cast<std::int32_t>(run);
-  }
-  return found;
-}
-
 /// A good layout, not proven: the best of the rough families if that is found soon, else whatever a beam finds.
 SweepResult PanelSolver::lay_roughly() {
   everything_.reset();
@@ -98,7 +81,8 @@ SweepResult PanelSolver::lay_roughly() {
     Sweep rough(*panel_, stage, std::max(places() / 4, kLeastRoughRoom), room_);
     SweepResult found;
     if (stage == Stage::Rough) found = rough.run(best_.cost, budget_ / 16);
-    if (found.outcome == SweepResult::Outcome::OutOfBudget || stage == Stage::Bare) found = rough.run_beam(best_.cost, kBeamWidth);
+    if (found.outcome == SweepResult::Outcome::OutOfBudget || stage == Stage::Bare)
+      found = rough.run_beam(best_.cost, kBeamWidth);
     if (found.outcome == SweepResult::Outcome::Best) return found;
   }
   return {};
@@ -174,11 +158,9 @@ bool PanelSolver::advance() {
   searched_ += all.expansions;
   first_term_ = everything_->next_first_term();
   switch (all.outcome) {
-    case SweepResult::Outcome::Unfinished:
-      raise_bound(all.bound);
-      return !(bound_ < best_.cost);
+    case SweepResult::Outcome::Unfinished: raise_bound(all.bound); return !(bound_ < best_.cost);
     case SweepResult::Outcome::NoneBetter:
-      if (!have_layout) stop_ = stop();
+      if (!have_layout) stop_ = PanelStop{true, -1, -1};
       bound_ = best_.cost;
       return true;
     case SweepResult::Outcome::Best:
@@ -212,13 +194,34 @@ std::expected<PanelAnswer, PanelStop> PanelSolver::found() {
 }
 
 std::expected<PanelAnswer, PanelStop> PanelSolver::solve() {
-  while (!advance()) {
-  }
+  while (!advance()) {}
   return found();
 }
 
 std::expected<PanelAnswer, PanelStop> solve_panel(const Panel& panel, std::int64_t budget) {
-  return PanelSolver(panel, budget, OutOfRoom::LayRoughly, Room(budget * kLooksOfBudget)).solve();
+  auto found = PanelSolver(panel, budget, OutOfRoom::LayRoughly, Room(budget * kLooksOfBudget)).solve();
+  Room naming(kLooksOfStops);
+  if (!found) return std::unexpected(located(panel, found.error(), naming));
+  return found;
+}
+
+PanelStop located(const Panel& panel, PanelStop stop, Room& room) {
+  if (!stop.proven) return stop;
+  Panel strict = panel;
+  strict.concedes = false;
+  stop.row = Sweep(strict, Stage::Everything, kBoundRoom, room).impossible_row();
+  if (stop.row < 0) return stop;
+  const Row& row = strict.rows[static_cast<std::size_t>(stop.row)];
+  Panel alone = strict;
+  alone.course_rows = {0};
+  for (std::size_t run = 0; run < row.runs.size() && stop.run < 0; ++run) {
+    alone.rows.assign(1, row);
+    alone.rows[0].runs.assign(1, row.runs[run]);
+    alone.rows[0].courses = {1};
+    Sweep single(alone, Stage::Everything, kBoundRoom, room);
+    if (single.root_bound().is_impossible()) stop.run = static_cast<std::int32_t>(run);
+  }
+  return stop;
 }
 
 std::optional<Cost> bound_panel(const Panel& panel) {

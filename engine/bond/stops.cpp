@@ -2,10 +2,9 @@
 
 #include <algorithm>
 #include <optional>
-#include <string>
+#include <utility>
 
 #include "bond/search.hpp"
-#include "measure/notation.hpp"
 
 namespace stringcourse::bond {
 namespace {
@@ -25,7 +24,8 @@ bool fills(const Panel& panel, const Row& row, RowRun run, std::int64_t longer) 
 }
 
 /// The smallest change of a run's length, in steps of the saw, that lets it be filled; within one unit.
-std::optional<std::int64_t> least_change(const Panel& panel, const Row& row, const RowRun& run, std::int64_t direction) {
+std::optional<std::int64_t> least_change(const Panel& panel, const Row& row, const RowRun& run,
+                                         std::int64_t direction) {
   std::int64_t longest = panel.cut_step;
   for (const PieceChoice& choice : row.choices) longest = std::max(longest, choice.length + panel.joint);
   for (std::int64_t change = panel.cut_step; change <= longest; change += panel.cut_step) {
@@ -34,13 +34,14 @@ std::optional<std::int64_t> least_change(const Panel& panel, const Row& row, con
   return std::nullopt;
 }
 
-std::string remedy_of(const Building& building, const Panel& panel, const Row& row, const RowRun& run) {
-  const std::optional<std::int64_t> longer = least_change(panel, row, run, 1), shorter = least_change(panel, row, run, -1);
-  const auto text = [&](std::int64_t change) { return tape_text(Length::nanometres(change), building.tape); };
-  if (longer && shorter) return "make this part of the wall " + text(*longer) + " longer or " + text(*shorter) + " shorter";
-  if (longer) return "make this part of the wall " + text(*longer) + " longer";
-  if (shorter) return "make this part of the wall " + text(*shorter) + " shorter";
-  return "move the opening or the corner beside it by half a unit";
+Fact remedy_of(const Panel& panel, const Row& row, const RowRun& run) {
+  const std::optional<std::int64_t> longer = least_change(panel, row, run, 1),
+                                    shorter = least_change(panel, row, run, -1);
+  if (longer && shorter)
+    return fact("stop-mend-longer-or-shorter", {Length::nanometres(*longer), Length::nanometres(*shorter)});
+  if (longer) return fact("stop-mend-longer", {Length::nanometres(*longer)});
+  if (shorter) return fact("stop-mend-shorter", {Length::nanometres(*shorter)});
+  return fact("stop-mend-move-beside");
 }
 
 /// The run can be filled, were it not for bars in it and bearings on it.
@@ -49,17 +50,17 @@ bool by_itself_fills(const Panel& panel, const PanelStop& stop) {
   return fills(panel, row, row.runs[static_cast<std::size_t>(stop.run)], 0);
 }
 
-/// A lintel of this stretch asked to bear a little more than a half unit, which then leaves too little for the unit beside
-/// it: what to ask for instead.
-std::string bearing_remedy(const Building& building, const PanelSite& site) {
+/// A lintel of this stretch asked to bear a little more than a half unit, which then leaves too little for the unit
+/// beside it: what to ask for instead. Else `remedy` alone.
+Fact with_bearing(const Building& building, const PanelSite& site, Fact remedy) {
   const Series& series = building.series_of(building.walls[static_cast<std::size_t>(site.wall)]);
   for (const std::int32_t index : site.one_piece) {
     const ResolvedOpening& opening = building.openings[static_cast<std::size_t>(index)];
     const Length over = opening.lintel->least_bearing - series.half;
     if (over <= Length() || over > series.joint) continue;
-    return "ask for a bearing of " + tape_text(series.half, building.tape) + ", one half unit, at " + opening.name + "; or ";
+    return fact("stop-mend-bearing-or", {series.half, opening.name, std::move(remedy)});
   }
-  return {};
+  return remedy;
 }
 
 Stopped stop_by_rule(const Building& building, const PanelSite& site, const Panel& panel, const PanelStop& stop) {
@@ -69,20 +70,19 @@ Stopped stop_by_rule(const Building& building, const PanelSite& site, const Pane
   stopped.end = Length::nanometres(site.to);
   stopped.last_course = static_cast<std::int32_t>(building.courses.size());
   if (!stop.proven) {
-    stopped.rule = "the search ran out of its budget before any layout was found";
-    stopped.remedy = "move an opening to a half-unit line, or split the wall with a control joint";
+    stopped.rule = fact("stopped-by-limit");
+    stopped.remedy = fact("stop-mend-split");
     return stopped;
   }
   if (std::ranges::any_of(panel.rows, [](const Row& row) { return row.choices.empty(); })) {
-    stopped.rule = "a one-piece lintel finds no masonry of this wall to bear on, clear of corners and control joints";
-    stopped.remedy = "move the opening from the corner or joint by half a unit, ask for a shorter bearing, or build the lintel of units";
+    stopped.rule = fact("stopped-by-bearing");
+    stopped.remedy = fact("stop-mend-lintel");
     return stopped;
   }
   const bool run_is_known = stop.row >= 0 && stop.run >= 0;
   if (!run_is_known || by_itself_fills(panel, stop)) {
-    stopped.rule = stop.row < 0 ? "each course can be filled, but no two rows keep a lap of a quarter unit with the bars in their cells"
-                                : "no row keeps the fixed bars in whole cells and uncut units under the bearings";
-    stopped.remedy = "move an opening or a bar to a half-unit line, or ask for another lintel bearing";
+    stopped.rule = fact(stop.row < 0 ? "stopped-by-laps" : "stopped-by-bars");
+    stopped.remedy = fact("stop-mend-bars");
     return stopped;
   }
   const Row& row = panel.rows[static_cast<std::size_t>(stop.row)];
@@ -92,16 +92,13 @@ Stopped stop_by_rule(const Building& building, const PanelSite& site, const Pane
   stopped.start = Length::nanometres(run.start + site.from);
   stopped.end = Length::nanometres(run.end + site.from);
   if (run.end < run.start) {
-    stopped.rule = "the ends of this part of the wall overlap by " + tape_text(stopped.start - stopped.end, building.tape) +
-                   ": the corner units or the lintel beside it take more room than there is";
-    stopped.remedy = remedy_of(building, panel, row, run);
-    return stopped;
+    stopped.rule = fact("stopped-by-ends", {stopped.start - stopped.end});
+  } else {
+    stopped.rule =
+        fact("stopped-by-pieces", {Length::nanometres(panel.least_piece), Length::nanometres(panel.joint_least),
+                                   Length::nanometres(panel.joint_most), stopped.end - stopped.start});
   }
-  stopped.rule = "no pieces of at least " + tape_text(Length::nanometres(panel.least_piece), building.tape) + " with joints from " +
-                 tape_text(Length::nanometres(panel.joint_least), building.tape) + " to " +
-                 tape_text(Length::nanometres(panel.joint_most), building.tape) + " fill " +
-                 tape_text(stopped.end - stopped.start, building.tape);
-  stopped.remedy = remedy_of(building, panel, row, run);
+  stopped.remedy = remedy_of(panel, row, run);
   return stopped;
 }
 
@@ -109,7 +106,7 @@ Stopped stop_by_rule(const Building& building, const PanelSite& site, const Pane
 
 Stopped stop_of(const Building& building, const PanelSite& site, const Panel& panel, const PanelStop& stop) {
   Stopped stopped = stop_by_rule(building, site, panel, stop);
-  stopped.remedy = bearing_remedy(building, site) + stopped.remedy;
+  stopped.remedy = with_bearing(building, site, std::move(stopped.remedy));
   return stopped;
 }
 

@@ -9,7 +9,6 @@ namespace {
 
 constexpr std::int32_t kNothing = -1;
 
-
 std::uint64_t hash_words(const std::int32_t* words, std::size_t count) {
   std::uint64_t hash = 0x2545f4914f6cdd1dULL;
   for (std::size_t i = 0; i < count; ++i) {
@@ -190,7 +189,8 @@ SweepResult Sweep::run_within(const Key& cutoff, std::int64_t budget) {
 SweepResult Sweep::run_beam(const Key& cutoff, std::size_t width) {
   SweepResult result;
   const int widenings = pairs_.empty() ? 1 : 6;
-  for (int widening = 0; widening < widenings && result.outcome != SweepResult::Outcome::Best && !ran_out(); ++widening) {
+  for (int widening = 0; widening < widenings && result.outcome != SweepResult::Outcome::Best && !ran_out();
+       ++widening) {
     static_cast<void>(allow(widening == 0 ? allowance_ : allowance_ * 2 + 4));
     if (!ran_out()) result = run_beam_within(cutoff, width);
   }

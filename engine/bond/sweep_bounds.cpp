@@ -2,6 +2,7 @@
 #include "bond/sweep.hpp"
 
 #include <algorithm>
+#include <numeric>
 
 namespace stringcourse::bond {
 namespace {
@@ -14,14 +15,18 @@ bool is_alike(const RowRun& a, const RowRun& b) {
          a.start_lintel == b.start_lintel && a.end_lintel == b.end_lintel;
 }
 bool is_alike(const PieceChoice& a, const PieceChoice& b) {
-  return a.length == b.length && a.is_cut == b.is_cut && a.corner == b.corner && a.half == b.half && a.weight == b.weight &&
+  return a.length == b.length && a.is_cut == b.is_cut && a.corner == b.corner && a.half == b.half &&
+         a.weight == b.weight &&
          std::ranges::equal(a.cells, b.cells, [](const Cell& x, const Cell& y) { return is_alike(x, y); });
 }
 bool is_alike(const Row& a, const Row& b) {
-  return a.courses.size() == b.courses.size() && a.make_up_from == b.make_up_from && a.uncut_zones.empty() && b.uncut_zones.empty() &&
+  return a.courses.size() == b.courses.size() && a.make_up_from == b.make_up_from && a.uncut_zones.empty() &&
+         b.uncut_zones.empty() &&
          std::ranges::equal(a.runs, b.runs, [](const RowRun& x, const RowRun& y) { return is_alike(x, y); }) &&
-         std::ranges::equal(a.choices, b.choices, [](const PieceChoice& x, const PieceChoice& y) { return is_alike(x, y); }) &&
-         std::ranges::equal(a.make_up_cells, b.make_up_cells, [](const Cell& x, const Cell& y) { return is_alike(x, y); });
+         std::ranges::equal(a.choices, b.choices,
+                            [](const PieceChoice& x, const PieceChoice& y) { return is_alike(x, y); }) &&
+         std::ranges::equal(a.make_up_cells, b.make_up_cells,
+                            [](const Cell& x, const Cell& y) { return is_alike(x, y); });
 }
 
 }  // namespace
@@ -47,7 +52,8 @@ Sweep::Sweep(const Panel& panel, Stage stage, std::int64_t places, Room& room)
     cut_short_ = cut_short_ || reaches_[r]->too_large() || graphs_.back().is_cut_short();
   }
   find_alike();
-  for (std::size_t r = 0; r < panel.rows.size(); ++r) row_bounds_.emplace_back(graph(static_cast<std::int32_t>(r)), *room_);
+  for (std::size_t r = 0; r < panel.rows.size(); ++r)
+    row_bounds_.emplace_back(graph(static_cast<std::int32_t>(r)), *room_);
   const std::int64_t window = std::max({panel.least_lap, panel.short_lap_below, panel.match_within});
   memory_ = static_cast<std::size_t>(window / std::max<std::int64_t>(least_module, 1)) + 2;
   stride_ = panel.rows.size() * (1 + memory_);
@@ -94,7 +100,8 @@ void Sweep::make_sharings(Stage stage) {
     return;
   }
   const auto same_band = [&](const Edge& edge) {
-    return panel_->rows[static_cast<std::size_t>(edge.first)].band == panel_->rows[static_cast<std::size_t>(edge.second)].band;
+    return panel_->rows[static_cast<std::size_t>(edge.first)].band ==
+           panel_->rows[static_cast<std::size_t>(edge.second)].band;
   };
   const bool all_terms = stage != Stage::Whole && order_ != Order::Weighted;
   const std::vector<Edge> nothing;
@@ -114,7 +121,9 @@ std::int32_t Sweep::pair_of(const Edge& edge) {
   const auto same_terms = [&](const PairTerms& terms) {
     return terms.pieces == edge.terms.pieces && terms.laps == edge.terms.laps && terms.shifts == edge.terms.shifts;
   };
-  const auto alike = [&](std::int32_t a, std::int32_t b) { return alike_[static_cast<std::size_t>(a)] == alike_[static_cast<std::size_t>(b)]; };
+  const auto alike = [&](std::int32_t a, std::int32_t b) {
+    return alike_[static_cast<std::size_t>(a)] == alike_[static_cast<std::size_t>(b)];
+  };
   const std::size_t added = pairs_.size();
   std::size_t same = added;
   for (std::size_t p = 0; p < added; ++p) {
@@ -126,14 +135,16 @@ std::int32_t Sweep::pair_of(const Edge& edge) {
   if (same < added) {
     pairs_.push_back(Pair{edge, pairs_[same].bound, same});
   } else {
-    pairs_.push_back(Pair{edge, std::make_shared<PairBound>(*panel_, graph(edge.first), graph(edge.second), edge.terms), added});
+    pairs_.push_back(
+        Pair{edge, std::make_shared<PairBound>(*panel_, graph(edge.first), graph(edge.second), edge.terms), added});
     pairs_.back().bound->share_room(&places_, room_);
   }
   return static_cast<std::int32_t>(added);
 }
 
 bool Sweep::ran_out() const {
-  return cut_short_ || room_->is_out() || std::ranges::any_of(pairs_, [](const Pair& pair) { return pair.bound->ran_out(); });
+  return cut_short_ || room_->is_out() ||
+         std::ranges::any_of(pairs_, [](const Pair& pair) { return pair.bound->ran_out(); });
 }
 
 /// Pairs rows along `edges`, greedily, each row once; then adds what the remaining edges of `rest` cost, pieces free.
@@ -151,18 +162,17 @@ void Sweep::add_sharing(const std::vector<Edge>& edges, const std::vector<Edge>&
   }
   const std::size_t counted = sharing.pairs.size();
   for (Edge edge : rest) {
-    const bool paired = std::any_of(sharing.pairs.begin(), sharing.pairs.begin() + static_cast<std::ptrdiff_t>(counted), [&](std::int32_t p) {
-      const Edge& known = pairs_[static_cast<std::size_t>(p)].edge;
-      return known.first == edge.first && known.second == edge.second && known.terms.laps > 0;
-    });
+    const bool paired = std::any_of(
+        sharing.pairs.begin(), sharing.pairs.begin() + static_cast<std::ptrdiff_t>(counted), [&](std::int32_t p) {
+          const Edge& known = pairs_[static_cast<std::size_t>(p)].edge;
+          return known.first == edge.first && known.second == edge.second && known.terms.laps > 0;
+        });
     if (paired) continue;
     edge.terms.pieces = PairTerms::Pieces::Free;
     sharing.pairs.push_back(pair_of(edge));
   }
   sharings_.push_back(std::move(sharing));
 }
-
-
 
 PairPlace Sweep::place_of(const std::int32_t* words, const Edge& edge) {
   const std::int32_t* first = words + row_offset(edge.first);
@@ -229,6 +239,10 @@ bool Sweep::build_sharing(const Sharing& sharing, std::uint64_t allowance, Allow
     taken += pair.least_first_term();
     note_sure(taken);
   }
+  if (laps_first()) {
+    for (const std::int32_t index : sharing.pairs) note_least(pairs_[static_cast<std::size_t>(index)]);
+    taken = std::max(taken, least_of_all_edges());
+  }
   if (taken > allowance) {
     missing(taken);
     return false;
@@ -244,6 +258,18 @@ bool Sweep::build_sharing(const Sharing& sharing, std::uint64_t allowance, Allow
     if (pairs_[p].edge.terms.laps > 0) pair.close_unused();
   }
   return true;
+}
+
+/// Short laps are what two rows cost each other, never a row by itself: what each two take at least adds up.
+void Sweep::note_least(const Pair& pair) {
+  for (std::size_t e = 0; e < lying_.size(); ++e) {
+    if (lying_[e].first == pair.edge.first && lying_[e].second == pair.edge.second && pair.edge.terms.laps > 0)
+      least_of_edge_[e] = std::max(least_of_edge_[e], pair.bound->least_first_term());
+  }
+}
+
+std::uint64_t Sweep::least_of_all_edges() const {
+  return std::accumulate(least_of_edge_.begin(), least_of_edge_.end(), std::uint64_t{0});
 }
 
 void Sweep::note_sure(std::uint64_t first_term) {
@@ -265,6 +291,28 @@ Sweep::Allowed Sweep::allow(std::uint64_t allowance) {
   return allowed;
 }
 
+/// What each two rows that lie on one another take at least, before any of them looks farther.
+bool Sweep::find_least_of_edges(std::uint64_t allowance, Allowed& allowed) {
+  std::uint64_t taken = 0;
+  for (const std::int32_t index : sharings_.front().pairs) {
+    Pair& pair = pairs_[static_cast<std::size_t>(index)];
+    if (pair.edge.terms.laps == 0) continue;
+    if (places_ < 0 || room_->is_out()) return false;
+    if (!pair.bound->find_least(allowance > taken ? allowance - taken : 0)) {
+      note_sure(taken + pair.bound->surely_at_least());
+      if (pair.bound->next_allowance())
+        allowed.next = std::max(allowed.next.value_or(0), taken + *pair.bound->next_allowance());
+      return false;
+    }
+    taken += pair.bound->least_first_term();
+    note_sure(taken);
+    note_least(pair);
+  }
+  if (taken <= allowance) return true;
+  allowed.next = std::max(allowed.next.value_or(0), taken);
+  return false;
+}
+
 Sweep::Allowed Sweep::build_all(std::uint64_t allowance) {
   allowance_ = allowance;
   Allowed allowed;
@@ -275,11 +323,14 @@ Sweep::Allowed Sweep::build_all(std::uint64_t allowance) {
   }
   std::vector<char> built(pairs_.size(), 0);
   all_open_ = true;
+  least_of_edge_.assign(lying_.size(), 0);
+  if (laps_first() && !sharings_.empty() && !find_least_of_edges(allowance, allowed)) return allowed;
   for (const Sharing& sharing : sharings_) {
     // First the pairs that count pieces: what they close need not be looked at by those that count laps alone.
     Sharing counting{{}, sharing.alone};
     for (const std::int32_t pair : sharing.pairs) {
-      if (pairs_[static_cast<std::size_t>(pair)].edge.terms.pieces == PairTerms::Pieces::Counted) counting.pairs.push_back(pair);
+      if (pairs_[static_cast<std::size_t>(pair)].edge.terms.pieces == PairTerms::Pieces::Counted)
+        counting.pairs.push_back(pair);
     }
     if (!build_sharing(counting, allowance, allowed, built)) return allowed;
     if (!build_sharing(sharing, allowance, allowed, built)) return allowed;
@@ -293,16 +344,15 @@ std::int32_t Sweep::impossible_row() {
     built_for_.reset();
     graphs_[row].open_all_families();
     row_bounds_[row] = RowBound(graph(static_cast<std::int32_t>(row)), *room_);
-    if (row_bounds_[row].from(graph(static_cast<std::int32_t>(row)).root()).is_impossible()) return static_cast<std::int32_t>(row);
+    if (row_bounds_[row].from(graph(static_cast<std::int32_t>(row)).root()).is_impossible())
+      return static_cast<std::int32_t>(row);
   }
   return kNothing;
 }
 
 std::uint64_t Sweep::least_deviation() {
   std::uint64_t sum = 0;
-  for (std::size_t row = 0; row < graphs_.size(); ++row) {
-    sum += graphs_[row].least_deviation();
-  }
+  for (std::size_t row = 0; row < graphs_.size(); ++row) { sum += graphs_[row].least_deviation(); }
   return sum;
 }
 

@@ -51,7 +51,9 @@ std::vector<Marks> without(const std::vector<Marks>& marks, const Marks& taken) 
 }
 
 WallCells::WallCells(const Building& building, const Layout& layout, std::int32_t wall)
-    : building_(&building), layout_(&layout), series_(&building.series_of(building.walls[static_cast<std::size_t>(wall)])) {
+    : building_(&building),
+      layout_(&layout),
+      series_(&building.series_of(building.walls[static_cast<std::size_t>(wall)])) {
   mark_ = tape_step(building.tape).in_nanometres();
   radius_ = (building.bars->diameter.in_nanometres() + 1) / 2 + building.bars->clearance.in_nanometres();
   const auto first = std::ranges::lower_bound(layout.runs, wall, {}, &Run::wall);
@@ -60,7 +62,8 @@ WallCells::WallCells(const Building& building, const Layout& layout, std::int32_
 }
 
 std::vector<Marks> WallCells::marks_between(Length from, Length to) const {
-  std::vector<Marks> marks{{last_mark(Exact::at(from.in_nanometres()), mark_) + 1, last_mark(Exact::at(to.in_nanometres() - 1), mark_)}};
+  std::vector<Marks> marks{
+      {last_mark(Exact::at(from.in_nanometres()), mark_) + 1, last_mark(Exact::at(to.in_nanometres() - 1), mark_)}};
   std::vector<Held> below;
   for (std::int32_t course = 1; course <= static_cast<std::int32_t>(building_->courses.size()); ++course) {
     std::vector<Held> here = cells_in(course, from, to);

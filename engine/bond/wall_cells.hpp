@@ -21,10 +21,11 @@ class WallCells {
   /// Only for a building with bars.
   WallCells(const Building& building, const Layout& layout, std::int32_t wall);
 
-  /// Marks between two places at which a bar stands in a whole cell of every course with its clearance, and the cells of
-  /// neighbouring courses share the grout-space table's length.
+  /// Marks between two places at which a bar stands in a whole cell of every course with its clearance, and the cells
+  /// of neighbouring courses share the grout-space table's length.
   [[nodiscard]] std::vector<Marks> marks_between(Length from, Length to) const;
-  /// Marks that share a cell with a bar at this place, in one course or another. Empty (from > to) where no cell holds it.
+  /// Marks that share a cell with a bar at this place, in one course or another. Empty (from > to) where no cell holds
+  /// it.
   [[nodiscard]] Marks marks_beside(Length bar) const;
   /// Length of one mark, in nanometres.
   [[nodiscard]] std::int64_t mark() const { return mark_; }

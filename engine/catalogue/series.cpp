@@ -9,10 +9,11 @@
 namespace stringcourse {
 namespace {
 
-/// In the order of Kind.
+/// In the order of UnitKind.
 constexpr std::array<std::string_view, kKindCount> kKindNames{
-    "full",   "half",     "corner",       "corner-set", "open-end",  "open-both",     "bond-beam",      "bond-beam-half", "lintel",
-    "lintel-half", "sash", "sash-half",   "cleanout",   "cleanout-half", "half-high", "half-high-half", "solid"};
+    "full",      "half",           "corner",    "corner-set",     "open-end", "open-both",
+    "bond-beam", "bond-beam-half", "lintel",    "lintel-half",    "sash",     "sash-half",
+    "cleanout",  "cleanout-half",  "half-high", "half-high-half", "solid"};
 
 /// In the order of Knowledge.
 constexpr std::array<std::string_view, 8> kKnowledgeNames{"seen",     "second-hand",     "reproduced", "derived",
@@ -26,13 +27,7 @@ std::vector<Series> all_series() {
 
 }  // namespace
 
-std::string_view kind_name(Kind kind) { return kKindNames[static_cast<std::size_t>(kind)]; }
-
-std::optional<Kind> kind_from_name(std::string_view name) {
-  const auto found = std::ranges::find(kKindNames, name);
-  if (found == kKindNames.end()) return std::nullopt;
-  return static_cast<Kind>(found - kKindNames.begin());
-}
+std::string_view kind_name(UnitKind kind) { return kKindNames[static_cast<std::size_t>(kind)]; }
 
 std::string_view knowledge_name(Knowledge knowledge) { return kKnowledgeNames[static_cast<std::size_t>(knowledge)]; }
 

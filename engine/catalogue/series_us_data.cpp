@@ -8,28 +8,27 @@
 //   cells                         from length and webs: equal webs, cells alike              derived
 //   special unit at a corner      US Navy builder manual ch. 8, where thickness is not half a unit: seen
 //   parts of the corner sets      common practice
-//   joint range +- 1/8, least piece 4 in nominal, short lap 1/2 in, saw to 1/16, relaxed piece 2 in, half-high 4 in
-//   nominal, kinds made           common practice
+//   joint range, short lap        rules "joint-range" and "short-lap"                        common practice
+//   least piece 4 in nominal, saw to 1/16, relaxed piece 2 in, half-high 4 in nominal, kinds made: common practice
 #include "catalogue/data.hpp"
+#include "catalogue/rules.hpp"
 
 namespace stringcourse::data {
 namespace {
 
-constexpr Length kFull = Length::sixteenths(250);      // 15 5/8 in
-constexpr Length kHalf = Length::sixteenths(122);      // 7 5/8 in
-constexpr Length kHalfHigh = Length::sixteenths(58);   // 3 5/8 in
-constexpr Length kJoint = Length::sixteenths(6);       // 3/8 in
-constexpr Length kJointTolerance = Length::sixteenths(2);
+constexpr Length kFull = Length::sixteenths(250);       // 15 5/8 in
+constexpr Length kHalf = Length::sixteenths(122);       // 7 5/8 in
+constexpr Length kHalfHigh = Length::sixteenths(58);    // 3 5/8 in
+constexpr Length kJoint = Length::sixteenths(6);        // 3/8 in
 constexpr Length kLeastPiece = Length::sixteenths(58);  // 4 in as laid
-constexpr Length kShortLapMargin = Length::sixteenths(8);
 constexpr Length kCutStep = Length::sixteenths(1);
 constexpr Length kRelaxedPiece = Length::inches(2);
 
-constexpr Length kShell4 = Length::sixteenths(12);   // 3/4 in
-constexpr Length kShell6 = Length::sixteenths(16);   // 1 in
-constexpr Length kShell8 = Length::sixteenths(20);   // 1 1/4 in, and wider
-constexpr Length kWeb6 = Length::sixteenths(16);     // 1 in, 6 and 8 in units
-constexpr Length kWeb10 = Length::sixteenths(18);    // 1 1/8 in, and wider
+constexpr Length kShell4 = Length::sixteenths(12);  // 3/4 in
+constexpr Length kShell6 = Length::sixteenths(16);  // 1 in
+constexpr Length kShell8 = Length::sixteenths(20);  // 1 1/4 in, and wider
+constexpr Length kWeb6 = Length::sixteenths(16);    // 1 in, 6 and 8 in units
+constexpr Length kWeb10 = Length::sixteenths(18);   // 1 1/8 in, and wider
 
 /// Two cells between three equal webs.
 std::vector<CellSpan> two_cells(Length web) {
@@ -40,22 +39,24 @@ std::vector<CellSpan> two_cells(Length web) {
 /// One cell between two webs.
 std::vector<CellSpan> one_cell(Length web) { return {{web, kHalf - web}}; }
 
-std::vector<Kind> grouted_kinds() {
-  return {Kind::Full,     Kind::Half,     Kind::Corner,   Kind::OpenEnd,      Kind::OpenBoth, Kind::BondBeam, Kind::BondBeamHalf,
-          Kind::Lintel,   Kind::LintelHalf, Kind::Sash,   Kind::SashHalf,     Kind::Cleanout, Kind::CleanoutHalf,
-          Kind::HalfHigh, Kind::HalfHighHalf, Kind::Solid};
+std::vector<UnitKind> grouted_kinds() {
+  return {UnitKind::Full,         UnitKind::Half,     UnitKind::Corner,       UnitKind::OpenEnd,
+          UnitKind::OpenBoth,     UnitKind::BondBeam, UnitKind::BondBeamHalf, UnitKind::Lintel,
+          UnitKind::LintelHalf,   UnitKind::Sash,     UnitKind::SashHalf,     UnitKind::Cleanout,
+          UnitKind::CleanoutHalf, UnitKind::HalfHigh, UnitKind::HalfHighHalf, UnitKind::Solid};
 }
 
-std::vector<Kind> grouted_kinds_with_corner_set() {
-  std::vector<Kind> kinds = grouted_kinds();
-  kinds.insert(kinds.begin() + 3, Kind::CornerSet);
+std::vector<UnitKind> grouted_kinds_with_corner_set() {
+  std::vector<UnitKind> kinds = grouted_kinds();
+  kinds.insert(kinds.begin() + 3, UnitKind::CornerSet);
   return kinds;
 }
 
 Source hollow_source() {
-  return {"sizes: NCMA TEK 2-1A (1995); least face shells and webs: ASTM C90-06 as drawn in NCMA TEK 14-1B fig. 1; "
-          "cells from equal webs; joint: TMS 602; limits and kinds: common practice",
-          Knowledge::Seen};
+  return {
+      "sizes: NCMA TEK 2-1A (1995); least face shells and webs: ASTM C90-06 as drawn in NCMA TEK 14-1B fig. 1; "
+      "cells from equal webs; joint: TMS 602; limits and kinds: common practice",
+      Knowledge::Seen};
 }
 
 /// What all five share; the rest is left for each to fill.
@@ -70,9 +71,9 @@ Series modular(std::string id, std::string title, Length thickness, Length face_
   series.height = kHalf;
   series.half_high = kHalfHigh;
   series.joint = kJoint;
-  series.joint_tolerance = kJointTolerance;
+  series.joint_tolerance = limit_of("joint-range", Tape::Inches);
   series.least_piece = kLeastPiece;
-  series.short_lap_margin = kShortLapMargin;
+  series.short_lap_margin = limit_of("short-lap", Tape::Inches);
   series.cut_step = kCutStep;
   series.relaxed_piece = kRelaxedPiece;
   series.face_shell = face_shell;
@@ -86,7 +87,8 @@ Series us_4() {
   Series series = modular("us-4", "4 in block, 3 5/8 x 7 5/8 x 15 5/8 in", Length::sixteenths(58), kShell4);
   series.grouts = false;
   series.corner_set = corner_set({"4 in plain-end unit", "4 in filler"});  // 3 5/8 + 3/8 + 3 5/8 = 7 5/8
-  series.made = {Kind::Full, Kind::Half, Kind::Corner, Kind::CornerSet, Kind::HalfHigh, Kind::HalfHighHalf, Kind::Solid};
+  series.made = {UnitKind::Full,     UnitKind::Half,         UnitKind::Corner, UnitKind::CornerSet,
+                 UnitKind::HalfHigh, UnitKind::HalfHighHalf, UnitKind::Solid};
   return series;
 }
 

@@ -9,6 +9,15 @@
 namespace stringcourse {
 
 template <>
+inline constexpr std::array<std::string_view, 3> kEnumNames<GroutInto>{"cell", "beam", "lintel"};
+template <>
+inline constexpr std::array<std::string_view, 7> kEnumNames<steel::WireEnd>{
+    "corner", "control-joint", "jamb", "free", "junction", "tee", "lintel"};
+template <>
+inline constexpr std::array<std::string_view, 5> kEnumNames<supply::HeadWay>{"pack", "raise", "sill", "lower", "cut"};
+template <>
+inline constexpr std::array<std::string_view, 4> kEnumNames<ground::TopWork>{"stands", "pack", "bed", "plane"};
+template <>
 inline constexpr std::array<std::string_view, 10> kEnumNames<RunEnd>{
     "through-corner", "butt-corner",       "jamb",      "free-end",  "control-joint", "tied-junction",
     "lapped-butt",    "entering-junction", "slot-side", "lintel-end"};
@@ -35,17 +44,21 @@ inline constexpr std::array<std::string_view, 10> kEnumNames<Concession::What>{
     "joints",    "bar",      "bar-cells",   "bar-spacing", "cut-under-bearing",
     "short-lap", "cut-face", "stacked-lap", "corner",      "bare"};
 template <>
+inline constexpr std::array<std::string_view, 6> kEnumNames<NewPart>{"door",     "window",          "overhead",
+                                                                     "man-door", "single-overhead", "inner-wall"};
+template <>
+inline constexpr std::array<std::string_view, 4> kEnumNames<NextReading::What>{"tape", "rod", "edge", "dowel"};
+template <>
 inline constexpr std::array<std::string_view, 6> kEnumNames<OfferWhat>{
     "move-opening", "move-near-jamb", "move-far-jamb", "move-head", "change-side", "change-width"};
+template <>
+inline constexpr std::array<std::string_view, 4> kEnumNames<Answered>{"yes", "no", "cannot-tell", "not-read"};
 template <>
 inline constexpr std::array<std::string_view, 4> kEnumNames<ground::Verdict>{"fits", "does-not-fit", "cannot-tell",
                                                                              "not-read"};
 template <>
 inline constexpr std::array<std::string_view, 5> kEnumNames<ground::TapeAsFound::State>{
     "no-readings", "adjusted", "not-determinate", "impossible", "too-large"};
-template <>
-inline constexpr std::array<std::string_view, 9> kEnumNames<ground::BedChoice::What>{
-    "level", "grout-first-course", "tilt-course", "grind", "rip-units", "levelling-strip", "half-high", "step", "curb"};
 template <>
 inline constexpr std::array<std::string_view, 6> kEnumNames<setout::MarkKind>{
     "block-end", "near-jamb", "far-jamb", "joint-near-edge", "joint-far-edge", "bar-centre"};
@@ -56,8 +69,6 @@ template <>
 inline constexpr std::array<std::string_view, 4> kEnumNames<laying::Correction::What>{"joints", "saw-cut", "lay-again",
                                                                                       "cannot-be"};
 template <>
-inline constexpr std::array<std::string_view, 2> kEnumNames<laying::RuleSet>{"us", "uk"};
-template <>
 inline constexpr std::array<std::string_view, 4> kEnumNames<laying::UnitCorner>{"near-outer", "near-inner", "far-outer",
                                                                                 "far-inner"};
 template <>
@@ -65,6 +76,14 @@ inline constexpr std::array<std::string_view, 3> kEnumNames<laying::ClosurePiece
 template <>
 inline constexpr std::array<std::string_view, 6> kEnumNames<HoldPoint>{"order",   "pour",  "first-course",
                                                                        "lintels", "grout", "top"};
+template <>
+inline constexpr std::array<std::string_view, 10> kEnumNames<SoldIn>{
+    "each",    "bags",   "lengths", "cubic-feet", "tenths-of-a-cubic-metre", "quarters-of-a-cubic-yard",
+    "gallons", "litres", "feet",    "metres"};
+template <>
+inline constexpr std::array<std::string_view, 3> kEnumNames<PaceFrom>{"assumed", "log", "stated"};
+template <>
+inline constexpr std::array<std::string_view, 3> kEnumNames<UnsureBy>{"assumed", "log", "stated"};
 /// Hold points count from 1.
 [[nodiscard]] inline std::string_view enum_name(HoldPoint point) { return hold_point_name(point); }
 

@@ -72,4 +72,17 @@ class JsonOut {
   bool break_next_ = false;
 };
 
+/// A document as one text.
+template <typename Fill>
+[[nodiscard]] std::string json_text(Fill&& fill) {
+  std::string text;
+  JsonOut out([&](std::string_view bytes) {
+    text += bytes;
+    return true;
+  });
+  fill(out);
+  out.end_line();
+  return out.finish() ? text : std::string();
+}
+
 }  // namespace stringcourse

@@ -66,7 +66,7 @@ struct Shown<CourseAlone> {
 namespace stringcourse {
 
 bool write_course(JsonOut& out, const Answer& answer, const CourseAsked& asked) {
-  const int wall = laying::wall_of(answer.building, asked.side);
+  const int wall = laying::wall_named(answer.building, asked.side);
   if (wall < 0 || asked.course < 1 || asked.course > static_cast<int>(answer.building.courses.size())) return false;
   const laying::HowLaid how = answer.laid ? answer.laid->how : laying::how_laid(answer.job, answer.building);
   const std::vector<bool> counts = laying::entries_that_count(answer.job);

@@ -10,16 +10,7 @@
 
 namespace stringcourse {
 
-/// One thing that a hold point still lacks.
-struct Lack {
-  HoldPoint hold_point = HoldPoint::Order;
-  std::string text;   // one sentence
-  std::string place;  // JSON pointer into the job, or "" for the whole
-};
-/// What the job does not say yet and a hold point asks. Sorted by hold point.
-[[nodiscard]] std::vector<Lack> lacks_of(const Answer& answer);
-
-/// [{"code", "title", "asks": [questions], "lacks": [{"text", "place"}]}] of the six hold points.
+/// The six hold points, as the answer document has them.
 void write_hold_points(JsonOut& out, const Answer& answer);
 
 /// What a tapped unit is: {"name", "side", "course", "number", "kind", ..., "above", "below"}. False, and nothing is
@@ -37,8 +28,8 @@ struct CourseAsked {
 /// such.
 bool write_course(JsonOut& out, const Answer& answer, const CourseAsked& asked);
 
-/// {"names", "courses", "kinds", "cut", "boxes", "bars"}: every unit as a box [x, y, z, dx, dy, dz] in micrometres,
-/// x to the east, y to the north, z up from the datum; every bar as [x, y, z from, z to, diameter].
+/// {"names", "courses", "kinds", "cut", "marks", "fills", "boxes", "bars"}: every unit as a box [x, y, z, dx, dy, dz]
+/// in micrometres, x to the east, y to the north, z up from the datum; every bar as [x, y, z from, z to, diameter].
 void write_solids(JsonOut& out, const Answer& answer);
 
 }  // namespace stringcourse

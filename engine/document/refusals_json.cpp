@@ -11,7 +11,8 @@ std::string refusals_json(const Refusals& refusals) {
     text += bytes;
     return true;
   });
-  static const Answer nothing;
+  Answer nothing;
+  nothing.building.tape = refusals.tape;
   document::put(out, document::View{nothing}, refusals);
   out.end_line();
   return out.finish() ? text : std::string();

@@ -43,7 +43,7 @@ class SchemaOf {
     length_definition("length", "A length.", "exact, in the job's tape", "the same, whole nanometres");
     length_definition("found_length", "A value worked out of readings.", "rounded once, in the job's tape",
                       "not rounded to the tape");
-    choice_definition<Kind>("kind");
+    choice_definition<UnitKind>("kind");
     define_parts<Of>();
     json_.close_object();
     json_.close_object();
@@ -111,28 +111,19 @@ class SchemaOf {
 
   template <class Value>
   void keywords() {
-    if constexpr (std::is_same_v<Value, bool>)
-      json_.text_member("type", "boolean");
+    if constexpr (std::is_same_v<Value, bool>) json_.text_member("type", "boolean");
     else if constexpr (std::is_integral_v<Value> || std::is_same_v<Value, Nanometres>)
       json_.text_member("type", "integer");
-    else if constexpr (std::is_same_v<Value, Length>)
-      refer("length");
-    else if constexpr (std::is_same_v<Value, Rounded>)
-      refer("found_length");
-    else if constexpr (std::is_same_v<Value, Verbatim>)
-      json_.text_member("type", "object");
-    else if constexpr (std::is_same_v<Value, PlanPoint>)
-      tuple<std::int64_t>(2, "[east, north], whole nanometres");
-    else if constexpr (std::is_same_v<Value, Kind>)
-      refer("kind");
-    else if constexpr (std::is_enum_v<Value>)
-      choice<Value>();
-    else if constexpr (HasShown<Value>)
-      refer(Shown<Value>::name);
-    else if constexpr (std::is_convertible_v<Value, std::string_view>)
+    else if constexpr (std::is_same_v<Value, Length>) refer("length");
+    else if constexpr (std::is_same_v<Value, Rounded>) refer("found_length");
+    else if constexpr (std::is_same_v<Value, Verbatim>) json_.text_member("type", "object");
+    else if constexpr (std::is_same_v<Value, PlanPoint>) tuple<std::int64_t>(2, "[east, north], whole nanometres");
+    else if constexpr (std::is_same_v<Value, UnitKind>) refer("kind");
+    else if constexpr (std::is_enum_v<Value>) choice<Value>();
+    else if constexpr (HasShown<Value>) refer(Shown<Value>::name);
+    else if constexpr (std::is_convertible_v<Value, std::string_view> || std::is_same_v<Value, Fact>)
       json_.text_member("type", "string");
-    else
-      list<Value>();
+    else list<Value>();
   }
 
   template <class List>
@@ -167,8 +158,8 @@ class SchemaOf {
   void choice() {
     json_.key("enum");
     json_.open_list();
-    if constexpr (std::is_same_v<Enum, Kind>) {
-      for (std::size_t k = 0; k < kKindCount; ++k) json_.text(enum_name(static_cast<Kind>(k)));
+    if constexpr (std::is_same_v<Enum, UnitKind>) {
+      for (std::size_t k = 0; k < kKindCount; ++k) json_.text(enum_name(static_cast<UnitKind>(k)));
     } else {
       for (const std::string_view word : kEnumNames<Enum>) json_.text(word);
     }
@@ -217,10 +208,8 @@ class SchemaOf {
   template <class Value>
   void define_within() {
     using Entry = typename EntryOf<Value>::Type;
-    if constexpr (HasShown<Value>)
-      define<Value>();
-    else if constexpr (!std::is_void_v<Entry>)
-      define_within<Entry>();
+    if constexpr (HasShown<Value>) define<Value>();
+    else if constexpr (!std::is_void_v<Entry>) define_within<Entry>();
   }
   template <HasShown Of>
   void define() {

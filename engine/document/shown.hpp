@@ -18,6 +18,7 @@
 #include <utility>
 
 #include "answer/answer.hpp"
+#include "words/language.hpp"
 
 namespace stringcourse::document {
 
@@ -29,9 +30,11 @@ enum class Placed { Write, Omit };
 struct View {
   const Answer& answer;
   Placed placed = Placed::Write;
+  const words::Language& language = words::english();
 
   [[nodiscard]] const Building& building() const { return answer.building; }
   [[nodiscard]] Tape tape() const { return answer.building.tape; }
+  [[nodiscard]] words::Reader reader() const { return {tape(), language}; }
   [[nodiscard]] const Wall& wall(int index) const { return answer.building.walls[static_cast<std::size_t>(index)]; }
   [[nodiscard]] const ResolvedOpening& opening(int index) const {
     return answer.building.openings[static_cast<std::size_t>(index)];
@@ -65,6 +68,18 @@ template <class Read>
 constexpr ShownField<Read> shown(std::string_view name, Read read, std::string_view description = {}) {
   return {name, read, description};
 }
+
+/// A field that a brief answer has too.
+template <class Read>
+struct BriefField : ShownField<Read> {};
+template <class Read>
+constexpr BriefField<Read> brief(ShownField<Read> field) {
+  return {field};
+}
+template <class Field>
+inline constexpr bool kIsBrief = false;
+template <class Read>
+inline constexpr bool kIsBrief<BriefField<Read>> = true;
 
 /// A Length that was worked out of readings.
 template <class Of>
@@ -123,10 +138,8 @@ struct OptionalOf<std::optional<Value>> : std::true_type {
 /// What a field reads, without its reference.
 template <class Of, class Read>
 using ValueOf = std::remove_cvref_t<decltype([](const Read& read, const View& view, const Of& of) -> decltype(auto) {
-  if constexpr (std::is_member_pointer_v<Read>)
-    return (of.*read);
-  else
-    return read(view, of);
+  if constexpr (std::is_member_pointer_v<Read>) return (of.*read);
+  else return read(view, of);
 }(std::declval<const Read&>(), std::declval<const View&>(), std::declval<const Of&>()))>;
 
 /// Calls visit(field) for every field, in the order of the document.

@@ -1,5 +1,8 @@
 #pragma once
 // Field tables of the building as resolved: sides, corners, courses, openings.
+#include <algorithm>
+
+#include "answer/packing.hpp"
 #include "catalogue/series.hpp"
 #include "document/choices.hpp"
 #include "document/shown.hpp"
@@ -22,6 +25,9 @@ struct Shown<Series> {
       shown("thickness", &Series::thickness),
       shown("height", &Series::height),
       shown("joint", &Series::joint),
+      shown(
+          "pitch", [](const View&, const Series& of) { return of.pitch(); },
+          "a half unit and a joint: head joints, jambs and walls step by it"),
       shown("cells_assumed", &Series::cells_assumed, "true: the cells are assumed, measure your block"),
       shown("source", [](const View&, const Series& of) { return of.source.text; }),
       shown("known", [](const View&, const Series& of) { return knowledge_name(of.source.knowledge); }),
@@ -34,6 +40,17 @@ inline std::optional<std::string_view> through_first(const View& view, const Cor
   const auto& through = view.answer.layout.arriving_through;
   if (corner.arriving < 0 || corner.leaving < 0 || index >= through.size()) return std::nullopt;
   return view.wall(through[index] != 0 ? corner.arriving : corner.leaving).name;
+}
+
+/// In a rectangle each side is as long as the one across, and neither can be made longer alone.
+inline std::optional<std::string_view> side_across(const View& view, const Wall& wall) {
+  const auto& sides = view.answer.job.outline.sides;
+  if (wall.interior || !view.answer.job.outline.closed || sides.size() != 4) return std::nullopt;
+  const auto is_across = [&](const Wall& other) {
+    return !other.interior && &other != &wall && other.start_name != wall.end_name && other.end_name != wall.start_name;
+  };
+  const auto across = std::ranges::find_if(view.building().walls, is_across);
+  return across == view.building().walls.end() ? std::nullopt : std::optional<std::string_view>(across->place);
 }
 
 inline std::optional<std::string_view> wall_or_none(const View& view, int wall) {
@@ -74,6 +91,7 @@ struct Shown<Wall> {
       shown("start_point", &Wall::start_point),
       shown("heading", &Wall::heading),
       shown("place", &Wall::place, kPointer),
+      shown("across", side_across, "place of the side across, which has to be as long; of a rectangle only"),
   };
 };
 
@@ -141,6 +159,9 @@ struct Shown<LintelAsked> {
       shown("first_course", &LintelAsked::first_course, kCourseNumber),
       shown("courses", &LintelAsked::courses, "deep"),
       shown("least_bearing", &LintelAsked::least_bearing),
+      shown("piece", &LintelAsked::piece, "what a lintel in one piece is; absent: the job does not say"),
+      shown("mark", &LintelAsked::mark, "as the drawings call it"),
+      shown("weight", &LintelAsked::weight, "of one piece, in the job's words"),
   };
 };
 
@@ -170,6 +191,9 @@ struct Shown<ResolvedOpening> {
       shown("asked_height", &ResolvedOpening::asked_height),
       shown("packing_each_side", &ResolvedOpening::packing_each_side, "left to be packed at each jamb"),
       shown("packing_head", &ResolvedOpening::packing_head),
+      shown(
+          "packing", [](const View& view, const ResolvedOpening& of) { return packing_said(view.answer, of); },
+          "what is left to be packed, and which frame leaves nothing; or \"\""),
       shown("lintel", &ResolvedOpening::lintel),
       shown("place", &ResolvedOpening::place, kPointer),
   };

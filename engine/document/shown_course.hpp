@@ -13,6 +13,12 @@ inline Nanometres nanometres_of(double metres) { return {length_of(metres).in_na
 struct MarkPlace {
   Length at;
 };
+/// The second of both forms, where there are two.
+inline std::optional<std::string> other_form(const View& view, const MarkPlace& of) {
+  if (view.tape() == Tape::Millimetres) return std::nullopt;
+  std::string inches = total_inches(of.at);
+  return inches == feet_and_inches(of.at) ? std::nullopt : std::optional(std::move(inches));
+}
 template <>
 struct Shown<MarkPlace> {
   static constexpr std::string_view name = "mark_place";
@@ -21,6 +27,7 @@ struct Shown<MarkPlace> {
   static constexpr auto fields = std::tuple{
       shown("text", [](const View& view, const MarkPlace& of) { return tape_text(of.at, view.tape()); }),
       shown("both", [](const View& view, const MarkPlace& of) { return both_forms(of.at, view.tape()); }),
+      shown("other", other_form, "in inches alone; absent where \"text\" is no other"),
       shown("nm", [](const View&, const MarkPlace& of) { return of.at.in_nanometres(); }),
   };
 };
@@ -83,8 +90,7 @@ struct Shown<LaidAgain> {
   static constexpr std::string_view name = "laid_again";
   static constexpr std::string_view description = "Units that come up and are laid again.";
   static constexpr auto fields = std::tuple{
-      shown("text",
-            [](const View& view, const LaidAgain& of) { return laying::correction_text(of.correction, view.tape()); }),
+      shown("text", [](const View&, const LaidAgain& of) { return laying::correction_said(of.correction); }),
       shown("again", [](const View&, const LaidAgain& of) { return of.correction.again; }),
   };
 };
@@ -101,8 +107,8 @@ struct Shown<NextJoints> {
   static constexpr auto fields = std::tuple{
       shown("what", [](const View&, const NextJoints& of) { return of.run.next.what; }),
       shown("text",
-            [](const View& view, const NextJoints& of) {
-              return of.run.finished ? std::string() : laying::correction_text(of.run.next, view.tape());
+            [](const View&, const NextJoints& of) {
+              return of.run.finished ? Fact() : laying::correction_said(of.run.next);
             }),
       shown(
           "joints",
@@ -129,7 +135,12 @@ struct Shown<NextJoints> {
           },
           "beside a saw cut: units that come up and are laid again"),
       shown(
-          "loses", [](const View&, const NextJoints& of) { return of.run.lost; },
+          "loses",
+          [](const View&, const NextJoints& of) {
+            std::vector<Fact> lost;
+            for (const laying::Lost& one : of.run.lost) lost.push_back(laying::lost_said(one));
+            return lost;
+          },
           "bars and laps that these joints do not keep"),
   };
 };
@@ -190,7 +201,7 @@ struct Shown<laying::CourseAsLaid> {
             [](const View& view, const Of& of) { return laying::course_name(view.building(), of.wall, of.course); }),
       shown(
           "from",
-          [](const View& view, const Of& of) { return sheet::hook_text(view.building(), of.wall, sheet::kEnglish); },
+          [](const View& view, const Of& of) { return sheet::hook_text(view.building(), of.wall, words::kEnglish); },
           "the corner that marks are measured from"),
       shown("finished", &Of::finished),
       shown("run", &Of::run, "the run that is laid now, -1 when all are"),

@@ -23,7 +23,7 @@ struct Shown<steel::FoundDowel> {
           "toward the side's end above zero; absent: no bar comes down to this side"),
       rounded("room", &Of::room, "clear of webs and shells beyond the clearance; below zero: too near"),
       shown("action", &Of::action),
-      shown("text", [](const View& view, const Of& of) { return steel::action_text(of, view.tape()); }),
+      shown("text", [](const View&, const Of& of) { return steel::action_said(of); }),
   };
 };
 
@@ -33,7 +33,7 @@ struct Shown<steel::DowelLayout> {
   static constexpr std::string_view name = "dowel_layout";
   static constexpr std::string_view description = "A layout in which more of the dowels found stand.";
   static constexpr auto fields = std::tuple{
-      shown("text", [](const View&, const Of& of) { return steel::dowel_layout_text(of); }),
+      shown("text", [](const View&, const Of& of) { return steel::dowel_layout_said(of); }),
       shown("stands", &Of::stands, "dowels that stand in it"),
       shown("cuts", &Of::cuts, "more than now"),
       shown("short_laps", &Of::short_laps),
@@ -104,7 +104,7 @@ struct Shown<steel::Dowel> {
       shown("number", &Of::number),
       shown(
           "measured_from",
-          [](const View& view, const Of& of) { return sheet::hook_text(view.building(), of.wall, sheet::kEnglish); },
+          [](const View& view, const Of& of) { return sheet::hook_text(view.building(), of.wall, words::kEnglish); },
           "what stands at zero of the side's numbers: a corner, or the face of the wall that an inner wall starts "
           "from"),
       shown("at", &Of::along, "centre, from there along the side's outer face"),

@@ -1,5 +1,6 @@
 #pragma once
-// Field tables of what the readings say: tape, and with levels and dowels the whole; where the building sits on the slab.
+// Field tables of what the readings say: tape, and with levels and dowels the whole; where the building sits on the
+// slab.
 #include "document/shown_dowels.hpp"
 #include "document/shown_levels.hpp"
 #include "measure/metres.hpp"
@@ -32,7 +33,6 @@ inline constexpr std::array<std::string_view, 5> kEnumNames<document::TapeAgreem
                                                                                      "unchecked", "disagree"};
 }  // namespace stringcourse
 namespace stringcourse::document {
-
 
 [[nodiscard]] inline bool is_adjusted(const View& view) {
   return view.answer.found.tape.state == ground::TapeAsFound::State::Adjusted;
@@ -117,7 +117,7 @@ struct Shown<ground::PegMove> {
       shown("corner",
             [](const View& view, const Of& of) -> const std::string& { return corner_name(view, of.corner); }),
       shown(
-          "text", [](const View& view, const Of& of) { return ground::move_text(view.building(), of); },
+          "text", [](const View& view, const Of& of) { return ground::move_said(view.building(), of); },
           "along its walls"),
       rounded("east", &Of::east),
       rounded("north", &Of::north),
@@ -142,6 +142,21 @@ struct Shown<ground::Diagonals> {
       rounded("allowed", &Of::allowed),
       rounded("doubt", &Of::doubt, "k = 2"),
       shown("verdict", &Of::verdict),
+  };
+};
+
+template <>
+struct Shown<ground::ShapeChoice> {
+  using Of = ground::ShapeChoice;
+  static constexpr std::string_view name = "shape_choice";
+  static constexpr std::string_view description = "What can be done where corners stand off their places.";
+  static constexpr auto fields = std::tuple{
+      shown("what", &Of::what),
+      shown("text", &Of::says),
+      shown("gives_up", &Of::gives_up, "what it gives up, or asks for; or \"\""),
+      shown("recommended", &Of::recommended),
+      shown("places", &Of::places, "pegs that move, lines that are chalked"),
+      rounded("most", &Of::most, "the farthest move"),
   };
 };
 
@@ -205,6 +220,29 @@ struct Shown<ground::TapeAsFound> {
       shown(
           "diagonals", [](const View&, const Of& of) { return if_adjusted(of, of.diagonals); },
           "pairs of diagonals of a rectangle, both taped"),
+      shown("choices", &Of::choices, "best first; none where the shape surely fits or is not known"),
+  };
+};
+
+template <>
+struct Shown<ground::ChosenNow> {
+  using Of = ground::ChosenNow;
+  static constexpr std::string_view name = "chosen_now";
+  static constexpr std::string_view description = "A remedy that was chosen, against all that is read by now.";
+  static constexpr auto fields = std::tuple{
+      shown("text", &Of::says),
+      shown("against", &Of::against, "what was read since and says otherwise, or \"\""),
+  };
+};
+
+template <>
+struct Shown<ground::ReadingSaid> {
+  using Of = ground::ReadingSaid;
+  static constexpr std::string_view name = "reading_said";
+  static constexpr std::string_view description = "What one reading says by itself.";
+  static constexpr auto fields = std::tuple{
+      shown("reading", &Of::entry, "its number in the job's readings, from 0"),
+      shown("text", &Of::says),
   };
 };
 
@@ -258,6 +296,13 @@ struct Shown<Ground> {
       shown(
           "fit", [](const View& view, const Ground&) -> const auto& { return view.answer.slab.fit; },
           "absent without edge readings"),
+      shown(
+          "bed_chosen", [](const View& view, const Ground&) -> const auto& { return view.answer.found.bed_chosen; },
+          "absent where no remedy of the first bed is chosen"),
+      shown(
+          "shape_chosen", [](const View& view, const Ground&) -> const auto& { return view.answer.found.shape_chosen; },
+          "absent where no remedy of the shape is chosen"),
+      shown("said", [](const View& view, const Ground&) -> const auto& { return view.answer.found.said; }),
   };
 };
 

@@ -100,7 +100,7 @@ struct Shown<CourseChange> {
       shown("units", &Of::units),
       shown("marks_moved", &Of::marks_moved),
       rounded("farthest", &Of::farthest),
-      shown("text", [](const View& view, const Of& of) { return change_text(view.building(), of); }),
+      shown("text", [](const View& view, const Of& of) { return change_said(view.building(), of); }),
   };
 };
 
@@ -140,7 +140,7 @@ struct Shown<laying::Closure> {
   static constexpr std::string_view name = "closure";
   static constexpr std::string_view description = "What closes a gap.";
   static constexpr auto fields = std::tuple{
-      shown("text", [](const View& view, const Of& of) { return laying::closure_text(of, view.tape()); }),
+      shown("text", [](const View&, const Of& of) { return laying::closure_said(of); }),
       shown("pieces", &Of::pieces, "one or two, from the gap's near side"),
       shown("last", &Of::last, "which of the pieces is laid last, from 0"),
       rounded("joint", &Of::joint),
@@ -182,7 +182,7 @@ struct Shown<laying::CheckAsLaid> {
       rounded("most", &Of::allowed_most),
       nanometres("doubt_nm", &Of::doubt),
       shown("conformance_millionths", [](const View&, const Of& of) { return millionths(of.conformance); }),
-      shown("rule", &Of::rule),
+      shown("rule", [](const View& view, const Of& of) { return words::cited(of.rule, view.reader()); }),
   };
 };
 

@@ -2,8 +2,8 @@
 // Field tables of what is placed: runs with their pieces, lintels, bars, cleanouts.
 #include <span>
 
+#include "bond/layout_parts.hpp"
 #include "document/shown_building.hpp"
-#include "setout/places.hpp"
 
 namespace stringcourse::document {
 
@@ -42,7 +42,7 @@ struct Shown<PlacedPiece> {
   static constexpr bool is_list = true;
   static constexpr auto fields = std::tuple{
       shown("name", [](const View& view,
-                       const PlacedPiece& of) { return setout::piece_name(view.building(), of.run, of.piece); }),
+                       const PlacedPiece& of) { return bond::piece_name(view.building(), of.run, of.piece); }),
       shown("kind", [](const View&, const PlacedPiece& of) { return of.piece.kind; }),
       shown(
           "length", [](const View&, const PlacedPiece& of) { return of.piece.length.in_nanometres(); },
@@ -68,7 +68,7 @@ struct Shown<PlacedPiece> {
 
 inline std::vector<PlacedPiece> pieces_of(const View& view, const Run& run) {
   std::vector<PlacedPiece> pieces;
-  for (const Piece& piece : setout::pieces_of(view.answer.layout, run)) pieces.push_back({run, piece});
+  for (const Piece& piece : bond::pieces_of(view.answer.layout, run)) pieces.push_back({run, piece});
   return pieces;
 }
 

@@ -2,7 +2,7 @@
 // Field tables of what rod readings come to: stations, the first bed, doorways.
 #include "document/shown_layout.hpp"
 #include "measure/notation.hpp"
-#include "measure/volume.hpp"
+#include "words/volume.hpp"
 
 namespace stringcourse::document {
 
@@ -45,19 +45,27 @@ struct Shown<ground::BedChoice> {
   static constexpr std::string_view description = "What can be done where the bed does not fit.";
   static constexpr auto fields = std::tuple{
       shown("what", &Of::what),
-      shown("text", [](const View& view, const Of& of) { return ground::choice_text(of, view.tape()); }),
+      shown("text", [](const View&, const Of& of) { return ground::choice_said(of); }),
+      shown(
+          "gives_up", [](const View&, const Of& of) { return ground::gives_up_said(of); },
+          "what it gives up, or asks for beside the work; or \"\""),
+      shown("recommended", &Of::recommended, "the first of those that keep the range"),
+      shown("keeps", &Of::keeps, "every bed then lies in its range"),
+      shown("cuts", &Of::cuts, "units that are sawn for it"),
+      shown("work", &Of::work, "units of course 1 that are handled otherwise than laid in a full bed"),
       rounded("top", &Of::top),
       rounded("margin", &Of::margin),
       shown(
           "mortar",
           [](const View& view, const Of& of) {
-            return bagged_text(of.mortar_cubic_centimetres, Bagged::Mortar, view.tape());
+            return words::bagged_text(of.mortar_cubic_centimetres, words::Bagged::Mortar, view.reader());
           },
           "in the job's own volumes"),
       shown("concrete",
             [](const View& view, const Of& of) {
               return of.concrete_cubic_centimetres > 0
-                         ? std::optional(bagged_text(of.concrete_cubic_centimetres, Bagged::Concrete, view.tape()))
+                         ? std::optional(words::bagged_text(of.concrete_cubic_centimetres, words::Bagged::Concrete,
+                                                            view.reader()))
                          : std::nullopt;
             }),
       shown("mortar_cubic_centimetres", &Of::mortar_cubic_centimetres, "of full beds under the units read"),
@@ -87,7 +95,9 @@ struct Shown<ground::BedAsFound> {
       shown("units_without", &Of::units_without, "units of course 1 whose bearing was not read"),
       shown("lacks", &Of::lacks, "where the rod is still to be read"),
       shown("units", &Of::units),
-      shown("choices", &Of::choices),
+      shown("choices", &Of::choices,
+            "ranked: what keeps the range first, then the fewest units handled otherwise, then the least mortar and "
+            "concrete"),
   };
 };
 
@@ -118,6 +128,43 @@ struct Shown<ground::DoorFloor> {
       shown("planned", [](const View& view, const Of& of) { return view.opening(of.opening).height(); }),
       rounded("doubt", &Of::doubt),
       shown("verdict", &Of::verdict),
+  };
+};
+
+template <>
+struct Shown<ground::TopPoint> {
+  using Of = ground::TopPoint;
+  static constexpr std::string_view name = "top_point";
+  static constexpr std::string_view description = "One point of the wall's top as read.";
+  static const ground::Station& station_of(const View& view, const Of& of) {
+    return view.answer.found.levels->stations[static_cast<std::size_t>(of.station)];
+  }
+  static constexpr auto fields = std::tuple{
+      shown("station", [](const View& view, const Of& of) -> const std::string& { return station_of(view, of).name; }),
+      shown("side",
+            [](const View& view, const Of& of) -> const std::string& {
+              return view.wall(station_of(view, of).place->wall).name;
+            }),
+      shown("at", [](const View& view, const Of& of) { return Rounded{station_of(view, of).place->along}; }),
+      rounded("off", &Of::off, "over its design height; minus: under it"),
+      shown("work", &Of::work),
+      rounded("by", &Of::by, "to be packed, bedded or planed off"),
+      shown("verdict", &Of::verdict, "fits: its height is right by rule \"bed-level\""),
+  };
+};
+
+template <>
+struct Shown<ground::TopAsFound> {
+  using Of = ground::TopAsFound;
+  static constexpr std::string_view name = "top_as_found";
+  static constexpr std::string_view description =
+      "The top of the walls as read, against a level line that what comes on it bears on.";
+  static constexpr auto fields = std::tuple{
+      rounded("bearing", &Of::bearing, "of that line over the design height of the top"),
+      rounded("lowest", &Of::lowest),
+      rounded("highest", &Of::highest),
+      rounded("doubt", &Of::doubt),
+      shown("points", &Of::points, "by side, then along it"),
   };
 };
 
@@ -166,6 +213,7 @@ struct Shown<ground::LevelsAsFound> {
       shown("instrument", &Of::instrument, "absent without a two-peg test"),
       shown("doors", &Of::doors, "doorways whose floor was read"),
       shown("bed", &Of::bed),
+      shown("top", &Of::top, "absent as long as no top of a wall is read"),
   };
 };
 

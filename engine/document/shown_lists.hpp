@@ -1,8 +1,15 @@
 #pragma once
 // Field tables of counts and lists: what is bought, sawn and marked on the gauge rod.
 #include "document/shown_layout.hpp"
+#include "words/volume.hpp"
 
 namespace stringcourse::document {
+
+/// All of a list, or none of it where what is placed is left out.
+template <class Entry>
+std::span<const Entry> filled(const View& view, const std::vector<Entry>& list) {
+  return view.placed == Placed::Write ? std::span<const Entry>(list) : std::span<const Entry>();
+}
 
 template <>
 struct Shown<supply::UnitCount> {
@@ -82,6 +89,61 @@ struct Shown<supply::CleanoutCount> {
 };
 
 template <>
+struct Shown<Volume> {
+  static constexpr std::string_view name = "volume";
+  static constexpr std::string_view description = "How much.";
+  static constexpr auto fields = std::tuple{
+      shown(
+          "text",
+          [](const View& view, const Volume& of) {
+            return words::volume_text(of.in_cubic_centimetres(), view.reader());
+          },
+          "in gallons or litres, to a tenth"),
+      shown("cubic_centimetres", [](const View&, const Volume& of) { return of.in_cubic_centimetres(); }),
+  };
+};
+
+template <>
+struct Shown<supply::GroutColumn> {
+  using Of = supply::GroutColumn;
+  static constexpr std::string_view name = "grout_column";
+  static constexpr std::string_view description = "What goes round one bar in one pour.";
+  static constexpr auto fields = std::tuple{
+      shown("side",
+            [](const View& view, const Of& of) { return view.wall(view.answer.layout.bars[of.bar].wall).name; }),
+      shown(
+          "number",
+          [](const View& view, const Of& of) { return dowel_number(view.answer, view.answer.layout.bars[of.bar]); },
+          "of its dowel along the side; 0: the bar starts higher up, or no dowel stands there"),
+      shown("at", [](const View& view, const Of& of) { return view.answer.layout.bars[of.bar].centre; }),
+      shown("first_course", &Of::first_course),
+      shown("last_course", &Of::last_course),
+      shown("cells", &Of::cells, "courses in which it has a cell of its own, not a trough's"),
+      shown("unlike", &Of::unlike, "of these, in a part whose cell is not known: a whole unit's is taken"),
+      shown("volume", &Of::volume),
+  };
+};
+
+template <>
+struct Shown<supply::GroutPour> {
+  using Of = supply::GroutPour;
+  static constexpr std::string_view name = "grout_pour";
+  static constexpr std::string_view description =
+      "What is filled before more block is laid on top: as much as the block as listed holds, before what is spilt.";
+  static constexpr auto fields = std::tuple{
+      shown("first_course", &Of::first_course),
+      shown("last_course", &Of::last_course),
+      shown("height", &Of::height),
+      shown("lift_tops", &Of::lift_tops, "courses at whose top a lift stops; the last is the pour's"),
+      shown("columns", [](const View& view, const Of& of) { return filled(view, of.columns); }),
+      shown("cells", &Of::cells),
+      shown("beams", &Of::beams),
+      shown("lintels", &Of::lintels),
+      shown("all", [](const View&, const Of& of) { return of.all(); }),
+  };
+};
+
+template <>
 struct Shown<Breakage> {
   static constexpr std::string_view name = "breakage";
   static constexpr std::string_view description = "Units ordered for breakage.";
@@ -105,6 +167,7 @@ struct Shown<Tallies> {
       shown("one_piece_lintels", &Tallies::one_piece_lintels),
       shown("bars", &Tallies::bars),
       shown("cleanouts", &Tallies::cleanouts),
+      shown("grout", &Tallies::grout, "pour by pour, from the bottom"),
   };
 };
 

@@ -11,8 +11,8 @@ struct Shown<Finding> {
   static constexpr auto fields = std::tuple{
       shown("code", &Finding::code),
       shown("place", &Finding::place, "JSON pointer into the job, or \"\""),
-      shown("text", &Finding::text),
-      shown("rule", &Finding::rule),
+      shown("text", &Finding::says),
+      shown("rule", [](const View& view, const Finding& of) { return words::cited(of.rule, view.reader()); }),
       shown("hold_point", &Finding::hold_point),
   };
 };
@@ -26,6 +26,13 @@ struct Shown<Offer> {
       shown("place", &Offer::place),
       shown("name", &Offer::name),
       shown("text", &Offer::text),
+      shown(
+          "money_least",
+          [](const View&, const Offer& of) { return of.money ? std::optional(of.money->least) : std::nullopt; },
+          "smallest units of the currency that the order costs more with it; absent: no prices, one is missing, or it "
+          "was not reckoned"),
+      shown("money_most",
+            [](const View&, const Offer& of) { return of.money ? std::optional(of.money->most) : std::nullopt; }),
       shown(
           "change", &Offer::change,
           "openings and their jambs: towards the end of the side is positive; heads: up; sides: longer; widths: wider"),

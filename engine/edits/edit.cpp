@@ -1,16 +1,13 @@
 #include "edits/edit.hpp"
 
 #include <charconv>
+#include <set>
 #include <vector>
 
 namespace stringcourse {
 namespace {
 
-using Edited = std::expected<Job, std::string>;
-
-const Wall& wall_of(const Building& building, const ResolvedOpening& opening) {
-  return building.walls[static_cast<std::size_t>(opening.wall)];
-}
+using Edited = std::expected<Job, Fact>;
 
 bool is_kept(Length length) {
   return length.is_multiple_of(Length::sixty_fourths(1)) || length.is_multiple_of(Length::nanometres(100'000));
@@ -35,8 +32,9 @@ bool has_opening(const Job& job, const Building& building, std::size_t opening) 
   return opening < job.openings.size() && opening < building.openings.size();
 }
 
-Edited no_opening() { return std::unexpected("There is no such opening."); }
-Edited no_side() { return std::unexpected("There is no such side."); }
+std::unexpected<Fact> not_made(std::string_view why) { return std::unexpected(fact(why)); }
+Edited no_opening() { return not_made("edit-no-opening"); }
+Edited no_side() { return not_made("edit-no-side"); }
 
 Edited made(const Job& job, const Building& building, const MoveOpening& move) {
   if (!has_opening(job, building, move.opening)) return no_opening();
@@ -54,12 +52,12 @@ Edited made(const Job& job, const Building& building, const ResizeOpening& resiz
   Job changed = job;
   Opening& stated = changed.openings[resize.opening];
   Length* const width = stated_width(stated);
-  if (width == nullptr) return std::unexpected("This opening states no width.");
+  if (width == nullptr) return not_made("edit-no-width");
   const bool near_start = resize.jamb == Jamb::From;
   const Length change = resize.to - (near_start ? opening.from : opening.to).distance_from_start();
   const Length before = *width;
   add_rounded(*width, near_start ? -change : change, building.tape);
-  if (*width <= Length()) return std::unexpected("An opening is wider than nothing.");
+  if (*width <= Length()) return not_made("edit-width-of-nothing");
   // The place states one jamb. If that is the one that moved, the place follows.
   const bool from_end = stated_from_end(building, opening, stated.place);
   const bool states_start_jamb = from_end == (stated.place.to == Face::Far);
@@ -74,9 +72,9 @@ Edited made(const Job& job, const Building& building, const MoveHead& move) {
   const ResolvedOpening& opening = building.openings[move.opening];
   Job changed = job;
   auto& hole = changed.openings[move.opening].masonry;
-  if (!hole) return std::unexpected("This opening states no height of its hole.");
+  if (!hole) return not_made("edit-no-height");
   add_rounded(hole->height.length, move.to - opening.underside - opening.asked_height, building.tape);
-  if (hole->height.length <= Length()) return std::unexpected("An opening is higher than nothing.");
+  if (hole->height.length <= Length()) return not_made("edit-height-of-nothing");
   return changed;
 }
 
@@ -92,7 +90,7 @@ Edited made(const Job& job, const Building& building, const MoveSide& move) {
   if (move.side >= sides) return no_side();
   const bool closed = job.outline.closed;
   const bool has_before = closed || move.side > 0, has_after = closed || move.side + 1 < sides;
-  if (!has_before && !has_after) return std::unexpected("A single wall has no sides beside it that could grow or shrink.");
+  if (!has_before && !has_after) return not_made("edit-single-wall");
   Job changed = job;
   Outline& outline = changed.outline;
   const std::size_t before = (move.side + sides - 1) % sides, after = (move.side + 1) % sides;
@@ -122,7 +120,8 @@ Edited taken(const Job& job, const Building& building, const TakeOffer& offer, s
     case OfferWhat::MoveOpening: return made(job, building, MoveOpening{index, from + offer.change});
     case OfferWhat::MoveNearJamb: return made(job, building, ResizeOpening{index, Jamb::From, from + offer.change});
     case OfferWhat::MoveFarJamb: return made(job, building, ResizeOpening{index, Jamb::To, to + offer.change});
-    case OfferWhat::MoveHead: return made(job, building, MoveHead{index, opening.underside + opening.asked_height + offer.change});
+    case OfferWhat::MoveHead:
+      return made(job, building, MoveHead{index, opening.underside + opening.asked_height + offer.change});
     case OfferWhat::ChangeWidth: {
       const Edited near = made(job, building, ResizeOpening{index, Jamb::From, from + offer.shift});
       return near ? made(*near, building, ResizeOpening{index, Jamb::To, to + offer.shift + offer.change}) : near;
@@ -133,19 +132,32 @@ Edited taken(const Job& job, const Building& building, const TakeOffer& offer, s
 }
 
 Edited made(const Job& job, const Building& building, const TakeOffer& offer) {
-  if (const auto opening = index_behind(offer.place, "/openings/")) {
-    return taken(job, building, offer, *opening);
-  }
+  if (const auto opening = index_behind(offer.place, "/openings/")) { return taken(job, building, offer, *opening); }
   if (const auto side = index_behind(offer.place, "/outline/sides/"); side && *side < job.outline.sides.size()) {
     if (const auto changed = with_longer_side(job, *side, offer.change)) return *changed;
   }
   return no_side();
 }
 
+Edited made(const Job& job, const Building& building, const PutIn& put) { return with_new_part(job, building, put); }
+Edited made(const Job& job, const Building&, const StepCorner& step) { return with_step(job, step); }
+Edited made(const Job& job, const Building&, const FillCorner& fill) { return without_step(job, fill); }
+
+Edited made(const Job& job, const Building& building, const PutBeams& put) {
+  std::set<int> courses;
+  for (const ResolvedOpening& opening : building.openings) {
+    if (put.over_openings && opening.lintel) courses.insert(opening.lintel->first_course);
+  }
+  if (put.on_top) courses.insert(static_cast<int>(building.courses.size()));
+  Job changed = job;
+  changed.steel.bond_beams.assign(courses.begin(), courses.end());
+  return changed;
+}
+
 }  // namespace
 
 bool stated_from_end(const Building& building, const ResolvedOpening& opening, const Place& place) {
-  const Wall& wall = wall_of(building, opening);
+  const Wall& wall = wall_of(building, opening.wall);
   return place.from == wall.end_name || (wall.interior && place.from == "end");
 }
 

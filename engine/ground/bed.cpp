@@ -2,9 +2,15 @@
 
 #include <algorithm>
 
+#include "catalogue/rules.hpp"
 #include "ground/max_margin.hpp"
 
 namespace stringcourse::ground {
+
+BedRange first_bed_range(FirstCourse course) {
+  const std::size_t most = course == FirstCourse::Grouted ? 2 : 1;
+  return {limit_of("first-bed"), limit_of("first-bed", Tape::Inches, most)};
+}
 
 BedLevel best_level(const std::vector<Length>& heights, const BedRange& range) {
   const auto [lowest, highest] = std::ranges::minmax(heights);
@@ -15,7 +21,8 @@ BedLevel best_level(const std::vector<Length>& heights, const BedRange& range) {
   return level;
 }
 
-std::optional<TiltedBed> best_plane(const std::vector<PlanHeight>& heights, double least, double most, double steepest) {
+std::optional<TiltedBed> best_plane(const std::vector<PlanHeight>& heights, double least, double most,
+                                    double steepest) {
   // Bed = top + x sx + y sy - height, kept `margin` inside the range at every reading.
   double far = 1;
   for (const PlanHeight& one : heights) far = std::max({far, one.x, -one.x, one.y, -one.y});

@@ -9,13 +9,13 @@
 
 namespace stringcourse::ground {
 
-/// Allowed thickness of the first bed joint. SOURCE: TMS 602 art. 3.3 (second-hand): 1/4 to 3/4 in; to 1 1/4 in where
-/// the first course is fully grouted on concrete.
+/// Allowed thickness of the first bed joint.
 struct BedRange {
   Length least, most;
 };
-inline constexpr BedRange kPlainBed{Length::sixteenths(4), Length::sixteenths(12)};
-inline constexpr BedRange kGroutedBed{Length::sixteenths(4), Length::sixteenths(20)};
+enum class FirstCourse { Hollow, Grouted };  // Grouted: the whole of it, on concrete
+/// By rule "first-bed".
+[[nodiscard]] BedRange first_bed_range(FirstCourse course);
 
 /// NotRead: what it needs was not read yet; each says what it needs.
 enum class Verdict { Fits, DoesNotFit, CannotTell, NotRead };
@@ -52,7 +52,8 @@ struct TiltedBed {
 struct PlanHeight {
   double x = 0, y = 0, height = 0;  // metres
 };
-[[nodiscard]] std::optional<TiltedBed> best_plane(const std::vector<PlanHeight>& heights, double least, double most, double steepest);
+[[nodiscard]] std::optional<TiltedBed> best_plane(const std::vector<PlanHeight>& heights, double least, double most,
+                                                  double steepest);
 
 /// Straight from one reading to another of a wall, at a place between them.
 [[nodiscard]] Length height_between(const BearingHeight& before, const BearingHeight& after, Length along);

@@ -12,14 +12,13 @@
 namespace stringcourse::ground {
 namespace {
 
-const Wall& wall_of(const Building& building, int wall) { return building.walls[static_cast<std::size_t>(wall)]; }
-
 /// A corner's height is that of both its walls.
 void add_corner(std::vector<BearingHeight>& heights, const Building& building, const Station& station) {
   for (const Corner& corner : building.corners) {
     if (corner.name != station.name) continue;
     if (corner.leaving >= 0) heights.push_back({corner.leaving, Length(), station.height});
-    if (corner.arriving >= 0) heights.push_back({corner.arriving, wall_of(building, corner.arriving).actual, station.height});
+    if (corner.arriving >= 0)
+      heights.push_back({corner.arriving, wall_of(building, corner.arriving).actual, station.height});
   }
 }
 
@@ -71,16 +70,18 @@ std::vector<Length> under(const BearingLines& lines, int wall, Length from, Leng
 }
 
 /// "B", or "the end of inner 1 at CD": where a wall's end has to be read. Its start if `at_start`.
-std::string end_name(const Building& building, int wall, const WallEnd& end, const std::string& name) {
-  if (end.kind == EndKind::Corner) return name;
-  return "the end of " + wall_of(building, wall).name + (name.empty() ? "" : " at " + name);
+Fact end_said(const Building& building, int wall, const WallEnd& end, const std::string& name) {
+  if (end.kind == EndKind::Corner) return fact("at-corner", {name});
+  const std::string& ended = wall_of(building, wall).name;
+  return name.empty() ? fact("wall-end", {ended}) : fact("wall-end-at", {ended, name});
 }
 
 /// Fills in the beds, and where the bearing under units without one has to be read.
 void put_units(BedAsFound& bed, const Bearing& bearing, const BearingLines& lines) {
-  std::vector<std::string> lacks;
-  const auto lack = [&](std::string name) {
-    if (!std::ranges::contains(lacks, name)) lacks.push_back(std::move(name));
+  std::vector<Fact> lacks;
+  const auto lack = [&](Fact said, int wall, Length along) {
+    if (std::ranges::contains(lacks, said)) return;
+    lacks.push_back(std::move(said)), bed.lack_places.push_back({wall, along});
   };
   for (const Run& run : bearing.layout.runs) {
     if (run.course != 1) continue;
@@ -98,8 +99,10 @@ void put_units(BedAsFound& bed, const Bearing& bearing, const BearingLines& line
       }
       ++bed.units_without;
       const std::span<const BearingHeight> read = lines.of(run.wall);
-      if (read.empty() || read.front().along > from) lack(end_name(bearing.building, run.wall, wall.start, wall.start_name));
-      if (read.empty() || read.back().along < to) lack(end_name(bearing.building, run.wall, wall.end, wall.end_name));
+      if (read.empty() || read.front().along > from)
+        lack(end_said(bearing.building, run.wall, wall.start, wall.start_name), run.wall, Length());
+      if (read.empty() || read.back().along < to)
+        lack(end_said(bearing.building, run.wall, wall.end, wall.end_name), run.wall, wall.actual);
     }
   }
   bed.lacks = std::move(lacks);
@@ -112,23 +115,32 @@ bool is_bearing(const Building& building, const Station& station) {
   return station.surface == Surface::Bearing && !station.far && (station.place || corner);
 }
 
+FirstCourse first_course_of(const Job& job) {
+  if (!job.ground) return FirstCourse::Hollow;
+  const auto& chosen = job.ground->bed_remedy;
+  const bool grouted =
+      job.ground->first_course_grouted.value_or(false) || (chosen && chosen->remedy == BedRemedy::GroutFirstCourse);
+  return grouted ? FirstCourse::Grouted : FirstCourse::Hollow;
+}
+
 std::optional<BedAsFound> bed_as_found(const Job& job, const Building& building, const Layout& layout,
                                        const std::vector<Station>& stations) {
   const Bearing bearing{building, layout, bearing_of(building, stations), heights_read(building, stations)};
   if (bearing.read.empty()) return std::nullopt;
   std::vector<Length> heights;
   for (const ReadHeight& one : bearing.read) heights.push_back(one.height);
-  const bool grouted = job.ground && job.ground->first_course_grouted.value_or(false);
+  const FirstCourse course = first_course_of(job);
   BedAsFound bed;
-  bed.range = grouted ? kGroutedBed : kPlainBed;
+  bed.range = first_bed_range(course);
   bed.level = best_level(heights, bed.range);
   // Two readings of one set-up against one another, k = 2.
   bed.doubt = length_of(2 * std::sqrt(2.0) * standard_doubt(rod_reading_error(job)));
   put_units(bed, bearing, BearingLines(bearing.heights));
-  // The margin is half of what the range leaves of the difference between two readings. Further readings only lessen it.
+  // The margin is half of what the range leaves of the difference between two readings. Further readings only lessen
+  // it.
   const Verdict verdict = judged(bed.level.margin, bed.doubt.half_down());
   bed.verdict = bed.units_without > 0 && verdict != Verdict::DoesNotFit ? Verdict::NotRead : verdict;
-  if (bed.units_without == 0) bed.choices = bed_choices(bed, bearing, grouted);
+  if (bed.units_without == 0) bed.choices = bed_choices(bed, bearing, course);
   bed.bearing = bearing.heights;
   return bed;
 }

@@ -18,9 +18,10 @@ struct Bearing {
   std::vector<BearingHeight> heights;  // along the walls: a corner's on both
   std::vector<ReadHeight> read;        // one for each station
 };
-/// Level first; where that does not surely fit, all others that apply. A curb is at least 2 in (50 mm) thick (ours);
-/// half-high units and whole courses go where the bearing lies low enough for one with its beds; a slope is at most
-/// 1/4 in in 10 ft (TMS 602, level of beds, second-hand).
-[[nodiscard]] std::vector<BedChoice> bed_choices(const BedAsFound& bed, const Bearing& bearing, bool grouted);
+/// Laying level; where that does not surely fit, all others that apply too, ranked: what keeps the range first, then
+/// the fewest units that are handled otherwise, then the least mortar and concrete (this program's own order). A curb
+/// is at least 2 in (50 mm) thick (ours); half-high units and whole courses go where the bearing lies low enough for
+/// one with its beds; a slope is at most that of rule "bed-level".
+[[nodiscard]] std::vector<BedChoice> bed_choices(const BedAsFound& bed, const Bearing& bearing, FirstCourse course);
 
 }  // namespace stringcourse::ground

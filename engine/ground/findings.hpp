@@ -7,10 +7,10 @@
 
 namespace stringcourse::ground {
 
-[[nodiscard]] std::vector<Finding> tape_findings(const Job& job, const Building& building, const TapeAsFound& tape);
-[[nodiscard]] std::vector<Finding> level_findings(const Job& job, const Building& building, const LevelsAsFound& levels);
+[[nodiscard]] std::vector<Finding> tape_findings(const Building& building, const TapeAsFound& tape);
+[[nodiscard]] std::vector<Finding> level_findings(const Building& building, const LevelsAsFound& levels);
 
-/// "a, b and c": all of them are to be read.
-[[nodiscard]] std::string listed(const std::vector<std::string>& names);
+/// The lines still to be taped: "A to C and B to D".
+[[nodiscard]] FactValue lines_missing(const Building& building, const TapeAsFound& tape);
 
 }  // namespace stringcourse::ground

@@ -15,8 +15,13 @@ std::size_t index(int number) { return static_cast<std::size_t>(number); }
 class Graph {
  public:
   Graph(int points, int setups, const std::vector<RodReading>& readings)
-      : points(points), setups(setups), readings(readings), first_(index(points + setups) + 1, 0), at_(2 * readings.size()) {
-    for (const RodReading& reading : readings) ++first_[index(reading.point) + 1], ++first_[index(node_of(reading)) + 1];
+      : points(points),
+        setups(setups),
+        readings(readings),
+        first_(index(points + setups) + 1, 0),
+        at_(2 * readings.size()) {
+    for (const RodReading& reading : readings)
+      ++first_[index(reading.point) + 1], ++first_[index(node_of(reading)) + 1];
     for (std::size_t node = 1; node < first_.size(); ++node) first_[node] += first_[node - 1];
     std::vector<std::size_t> next(first_.begin(), first_.end() - 1);
     for (std::size_t k = 0; k < readings.size(); ++k) {
@@ -94,7 +99,8 @@ std::vector<Loop> loops_of(const Graph& graph, const Tree& tree) {
     Loop loop{{static_cast<int>(k)}, misclosure, 0};
     add_ways(graph, tree, setup, reading.point, loop.readings);
     double square = 0;
-    for (const int number : loop.readings) square += graph.readings[index(number)].sigma * graph.readings[index(number)].sigma;
+    for (const int number : loop.readings)
+      square += graph.readings[index(number)].sigma * graph.readings[index(number)].sigma;
     loop.doubt = std::sqrt(square);
     loops.push_back(std::move(loop));
   }
@@ -123,7 +129,8 @@ PointEquation equation_of(const Graph& graph, const Tree& tree, int point) {
     equation.hangs.push_back({reading.setup, weight});
   }
   // Readings from one set-up count together.
-  std::stable_sort(equation.hangs.begin(), equation.hangs.end(), [](const Hang& a, const Hang& b) { return a.setup < b.setup; });
+  std::stable_sort(equation.hangs.begin(), equation.hangs.end(),
+                   [](const Hang& a, const Hang& b) { return a.setup < b.setup; });
   std::size_t kept = 0;
   for (std::size_t k = 1; k < equation.hangs.size(); ++k) {
     if (equation.hangs[k].setup == equation.hangs[kept].setup) equation.hangs[kept].weight += equation.hangs[k].weight;
@@ -139,7 +146,8 @@ struct SetupEquations {
   std::vector<double> right;
 };
 
-SetupEquations setup_equations(const Graph& graph, const Tree& tree, const std::vector<PointEquation>& points, int fixed) {
+SetupEquations setup_equations(const Graph& graph, const Tree& tree, const std::vector<PointEquation>& points,
+                               int fixed) {
   SetupEquations setups{Symmetric(index(graph.setups)), std::vector<double>(index(graph.setups), 0.0)};
   for (const RodReading& reading : graph.readings) {
     const double weight = 1 / (reading.sigma * reading.sigma), up = tree.height[index(graph.node_of(reading))];
@@ -154,7 +162,8 @@ SetupEquations setup_equations(const Graph& graph, const Tree& tree, const std::
     const PointEquation& equation = points[index(point)];
     for (const Hang& a : equation.hangs) {
       setups.right[index(a.setup)] += a.weight * equation.right / equation.weight;
-      for (const Hang& b : equation.hangs) setups.normal.at(index(a.setup), index(b.setup)) -= a.weight * b.weight / equation.weight;
+      for (const Hang& b : equation.hangs)
+        setups.normal.at(index(a.setup), index(b.setup)) -= a.weight * b.weight / equation.weight;
     }
   }
   return setups;
@@ -170,7 +179,8 @@ Change change_of(const PointEquation& equation, const std::vector<double>& setup
   for (const Hang& a : equation.hangs) {
     found.change += a.weight * setups[index(a.setup)] / equation.weight;
     for (const Hang& b : equation.hangs) {
-      found.variance += (a.weight / equation.weight) * (b.weight / equation.weight) * covariance.at(index(a.setup), index(b.setup));
+      found.variance +=
+          (a.weight / equation.weight) * (b.weight / equation.weight) * covariance.at(index(a.setup), index(b.setup));
     }
   }
   return found;
@@ -179,7 +189,8 @@ Change change_of(const PointEquation& equation, const std::vector<double>& setup
 void judge(Levelled& result, const Graph& graph, const Tree& tree) {
   double squares = 0;
   for (const RodReading& reading : graph.readings) {
-    const double residual = result.instruments[index(reading.setup)] - result.heights[index(reading.point)] - reading.rod;
+    const double residual =
+        result.instruments[index(reading.setup)] - result.heights[index(reading.point)] - reading.rod;
     result.residuals.push_back(residual);
     squares += residual * residual / (reading.sigma * reading.sigma);
   }
@@ -228,7 +239,8 @@ std::expected<Levelled, Loose> adjust_levels(int points, int setups, const std::
     result.heights.push_back(tree.height[index(point)] + one.change);
     result.doubts.push_back(std::sqrt(one.variance));
   }
-  for (int setup = 0; setup < setups; ++setup) result.instruments.push_back(tree.height[index(points + setup)] + change[index(setup)]);
+  for (int setup = 0; setup < setups; ++setup)
+    result.instruments.push_back(tree.height[index(points + setup)] + change[index(setup)]);
   judge(result, graph, tree);
   return result;
 }

@@ -20,17 +20,18 @@ struct Loop {
   double doubt = 0;           // its standard uncertainty from the readings' sigmas
 };
 
-/// Set-ups are solved together, the work grows as their cube: more than so many are not levelled (this program's limit).
+/// Set-ups are solved together, the work grows as their cube: more than so many are not levelled (this program's
+/// limit).
 inline constexpr int kMostSetups = 200;
 
 struct Levelled {
-  std::vector<double> heights;    // of the points, metres
-  std::vector<double> doubts;     // standard uncertainties against the fixed point
+  std::vector<double> heights;      // of the points, metres
+  std::vector<double> doubts;       // standard uncertainties against the fixed point
   std::vector<double> instruments;  // heights of the instrument, by set-up
-  std::vector<double> residuals;  // adjusted minus read, by reading
+  std::vector<double> residuals;    // adjusted minus read, by reading
   std::vector<Loop> loops;
   int freedom = 0;
-  double s0 = 0;  // 0 without freedom
+  double s0 = 0;           // 0 without freedom
   std::int64_t steps = 0;  // what it took: readings passed, products formed
 };
 
@@ -39,8 +40,9 @@ struct Loose {
   std::vector<int> points;
 };
 
-/// Least squares of all readings, point `fixed` at `height`. Every point in range has a reading, or it is Loose. At most
-/// kMostSetups set-ups; the work is in proportion to the readings, beside the cube of the set-ups and the lengths of loops.
+/// Least squares of all readings, point `fixed` at `height`. Every point in range has a reading, or it is Loose. At
+/// most kMostSetups set-ups; the work is in proportion to the readings, beside the cube of the set-ups and the lengths
+/// of loops.
 [[nodiscard]] std::expected<Levelled, Loose> adjust_levels(int points, int setups,
                                                            const std::vector<RodReading>& readings, int fixed,
                                                            double height);
@@ -48,12 +50,16 @@ struct Loose {
 /// Points that no chain of readings ties to the fixed one.
 [[nodiscard]] std::vector<int> loose_points(int points, int setups, const std::vector<RodReading>& readings, int fixed);
 
-/// An instrument that looks up or down: metres for each metre of sight. `near` and `far` are sight lengths; readings are
-/// far minus near, from set-ups with equal and with unequal sights. SOURCE: two-peg test (common practice in surveying).
-[[nodiscard]] constexpr double sight_error(double difference_equal, double difference_unequal, double near, double far) {
+/// An instrument that looks up or down: metres for each metre of sight. `near` and `far` are sight lengths; readings
+/// are far minus near, from set-ups with equal and with unequal sights. SOURCE: two-peg test (common practice in
+/// surveying).
+[[nodiscard]] constexpr double sight_error(double difference_equal, double difference_unequal, double near,
+                                           double far) {
   return (difference_unequal - difference_equal) / (far - near);
 }
 /// A reading as a level instrument would give it.
-[[nodiscard]] constexpr double without_sight_error(double reading, double error, double sight) { return reading - error * sight; }
+[[nodiscard]] constexpr double without_sight_error(double reading, double error, double sight) {
+  return reading - error * sight;
+}
 
 }  // namespace stringcourse::ground

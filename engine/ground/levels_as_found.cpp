@@ -1,6 +1,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "catalogue/rules.hpp"
 #include "ground/bed_as_found.hpp"
 #include "ground/rod_log.hpp"
 #include "ground/tape_doubt.hpp"
@@ -31,7 +32,7 @@ void find_far(std::vector<Station>& stations, const Building& building, const Ro
   if (heights.size() < 3) return;
   sort_stably(heights);
   const Length middle = heights[heights.size() / 2];
-  const Length far = building.tape == Tape::Inches ? Length::feet(2) : Length::millimetres(600);
+  const Length far = limit_of("rod-far", building.tape);
   for (std::size_t k = 0; k < stations.size(); ++k) {
     const Length off = stations[k].height - middle;
     if (!is_bearing(building, stations[k]) || (off <= far && -off <= far)) continue;
@@ -66,7 +67,7 @@ std::vector<DoorFloor> doors_of(const Building& building, const LevelsAsFound& l
   std::vector<DoorFloor> doors;
   if (!levels.bed || building.courses.empty()) return doors;
   const Length first_top = levels.bed->level.top + building.courses[0].unit_height;
-  const Length limit = building.tape == Tape::Inches ? Length::sixteenths(2) : Length::millimetres(3);
+  const Length limit = limit_of("door-floor", building.tape);
   for (std::size_t k = 0; k < building.openings.size(); ++k) {
     const ResolvedOpening& opening = building.openings[k];
     std::vector<Length> heights;
@@ -90,6 +91,63 @@ std::vector<DoorFloor> doors_of(const Building& building, const LevelsAsFound& l
   return doors;
 }
 
+/// The points of the wall's top by wall, then along it, over the design height of the last course's top.
+std::vector<TopPoint> top_points(const Building& building, const LevelsAsFound& levels) {
+  const Length design = levels.bed->level.top + building.courses.front().unit_height + building.courses.back().top;
+  std::vector<TopPoint> points;
+  for (std::size_t k = 0; k < levels.stations.size(); ++k) {
+    const Station& station = levels.stations[k];
+    if (station.surface != Surface::Top || !station.place) continue;
+    points.push_back({static_cast<std::int32_t>(k), station.height - design, {}, TopWork::Stands, Verdict::NotRead});
+  }
+  sort_stably(points, {}, [&](const TopPoint& point) {
+    const WallPlace& place = *levels.stations[static_cast<std::size_t>(point.station)].place;
+    return std::pair(place.wall, place.along);
+  });
+  return points;
+}
+
+/// What is left of rule "bed-level" at one point: of its height, and against each point of its wall within its stretch.
+Length top_margin(const Tolerance& level, const std::vector<Station>& stations, const TopAsFound& top,
+                  const TopPoint& point) {
+  const auto place_of = [&](const TopPoint& one) { return *stations[static_cast<std::size_t>(one.station)].place; };
+  const WallPlace here = place_of(point);
+  Length margin = level.most - magnitude(point.off);
+  for (const TopPoint& other : top.points) {
+    const WallPlace there = place_of(other);
+    if (there.wall != here.wall || magnitude(there.along - here.along) > level.over) continue;
+    margin = std::min(margin, level.within - magnitude(other.off - point.off));
+  }
+  return margin;
+}
+
+/// Thinner than the thinnest bed it is packed, else bedded; what a reading cannot tell is left.
+TopWork work_for(Length off, Length step) {
+  if (magnitude(off) < step) return TopWork::Stands;
+  if (off > Length()) return TopWork::Plane;
+  return -off < first_bed_range(FirstCourse::Hollow).least ? TopWork::Pack : TopWork::Bed;
+}
+
+std::optional<TopAsFound> top_as_found(const Job& job, const Building& building, const LevelsAsFound& levels) {
+  if (!levels.bed || building.courses.empty()) return std::nullopt;
+  TopAsFound top;
+  top.points = top_points(building, levels);
+  if (top.points.empty()) return std::nullopt;
+  const Tolerance level = tolerance_of("bed-level", building.tape);
+  const auto [low, high] = std::ranges::minmax(top.points, {}, &TopPoint::off);
+  top.lowest = low.off, top.highest = high.off;
+  top.bearing = std::clamp(top.highest, -level.most, level.most);
+  for (TopPoint& point : top.points) {
+    const Station& station = levels.stations[static_cast<std::size_t>(point.station)];
+    top.doubt = std::max(top.doubt, station.doubt);
+    const Length off = point.off - top.bearing;
+    point.work = work_for(off, rod_reading_error(job));
+    if (point.work != TopWork::Stands) point.by = magnitude(off);
+  }
+  for (TopPoint& point : top.points) point.verdict = judged(top_margin(level, levels.stations, top, point), top.doubt);
+  return top;
+}
+
 }  // namespace
 
 Length rod_reading_error(const Job& job) {
@@ -99,7 +157,8 @@ Length rod_reading_error(const Job& job) {
 
 namespace {
 
-std::vector<Station> stations_of(const RodLog& log, const Levelled& levelled, const std::vector<std::size_t>& first_reading) {
+std::vector<Station> stations_of(const RodLog& log, const Levelled& levelled,
+                                 const std::vector<std::size_t>& first_reading) {
   std::vector<Station> stations;
   for (std::size_t k = 0; k < log.stations.all().size(); ++k) {
     Station station;
@@ -130,7 +189,8 @@ std::optional<LevelsAsFound> levels_as_found(const Job& job, const Building& bui
   found.too_many_setups = log.setups.count() > kMostSetups;
   if (found.too_many_setups) return found;
   found.loose = drop_loose(log, log.stations.number(found.datum));
-  const auto levelled = adjust_levels(log.stations.count(), log.setups.count(), log.readings, log.stations.number(found.datum), 0);
+  const auto levelled =
+      adjust_levels(log.stations.count(), log.setups.count(), log.readings, log.stations.number(found.datum), 0);
   if (!levelled) return std::nullopt;  // cannot be: what is loose was dropped
   const std::vector<std::size_t> first = first_readings(log);
   found.stations = stations_of(log, *levelled, first);
@@ -141,6 +201,7 @@ std::optional<LevelsAsFound> levels_as_found(const Job& job, const Building& bui
   found.bed = bed_as_found(job, building, layout, found.stations);
   found.instrument = instrument_of(job, counts);
   found.doors = doors_of(building, found);
+  found.top = top_as_found(job, building, found);
   return found;
 }
 

@@ -6,8 +6,8 @@ namespace stringcourse::ground {
 namespace {
 
 constexpr double kZero = 1e-11;
-constexpr std::size_t kFree = 4;              // x0 x1 x2 margin
-constexpr std::size_t kSplit = 2 * kFree;     // each as the difference of two that are not negative
+constexpr std::size_t kFree = 4;           // x0 x1 x2 margin
+constexpr std::size_t kSplit = 2 * kFree;  // each as the difference of two that are not negative
 constexpr int kMostPivots = 10'000;
 constexpr std::size_t kMostWork = 20'000'000;  // rows passed over all pivots
 
@@ -59,7 +59,8 @@ void make_lawful(Tableau& tableau, const std::vector<Limit>& limits) {
   std::size_t worst = limits.size();
   for (std::size_t k = 0; k < limits.size(); ++k) {
     if (limits[k].share <= 0 || limits[k].limit >= 0) continue;
-    if (worst == limits.size() || limits[k].limit / limits[k].share < limits[worst].limit / limits[worst].share) worst = k;
+    if (worst == limits.size() || limits[k].limit / limits[k].share < limits[worst].limit / limits[worst].share)
+      worst = k;
   }
   if (worst < limits.size()) tableau.pivot(worst, 7);
 }

@@ -15,13 +15,13 @@ struct Limit {
 
 struct BestMargin {
   std::array<double, 3> x{};
-  double margin = 0;        // below 0: the limits cannot all be kept; this is the least that is missing
-  std::vector<int> binding; // limits that stop it from being larger
+  double margin = 0;         // below 0: the limits cannot all be kept; this is the least that is missing
+  std::vector<int> binding;  // limits that stop it from being larger
 };
 
-/// Maximises the margin over x (three unknowns, any sign) and margin. None where it grows without end, or where it would
-/// take more than 20 million rows passed (this program's limit). Deterministic
-/// (Bland's rule), + - x / only. Limits of one size (all about 1) keep about 1e-9 of it.
+/// Maximises the margin over x (three unknowns, any sign) and margin. None where it grows without end, or where it
+/// would take more than 20 million rows passed (this program's limit). Deterministic (Bland's rule), + - x / only.
+/// Limits of one size (all about 1) keep about 1e-9 of it.
 [[nodiscard]] std::optional<BestMargin> best_margin(const std::vector<Limit>& limits);
 
 }  // namespace stringcourse::ground

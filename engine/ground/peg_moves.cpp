@@ -5,13 +5,6 @@
 namespace stringcourse::ground {
 namespace {
 
-Spot middle_of(const std::vector<Spot>& spots) {
-  Spot middle;
-  for (const Spot& spot : spots) middle.x += spot.x, middle.y += spot.y;
-  const double count = static_cast<double>(spots.size());
-  return {middle.x / count, middle.y / count};
-}
-
 /// The turn whose direction is (cosine, sine) up to length.
 Overlay turned(double cosine, double sine) {
   const double size = std::sqrt(cosine * cosine + sine * sine);
@@ -27,20 +20,10 @@ Overlay through(Overlay overlay, const Spot& from, const Spot& to) {
 
 }  // namespace
 
-Overlay best_overlay(const std::vector<Spot>& design, const std::vector<Spot>& found) {
-  const Spot from = middle_of(design), to = middle_of(found);
-  double cosine = 0, sine = 0;
-  for (std::size_t k = 0; k < design.size(); ++k) {
-    const Spot a{design[k].x - from.x, design[k].y - from.y}, b{found[k].x - to.x, found[k].y - to.y};
-    cosine += a.x * b.x + a.y * b.y;
-    sine += a.x * b.y - a.y * b.x;
-  }
-  return through(turned(cosine, sine), from, to);
-}
-
 Overlay overlay_from(const std::vector<Spot>& design, const std::vector<Spot>& found, int held, int toward) {
   const std::size_t h = static_cast<std::size_t>(held), t = static_cast<std::size_t>(toward);
-  const Spot a{design[t].x - design[h].x, design[t].y - design[h].y}, b{found[t].x - found[h].x, found[t].y - found[h].y};
+  const Spot a{design[t].x - design[h].x, design[t].y - design[h].y},
+      b{found[t].x - found[h].x, found[t].y - found[h].y};
   return through(turned(a.x * b.x + a.y * b.y, a.x * b.y - a.y * b.x), design[h], found[h]);
 }
 

@@ -12,16 +12,16 @@ struct Overlay {
   Spot shift;
 };
 [[nodiscard]] constexpr Spot laid(const Overlay& overlay, const Spot& design) {
-  return {overlay.c * design.x - overlay.s * design.y + overlay.shift.x, overlay.s * design.x + overlay.c * design.y + overlay.shift.y};
+  return {overlay.c * design.x - overlay.s * design.y + overlay.shift.x,
+          overlay.s * design.x + overlay.c * design.y + overlay.shift.y};
 }
 
-/// The overlay with the least sum of squared distances between laid design and found points. At least two points that
-/// do not coincide. SOURCE: closed form of the plane rigid fit (Helmert transformation without scale).
-[[nodiscard]] Overlay best_overlay(const std::vector<Spot>& design, const std::vector<Spot>& found);
 /// The overlay that leaves point `held` where it was found and lays the side to `toward` along the line found.
-[[nodiscard]] Overlay overlay_from(const std::vector<Spot>& design, const std::vector<Spot>& found, int held, int toward);
+[[nodiscard]] Overlay overlay_from(const std::vector<Spot>& design, const std::vector<Spot>& found, int held,
+                                   int toward);
 
 /// For each point the way from where it was found to where it belongs, metres.
-[[nodiscard]] std::vector<Spot> moves(const Overlay& overlay, const std::vector<Spot>& design, const std::vector<Spot>& found);
+[[nodiscard]] std::vector<Spot> moves(const Overlay& overlay, const std::vector<Spot>& design,
+                                      const std::vector<Spot>& found);
 
 }  // namespace stringcourse::ground

@@ -58,7 +58,8 @@ std::vector<int> likely(const std::vector<Residual>& residuals) {
     if (worst * worst - value * value < kAlike * (1 + 1e-9) && value > 0) all.push_back(static_cast<int>(k));
   }
   sort_stably(all, [&](int a, int b) {
-    return size_of(residuals[static_cast<std::size_t>(a)].standardised) > size_of(residuals[static_cast<std::size_t>(b)].standardised);
+    return size_of(residuals[static_cast<std::size_t>(a)].standardised) >
+           size_of(residuals[static_cast<std::size_t>(b)].standardised);
   });
   if (all.size() > kMostWrong) all.resize(kMostWrong);
   return all;
@@ -67,7 +68,8 @@ std::vector<int> likely(const std::vector<Residual>& residuals) {
 /// In the order of their corrections.
 void sort_by_correction(std::vector<int>& numbers, const std::vector<Residual>& residuals) {
   sort_stably(numbers, [&](int a, int b) {
-    return size_of(residuals[static_cast<std::size_t>(a)].value) > size_of(residuals[static_cast<std::size_t>(b)].value) * (1 + 1e-6);
+    return size_of(residuals[static_cast<std::size_t>(a)].value) >
+           size_of(residuals[static_cast<std::size_t>(b)].value) * (1 + 1e-6);
   });
 }
 
@@ -100,12 +102,17 @@ std::vector<int> lines_once(const std::vector<int>& numbers, const std::vector<N
 }
 
 /// The residuals of all readings against an adjustment of some of them.
-std::vector<Residual> residuals_of_all(const std::vector<NetReading>& readings, const std::vector<int>& wrong, const Adjusted& adjusted) {
+std::vector<Residual> residuals_of_all(const std::vector<NetReading>& readings, const std::vector<int>& wrong,
+                                       const Adjusted& adjusted) {
   std::vector<Residual> all;
   std::size_t next = 0;
   for (std::size_t k = 0; k < readings.size(); ++k) {
-    if (!std::ranges::contains(wrong, static_cast<int>(k))) { all.push_back(adjusted.residuals[next++]); continue; }
-    const Spot &a = adjusted.places[static_cast<std::size_t>(readings[k].from)], &b = adjusted.places[static_cast<std::size_t>(readings[k].to)];
+    if (!std::ranges::contains(wrong, static_cast<int>(k))) {
+      all.push_back(adjusted.residuals[next++]);
+      continue;
+    }
+    const Spot &a = adjusted.places[static_cast<std::size_t>(readings[k].from)],
+               &b = adjusted.places[static_cast<std::size_t>(readings[k].to)];
     const double dx = b.x - a.x, dy = b.y - a.y;
     all.push_back({std::sqrt(dx * dx + dy * dy) - readings[k].length, 1, 0});
     all.back().standardised = all.back().value / readings[k].sigma;
@@ -114,7 +121,8 @@ std::vector<Residual> residuals_of_all(const std::vector<NetReading>& readings, 
 }
 
 /// A reading taken out is put back if it fits once the others are out.
-void put_back(const std::vector<NetPoint>& points, const std::vector<NetReading>& readings, Datum datum, std::vector<int>& wrong) {
+void put_back(const std::vector<NetPoint>& points, const std::vector<NetReading>& readings, Datum datum,
+              std::vector<int>& wrong) {
   if (wrong.size() < 2) return;
   for (std::size_t k = 0; k < wrong.size();) {
     std::vector<int> fewer = wrong;
@@ -133,7 +141,8 @@ class Search {
 
   std::expected<Suspects, NetTrouble> run() {
     auto adjusted = adjust(points_, readings_, datum_);
-    if (!adjusted && adjusted.error().kind == NetTrouble::Kind::ImpossibleTriangle) adjusted = without_one_of(adjusted.error());
+    if (!adjusted && adjusted.error().kind == NetTrouble::Kind::ImpossibleTriangle)
+      adjusted = without_one_of(adjusted.error());
     if (!adjusted) return std::unexpected(std::move(adjusted.error()));
     adjusted_ = *std::move(adjusted);
     while (found_.suspicion != Suspicion::NotLocatable && !fits(adjusted_)) step();
@@ -213,7 +222,8 @@ class Search {
 
 }  // namespace
 
-std::expected<Suspects, NetTrouble> suspects_of(const std::vector<NetPoint>& points, const std::vector<NetReading>& readings, Datum datum) {
+std::expected<Suspects, NetTrouble> suspects_of(const std::vector<NetPoint>& points,
+                                                const std::vector<NetReading>& readings, Datum datum) {
   return Search(points, readings, datum).run();
 }
 

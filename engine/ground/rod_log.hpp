@@ -25,11 +25,11 @@ class Names {
 
 struct RodLog {
   Names stations, setups;
-  std::vector<RodReading> readings;   // corrected by the two-peg test where they say their sight
-  std::vector<std::size_t> entries;   // of Job::readings, by reading
+  std::vector<RodReading> readings;              // corrected by the two-peg test where they say their sight
+  std::vector<std::size_t> entries;              // of Job::readings, by reading
   std::vector<std::optional<WallPlace>> places;  // by station
-  std::vector<Surface> surfaces;      // by station
-  std::set<int> two_places;           // stations that readings give two places
+  std::vector<Surface> surfaces;                 // by station
+  std::set<int> two_places;                      // stations that readings give two places
 };
 
 /// Every rod reading that counts.

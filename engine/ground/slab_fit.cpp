@@ -33,7 +33,8 @@ Frame frame_of(const std::vector<Clearance>& clearances) {
   return frame;
 }
 
-/// How far a turn moves a place in the direction of its clearance, for each unit of turn times size: a turn t moves it by
+/// How far a turn moves a place in the direction of its clearance, for each unit of turn times size: a turn t moves it
+/// by
 /// (-t y, t x).
 double arm(const Clearance& one, const Frame& frame) {
   const double x = (one.at.x - frame.middle.x) / frame.size, y = (one.at.y - frame.middle.y) / frame.size;
@@ -94,7 +95,8 @@ SlabFit best_fit(const std::vector<Clearance>& clearances, Length farthest) {
   fit.turn = best->x[2] * unit / frame.size;
   fit.room = down(best->margin * unit);
   for (const int number : best->binding) {
-    if (number < static_cast<int>(tightest.size())) fit.tight.push_back(static_cast<int>(tightest[static_cast<std::size_t>(number)]));
+    if (number < static_cast<int>(tightest.size()))
+      fit.tight.push_back(static_cast<int>(tightest[static_cast<std::size_t>(number)]));
   }
   return fit;
 }

@@ -15,11 +15,11 @@ struct Clearance {
 };
 
 struct SlabFit {
-  Length east, north;   // shift of the plan's middle
-  Spot middle;          // which place that is, metres
-  double turn = 0;      // radians, to the left; so small that its square does not count
-  Length room;          // the least of all rooms after it
-  Length room_before;   // and as planned
+  Length east, north;      // shift of the plan's middle
+  Spot middle;             // which place that is, metres
+  double turn = 0;         // radians, to the left; so small that its square does not count
+  Length room;             // the least of all rooms after it
+  Length room_before;      // and as planned
   std::vector<int> tight;  // clearances that leave no more
 };
 

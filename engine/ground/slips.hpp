@@ -7,14 +7,14 @@
 namespace stringcourse::ground {
 
 enum class Slip {
-  FeetForInches,         // read 24 where 288 is meant: the number is feet, written as inches
+  FeetForInches,  // read 24 where 288 is meant: the number is feet, written as inches
   InchesForFeet,
   InchesForMillimetres,  // the number is inches, written as millimetres
   MillimetresForInches,
   FeetForMillimetres,
   MillimetresForFeet,
-  FootLost,              // one foot short or over
-  InchBurnt,             // the tape was held at its 1 in mark, or that inch was taken off twice
+  FootLost,   // one foot short or over
+  InchBurnt,  // the tape was held at its 1 in mark, or that inch was taken off twice
 };
 
 struct Meant {

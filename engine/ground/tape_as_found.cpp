@@ -5,6 +5,7 @@
 #include <set>
 #include <utility>
 
+#include "catalogue/rules.hpp"
 #include "ground/as_found.hpp"
 #include "ground/peg_moves.hpp"
 #include "ground/tape_doubt.hpp"
@@ -15,7 +16,9 @@ namespace stringcourse::ground {
 namespace {
 
 /// Farther from the plan than this a taping is looked at for a slip: 2 % of it, at least 4 in.
-Length near_enough(Length expected) { return std::max(Length::inches(4), Length::nanometres(expected.in_nanometres() / 50)); }
+Length near_enough(Length expected) {
+  return std::max(Length::inches(4), Length::nanometres(expected.in_nanometres() / 50));
+}
 
 int corner_named(const Building& building, const std::string& name) {
   for (std::size_t k = 0; k < building.corners.size(); ++k) {
@@ -49,12 +52,22 @@ void compare_with_first(const Job& job, const std::vector<TapedLine>& lines, Fir
   line.agrees = tapings_agree({0, 1, metres(first.read), sigma}, {0, 1, metres(line.read), sigma});
 }
 
+/// Whether some taping that counts is of this.
+bool any_of(const Job& job, const std::vector<bool>& counts, std::optional<Taped> of) {
+  for (std::size_t k = 0; k < job.readings.size(); ++k) {
+    if (counts[k] && job.readings[k].tape && job.readings[k].tape->of == of) return true;
+  }
+  return false;
+}
+
 std::vector<TapedLine> lines_of(const Job& job, const Building& building, const std::vector<bool>& counts) {
   std::vector<TapedLine> lines;
   FirstTapings firsts;
+  const bool poured = any_of(job, counts, Taped::Poured);  // beside it the lines before the pour no longer count
   for (std::size_t k = 0; k < job.readings.size(); ++k) {
     if (!counts[k] || !job.readings[k].tape) continue;
     const TapeReading& tape = *job.readings[k].tape;
+    if (poured && tape.of == Taped::Lines) continue;
     TapedLine line;
     line.entry = k, line.from = corner_named(building, tape.from), line.to = corner_named(building, tape.to);
     line.read = tape.length;
@@ -87,12 +100,14 @@ Net net_of(const Job& job, const Building& building, const std::vector<TapedLine
   // The second point gives the direction: the far end of the side that leaves the held corner, where it was taped.
   const int wall = building.corners[static_cast<std::size_t>(net.corners[0])].leaving;
   for (std::size_t k = 1; wall >= 0 && k < net.corners.size(); ++k) {
-    if (building.corners[static_cast<std::size_t>(net.corners[k])].arriving == wall) std::swap(net.corners[1], net.corners[k]);
+    if (building.corners[static_cast<std::size_t>(net.corners[k])].arriving == wall)
+      std::swap(net.corners[1], net.corners[k]);
   }
   for (const int corner : net.corners) net.points.push_back({spot_of(building, corner), false});
   const double sigma = standard_doubt(tape_reading_error(job));
   std::vector<int> place(building.corners.size(), -1);
-  for (std::size_t k = 0; k < net.corners.size(); ++k) place[static_cast<std::size_t>(net.corners[k])] = static_cast<int>(k);
+  for (std::size_t k = 0; k < net.corners.size(); ++k)
+    place[static_cast<std::size_t>(net.corners[k])] = static_cast<int>(k);
   for (std::size_t k = 0; k < lines.size(); ++k) {
     if (lines[k].slip) continue;
     const int from = place[static_cast<std::size_t>(lines[k].from)], to = place[static_cast<std::size_t>(lines[k].to)];
@@ -102,7 +117,7 @@ Net net_of(const Job& job, const Building& building, const std::vector<TapedLine
   return net;
 }
 
-void put_moves(TapeAsFound& found, const Net& net, const Adjusted& adjusted, TapeClass tape) {
+void put_moves(TapeAsFound& found, const Net& net, const Adjusted& adjusted, TapeMake tape) {
   std::vector<Spot> design;
   for (const NetPoint& point : net.points) design.push_back(point.about);
   const std::vector<Spot> ways = moves(overlay_from(design, adjusted.places, 0, 1), design, adjusted.places);
@@ -111,7 +126,17 @@ void put_moves(TapeAsFound& found, const Net& net, const Adjusted& adjusted, Tap
     const double tapes = standard_doubt(permitted_error(tape, length_of(distance(design[k], design[0]))));
     const Ellipse ellipse = ellipse_of(adjusted.clouds[k]);
     const double doubt = 2 * together({ellipse.longer, k == 0 ? 0 : tapes});
-    PegMove move{net.corners[k], length_of(ways[k].x), length_of(ways[k].y), length_of(doubt), false, length_of(2 * ellipse.longer), length_of(2 * ellipse.shorter), ellipse.direction, {}, {}, Verdict::NotRead};
+    PegMove move{net.corners[k],
+                 length_of(ways[k].x),
+                 length_of(ways[k].y),
+                 length_of(doubt),
+                 false,
+                 length_of(2 * ellipse.longer),
+                 length_of(2 * ellipse.shorter),
+                 ellipse.direction,
+                 {},
+                 {},
+                 Verdict::NotRead};
     const double off = std::sqrt(ways[k].x * ways[k].x + ways[k].y * ways[k].y);
     move.within_doubt = off <= doubt;
     move.off = length_of(off), move.allowed = corner_allowed(length_of(distance(design[k], design[0])));
@@ -122,14 +147,16 @@ void put_moves(TapeAsFound& found, const Net& net, const Adjusted& adjusted, Tap
 }
 
 void put_trouble(TapeAsFound& found, const Net& net, const NetTrouble& trouble) {
-  found.state = trouble.kind == NetTrouble::Kind::NotDeterminate ? TapeAsFound::State::NotDeterminate : TapeAsFound::State::Impossible;
+  found.state = trouble.kind == NetTrouble::Kind::NotDeterminate ? TapeAsFound::State::NotDeterminate
+                                                                 : TapeAsFound::State::Impossible;
   for (const int reading : trouble.readings) found.impossible.push_back(net.lines[static_cast<std::size_t>(reading)]);
 }
 
 /// Of the net of all corners: the lines that would hold its shape.
 std::vector<std::array<int, 2>> lines_missing(const Building& building, const std::vector<TapedLine>& lines) {
   std::vector<NetPoint> points;
-  for (std::size_t k = 0; k < building.corners.size(); ++k) points.push_back({spot_of(building, static_cast<int>(k)), false});
+  for (std::size_t k = 0; k < building.corners.size(); ++k)
+    points.push_back({spot_of(building, static_cast<int>(k)), false});
   std::vector<NetReading> readings;
   for (const TapedLine& line : lines) {
     if (!line.slip && !line.wrong) readings.push_back({line.from, line.to, 1, 1});
@@ -187,20 +214,22 @@ struct Middle {
   friend bool operator==(const Middle&, const Middle&) = default;
 };
 Middle middle_of(const Building& building, const std::array<int, 2>& corners) {
-  const PlanPoint &a = building.corners[static_cast<std::size_t>(corners[0])].point, &b = building.corners[static_cast<std::size_t>(corners[1])].point;
+  const PlanPoint &a = building.corners[static_cast<std::size_t>(corners[0])].point,
+                  &b = building.corners[static_cast<std::size_t>(corners[1])].point;
   const int128 dx = (b.x - a.x).in_nanometres(), dy = (b.y - a.y).in_nanometres();
   return {a.x + b.x, a.y + b.y, dx * dx + dy * dy};
 }
 
 std::vector<Diagonals> diagonals_of(const Job& job, const Building& building, const std::vector<TapedLine>& lines) {
   const std::vector<Mean> means = means_of(lines);
+  const Length allowed = limit_of("diagonals-alike", job.tape);
   std::vector<Diagonals> all;
   for (std::size_t i = 0; i < means.size(); ++i) {
     for (std::size_t k = i + 1; k < means.size(); ++k) {
       if (!(middle_of(building, means[i].corners) == middle_of(building, means[k].corners))) continue;
       const bool swap = means[i].length() < means[k].length();
       const Mean &one = means[swap ? k : i], &other = means[swap ? i : k];
-      Diagonals found{one.corners, other.corners, one.length() - other.length(), diagonals_allowed(job.tape), {}, {}};
+      Diagonals found{one.corners, other.corners, one.length() - other.length(), allowed, {}, {}};
       const double sigma = standard_doubt(tape_reading_error(job));
       found.doubt = length_of(2 * sigma * std::sqrt(1.0 / one.count + 1.0 / other.count));
       found.verdict = judged(found.allowed - found.difference, found.doubt);
@@ -218,7 +247,10 @@ Verdict worst(Verdict a, Verdict b) {
 void judge(TapeAsFound& found, const Job& job, const Building& building) {
   found.missing = lines_missing(building, found.lines);
   if (found.state != TapeAsFound::State::Adjusted) return;
-  if (found.suspicion == Suspicion::NotLocatable) { found.verdict = Verdict::CannotTell; return; }
+  if (found.suspicion == Suspicion::NotLocatable) {
+    found.verdict = Verdict::CannotTell;
+    return;
+  }
   found.diagonals = diagonals_of(job, building, found.lines);
   if (found.missing.empty() && found.freedom <= 0) found.missing = line_that_checks(building, found.lines);
   if (!found.missing.empty()) return;
@@ -231,10 +263,14 @@ void judge(TapeAsFound& found, const Job& job, const Building& building) {
 
 }  // namespace
 
+Length distance_planned(const Building& building, int from, int to) {
+  return length_of(distance(spot_of(building, from), spot_of(building, to)));
+}
+
 Length corner_allowed(Length from_held) {
-  const Length near = Length::sixteenths(8), most = Length::sixteenths(12), within = Length::feet(20);
-  if (from_held <= within) return near;
-  const int128 grown = static_cast<int128>(near.in_nanometres()) * from_held.in_nanometres() / within.in_nanometres();
+  const auto [within, over, most] = tolerance_of("place-in-plan");
+  if (from_held <= over) return within;
+  const int128 grown = static_cast<int128>(within.in_nanometres()) * from_held.in_nanometres() / over.in_nanometres();
   return std::min(most, Length::nanometres(static_cast<std::int64_t>(grown)));
 }
 
@@ -247,7 +283,10 @@ namespace {
 
 void adjust_net(TapeAsFound& found, const Job& job, const Net& net) {
   found.held = net.corners[0];
-  if (net.corners.size() > kMostTapedCorners) { found.state = TapeAsFound::State::TooLarge; return; }
+  if (net.corners.size() > kMostTapedCorners) {
+    found.state = TapeAsFound::State::TooLarge;
+    return;
+  }
   const auto suspects = suspects_of(net.points, net.readings, Datum::CornerAndSide);
   if (!suspects) return put_trouble(found, net, suspects.error());
   const Adjusted& adjusted = suspects->adjusted;
@@ -264,8 +303,7 @@ void adjust_net(TapeAsFound& found, const Job& job, const Net& net) {
   for (const int number : suspects->tape_again) found.tape_again.push_back(net.lines[static_cast<std::size_t>(number)]);
   // Nothing is moved on the word of tapings of which one is wrong.
   if (found.suspicion == Suspicion::NotLocatable) return;
-  const bool class_two = job.ground && job.ground->tape == TapeMake::ClassTwo;
-  put_moves(found, net, adjusted, class_two ? TapeClass::ClassTwo : TapeClass::Steel);
+  put_moves(found, net, adjusted, tape_of(job));
 }
 
 }  // namespace
@@ -273,6 +311,8 @@ void adjust_net(TapeAsFound& found, const Job& job, const Net& net) {
 TapeAsFound tape_as_found(const Job& job, const Building& building, const std::vector<bool>& counts) {
   TapeAsFound found;
   found.lines = lines_of(job, building, counts);
+  found.of_lines =
+      any_of(job, counts, Taped::Lines) && !any_of(job, counts, Taped::Poured) && !any_of(job, counts, std::nullopt);
   const Net net = net_of(job, building, found.lines);
   if (net.readings.empty()) return found;
   adjust_net(found, job, net);

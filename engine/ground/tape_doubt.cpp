@@ -14,13 +14,17 @@ constexpr Band kSteel[] = {{Length::feet(6), Length::sixteenths(1).half_down()},
                            {Length::feet(80), Length::sixteenths(3)},
                            {Length::feet(100), Length::sixteenths(4)}};
 
-Length begun(Length length, Length step) { return Length::nanometres((length + step - Length::nanometres(1)).whole_multiples(step)); }
+Length begun(Length length, Length step) {
+  return Length::nanometres((length + step - Length::nanometres(1)).whole_multiples(step));
+}
 
 }  // namespace
 
-Length permitted_error(TapeClass tape, Length length) {
+TapeMake tape_of(const Job& job) { return job.ground ? job.ground->tape.value_or(TapeMake::Steel) : TapeMake::Steel; }
+
+Length permitted_error(TapeMake tape, Length length) {
   if (length < Length()) length = -length;
-  if (tape == TapeClass::ClassTwo) {
+  if (tape == TapeMake::ClassTwo) {
     const std::int64_t metres = begun(length, Length::millimetres(1000)).in_nanometres();
     return Length::nanometres(300'000 + 200'000 * metres);
   }
@@ -30,26 +34,14 @@ Length permitted_error(TapeClass tape, Length length) {
   return Length::sixteenths(4) * begun(length, Length::feet(100)).in_nanometres();
 }
 
-double standard_doubt(Length half_width) { return static_cast<double>(half_width.in_nanometres()) * 1e-9 / std::sqrt(3.0); }
+double standard_doubt(Length half_width) {
+  return static_cast<double>(half_width.in_nanometres()) * 1e-9 / std::sqrt(3.0);
+}
 
 double together(std::initializer_list<double> doubts) {
   double sum = 0;
   for (const double one : doubts) sum += one * one;
   return std::sqrt(sum);
 }
-
-double standard_correction(double length, double nominal, double actual) { return length * (actual - nominal) / nominal; }
-
-double heat_correction(double length, double expansion, double used, double right) { return expansion * length * (used - right); }
-
-double pull_correction(double length, double used, double right, double area, double modulus) {
-  return (used - right) * length / (area * modulus);
-}
-
-double sag_correction(double span, double weight, double pull) {
-  return -(weight * weight) * (span * span * span) / (24 * pull * pull);
-}
-
-double slope_correction(double length, double rise) { return std::sqrt(length * length - rise * rise) - length; }
 
 }  // namespace stringcourse::ground

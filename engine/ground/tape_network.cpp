@@ -56,7 +56,8 @@ Row row_of(const NetReading& reading, const std::vector<Spot>& places, const Unk
 }
 
 /// Constraint vectors, each of length 1 over all unknowns: what no distance tells.
-std::vector<std::vector<double>> constraints_of(const std::vector<Spot>& places, const Unknowns& unknowns, Datum datum) {
+std::vector<std::vector<double>> constraints_of(const std::vector<Spot>& places, const Unknowns& unknowns,
+                                                Datum datum) {
   std::vector<std::vector<double>> all;
   const std::size_t count = index(unknowns.count);
   const auto add = [&](auto&& x_part, auto&& y_part) {
@@ -74,11 +75,13 @@ std::vector<std::vector<double>> constraints_of(const std::vector<Spot>& places,
   if (datum == Datum::CornerAndSide) {
     // Point 1 does not move across its direction from point 0.
     const Spot &a = places[0], &b = places[1];
-    add([&](std::size_t k) { return k == 1 ? -(b.y - a.y) : 0.0; }, [&](std::size_t k) { return k == 1 ? b.x - a.x : 0.0; });
+    add([&](std::size_t k) { return k == 1 ? -(b.y - a.y) : 0.0; },
+        [&](std::size_t k) { return k == 1 ? b.x - a.x : 0.0; });
   }
   if (datum != Datum::Free) return all;
   Spot middle;
-  for (const Spot& place : places) middle.x += place.x / static_cast<double>(places.size()), middle.y += place.y / static_cast<double>(places.size());
+  for (const Spot& place : places)
+    middle.x += place.x / static_cast<double>(places.size()), middle.y += place.y / static_cast<double>(places.size());
   add([](std::size_t) { return 1.0; }, [](std::size_t) { return 0.0; });
   add([](std::size_t) { return 0.0; }, [](std::size_t) { return 1.0; });
   add([&](std::size_t k) { return -(places[k].y - middle.y); }, [&](std::size_t k) { return places[k].x - middle.x; });
@@ -95,18 +98,21 @@ struct Step {
   double weight = 1;
 };
 
-Step linearised(const std::vector<NetReading>& readings, const std::vector<Spot>& places, const Unknowns& unknowns, Datum datum) {
+Step linearised(const std::vector<NetReading>& readings, const std::vector<Spot>& places, const Unknowns& unknowns,
+                Datum datum) {
   const std::size_t count = index(unknowns.count);
   Step step{Symmetric(count), std::vector<double>(count, 0.0), {}, {}, constraints_of(places, unknowns, datum), 0};
   for (const NetReading& reading : readings) {
     const Row row = row_of(reading, places, unknowns);
-    const double misfit = (reading.length - distance(places[index(reading.from)], places[index(reading.to)])) / reading.sigma;
+    const double misfit =
+        (reading.length - distance(places[index(reading.from)], places[index(reading.to)])) / reading.sigma;
     for (int i = 0; i < 4; ++i) {
       if (row.columns[index(i)] < 0) continue;
       const std::size_t r = index(row.columns[index(i)]);
       step.right[r] += row.values[index(i)] * misfit;
       for (int j = 0; j < 4; ++j) {
-        if (row.columns[index(j)] >= 0) step.normal.at(r, index(row.columns[index(j)])) += row.values[index(i)] * row.values[index(j)];
+        if (row.columns[index(j)] >= 0)
+          step.normal.at(r, index(row.columns[index(j)])) += row.values[index(i)] * row.values[index(j)];
       }
     }
     step.weight = std::max(step.weight, 1 / (reading.sigma * reading.sigma));
@@ -224,9 +230,13 @@ Adjusted result_of(const std::vector<NetReading>& readings, const std::vector<Sp
   adjusted.places = places;
   const Symmetric covariance = covariance_of(inverse, step);
   for (std::size_t k = 0; k < places.size(); ++k) {
-    if (unknowns.x[k] < 0) { adjusted.clouds.emplace_back(); continue; }
+    if (unknowns.x[k] < 0) {
+      adjusted.clouds.emplace_back();
+      continue;
+    }
     const std::size_t x = index(unknowns.x[k]), y = index(unknowns.y[k]);
-    adjusted.clouds.push_back({std::max(0.0, covariance.at(x, x)), covariance.at(x, y), std::max(0.0, covariance.at(y, y))});
+    adjusted.clouds.push_back(
+        {std::max(0.0, covariance.at(x, x)), covariance.at(x, y), std::max(0.0, covariance.at(y, y))});
   }
   for (std::size_t k = 0; k < readings.size(); ++k) {
     const double share = 1 - quadratic(covariance, step.rows[k]);
@@ -256,7 +266,8 @@ Ellipse ellipse_of(const Cloud& cloud) {
   return ellipse;
 }
 
-std::expected<Adjusted, NetTrouble> adjust(const std::vector<NetPoint>& points, const std::vector<NetReading>& readings, Datum datum) {
+std::expected<Adjusted, NetTrouble> adjust(const std::vector<NetPoint>& points, const std::vector<NetReading>& readings,
+                                           Datum datum) {
   if (auto pairs = missing_pairs(points, readings, datum); !pairs.empty()) {
     return std::unexpected(NetTrouble{NetTrouble::Kind::NotDeterminate, std::move(pairs), {}});
   }
@@ -280,7 +291,8 @@ std::expected<Adjusted, NetTrouble> adjust(const std::vector<NetPoint>& points, 
   return std::unexpected(trouble_of(readings, static_cast<int>(points.size())));
 }
 
-std::vector<std::array<int, 2>> missing_pairs(const std::vector<NetPoint>& points, const std::vector<NetReading>& readings, Datum datum) {
+std::vector<std::array<int, 2>> missing_pairs(const std::vector<NetPoint>& points,
+                                              const std::vector<NetReading>& readings, Datum datum) {
   const Unknowns unknowns = unknowns_of(points, datum);
   std::vector<Spot> places;
   for (const NetPoint& point : points) places.push_back(point.about);

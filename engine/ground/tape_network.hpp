@@ -45,8 +45,8 @@ struct Ellipse {
 
 /// What one reading came to.
 struct Residual {
-  double value = 0;       // adjusted minus measured, metres
-  double redundancy = 0;  // share of the reading that the others check: 0 not at all, 1 wholly
+  double value = 0;         // adjusted minus measured, metres
+  double redundancy = 0;    // share of the reading that the others check: 0 not at all, 1 wholly
   double standardised = 0;  // value / (sigma sqrt(redundancy)); 0 where nothing checks it
 };
 
@@ -56,9 +56,9 @@ struct Adjusted {
   std::vector<Spot> places;
   std::vector<Cloud> clouds;
   std::vector<Residual> residuals;
-  int freedom = 0;        // readings beyond what the shape needs
-  double square_sum = 0;  // of residual / sigma
-  double s0 = 0;          // sqrt(square_sum / freedom); 0 without freedom
+  int freedom = 0;                   // readings beyond what the shape needs
+  double square_sum = 0;             // of residual / sigma
+  double s0 = 0;                     // sqrt(square_sum / freedom); 0 without freedom
   double s0_least = 0, s0_most = 0;  // it lies between these in 95 of 100 jobs whose sigmas are right
   Agreement agreement = Agreement::Unchecked;
 };
@@ -74,9 +74,9 @@ struct NetTrouble {
   std::vector<int> readings;
 };
 
-/// Promises: at the result the weighted squares are least, to 1e-10 of the net's size. At least one reading; every index
-/// in range; sigma above 0. A line that is longer than two others together is adjusted like any other misfit as long as
-/// other readings hold the shape; only where none is found is the triangle named.
+/// Promises: at the result the weighted squares are least, to 1e-10 of the net's size. At least one reading; every
+/// index in range; sigma above 0. A line that is longer than two others together is adjusted like any other misfit as
+/// long as other readings hold the shape; only where none is found is the triangle named.
 [[nodiscard]] std::expected<Adjusted, NetTrouble> adjust(const std::vector<NetPoint>& points,
                                                          const std::vector<NetReading>& readings, Datum datum);
 

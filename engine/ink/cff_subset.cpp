@@ -13,9 +13,9 @@ using paper::read_u32;
 /// An INDEX: a counted list of byte strings.
 struct Index {
   std::size_t count = 0;
-  std::size_t offsets_at = 0;   // of its offset array
+  std::size_t offsets_at = 0;  // of its offset array
   std::size_t offset_size = 1;
-  std::size_t end = 0;          // first byte after it
+  std::size_t end = 0;  // first byte after it
 };
 
 std::size_t read_offset(Bytes table, const Index& index, std::size_t k) {

@@ -88,7 +88,7 @@ class Sorter {
 
   /// Circles and texts keep their order inside a layer, so there they may overlap.
   template <typename Item>
-  void put(const Item& item, std::vector<const Item*> Layer::*list) {
+  void put(const Item& item, std::vector<const Item*> Layer::* list) {
     const Box box = box_of(item);
     Layer* best = nullptr;
     for (std::size_t k = layers.size(); k-- > 0;) {

@@ -13,9 +13,9 @@ using paper::Ink;
 Colour ink_colour(Ink ink) {
   switch (ink) {
     case Ink::Black: return {0, 0, 0};
-    case Ink::Grey: return {400, 400, 400};   // 5.7:1 on white
-    case Ink::Blue: return {90, 340, 680};    // 7:1
-    case Ink::Red: return {740, 130, 90};     // 6.2:1
+    case Ink::Grey: return {400, 400, 400};  // 5.7:1 on white
+    case Ink::Blue: return {90, 340, 680};   // 7:1
+    case Ink::Red: return {740, 130, 90};    // 6.2:1
     case Ink::White: return {1000, 1000, 1000};
   }
   return {};
@@ -57,8 +57,8 @@ void append_whole(std::string& out, std::int64_t number) {
 
 void append_thousandths(std::string& out, std::int64_t thousandths) {
   if (thousandths < 0) out += '-';
-  const std::uint64_t size = thousandths < 0 ? 0 - static_cast<std::uint64_t>(thousandths)
-                                             : static_cast<std::uint64_t>(thousandths);
+  const std::uint64_t size =
+      thousandths < 0 ? 0 - static_cast<std::uint64_t>(thousandths) : static_cast<std::uint64_t>(thousandths);
   append_whole(out, static_cast<std::int64_t>(size / 1000));
   int rest = static_cast<int>(size % 1000);
   if (rest == 0) return;

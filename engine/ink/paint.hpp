@@ -37,7 +37,6 @@ struct HatchLines {
 
 /// Distance of neighbouring hatch lines along a horizontal; across the lines it is 1/sqrt(2) of this, 1.2 mm.
 inline constexpr Micrometres kHatchStep = 1'700;
-inline constexpr Micrometres kHatchPen = paper::pen_width(paper::Pen::Thin);
 
 /// Dash lengths in micrometres for a line `width` wide, on, off, on, off; empty for solid lines. In line
 /// widths d: dashes 12, gaps 3, long dashes 24, dots 1 (common practice after ISO 128; figures from memory).

@@ -40,8 +40,8 @@ PdfWriter::PdfWriter(Sink sink, PdfWords words)
       bookmarks_(objects_.reserve()),
       resources_(objects_.reserve()),
       fonts_{reserve_font(objects_), reserve_font(objects_)} {
-  objects_.write(resources_, "<< /Font << /R " + reference(fonts_[0].font) + " /B " + reference(fonts_[1].font) +
-                                 " >> >>");
+  objects_.write(resources_,
+                 "<< /Font << /R " + reference(fonts_[0].font) + " /B " + reference(fonts_[1].font) + " >> >>");
 }
 
 void PdfWriter::add(const paper::Sheet& sheet) {
@@ -105,8 +105,8 @@ void PdfWriter::write_tag_roots() {
     append_whole(marks, static_cast<std::int64_t>(k));
     marks += ' ' + reference(pages_[k].marks) + ' ';
   }
-  objects_.write(document_, "<< /Type /StructElem /S /Document /P " + reference(tag_root_) + " /K [" + sections +
-                                "] >>");
+  objects_.write(document_,
+                 "<< /Type /StructElem /S /Document /P " + reference(tag_root_) + " /K [" + sections + "] >>");
   objects_.write(parent_tree_, "<< /Nums [" + marks + "] >>");
   std::string root = "<< /Type /StructTreeRoot /K [" + reference(document_) + "] /ParentTree " +
                      reference(parent_tree_) + " /ParentTreeNextKey ";

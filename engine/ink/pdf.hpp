@@ -2,7 +2,7 @@
 // Sheets to PDF 1.7: vectors, both weights of B612 embedded once, tagged for screen readers, searchable, and the same
 // bytes for the same sheets on every machine (no dates, whole-number arithmetic).
 //
-//   std::string bytes = ink::pdf_bytes(sheets, {.title = "Garage, set A"});
+//   std::string bytes = ink::pdf_bytes(sheets, {.title = "Kiln house, set A"});
 //
 // For long sets, page by page with the memory of one page:
 //
@@ -23,8 +23,8 @@ namespace stringcourse::ink {
 
 /// What the file says of itself.
 struct PdfWords {
-  std::string title;             // shown in the reader's title bar; UTF-8
-  std::string language = "en";   // BCP 47
+  std::string title;                                 // shown in the reader's title bar; UTF-8
+  std::string language = "en";                       // BCP 47
   paper::FontFiles fonts = paper::embedded_fonts();  // whole
 };
 

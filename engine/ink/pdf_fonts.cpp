@@ -73,8 +73,7 @@ std::string to_unicode_map(const std::vector<char32_t>& characters) {
          "/CIDSystemInfo << /Registry (Adobe) /Ordering (UCS) /Supplement 0 >> def\n"
          "/CMapName /Adobe-Identity-UCS def\n/CMapType 2 def\n"
          "1 begincodespacerange\n<0000> <FFFF>\nendcodespacerange\n" +
-         character_lines(glyphs, characters) +
-         "endcmap\nCMapName currentdict /CMap defineresource pop\nend\nend";
+         character_lines(glyphs, characters) + "endcmap\nCMapName currentdict /CMap defineresource pop\nend\nend";
 }
 
 std::string descriptor_text(const Font& face, Weight weight, const std::string& name, int program) {

@@ -15,13 +15,9 @@ constexpr int kSheet = -1;     // the sheet itself as a parent
 constexpr int kArtifact = -2;  // no tag: decoration
 constexpr int kNothing = -3;   // no marked stretch is open
 
-bool has_items(const Group& group) {
-  return !group.shapes.empty() || !group.circles.empty() || !group.texts.empty();
-}
+bool has_items(const Group& group) { return !group.shapes.empty() || !group.circles.empty() || !group.texts.empty(); }
 
-bool is_division(const Group& group) {
-  return group.role == Role::Figure && group.label.empty() && !has_items(group);
-}
+bool is_division(const Group& group) { return group.role == Role::Figure && group.label.empty() && !has_items(group); }
 
 class PagePainter {
  public:

@@ -16,9 +16,9 @@ struct Kid {
 };
 
 struct Element {
-  std::string_view tag;        // "Figure", "H1", "P", "Table", ...
-  std::string alternative;     // text in place of a figure, UTF-8
-  int parent = -1;             // place in PaintedPage::elements; -1: the sheet itself
+  std::string_view tag;     // "Figure", "H1", "P", "Table", ...
+  std::string alternative;  // text in place of a figure, UTF-8
+  int parent = -1;          // place in PaintedPage::elements; -1: the sheet itself
   std::vector<Kid> kids;
 };
 

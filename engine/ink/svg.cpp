@@ -57,8 +57,7 @@ std::string colour_text(Colour colour) {
 
 class SvgWriter {
  public:
-  SvgWriter(const Sheet& sheet, Classes classes)
-      : sheet_(sheet), classes_(classes), prefix_(safe_id(sheet.name)) {
+  SvgWriter(const Sheet& sheet, Classes classes) : sheet_(sheet), classes_(classes), prefix_(safe_id(sheet.name)) {
     if (prefix_[0] >= '0' && prefix_[0] <= '9') prefix_.insert(0, "sheet-");  // an id starts with a letter
   }
 

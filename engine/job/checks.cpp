@@ -7,95 +7,98 @@
 #include <utility>
 
 #include "catalogue/series.hpp"
-#include "job/refusal_codes.hpp"
+#include "job/enum_names.hpp"
 #include "job/words.hpp"
 #include "measure/force.hpp"
 #include "measure/notation.hpp"
 #include "measure/sorting.hpp"
+#include "measure/stress.hpp"
 
 namespace stringcourse {
 namespace {
 
-Refusal misfit(std::string_view code, std::string place, std::string reason, std::string remedy) {
-  return {std::string(code), std::move(place), std::move(reason), std::move(remedy)};
+Refusal misfit(Code code, std::string place, Fact reason, Fact remedy) {
+  return {code, std::move(place), std::move(reason), std::move(remedy)};
 }
 
 enum class Limit { Below, AtMost };
 
 /// What two sizes ask of each other: `value` is below, or at most, `bound`.
 struct SizeRule {
-  std::string_view field, what, limit_what;
+  std::string_view field, says;
   std::optional<Length> value;
   Limit limit;
   Length bound;
   bool broken() const { return value && (limit == Limit::Below ? *value >= bound : *value > bound); }
 };
 
-Misfits joined(std::initializer_list<Misfits> parts) {
+Misfits gathered(std::initializer_list<Misfits> parts) {
   Misfits all;
   for (const Misfits& part : parts) all.insert(all.end(), part.begin(), part.end());
   return all;
 }
 
-Refusal size_misfit(const SizeRule& rule, Tape tape) {
-  return misfit(code::kSeriesUneven, "/" + std::string(rule.field),
-                std::string(rule.what) + " is " + exact_text(*rule.value, tape) + "; it must be " +
-                    std::string(rule.limit_what) + ", " + exact_text(rule.bound, tape) + ".",
-                "Measure one unit again and correct the one that is wrong.");
+FactValue exact(Length length) { return {length, LengthForm::Exact}; }
+
+Refusal size_misfit(const SizeRule& rule) {
+  return misfit("series-uneven", "/" + std::string(rule.field),
+                fact(rule.says, {exact(*rule.value), exact(rule.bound)}), fact("size-measure-again"));
 }
 
-Misfits size_misfits(const OwnSeries& own, Tape tape) {
+/// A short leg just over the thickness: no filler and joint fit into what it is longer, and no joint is as wide.
+Misfits lip_misfits(const OwnSeries& own) {
+  const Length lip = own.corner_leg.value_or(own.thickness) - own.thickness;
+  if (lip <= Length() || lip > own.joint) return {};
+  return {misfit("series-uneven", "/corner_leg",
+                 fact("size-corner-lip", {exact(*own.corner_leg), exact(own.thickness)}),
+                 fact("leave-corner-leg-out"))};
+}
+
+Misfits size_misfits(const OwnSeries& own) {
   const SizeRule rules[] = {
-      {"half_high", "A half-high unit's height", "less than a unit's height", own.half_high, Limit::Below, own.height},
-      {"joint_tolerance", "The joint's tolerance", "less than the joint", own.joint_tolerance, Limit::Below, own.joint},
-      {"least_piece", "The least piece", "at most a whole unit", own.least_piece, Limit::AtMost, own.full},
-      {"face_shell", "A face shell", "less than half the thickness", own.face_shell, Limit::Below,
-       own.thickness.half_down()},
-      {"corner_leg", "A corner set's short leg", "at most a whole unit", own.corner_leg, Limit::AtMost, own.full},
+      {"half_high", "size-half-high", own.half_high, Limit::Below, own.height},
+      {"joint_tolerance", "size-joint-tolerance", own.joint_tolerance, Limit::Below, own.joint},
+      {"least_piece", "size-least-piece", own.least_piece, Limit::AtMost, own.full},
+      {"face_shell", "size-face-shell", own.face_shell, Limit::Below, own.thickness.half_down()},
+      {"corner_leg", "size-corner-leg", own.corner_leg, Limit::AtMost, own.full},
   };
   Misfits misfits;
   for (const SizeRule& rule : rules) {
-    if (rule.broken()) misfits.push_back(size_misfit(rule, tape));
+    if (rule.broken()) misfits.push_back(size_misfit(rule));
   }
+  if (const Misfits lip = lip_misfits(own); !lip.empty()) misfits.push_back(lip.front());
   return misfits;
 }
 
 /// Half units make the wall's grid: two of them with a joint between are as long as a whole one.
-Misfits half_misfits(const OwnSeries& own, Tape tape) {
+Misfits half_misfits(const OwnSeries& own) {
   const Length whole_pitch = own.full + own.joint;
   const Length two_halves = 2 * (own.half + own.joint);
   if (own.half < own.full && whole_pitch == two_halves) return {};
   const Length left = own.full - own.joint;
   const bool halves_exactly = left > Length{} && left.is_multiple_of(Length::nanometres(2));
-  std::string remedy = halves_exactly ? "Give the half unit as " + exact_text(left.half_down(), tape) +
-                                            ", or measure the whole unit and the joint again."
-                                      : "Give the whole unit as two half units and one joint: " +
-                                            exact_text(2 * own.half + own.joint, tape) + ".";
-  return {misfit(code::kSeriesUneven, "/half",
-                 "A whole unit and a joint come to " + exact_text(whole_pitch, tape) +
-                     ", two half units and two joints to " + exact_text(two_halves, tape) + "; the two must be equal.",
-                 std::move(remedy))};
+  return {misfit("series-uneven", "/half", fact("size-halves", {exact(whole_pitch), exact(two_halves)}),
+                 halves_exactly ? fact("size-half-as", {exact(left.half_down())})
+                                : fact("size-whole-as", {exact(2 * own.half + own.joint)}))};
 }
 
 struct CellList {
-  std::string_view field, unit_words;
+  std::string_view field, beyond;
   const std::vector<CellSpan>& cells;
   Length unit;
 };
 
-Misfits cell_misfits(const CellList& list, Tape tape) {
+Misfits cell_misfits(const CellList& list) {
   Misfits misfits;
   Length free_from;  // the cell before ends here
   for (std::size_t k = 0; k < list.cells.size(); ++k) {
     const CellSpan& cell = list.cells[k];
     const bool rises = cell.from < cell.to && (k == 0 || cell.from > free_from);
     if (!rises || cell.to > list.unit) {
-      misfits.push_back(misfit(
-          code::kCellOutside, "/" + std::string(list.field) + "/" + number_text(k),
-          "The cell from " + exact_text(cell.from, tape) + " to " + exact_text(cell.to, tape) +
-              (rises ? " reaches beyond the " + std::string(list.unit_words) + ", " + exact_text(list.unit, tape) + " long."
-                     : std::string(" must end after it starts, and start after the cell before it ends.")),
-          "List the cells from the unit's left end to its right, each from web face to web face."));
+      misfits.push_back(misfit("cell-outside", "/" + std::string(list.field) + "/" + number_text(k),
+                               rises ? fact(list.beyond, {exact(cell.from), exact(cell.to), exact(list.unit)})
+                                     : fact("cell-order", {exact(cell.from), exact(cell.to)}),
+                               fact("cells-list")));
     }
     free_from = cell.to;
   }
@@ -104,8 +107,8 @@ Misfits cell_misfits(const CellList& list, Tape tape) {
 
 struct NamedThing {
   std::string name;
-  std::string place;  // JSON pointer
-  std::string_view what;
+  std::string place;       // JSON pointer
+  std::string_view twice;  // the sentence that says so
 };
 
 /// Refuses every thing whose name an earlier one has. Empty names are passed over.
@@ -121,10 +124,9 @@ std::vector<Refusal> shared_among(const std::vector<NamedThing>& things) {
   }
   for (std::size_t k = 0; k < things.size(); ++k) {
     if (first_of[k] == k || things[k].name.empty()) continue;
-    refusals.push_back(misfit(code::kNameTwice, things[k].place,
-                              "The name " + quoted(things[k].name) + " is that of " + std::string(things[k].what) +
-                                  " twice: first at " + things[first_of[k]].place + ".",
-                              "Give one of the two another name."));
+    refusals.push_back(misfit("name-twice", things[k].place,
+                              fact(things[k].twice, {FactValue::typed(things[k].name), things[first_of[k]].place}),
+                              fact("twice-rename")));
   }
   return refusals;
 }
@@ -136,7 +138,7 @@ std::string place_of(std::string_view list, std::size_t index, std::string_view 
 std::vector<NamedThing> corners_left(const Outline& outline) {
   std::vector<NamedThing> things;
   for (std::size_t k = 0; k < outline.sides.size(); ++k) {
-    things.push_back({outline.sides[k].from, place_of("/outline/sides", k, "/from"), "a corner that a side starts at"});
+    things.push_back({outline.sides[k].from, place_of("/outline/sides", k, "/from"), "twice-corner-start"});
   }
   return things;
 }
@@ -144,7 +146,7 @@ std::vector<NamedThing> corners_left(const Outline& outline) {
 std::vector<NamedThing> corners_reached(const Outline& outline) {
   std::vector<NamedThing> things;
   for (std::size_t k = 0; k < outline.sides.size(); ++k) {
-    things.push_back({outline.sides[k].to, place_of("/outline/sides", k, "/to"), "a corner that a side ends at"});
+    things.push_back({outline.sides[k].to, place_of("/outline/sides", k, "/to"), "twice-corner-end"});
   }
   return things;
 }
@@ -155,10 +157,10 @@ std::vector<NamedThing> walls_of(const Job& job) {
     const Side& side = job.outline.sides[k];
     const bool unnamed = side.name.empty() && (side.from.empty() || side.to.empty());  // refused already
     things.push_back({unnamed ? "" : side_name(side), place_of("/outline/sides", k, side.name.empty() ? "" : "/name"),
-                      "a wall"});
+                      "twice-wall"});
   }
   for (std::size_t k = 0; k < job.interior_walls.size(); ++k) {
-    things.push_back({job.interior_walls[k].name, place_of("/interior_walls", k, "/name"), "a wall"});
+    things.push_back({job.interior_walls[k].name, place_of("/interior_walls", k, "/name"), "twice-wall"});
   }
   return things;
 }
@@ -166,7 +168,7 @@ std::vector<NamedThing> walls_of(const Job& job) {
 std::vector<NamedThing> openings_of(const Job& job) {
   std::vector<NamedThing> things;
   for (std::size_t k = 0; k < job.openings.size(); ++k) {
-    things.push_back({job.openings[k].name, place_of("/openings", k, "/name"), "an opening"});
+    things.push_back({job.openings[k].name, place_of("/openings", k, "/name"), "twice-opening"});
   }
   return things;
 }
@@ -174,21 +176,22 @@ std::vector<NamedThing> openings_of(const Job& job) {
 std::vector<NamedThing> readings_of(const Job& job) {
   std::vector<NamedThing> things;
   for (std::size_t k = 0; k < job.readings.size(); ++k) {
-    things.push_back({job.readings[k].id, place_of("/readings", k, "/id"), "a reading"});
+    things.push_back({job.readings[k].id, place_of("/readings", k, "/id"), "twice-reading"});
   }
   return things;
 }
 
 std::vector<NamedThing> laid_of(const Job& job) {
   std::vector<NamedThing> things;
-  for (std::size_t k = 0; k < job.laid.size(); ++k) things.push_back({job.laid[k].id, place_of("/laid", k, "/id"), "an entry"});
+  for (std::size_t k = 0; k < job.laid.size(); ++k)
+    things.push_back({job.laid[k].id, place_of("/laid", k, "/id"), "twice-entry"});
   return things;
 }
 
 std::vector<NamedThing> own_series_of(const Units& units) {
   std::vector<NamedThing> things;
   for (std::size_t k = 0; k < units.own_series.size(); ++k) {
-    things.push_back({units.own_series[k].id, place_of("/units/own_series", k, "/id"), "a series"});
+    things.push_back({units.own_series[k].id, place_of("/units/own_series", k, "/id"), "twice-series"});
   }
   return things;
 }
@@ -197,79 +200,94 @@ std::vector<Refusal> shared_with_catalogue(const std::vector<NamedThing>& own_se
   std::vector<Refusal> refusals;
   for (const NamedThing& own : own_series) {
     if (find_series(own.name) == nullptr) continue;
-    refusals.push_back(misfit(code::kNameTwice, own.place,
-                              "The name " + quoted(own.name) + " is that of a series of the catalogue.",
-                              "Give your own series another id."));
+    refusals.push_back(misfit("name-twice", own.place, fact("twice-catalogue", {FactValue::typed(own.name)}),
+                              fact("twice-another-id")));
   }
   return refusals;
 }
 
 }  // namespace
 
-Misfits misfits_of(const OwnSeries& series, Tape tape) {
-  return joined({half_misfits(series, tape), size_misfits(series, tape),
-                 cell_misfits({"full_cells", "whole unit", series.full_cells, series.full}, tape),
-                 cell_misfits({"half_cells", "half unit", series.half_cells, series.half}, tape)});
+Misfits misfits_of(const OwnSeries& series, Tape) {
+  return gathered({half_misfits(series), size_misfits(series),
+                   cell_misfits({"full_cells", "cell-beyond-whole", series.full_cells, series.full}),
+                   cell_misfits({"half_cells", "cell-beyond-half", series.half_cells, series.half})});
 }
 
-Misfits misfits_of(const Units& units, Tape tape) {
+Misfits misfits_of(const Units& units, Tape) {
   if (!units.joint_least || !units.joint_most || *units.joint_least <= *units.joint_most) return {};
-  return {misfit(code::kOutOfRange, "/joint_least",
-                 "The least joint, " + exact_text(*units.joint_least, tape) + ", is wider than the greatest, " +
-                     exact_text(*units.joint_most, tape) + ".",
-                 "Exchange the two.")};
+  return {misfit("out-of-range", "/joint_least",
+                 fact("joints-least-wider", {exact(*units.joint_least), exact(*units.joint_most)}),
+                 fact("exchange-two"))};
 }
 
 Misfits misfits_of(const SettingOut& setting_out, Tape tape) {
   Misfits misfits;
-  const auto check = [&](const std::optional<std::string>& text, std::optional<double> (*read)(std::string_view), std::string place, std::string_view remedy) {
-    if (text && !read(*text)) misfits.push_back(misfit(code::kNotAForce, std::move(place), "The text " + quoted(*text) + " is no such value.", std::string(remedy)));
+  const auto check = [&](const std::optional<std::string>& text, std::optional<double> (*read)(std::string_view),
+                         std::string place, std::string_view remedy) {
+    if (text && !read(*text))
+      misfits.push_back(
+          misfit("not-a-force", std::move(place), fact("force-no-value", {FactValue::typed(*text)}), fact(remedy)));
   };
-  const std::string_view force = "Write a number above zero and its unit: 20 lb, 90 N or 9 kg.";
-  check(setting_out.line_weight, read_line_weight, "/line_weight", "Write a number above zero and its unit: 0.001 lb/ft, 1.5 g/m or 0.015 N/m.");
+  const std::string_view force = "force-write";
+  check(setting_out.line_weight, read_line_weight, "/line_weight", "line-weight-write");
   check(setting_out.line_pull, read_force, "/line_pull", force);
   check(setting_out.line_strength, read_force, "/line_strength", force);
-  const Length kerf = setting_out.first_kerf.value_or(tape == Tape::Inches ? Length::feet(2) : Length::millimetres(600));
+  const Length kerf =
+      setting_out.first_kerf.value_or(tape == Tape::Inches ? Length::feet(2) : Length::millimetres(600));
   if (setting_out.footing_outside && *setting_out.footing_outside >= kerf) {
-    misfits.push_back(misfit(code::kOutOfRange, "/footing_outside",
-                             "The footing's outer edge, " + exact_text(*setting_out.footing_outside, tape) + " beyond the face line, would fall off the board, which ends " + exact_text(kerf, tape) + " beyond it.",
-                             "Give a greater first_kerf."));
+    misfits.push_back(misfit("out-of-range", "/footing_outside",
+                             fact("footing-off-board", {exact(*setting_out.footing_outside), exact(kerf)}),
+                             fact("footing-greater-kerf")));
   }
   return misfits;
 }
 
-Misfits misfits_of(const Laying& laying, Tape tape) {
+Misfits misfits_of(const Lap& lap, Tape) {
+  Misfits misfits;
+  const auto check = [&](const std::optional<std::string>& text, std::string_view place) {
+    if (!text || read_stress(*text)) return;
+    misfits.push_back(misfit("not-a-stress", std::string(place), fact("stress-no-value", {FactValue::typed(*text)}),
+                             fact("stress-write")));
+  };
+  check(lap.masonry, "/masonry");
+  check(lap.steel, "/steel");
+  return misfits;
+}
+
+Misfits misfits_of(const Laying& laying, Tape) {
   if (!laying.joint_least || !laying.joint_most || *laying.joint_least <= *laying.joint_most) return {};
-  return {misfit(code::kOutOfRange, "/joint_least",
-                 "The narrowest joint, " + exact_text(*laying.joint_least, tape) + ", is wider than the widest, " + exact_text(*laying.joint_most, tape) + ".",
-                 "Exchange the two.")};
+  return {misfit("out-of-range", "/joint_least",
+                 fact("joints-narrowest-wider", {exact(*laying.joint_least), exact(*laying.joint_most)}),
+                 fact("exchange-two"))};
 }
 
 Misfits misfits_of(const UnitSample& sample, Tape) {
   if (sample.together.has_value() != sample.row.has_value()) {
-    return {misfit(code::kBelongsTogether, sample.row ? "/together" : "/row", "A row needs its length and how many units lie in it.", "Give both \"together\" and \"row\".")};
+    return {
+        misfit("belongs-together", sample.row ? "/together" : "/row", fact("row-needs-both"), fact("row-give-both"))};
   }
   if (sample.row || !sample.singles.empty()) return {};
-  return {misfit(code::kBelongsTogether, "/singles", "No unit was measured.", "Give a row (\"together\" and \"row\") or \"singles\".")};
+  return {misfit("belongs-together", "/singles", fact("unit-none-measured"), fact("unit-give-row-or-singles"))};
 }
 
 Misfits misfits_of(const FoundPlace& found, Tape) {
   const bool jamb = found.what != FoundWhat::WallEnd;
   if (jamb == found.opening.has_value()) return {};
-  return {misfit(code::kBelongsTogether, "/opening", jamb ? "A jamb needs the name of its opening." : "A wall's end has no opening.",
-                 jamb ? "Name the opening." : "Leave the opening out.")};
+  return {misfit("belongs-together", "/opening", fact(jamb ? "jamb-needs-opening" : "wall-end-no-opening"),
+                 fact(jamb ? "jamb-name-opening" : "wall-end-leave-out"))};
 }
 
 Misfits misfits_of(const LaidEntry& entry, Tape) {
   if (!entry.remark || !entry.note.empty() || !entry.photos.empty()) return {};
-  return {misfit(code::kBelongsTogether, "/remark", "A remark needs a note or photos.", "Give \"note\", or names in \"photos\".")};
+  return {misfit("belongs-together", "/remark", fact("remark-needs-note"), fact("remark-give-note"))};
 }
 
 std::vector<Refusal> shared_names(const Job& job) {
   const std::vector<NamedThing> own_series = own_series_of(job.units);
-  return joined({shared_among(own_series), shared_with_catalogue(own_series), shared_among(corners_left(job.outline)),
-                 shared_among(corners_reached(job.outline)), shared_among(walls_of(job)),
-                 shared_among(openings_of(job)), shared_among(readings_of(job)), shared_among(laid_of(job))});
+  return gathered({shared_among(own_series), shared_with_catalogue(own_series), shared_among(corners_left(job.outline)),
+                   shared_among(corners_reached(job.outline)), shared_among(walls_of(job)),
+                   shared_among(openings_of(job)), shared_among(readings_of(job)), shared_among(laid_of(job))});
 }
 
 std::string side_name(const Side& side) { return side.name.empty() ? side.from + side.to : side.name; }

@@ -12,9 +12,9 @@ namespace stringcourse {
 /// Something that does not fit. `place` is a JSON pointer from the checked part on, such as "/half".
 using Misfits = std::vector<Refusal>;
 
-/// Half shorter than full; full + joint = 2 (half + joint) exactly; cells inside their unit, rising, with a web between;
-/// half-high lower than a unit; two face shells thinner than the unit; tolerance less than the joint; corner leg and
-/// least piece no longer than a unit. `tape` says how the sizes are quoted.
+/// Half shorter than full; full + joint = 2 (half + joint) exactly; cells inside their unit, rising, with a web
+/// between; half-high lower than a unit; two face shells thinner than the unit; tolerance less than the joint; corner
+/// leg and least piece no longer than a unit. `tape` says how the sizes are quoted.
 [[nodiscard]] Misfits misfits_of(const OwnSeries& series, Tape tape);
 
 /// Least joint no wider than the greatest.
@@ -22,6 +22,9 @@ using Misfits = std::vector<Refusal>;
 
 /// Forces and the line's weight can be read; no kerf lies beyond a board's outer end.
 [[nodiscard]] Misfits misfits_of(const SettingOut& setting_out, Tape tape);
+
+/// Stresses can be read.
+[[nodiscard]] Misfits misfits_of(const Lap& lap, Tape tape);
 
 /// Narrowest joint no wider than the widest.
 [[nodiscard]] Misfits misfits_of(const Laying& laying, Tape tape);
@@ -32,9 +35,16 @@ using Misfits = std::vector<Refusal>;
 /// A remark without a note or a photo.
 [[nodiscard]] Misfits misfits_of(const LaidEntry& entry, Tape tape);
 
+/// No kind and no article twice; money, hundredths and currencies that can be read, all of one currency.
+[[nodiscard]] Misfits misfits_of(const Ordering& order, Tape tape);
+/// No work and no forecast day twice; dates that are there.
+[[nodiscard]] Misfits misfits_of(const Days& days, Tape tape);
+
 /// Parts without any such rule.
 template <class Part>
-[[nodiscard]] Misfits misfits_of(const Part&, Tape) { return {}; }
+[[nodiscard]] Misfits misfits_of(const Part&, Tape) {
+  return {};
+}
 
 /// Names that two things share: corners left or reached twice, walls (sides and interior walls in one), openings, own
 /// series (the catalogue's ids included). Empty names are passed over. Order: that of the document.

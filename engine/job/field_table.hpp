@@ -22,25 +22,25 @@ enum class ListOrder { Any, Distinct, Rising };
 
 /// Limits of one field's value. Only those that belong to its type are used; a list's entries obey the same limits.
 struct Bounds {
-  std::int64_t least = 0, most = 0;                   // whole numbers, both included
+  std::int64_t least = 0, most = 0;  // whole numbers, both included
   LengthRange lengths = LengthRange::AboveZero;
   TextRule text = TextRule::Label;
-  std::size_t longest_text = 200;                     // characters (code points)
-  std::size_t most_entries = 0;                       // lists
-  ListOrder order = ListOrder::Any;                   // lists
+  std::size_t longest_text = 200;    // characters (code points)
+  std::size_t most_entries = 0;      // lists
+  ListOrder order = ListOrder::Any;  // lists
 };
 
 template <class Struct, class Member>
 struct Field {
-  std::string_view name;       // in the document
-  Member Struct::*member;
+  std::string_view name;  // in the document
+  Member Struct::* member;
   Need need;
   std::string_view description;  // one sentence with the unit, for the schema and for remedies
   Bounds bounds;
 };
 
 template <class Struct, class Member>
-constexpr Field<Struct, Member> field(std::string_view name, Member Struct::*member, Need need,
+constexpr Field<Struct, Member> field(std::string_view name, Member Struct::* member, Need need,
                                       std::string_view description, Bounds bounds = {}) {
   return {name, member, need, description, bounds};
 }

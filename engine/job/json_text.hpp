@@ -43,7 +43,7 @@ class JsonText {
 
   std::string out_;
   int depth_ = 0;
-  bool empty_ = true;      // nothing yet between the last opened bracket and here
+  bool empty_ = true;  // nothing yet between the last opened bracket and here
   bool after_key_ = false;
 };
 

@@ -1,12 +1,12 @@
 #include "job/json_tree.hpp"
 
 #include <algorithm>
+#include <optional>
 
 #define JSON_NOEXCEPTION 1
 #include <nlohmann/json.hpp>
 
 #include "job/read.hpp"
-#include "job/refusal_codes.hpp"
 #include "job/words.hpp"
 
 namespace stringcourse {
@@ -35,28 +35,26 @@ TextPoint point_at(std::string_view text, std::size_t offset) {
           1 + count_characters(before.substr(line_start))};
 }
 
-std::string at_words(std::string_view text, std::size_t offset) {
+Fact where_in(std::string_view text, std::size_t offset) {
   const TextPoint point = point_at(text, offset);
-  return "line " + number_text(point.line) + ", column " + number_text(point.column);
+  return fact("document-line-column", {point.line, point.column});
 }
 
-Refusal document_refusal(std::string_view code, std::string reason, std::string remedy) {
-  return {std::string(code), "/", std::move(reason), std::move(remedy)};
+Refusal document_refusal(Code code, Fact reason, Fact remedy) {
+  return {code, "/", std::move(reason), std::move(remedy)};
 }
 
 Refusal broken_at(std::string_view text, std::size_t offset) {
-  const std::string where = at_words(text, std::min(offset, text.size()));
-  std::string reason = offset >= text.size() ? "The document breaks off at " + where + ": something is still open or missing."
-                                             : "The document is no JSON: it goes wrong at " + where + ", at " +
-                                                   quoted(character_at(text, offset)) + ".";
-  return document_refusal(code::kNotJson, std::move(reason),
-                          "Look there for a missing or extra comma, quotation mark, colon or bracket.");
+  const Fact where = where_in(text, std::min(offset, text.size()));
+  return document_refusal("not-json",
+                          offset >= text.size()
+                              ? fact("document-breaks-off", {where})
+                              : fact("document-no-json", {where, FactValue::typed(character_at(text, offset))}),
+                          fact("document-look-there"));
 }
 
 /// The parser met a sound token where it cannot stand (and has read all of it), not a character that no token can have.
-bool is_misplaced(std::string_view message) {
-  return message.find("- unexpected ") < message.find("last read: ");
-}
+bool is_misplaced(std::string_view message) { return message.find("- unexpected ") < message.find("last read: "); }
 
 /// Gathers what the parser meets. Returning false stops it; `stopped` then says why.
 class TreeBuilder {
@@ -89,14 +87,13 @@ class TreeBuilder {
     const std::size_t offset = position - std::min(position, back);
     constexpr int kNumberTooLarge = 406;  // the parser's number for a number beyond a double
     stopped_ = problem.id == kNumberTooLarge
-                   ? document_refusal(code::kOutOfRange,
-                                      "The number that ends at " + at_words(text_, offset) + " is far too large.",
-                                      "Write a number that a building can have.")
+                   ? document_refusal("out-of-range", fact("document-number-large", {where_in(text_, offset)}),
+                                      fact("document-number-write"))
                    : broken_at(text_, offset);
     return false;
   }
 
-  Refusal stopped() const { return stopped_; }
+  Refusal stopped() const { return *stopped_; }
   JsonTree finish() && { return JsonTree(std::move(nodes_), std::move(characters_)); }
 
  private:
@@ -106,7 +103,10 @@ class TreeBuilder {
     return position == 0 || position > text_.size() || kBrackets.find(text_[position - 1]) != std::string_view::npos;
   }
 
-  struct Level { JsonTree::Node node; JsonTree::Node last_child; };
+  struct Level {
+    JsonTree::Node node;
+    JsonTree::Node last_child;
+  };
 
   bool add_text(JsonKind kind, std::string_view value) {
     const auto start = static_cast<std::uint32_t>(characters_.size());
@@ -116,9 +116,7 @@ class TreeBuilder {
 
   bool add(JsonNode node) {
     if (nodes_.size() >= kMostValues) {
-      stopped_ = document_refusal(code::kTooLarge,
-                                  "The document has more than " + number_text(kMostValues) + " values.",
-                                  "Split the job into smaller ones.");
+      stopped_ = document_refusal("too-large", fact("document-many-values", {kMostValues}), fact("document-split"));
       return false;
     }
     const auto index = static_cast<JsonTree::Node>(nodes_.size());
@@ -142,9 +140,7 @@ class TreeBuilder {
 
   bool open(JsonKind kind) {
     if (levels_.size() >= static_cast<std::size_t>(kDeepestNesting)) {
-      stopped_ = document_refusal(code::kTooDeep,
-                                  "Lists and objects are nested more than " + number_text(kDeepestNesting) + " deep.",
-                                  "Take out the inner ones: a job needs six at most.");
+      stopped_ = document_refusal("too-deep", fact("document-deep", {kDeepestNesting}), fact("document-take-out"));
       return false;
     }
     if (!add({.kind = kind})) return false;
@@ -162,20 +158,15 @@ class TreeBuilder {
   std::string characters_;
   std::vector<Level> levels_;
   std::uint32_t key_start_ = 0, key_size_ = 0;
-  Refusal stopped_;
+  std::optional<Refusal> stopped_;
 };
 
 Refusal too_large(std::size_t bytes) {
-  return document_refusal(code::kTooLarge,
-                          "The document has " + number_text(bytes) + " bytes; at most " +
-                              number_text(kLargestDocument) + " are read.",
-                          "Split the job into smaller ones.");
+  return document_refusal("too-large", fact("document-bytes", {bytes, kLargestDocument}), fact("document-split"));
 }
 
 Refusal not_utf8(std::string_view text, std::size_t offset) {
-  return document_refusal(code::kNotUtf8, "The document is no UTF-8 text: the byte at " + at_words(text, offset) +
-                              " belongs to no character.",
-                          "Save the document again as UTF-8.");
+  return document_refusal("not-utf-8", fact("document-not-utf8", {where_in(text, offset)}), fact("document-save-utf8"));
 }
 
 }  // namespace

@@ -17,7 +17,7 @@ enum class JsonKind : std::uint8_t { Null, Truth, Whole, OtherNumber, Text, List
 /// One value. Text and key are stretches of the tree's characters. Indices: kNoNode for none.
 struct JsonNode {
   JsonKind kind = JsonKind::Null;
-  std::int64_t whole = 0;  // Whole: the number. Truth: 0 or 1
+  std::int64_t whole = 0;                       // Whole: the number. Truth: 0 or 1
   std::uint32_t text_start = 0, text_size = 0;  // Text: the text. OtherNumber: its digits as written
   std::uint32_t key_start = 0, key_size = 0;    // in an object
   std::uint32_t first_child = 0, next = 0;

@@ -8,7 +8,6 @@
 #include "job/json_tree.hpp"
 #include "job/migrate.hpp"
 #include "job/reader.hpp"
-#include "job/refusal_codes.hpp"
 #include "job/words.hpp"
 
 namespace stringcourse {
@@ -39,10 +38,8 @@ Tape tape_of(const JsonTree& tree) {
 }
 
 Refusal newer_version(std::int64_t version) {
-  return {std::string(code::kNewerVersion), "/stringcourse",
-          "The document is of version " + number_text(version) + "; this program reads versions up to " +
-              number_text(kJobVersion) + ".",
-          "Open it with a newer version of this program."};
+  return {"newer-version", "/stringcourse", fact("document-newer", {version, kJobVersion}),
+          fact("document-open-newer")};
 }
 
 JsonTree lifted(JsonTree tree, std::int64_t version) {
@@ -63,7 +60,11 @@ std::expected<Job, Refusals> read_job(std::string_view text) {
   JobReader reader(tree, tape_of(tree));
   Job job = reader.read_document();
   for (Refusal& refusal : shared_names(job)) reader.refuse(std::move(refusal));
-  if (!reader.refusals().empty()) return std::unexpected(reader.refusals());
+  if (!reader.refusals().empty()) {
+    Refusals refusals = reader.refusals();
+    refusals.tape = tape_of(tree);
+    return std::unexpected(std::move(refusals));
+  }
   return job;
 }
 

@@ -1,15 +1,11 @@
 #include "job/reader.hpp"
 
+#include "job/stated.hpp"
 #include "measure/notation.hpp"
 #include "measure/sorting.hpp"
 
 namespace stringcourse {
 namespace {
-
-std::string_view trimmed_end(std::string_view text) {
-  while (!text.empty() && (text.back() == ' ' || text.back() == '\t')) text.remove_suffix(1);
-  return text;
-}
 
 /// First character that may not stand in such a text, or the text's size.
 std::size_t forbidden_character(std::string_view text, TextRule rule) {
@@ -22,8 +18,7 @@ std::size_t forbidden_character(std::string_view text, TextRule rule) {
 }
 
 bool within(Length length, LengthRange range) {
-  return range == LengthRange::AnySign || length > Length{} ||
-         (range == LengthRange::ZeroOrMore && length == Length{});
+  return range == LengthRange::AnySign || length > Length{} || (range == LengthRange::ZeroOrMore && length == Length{});
 }
 
 }  // namespace
@@ -45,41 +40,39 @@ bool within(Length length, LengthRange range) {
   read(*this, child, field.bounds, into);
 }
 
-void JobReader::refuse_here(std::string_view code, std::string reason, std::string remedy) {
-  refusals_.add({std::string(code), here(), std::move(reason), std::move(remedy)});
+void JobReader::refuse_here(Code code, Fact reason, Fact remedy) {
+  refusals_.add({code, here(), std::move(reason), std::move(remedy)});
 }
 
 bool JobReader::read(Type<bool>, Node node, const Bounds&) {
-  return expect(node, JsonKind::Truth, "true or false") && tree_.at(node).whole != 0;
+  return expect(node, JsonKind::Truth, fact("type-true-or-false")) && tree_.at(node).whole != 0;
 }
 
 int JobReader::read(Type<int>, Node node, const Bounds& bounds) {
-  if (!expect(node, JsonKind::Whole, "a whole number")) return 0;
+  if (!expect(node, JsonKind::Whole, fact("type-whole-number"))) return 0;
   const std::int64_t value = tree_.at(node).whole;
   if (value >= bounds.least && value <= bounds.most) return static_cast<int>(value);
-  const std::string range = number_text(bounds.least) + " to " + number_text(bounds.most);
-  refuse_here(code::kOutOfRange, "The number " + number_text(value) + " is outside " + range + ".",
-              "Write a whole number from " + range + ".");
+  refuse_here("out-of-range", fact("number-outside", {value, bounds.least, bounds.most}),
+              fact("number-from-to", {bounds.least, bounds.most}));
   return 0;
 }
 
 std::string JobReader::read(Type<std::string>, Node node, const Bounds& bounds) {
-  if (!expect(node, JsonKind::Text, "a text")) return {};
+  if (!expect(node, JsonKind::Text, fact("type-a-text"))) return {};
   const std::string_view text = tree_.text(node);
   if (const std::size_t count = count_characters(text); count > bounds.longest_text) {
-    refuse_here(code::kTooLong, "The text " + quoted(text) + " has " + number_text(count) + " characters.",
-                "Shorten it to at most " + number_text(bounds.longest_text) + " characters.");
+    refuse_here("too-long", fact("text-long", {FactValue::typed(text), count}),
+                fact("text-shorten", {bounds.longest_text}));
     return {};
   }
   if (const std::size_t at = forbidden_character(text, bounds.text); at < text.size()) {
-    refuse_here(code::kControlCharacter,
-                "The text " + quoted(text) + " holds the control character " + quoted(character_at(text, at)) + ".",
-                bounds.text == TextRule::Lines ? "Take it out; line breaks and tabs may stand here, no others."
-                                               : "Take it out; a name stands on one line.");
+    refuse_here("control-character",
+                fact("text-control", {FactValue::typed(text), FactValue::typed(character_at(text, at))}),
+                fact(bounds.text == TextRule::Lines ? "text-control-lines" : "text-control-name"));
     return {};
   }
   if (text.empty() && bounds.text == TextRule::Name) {
-    refuse_here(code::kEmptyText, "The text \"\" is empty, where a name must stand.", "Write at least one character.");
+    refuse_here("empty-text", fact("text-empty"), fact("text-write-one"));
   }
   return std::string(text);
 }
@@ -87,14 +80,14 @@ std::string JobReader::read(Type<std::string>, Node node, const Bounds& bounds) 
 Length JobReader::length_from(std::string_view text, const Bounds& bounds) {
   const auto length = read_length(text, tape_);
   if (!length) {
-    refuse_here(code::kNotALength, length.error().reason, length.error().remedy);
+    refuse_here("not-a-length", length.error().reason, length.error().remedy);
     return {};
   }
   if (within(*length, bounds.lengths)) return *length;
   const bool zero_is_lawful = bounds.lengths == LengthRange::ZeroOrMore;
-  refuse_here(code::kOutOfRange,
-              "The length " + quoted(text) + (zero_is_lawful ? " is below zero." : " is not above zero."),
-              zero_is_lawful ? "Write a length of zero or more." : "Write a length greater than zero.");
+  refuse_here("out-of-range",
+              fact(zero_is_lawful ? "length-below-zero" : "length-not-above-zero", {FactValue::typed(text)}),
+              fact(zero_is_lawful ? "length-zero-or-more" : "length-above-zero"));
   return {};
 }
 
@@ -104,68 +97,58 @@ Length JobReader::read(Type<Length>, Node node, const Bounds& bounds) {
 
 StatedLength JobReader::read(Type<StatedLength>, Node node, const Bounds& bounds) {
   if (!expect_length(node)) return {};
-  constexpr std::string_view kActual = "actual";
-  std::string_view text = trimmed_end(tree_.text(node));
-  const bool says_actual = text.size() > kActual.size() && text.ends_with(kActual);
-  if (says_actual) text.remove_suffix(kActual.size());
-  if (!says_actual || trimmed_end(text).size() == text.size()) return {length_from(tree_.text(node), bounds)};
-  return {length_from(trimmed_end(text), bounds), Basis::Actual};
+  const TypedLength typed = typed_length(tree_.text(node));
+  return {length_from(typed.text, bounds), typed.basis};
 }
 
-bool JobReader::expect(Node node, JsonKind kind, std::string_view wanted) {
+bool JobReader::expect(Node node, JsonKind kind, Fact wanted) {
   if (tree_.kind(node) == kind) return true;
-  refuse_type(node, wanted);
+  refuse_type(node, std::move(wanted));
   return false;
 }
 
-void JobReader::refuse_type(Node node, std::string_view wanted) {
+void JobReader::refuse_type(Node node, Fact wanted) {
   const bool absent = tree_.kind(node) == JsonKind::Null;
-  refuse_here(code::kWrongType, "Here stands " + described(node) + "; what belongs here is " + std::string(wanted) + ".",
-              absent ? "Write it, or leave the field out if it may be absent." : "Write " + std::string(wanted) + ".");
+  refuse_here("wrong-type", fact("type-wrong", {described(node), wanted}),
+              absent ? fact("type-write-or-leave") : fact("type-write", {wanted}));
 }
 
 bool JobReader::expect_length(Node node) {
   const JsonKind kind = tree_.kind(node);
   if (kind != JsonKind::Text) {
     const bool number = kind == JsonKind::Whole || kind == JsonKind::OtherNumber;
-    refuse_here(code::kWrongType, "Here stands " + described(node) + "; what belongs here is a length.",
-                (number ? "Write a length as a text: " : "Write a length, a text: ") + length_example() + ".");
+    refuse_here("wrong-type", fact("type-wrong", {described(node), fact("type-a-length")}),
+                fact(number ? "type-length-as-text" : "type-length-a-text", {length_example()}));
     return false;
   }
   const std::size_t count = count_characters(tree_.text(node));
   if (count <= static_cast<std::size_t>(kLongestLengthText)) return true;
-  refuse_here(code::kTooLong,
-              "The length " + quoted(tree_.text(node)) + " has " + number_text(count) + " characters.",
-              "Write it in at most " + number_text(kLongestLengthText) + ", as " + length_example() + ".");
+  refuse_here("too-long", fact("length-text-long", {FactValue::typed(tree_.text(node)), count}),
+              fact("length-text-shorten", {kLongestLengthText, length_example()}));
   return false;
 }
 
-std::string JobReader::length_example() const {
-  return tape_ == Tape::Inches ? R"("24'-0\"")" : R"("7315 mm")";
-}
+std::string JobReader::length_example() const { return tape_ == Tape::Inches ? R"("24'-0\"")" : R"("7315 mm")"; }
 
 bool JobReader::count_fits(Node node, const Bounds& bounds) {
   const std::size_t count = tree_.at(node).count;
   if (count <= bounds.most_entries) return true;
-  refuse_here(code::kTooMany,
-              "The list has " + number_text(count) + " entries; at most " + number_text(bounds.most_entries) +
-                  " are read.",
-              "Shorten the list, or split the job into smaller ones.");
+  refuse_here("too-many", fact("list-long", {count, bounds.most_entries}), fact("list-shorten"));
   return false;
 }
 
-std::string JobReader::described(Node node) const {
+Fact JobReader::described(Node node) const {
   const JsonNode& value = tree_.at(node);
   switch (value.kind) {
-    case JsonKind::Null: return "null";
-    case JsonKind::Truth: return value.whole != 0 ? "true" : "false";
-    case JsonKind::Whole: return "the number " + number_text(value.whole);
-    case JsonKind::OtherNumber: return "the number " + quoted(tree_.text(node));
-    case JsonKind::Text: return "the text " + quoted(tree_.text(node));
-    case JsonKind::List: return "a list with " + number_text(value.count) + (value.count == 1 ? " entry" : " entries");
-    case JsonKind::Object: return "an object with " + number_text(value.count) + " fields";
+    case JsonKind::Null: return fact("type-word", {"null"});
+    case JsonKind::Truth: return fact("type-word", {value.whole != 0 ? "true" : "false"});
+    case JsonKind::Whole: return fact("type-the-number", {value.whole});
+    case JsonKind::OtherNumber: return fact("type-the-number", {FactValue::typed(tree_.text(node))});
+    case JsonKind::Text: return fact("type-the-text", {FactValue::typed(tree_.text(node))});
+    case JsonKind::List: return fact("type-list", {value.count});
+    case JsonKind::Object: return fact("type-object", {value.count});
   }
-  return "nothing";
+  return {};
 }
 
 void JobReader::refuse_strangers(Node node, std::span<const std::string_view> known) {
@@ -179,12 +162,12 @@ void JobReader::refuse_strangers(Node node, std::span<const std::string_view> kn
 }
 
 void JobReader::refuse_stranger(std::string_view key, std::span<const std::string_view> known) {
-  if (full()) return refusals_.add({});  // only counted; a guess for each of a million strangers would take minutes
+  if (full()) return refusals_.count_unshown();  // a guess for each of a million strangers would take minutes
   const Step step(path_, key);
   const std::string_view near = nearest_name(key, known);
-  refuse_here(code::kUnknownField, "There is no field " + quoted(key) + " here.",
-              near.empty() ? "Take it out; the fields here are " + one_of_words(known) + "."
-                           : "Did you mean \"" + std::string(near) + "\"? Otherwise take it out.");
+  refuse_here(
+      "unknown-field", fact("field-unknown", {FactValue::typed(key)}),
+      near.empty() ? fact("field-take-out", {listed(FactValue::Kind::Or, known)}) : fact("field-meant", {near}));
 }
 
 void JobReader::refuse_duplicates(std::vector<std::string_view> keys) {
@@ -193,34 +176,32 @@ void JobReader::refuse_duplicates(std::vector<std::string_view> keys) {
     const bool first_repeat = keys[k] == keys[k - 1] && (k == 1 || keys[k] != keys[k - 2]);
     if (!first_repeat) continue;
     const Step step(path_, keys[k]);
-    refuse_here(code::kDuplicateField, "The field " + quoted(keys[k]) + " stands here more than once.",
-                "Keep one of them and take the others out.");
+    refuse_here("duplicate-field", fact("field-twice", {FactValue::typed(keys[k])}), fact("field-keep-one"));
   }
 }
 
 void JobReader::refuse_missing(std::string_view name, std::string_view description) {
   const Step step(path_, name);
-  refuse_here(code::kMissingField, "The field " + quoted(name) + " is missing.",
-              "Add it: " + std::string(description));
+  refuse_here("missing-field", fact("field-missing", {FactValue::typed(name)}), fact("field-add", {description}));
 }
 
 void JobReader::refuse_name(Node node, std::span<const std::string_view> known) {
   const std::string_view near = nearest_name(tree_.text(node), known);
-  refuse_here(code::kUnknownName, "The name " + quoted(tree_.text(node)) + " is none of those that can stand here.",
-              near.empty() ? "Write " + one_of_words(known) + "." : "Did you mean \"" + std::string(near) + "\"?");
+  refuse_here("unknown-name", fact("name-unknown", {FactValue::typed(tree_.text(node))}),
+              near.empty() ? fact("name-write", {listed(FactValue::Kind::Or, known)}) : fact("name-meant", {near}));
 }
 
 void JobReader::refuse_choice(std::size_t present, std::span<const std::string_view> names) {
-  refuse_here(code::kChooseOne,
-              (present == 0 ? "None" : number_text(present)) + " of the fields " + one_of_words(names) +
-                  " stand here.",
-              "Write one of " + one_of_words(names) + ", and only one.");
+  refuse_here("choose-one",
+              present == 0 ? fact("choice-none", {listed(FactValue::Kind::Or, names)})
+                           : fact("choice-several", {present, listed(FactValue::Kind::Or, names)}),
+              fact("choice-one", {listed(FactValue::Kind::Or, names)}));
 }
 
 void JobReader::refuse_order(ListOrder order) {
   const bool rising = order == ListOrder::Rising;
-  refuse_here(code::kListOrder, rising ? "The entries of this list do not rise." : "An entry of this list stands twice.",
-              rising ? "Put them in rising order, each once." : "Write every entry once.");
+  refuse_here("list-order", fact(rising ? "list-not-rising" : "list-doubled"),
+              fact(rising ? "list-rise" : "list-once"));
 }
 
 void JobReader::refuse_misfits(const Misfits& misfits) {

@@ -15,7 +15,6 @@
 #include "job/enum_names.hpp"
 #include "job/field_table.hpp"
 #include "job/json_tree.hpp"
-#include "job/refusal_codes.hpp"
 #include "job/tables.hpp"
 #include "job/trouble.hpp"
 #include "job/words.hpp"
@@ -48,7 +47,7 @@ class JobReader {
   Enum read(Type<Enum>, Node node, const Bounds&) {
     static const auto names = enum_names<Enum>();
     if (tree_.kind(node) != JsonKind::Text) {
-      refuse_type(node, "one of the names " + one_of_words(names));
+      refuse_type(node, fact("type-a-name", {listed(FactValue::Kind::Or, names)}));
       return Enum{};
     }
     const std::optional<Enum> value = enum_from_name<Enum>(tree_.text(node));
@@ -64,7 +63,7 @@ class JobReader {
   template <class Entry>
   std::vector<Entry> read(Type<std::vector<Entry>>, Node node, const Bounds& bounds) {
     std::vector<Entry> entries;
-    if (!expect(node, JsonKind::List, "a list") || !count_fits(node, bounds)) return entries;
+    if (!expect(node, JsonKind::List, fact("type-a-list")) || !count_fits(node, bounds)) return entries;
     entries.reserve(tree_.at(node).count);
     const std::size_t before = refusals_so_far();
     for (Node child = tree_.first_child(node); child != JsonTree::kNoNode; child = tree_.next(child)) {
@@ -80,11 +79,12 @@ class JobReader {
   template <HasTable Struct>
   Struct read(Type<Struct>, Node node, const Bounds&) {
     Struct value{};
-    if (!expect(node, JsonKind::Object, "an object with fields")) return value;
+    if (!expect(node, JsonKind::Object, fact("type-an-object"))) return value;
     const std::size_t before = refusals_so_far();
     refuse_strangers(node, field_names<Struct>());
     for_each_field<Struct>([&]<class Owner, class Member>(const Field<Owner, Member>& field) {
-      read_field(node, {field.name, field.need, field.description, field.bounds}, &read_into<Member>, &(value.*field.member));
+      read_field(node, {field.name, field.need, field.description, field.bounds}, &read_into<Member>,
+                 &(value.*field.member));
     });
     check_choices<Struct>(node);
     if (refusals_so_far() == before) refuse_misfits(misfits_of(value, tape_));
@@ -153,13 +153,13 @@ class JobReader {
 
   std::size_t refusals_so_far() const { return refusals_.shown.size() + refusals_.beyond; }
   std::string here() const { return path_.empty() ? "/" : path_; }
-  void refuse_here(std::string_view code, std::string reason, std::string remedy);
+  void refuse_here(Code code, Fact reason, Fact remedy);
   bool full() const { return refusals_.shown.size() >= kShownRefusals; }
-  bool expect(Node node, JsonKind kind, std::string_view wanted);
-  void refuse_type(Node node, std::string_view wanted);
+  bool expect(Node node, JsonKind kind, Fact wanted);
+  void refuse_type(Node node, Fact wanted);
   bool expect_length(Node node);
   bool count_fits(Node node, const Bounds& bounds);
-  std::string described(Node node) const;
+  Fact described(Node node) const;
   std::string length_example() const;
   Length length_from(std::string_view text, const Bounds& bounds);
   void refuse_strangers(Node node, std::span<const std::string_view> known);

@@ -15,8 +15,8 @@
 namespace stringcourse {
 namespace {
 
-/// Walks the field tables and writes what they allow. JSON Schema 2020-12 has no exact lengths: a length is a text here,
-/// and the reader says more.
+/// Walks the field tables and writes what they allow. JSON Schema 2020-12 has no exact lengths: a length is a text
+/// here, and the reader says more.
 class SchemaWriter {
  public:
   std::string document() && {
@@ -34,7 +34,9 @@ class SchemaWriter {
 
  private:
   template <class First, class... Others>
-  void definitions(Type<std::tuple<First, Others...>>) { (definition<Others>(), ...); }
+  void definitions(Type<std::tuple<First, Others...>>) {
+    (definition<Others>(), ...);
+  }
 
   template <HasTable Struct>
   void definition() {
@@ -132,7 +134,9 @@ class SchemaWriter {
     json_.close_list();
   }
   template <class Value>
-  void keywords(Type<std::optional<Value>>, const Bounds& bounds) { keywords(Type<Value>{}, bounds); }
+  void keywords(Type<std::optional<Value>>, const Bounds& bounds) {
+    keywords(Type<Value>{}, bounds);
+  }
   template <class Entry>
   void keywords(Type<std::vector<Entry>>, const Bounds& bounds) {
     json_.text_member("type", "array");

@@ -7,7 +7,9 @@
 #include "job/field_table.hpp"
 #include "job/job.hpp"
 #include "job/tables_laid.hpp"
+#include "job/tables_order.hpp"
 #include "job/tables_readings.hpp"
+#include "job/tables_top.hpp"
 #include "job/tables_units.hpp"
 
 namespace stringcourse {
@@ -17,8 +19,8 @@ struct Table<Place> {
   static constexpr std::string_view name = "place";
   static constexpr std::string_view description = "A place on a wall: so far from that corner, to that face.";
   static constexpr auto fields = std::tuple{
-      field("from", &Place::from, Need::Required,
-            "The corner measured from; on an interior wall \"start\" or \"end\".", kNameText),
+      field("from", &Place::from, Need::Required, "The corner measured from; on an interior wall \"start\" or \"end\".",
+            kNameText),
       field("at", &Place::at, Need::Required, "Distance from that corner, a length.", kZeroOrMore),
       field("to", &Place::to, Need::Optional,
             "The edge measured to: the one nearer to that corner or farther from it; absent: near."),
@@ -35,8 +37,7 @@ struct Table<Side> {
       field("from", &Side::from, Need::Required, "Corner that it starts at.", kNameText),
       field("to", &Side::to, Need::Required, "Corner that it ends at.", kNameText),
       field("length", &Side::length, Need::Required, "Length from corner to corner, a length."),
-      field("turn", &Side::turn, Need::Optional,
-            "Turn at its far corner; absent on the last side of an open outline."),
+      field("turn", &Side::turn, Need::Optional, "Turn at its far corner; absent on the last side of an open outline."),
       field("series", &Side::series, Need::Optional, "Series of this wall; absent: the job's.", kNameText),
   };
 };
@@ -80,10 +81,12 @@ struct Table<Heights> {
   static constexpr auto fields = std::tuple{
       field("courses", &Heights::courses, Need::Optional, "Number of courses.", kCourseNumber),
       field("height", &Heights::height, Need::Optional,
-            "Height from the underside of the first bed joint, a length; off the courses, the nearest whole one is built."),
+            "Height from the underside of the first bed joint, a length; off the courses, the nearest whole one is "
+            "built."),
       field("half_high", &Heights::half_high, Need::Optional,
             "Where a half-high course goes, if the height asks for one."),
-      field("half_high_courses", &Heights::half_high_courses, Need::Optional, "Courses that are half-high.", kCourseList),
+      field("half_high_courses", &Heights::half_high_courses, Need::Optional, "Courses that are half-high.",
+            kCourseList),
   };
 };
 
@@ -143,8 +146,7 @@ struct Table<WindowSize> {
       field("each_side", &WindowSize::each_side, Need::Optional, "Room at each side, a length; absent: 0.",
             kZeroOrMore),
       field("above", &WindowSize::above, Need::Optional, "Room above, a length; absent: 0.", kZeroOrMore),
-      field("below", &WindowSize::below, Need::Optional, "Room below, for the sill, a length; absent: 0.",
-            kZeroOrMore),
+      field("below", &WindowSize::below, Need::Optional, "Room below, for the sill, a length; absent: 0.", kZeroOrMore),
   };
 };
 
@@ -157,6 +159,14 @@ struct Table<Lintel> {
       field("courses", &Lintel::courses, Need::Optional, "How many courses it is deep; absent: 1.", kCourseNumber),
       field("bearing", &Lintel::bearing, Need::Optional,
             "Least bearing at each end, actual, a length; absent: one half unit."),
+      field("shore_spacing", &Lintel::shore_spacing, Need::Optional,
+            "Built up: greatest distance from shore to shore under it, as your drawings or the shores' maker say, a "
+            "length; absent: not said."),
+      field("piece", &Lintel::piece, Need::Optional,
+            "One piece: precast concrete, or a steel section as high as its courses; absent: not said."),
+      field("mark", &Lintel::mark, Need::Optional, "What your drawings call it, such as L1."),
+      field("weight", &Lintel::weight, Need::Optional,
+            "One piece: its weight as its maker says it, in your own words."),
   };
 };
 
@@ -223,7 +233,8 @@ struct Table<Job> {
       field("name", &Job::name, Need::Shown, "Name of the job."),
       field("notes", &Job::notes, Need::Optional, "Notes.", {.text = TextRule::Lines, .longest_text = 4'000}),
       field("drawn_by", &Job::drawn_by, Need::Optional, "Who made the job, for the sheets."),
-      field("issued", &Job::issued, Need::Optional, "Your own text for the sheets, such as a date or an issue."),
+      field("issued", &Job::issued, Need::Optional,
+            "Date and revision for the sheets, in your own words: 2027-03-01, revision B."),
       field("tape", &Job::tape, Need::Required, "The tape that the job is worked with."),
       field("units", &Job::units, Need::Required, "The units."),
       field("outline", &Job::outline, Need::Required, "The outer walls."),
@@ -232,10 +243,14 @@ struct Table<Job> {
       field("openings", &Job::openings, Need::Shown, "Doors, windows and other openings.", {.most_entries = 10'000}),
       field("control_joints", &Job::control_joints, Need::Optional, "Control joints."),
       field("steel", &Job::steel, Need::Optional, "Steel."),
+      field("top", &Job::top, Need::Optional, "Plate, anchor bolts and trusses, as asked for by the drawings."),
+      field("order", &Job::order, Need::Optional, "What is assumed of the order, and what things cost."),
+      field("days", &Job::days, Need::Optional, "Who lays, how fast, on which days."),
       field("setting_out", &Job::setting_out, Need::Optional, "What the setting-out card needs."),
       field("ground", &Job::ground, Need::Optional, "How well things are measured, and what the first course may do."),
       field("readings", &Job::readings, Need::Optional,
-            "What was measured on site, in order. Entries are never changed or taken out: a wrong one is struck by a later one.",
+            "What was measured on site, in order. Entries are never changed or taken out: a wrong one is struck by a "
+            "later one.",
             {.most_entries = 100'000}),
       field("laying", &Job::laying, Need::Optional, "How the wall is laid and judged."),
       field("laid", &Job::laid, Need::Optional,
@@ -245,10 +260,13 @@ struct Table<Job> {
 };
 
 /// Every struct that has a table, for the schema's definitions. Job, the document itself, first.
-using JobStructs = std::tuple<Job, Units, OwnSeries, CellSpan, Outline, Side, InteriorWall, Place, Heights, Opening,
-                              MasonrySize, DoorSize, OverheadSize, WindowSize, Lintel, ControlJoints,
-                              PlacedControlJoint, Steel, Bars, DimensionedBar, SettingOut, Ground, Reading, TapeReading,
-                              RodReading, TwoPegReading, DowelReading, EdgeReading, Laying, LaidEntry, MarkReading, UnitSample,
-                              CourseLaid, GaugeReading, UnitSetting, GapReading, WallCheck, FoundPlace, Remark>;
+using JobStructs =
+    std::tuple<Job, Units, OwnSeries, CellSpan, Outline, Side, InteriorWall, Place, Heights, Opening, MasonrySize,
+               DoorSize, OverheadSize, WindowSize, Lintel, ControlJoints, PlacedControlJoint, Steel, Bars,
+               DimensionedBar, Lap, BeamBars, LintelBars, Top, Bolts, Trusses, Ordering, KindOrder, ArticlePrice,
+               Brought, ArticleWeight, Days, WorkDays, DayForecast, SettingOut, Ground, Chosen<BedRemedy>,
+               Chosen<ShapeRemedy>, Reading, TapeReading, RodReading, TwoPegReading, DowelReading, EdgeReading, Laying,
+               LaidEntry, MarkReading, UnitSample, CourseLaid, GaugeReading, UnitSetting, GapReading, WallCheck,
+               FoundPlace, Remark, Grouted, LookedAt>;
 
 }  // namespace stringcourse

@@ -15,7 +15,8 @@ struct Table<Laying> {
   static constexpr std::string_view name = "laying";
   static constexpr std::string_view description = "How the wall is laid and judged.";
   static constexpr auto fields = std::tuple{
-      field("rules", &Laying::rules, Need::Optional, "Whose limits a wall is judged by; absent: us with an inch tape, uk with millimetres."),
+      field("rules", &Laying::rules, Need::Optional,
+            "Whose limits a wall is judged by; absent: us with an inch tape, uk with millimetres."),
       field("joint_least", &Laying::joint_least, Need::Optional,
             "Narrowest head joint that a correction may ask for, a length; absent: 1/4 in or 7 mm."),
       field("joint_most", &Laying::joint_most, Need::Optional,
@@ -40,7 +41,8 @@ struct Table<MarkReading> {
       field("on", &MarkReading::on, Need::Required, "The wall.", kNameText),
       field("course", &MarkReading::course, Need::Required, "The course.", kCourseNumber),
       field("at", &MarkReading::at, Need::Required, "The mark: its running distance from the wall's start, a length."),
-      field("past", &MarkReading::past, Need::Optional, "How far the block's end is past the mark, a length, minus short of it.", kAnySign),
+      field("past", &MarkReading::past, Need::Optional,
+            "How far the block's end is past the mark, a length, minus short of it.", kAnySign),
       field("read", &MarkReading::read, Need::Optional, "What the tape reads at the block's end, a length."),
   };
 };
@@ -48,7 +50,8 @@ struct Table<MarkReading> {
 template <>
 struct Table<UnitSample> {
   static constexpr std::string_view name = "unit_sample";
-  static constexpr std::string_view description = "Units of the batch, measured: together in a dry, tight row, or one by one.";
+  static constexpr std::string_view description =
+      "Units of the batch, measured: together in a dry, tight row, or one by one.";
   static constexpr auto fields = std::tuple{
       field("together", &UnitSample::together, Need::Optional, "How many lie in the row.", {.least = 1, .most = 1'000}),
       field("row", &UnitSample::row, Need::Optional, "The row's length, a length."),
@@ -73,23 +76,31 @@ struct Table<GaugeReading> {
   static constexpr auto fields = std::tuple{
       field("on", &GaugeReading::on, Need::Required, "The wall.", kNameText),
       field("course", &GaugeReading::course, Need::Required, "The course.", kCourseNumber),
-      field("high", &GaugeReading::high, Need::Required, "How far its top is above its mark, a length, minus below it.", kAnySign),
+      field("high", &GaugeReading::high, Need::Required, "How far its top is above its mark, a length, minus below it.",
+            kAnySign),
   };
 };
 
 template <>
 struct Table<UnitSetting> {
   static constexpr std::string_view name = "unit_setting";
-  static constexpr std::string_view description = "One unit set, read at its four corners against the line's height; near is the end already met.";
+  static constexpr std::string_view description =
+      "One unit set, read at its four corners against the line's height; near is the end already met.";
   static constexpr auto fields = std::tuple{
       field("on", &UnitSetting::on, Need::Required, "The wall.", kNameText),
       field("course", &UnitSetting::course, Need::Required, "The course.", kCourseNumber),
-      field("near_outer", &UnitSetting::near_outer, Need::Required, "Outer corner at the near end: over, a length, minus under.", kAnySign),
-      field("near_inner", &UnitSetting::near_inner, Need::Required, "Inner corner at the near end: over, a length, minus under.", kAnySign),
-      field("far_outer", &UnitSetting::far_outer, Need::Required, "Outer corner at the far end: over, a length, minus under.", kAnySign),
-      field("far_inner", &UnitSetting::far_inner, Need::Required, "Inner corner at the far end: over, a length, minus under.", kAnySign),
-      field("bed", &UnitSetting::bed, Need::Required, "The bed at its thinnest, as the unit lies, a length.", kZeroOrMore),
-      field("line_gap", &UnitSetting::line_gap, Need::Optional, "The gap between its face and the line, a length.", kZeroOrMore),
+      field("near_outer", &UnitSetting::near_outer, Need::Required,
+            "Outer corner at the near end: over, a length, minus under.", kAnySign),
+      field("near_inner", &UnitSetting::near_inner, Need::Required,
+            "Inner corner at the near end: over, a length, minus under.", kAnySign),
+      field("far_outer", &UnitSetting::far_outer, Need::Required,
+            "Outer corner at the far end: over, a length, minus under.", kAnySign),
+      field("far_inner", &UnitSetting::far_inner, Need::Required,
+            "Inner corner at the far end: over, a length, minus under.", kAnySign),
+      field("bed", &UnitSetting::bed, Need::Required, "The bed at its thinnest, as the unit lies, a length.",
+            kZeroOrMore),
+      field("line_gap", &UnitSetting::line_gap, Need::Optional, "The gap between its face and the line, a length.",
+            kZeroOrMore),
   };
 };
 
@@ -100,7 +111,8 @@ struct Table<GapReading> {
   static constexpr auto fields = std::tuple{
       field("on", &GapReading::on, Need::Required, "The wall.", kNameText),
       field("course", &GapReading::course, Need::Required, "The course.", kCourseNumber),
-      field("at", &GapReading::at, Need::Required, "The mark at the gap's near side: its running distance, a length.", kZeroOrMore),
+      field("at", &GapReading::at, Need::Required, "The mark at the gap's near side: its running distance, a length.",
+            kZeroOrMore),
       field("measured", &GapReading::measured, Need::Required, "The gap between the two units that stand, a length."),
   };
 };
@@ -114,7 +126,8 @@ struct Table<WallCheck> {
       field("course", &WallCheck::course, Need::Required, "The course.", kCourseNumber),
       field("what", &WallCheck::what, Need::Required, "What was checked."),
       field("over", &WallCheck::over, Need::Optional, "The length or height that it was read over; not for joints."),
-      field("off", &WallCheck::off, Need::Required, "The deviation, or a joint's width, a length, minus the other way.", kAnySign),
+      field("off", &WallCheck::off, Need::Required, "The deviation, or a joint's width, a length, minus the other way.",
+            kAnySign),
       field("may_be_wrong", &WallCheck::may_be_wrong, Need::Optional,
             "How far the instrument may be wrong, either way, a length; absent: as a mark is read.", kZeroOrMore),
   };
@@ -144,11 +157,45 @@ struct Table<Remark> {
 };
 
 template <>
+struct Table<Grouted> {
+  static constexpr std::string_view name = "grouted";
+  static constexpr std::string_view description =
+      "A cell, or the trough of a beam or a lintel, filled with grout to the top of a course, or consolidated again.";
+  static constexpr auto fields = std::tuple{
+      field("on", &Grouted::on, Need::Required, "The wall.", kNameText),
+      field("course", &Grouted::course, Need::Required,
+            "Up to its top: of a cell the last course of the lift, of a trough its own.", kCourseNumber),
+      field("at", &Grouted::at, Need::Required,
+            "Its place as the pour card lists it: a bar's centre or a trough's start, from the wall's start, a length.",
+            kZeroOrMore),
+      field("work", &Grouted::work, Need::Required, "What was done."),
+  };
+};
+
+template <>
+struct Table<LookedAt> {
+  static constexpr std::string_view name = "looked_at";
+  static constexpr std::string_view description = "A line of the inspection list, looked at and right.";
+  static constexpr auto fields = std::tuple{
+      field("what", &LookedAt::what, Need::Required, "What was looked at."),
+      field("on", &LookedAt::on, Need::Required, "The wall.", kNameText),
+      field("course", &LookedAt::course, Need::Required, "Its course; of bars and cleanouts the pour's lowest.",
+            kCourseNumber),
+      field("at", &LookedAt::at, Need::Required,
+            "Its place as the list has it, from the wall's start, a length: a bar's centre, or where a beam or a "
+            "lintel starts.",
+            kZeroOrMore),
+  };
+};
+
+template <>
 struct Table<LaidEntry> {
   static constexpr std::string_view name = "laid_entry";
   static constexpr std::string_view description =
-      "One entry of the laid log: exactly one of mark, units, laid, gauge, set, gap, check, found, remark, strike.";
-  static constexpr std::array<std::string_view, 10> exactly_one{"mark", "units", "laid", "gauge", "set", "gap", "check", "found", "remark", "strike"};
+      "One entry of the laid log: exactly one of mark, units, laid, gauge, set, gap, check, found, remark, grouted, "
+      "looked_at, strike.";
+  static constexpr std::array<std::string_view, 12> exactly_one{
+      "mark", "units", "laid", "gauge", "set", "gap", "check", "found", "remark", "grouted", "looked_at", "strike"};
   static constexpr auto fields = std::tuple{
       field("id", &LaidEntry::id, Need::Required, "A name that no other entry has.", kNameText),
       field("when", &LaidEntry::when, Need::Optional, "When, as text; 2026-05-09 14:20 tells the pace too."),
@@ -162,8 +209,12 @@ struct Table<LaidEntry> {
       field("check", &LaidEntry::check, Need::Optional, "A finished part of a wall or a joint checked."),
       field("found", &LaidEntry::found, Need::Optional, "A jamb or corner as found."),
       field("remark", &LaidEntry::remark, Need::Optional, "What its note or photos tell of."),
-      field("strike", &LaidEntry::strike, Need::Optional, "The id of an entry that no longer counts. If that is a strike, what it struck counts again.", kNameText),
-      field("photos", &LaidEntry::photos, Need::Optional, "Names of photo files.", {.text = TextRule::Name, .most_entries = 100}),
+      field("grouted", &LaidEntry::grouted, Need::Optional, "A cell or trough filled, or consolidated again."),
+      field("looked_at", &LaidEntry::looked_at, Need::Optional, "A line of the inspection list, right."),
+      field("strike", &LaidEntry::strike, Need::Optional,
+            "The id of an entry that no longer counts. If that is a strike, what it struck counts again.", kNameText),
+      field("photos", &LaidEntry::photos, Need::Optional, "Names of photo files.",
+            {.text = TextRule::Name, .most_entries = 100}),
       field("note", &LaidEntry::note, Need::Optional, "A note.", {.text = TextRule::Lines, .longest_text = 4'000}),
   };
 };

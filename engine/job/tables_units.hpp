@@ -117,6 +117,48 @@ struct Table<Bars> {
 };
 
 template <>
+struct Table<Lap> {
+  static constexpr std::string_view name = "lap";
+  static constexpr std::string_view description =
+      "How far bars lap, by the rule that your drawings name. The program chooses none.";
+  static constexpr auto fields = std::tuple{
+      field("rule", &Lap::rule, Need::Required, "The rule that gives the length."),
+      field("masonry", &Lap::masonry, Need::Optional,
+            "Compressive strength of the masonry, f'm, such as 1500 psi or 10.3 MPa; for the TMS 402 and Florida "
+            "rules."),
+      field("steel", &Lap::steel, Need::Optional,
+            "Yield strength of the bars, such as 60000 psi or 500 MPa; with the IBC rule the stress that the bars are "
+            "used at."),
+      field("length", &Lap::length, Need::Optional, "With the rule as-drawn: what your drawings say, a length."),
+  };
+};
+
+template <>
+struct Table<BeamBars> {
+  static constexpr std::string_view name = "beam_bars";
+  static constexpr std::string_view description = "Bars along each bond-beam course, as asked for by the drawings.";
+  static constexpr auto fields = std::tuple{
+      field("size", &BeamBars::size, Need::Required, "Size of the bars as the catalogue names it, such as #4 or N12.",
+            kNameText),
+      field("count", &BeamBars::count, Need::Required, "How many lie side by side.", {.least = 1, .most = 4}),
+      field("at_control_joints", &BeamBars::at_control_joints, Need::Optional,
+            "Whether they stop at control joints or pass through; absent: not said."),
+  };
+};
+
+template <>
+struct Table<LintelBars> {
+  static constexpr std::string_view name = "lintel_bars";
+  static constexpr std::string_view description =
+      "Bars along the lowest course of each lintel built of units, as asked for by the drawings.";
+  static constexpr auto fields = std::tuple{
+      field("size", &LintelBars::size, Need::Required, "Size of the bars as the catalogue names it, such as #5 or N16.",
+            kNameText),
+      field("count", &LintelBars::count, Need::Required, "How many lie side by side.", {.least = 1, .most = 4}),
+  };
+};
+
+template <>
 struct Table<Steel> {
   static constexpr std::string_view name = "steel";
   static constexpr std::string_view description = "Steel asked for by the drawings, and where grout pours stop.";
@@ -124,7 +166,19 @@ struct Table<Steel> {
       field("bars", &Steel::bars, Need::Optional, "Upright bars; absent: none."),
       field("bond_beams", &Steel::bond_beams, Need::Optional, "Courses that are bond beams.", kCourseList),
       field("wire_every", &Steel::wire_every, Need::Optional,
-            "Joint reinforcement in the bed on top of every so many courses, not on the last; absent: none.", kCourseNumber),
+            "Joint reinforcement in the bed on top of every so many courses, not on the last; absent: none.",
+            kCourseNumber),
+      field("wire_stock", &Steel::wire_stock, Need::Optional,
+            "Length that joint reinforcement is sold in, a length; absent: 10 ft, or 3 m."),
+      field("wire_lap", &Steel::wire_lap, Need::Optional,
+            "How far joint reinforcement laps, as your drawings ask, a length; absent: 6 in, or 150 mm."),
+      field("wire_leg", &Steel::wire_leg, Need::Optional,
+            "Leg of a corner of joint reinforcement, along the outer face, a length; absent: 24 in, or 600 mm."),
+      field("wire_corners", &Steel::wire_corners, Need::Optional,
+            "Whether corners of joint reinforcement are bought as such or bent from straight stock; absent: pieces."),
+      field("wire_tees", &Steel::wire_tees, Need::Optional,
+            "Whether joint reinforcement is tied to that of inner walls, tied or lapped, by pieces bought as tees, or "
+            "stops; absent: tees."),
       field("beam_steel_in_joints", &Steel::beam_steel_in_joints, Need::Optional,
             "Horizontal steel of at least 0.002 of the net area runs through, so that no control joints are needed."),
       field("pour_tops", &Steel::pour_tops, Need::Optional,
@@ -135,6 +189,17 @@ struct Table<Steel> {
       field("kept_dowels", &Steel::kept_dowels, Need::Optional,
             "Ids of dowel readings whose bars stand where the dowels were found, whatever that costs the bond.",
             {.text = TextRule::Name, .most_entries = 2000, .order = ListOrder::Distinct}),
+      field("lap", &Steel::lap, Need::Optional, "How far bars lap; absent: no rule is picked."),
+      field("bar_stock", &Steel::bar_stock, Need::Optional,
+            "Length of the longest bars that your yard sells, a length; absent: 20 ft, or 6 m."),
+      field("bar_kerf", &Steel::bar_kerf, Need::Optional,
+            "What a saw's or shear's cut takes of a bar, a length; absent: 1/8 in, or 3 mm.", kZeroOrMore),
+      field("end_cover", &Steel::end_cover, Need::Optional,
+            "How far bars end from the end or the top of the masonry, a length; absent: 1 1/2 in, or 40 mm.",
+            kZeroOrMore),
+      field("beam_bars", &Steel::beam_bars, Need::Optional, "Bars along bond beams; absent: as your drawings say."),
+      field("lintel_bars", &Steel::lintel_bars, Need::Optional,
+            "Bars along lintels built of units; absent: as your drawings say."),
   };
 };
 

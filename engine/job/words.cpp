@@ -9,7 +9,8 @@ namespace {
 /// The first `most` characters.
 std::string_view clipped(std::string_view text, std::size_t most) {
   std::size_t offset = 0;
-  for (std::size_t count = 0; offset < text.size() && count < most; ++count) offset += character_at(text, offset).size();
+  for (std::size_t count = 0; offset < text.size() && count < most; ++count)
+    offset += character_at(text, offset).size();
   return text.substr(0, offset);
 }
 
@@ -53,15 +54,6 @@ std::string_view nearest_name(std::string_view typed, std::span<const std::strin
     }
   }
   return best;
-}
-
-std::string one_of_words(std::span<const std::string_view> names) {
-  std::string out;
-  for (std::size_t k = 0; k < names.size(); ++k) {
-    if (k > 0) out += k + 1 == names.size() ? " or " : ", ";
-    out += names[k];
-  }
-  return out;
 }
 
 }  // namespace stringcourse

@@ -28,7 +28,9 @@ class JobWriter {
   }
   template <class Enum>
     requires std::is_enum_v<Enum>
-  void write(Enum value) { json_.text(enum_name(value)); }
+  void write(Enum value) {
+    json_.text(enum_name(value));
+  }
   template <class Entry>
   void write(const std::vector<Entry>& entries) {
     json_.open_list();
@@ -36,12 +38,15 @@ class JobWriter {
     json_.close_list();
   }
   template <class Value>
-  void write(const std::optional<Value>& value) { write(*value); }
+  void write(const std::optional<Value>& value) {
+    write(*value);
+  }
   template <HasTable Struct>
   void write(const Struct& value) {
     json_.open_object();
     const Struct untouched{};
-    for_each_field<Struct>([&](const auto& field) { write_field(field.name, field.need, value.*field.member, untouched.*field.member); });
+    for_each_field<Struct>(
+        [&](const auto& field) { write_field(field.name, field.need, value.*field.member, untouched.*field.member); });
     json_.close_object();
   }
 

@@ -5,15 +5,17 @@
 #include <set>
 #include <tuple>
 
-#include "job/words.hpp"
+#include "bond/layout_parts.hpp"
+#include "catalogue/rules.hpp"
+#include "ground/as_found.hpp"
+#include "measure/digits.hpp"
 #include "measure/metres.hpp"
 #include "setout/gauge_rod.hpp"
-#include "setout/places.hpp"
 
 namespace stringcourse::laying {
 namespace {
 
-constexpr std::string_view kMarkRule = "a mark at every third unit; a joint is 1/8 to 3/4 in (TMS 602, as others quote it)";
+constexpr std::string_view kMarkRule = "head-joint-range";
 
 std::string place_of(std::size_t entry) { return "/laid/" + number_text(entry); }
 
@@ -29,33 +31,42 @@ struct Reader {
     return course_as_laid(job, building, layouts, found.how, log, wall, number);
   }
   bool usable(std::size_t k) const { return found.counts[k] && unknown_in(job.laid[k], building).empty(); }
-  void find(std::string code, std::size_t entry, std::string text, std::string_view rule) {
-    found.findings.push_back({std::move(code), place_of(entry), std::move(text), std::string(rule), HoldPoint::FirstCourse});
+  const std::string& wall_name(int wall) const { return building.walls[static_cast<std::size_t>(wall)].name; }
+  void find(Code code, std::size_t entry, Fact says, std::string_view rule) {
+    found.findings.push_back({code, place_of(entry), std::move(says), std::string(rule), HoldPoint::FirstCourse});
   }
 };
 
+FactValue both(Length length) { return {length, LengthForm::Both}; }
+
 void find_unusable(Reader& reader) {
   for (std::size_t k = 0; k < reader.job.laid.size(); ++k) {
-    const std::string why = reader.found.counts[k] ? unknown_in(reader.job.laid[k], reader.building) : "";
-    if (!why.empty()) reader.find("laid-entry-unknown", k, "This entry is left out: " + why + ". Is it of another job?", "");
+    const Fact why = reader.found.counts[k] ? unknown_in(reader.job.laid[k], reader.building) : Fact();
+    if (!why.empty()) reader.find("laid-entry-unknown", k, fact("laid-entry-unknown", {why}), "");
   }
+}
+
+/// "3/16\" past (Ann)"
+Fact reading_said(const LaidEntry& entry) {
+  const MarkReading& one = *entry.mark;
+  const Length past = one.past ? *one.past : *one.read - one.at, size = magnitude(past);
+  if (entry.by.empty()) return fact(past < Length() ? "read-short" : "read-past", {size});
+  return fact(past < Length() ? "read-short-by" : "read-past-by", {size, entry.by});
 }
 
 void say_marks(Reader& reader, const CourseAsLaid& course) {
   for (const WallMark& mark : course.marks) {
     if (mark.entries.empty()) continue;
-    const std::string where = "At " + both_forms(mark.mark.at, reader.tape()) + " on " + course_name(reader.building, course.wall, course.course);
+    const FactValue at = both(mark.mark.at), on = course_name(reader.building, course.wall, course.course);
     if (mark.doubtful) {
+      const Fact likely = mark.doubtful->likely.empty() ? Fact() : fact("is-it", {mark.doubtful->likely});
       reader.find("mark-reading-doubtful", mark.entries.back(),
-                  where + ": " + mark.doubtful->why + "." + (mark.doubtful->likely.empty() ? "" : " Is it " + mark.doubtful->likely) + " It is left out until it is read again or struck.", kMarkRule);
+                  fact("mark-reading-doubtful", {at, on, mark.doubtful->why, likely}), kMarkRule);
     } else if (mark.state == WallMark::State::Disputed) {
-      std::string all;
-      for (const std::size_t entry : mark.entries) {
-        const MarkReading& one = *reader.job.laid[entry].mark;
-        const Length past = one.past ? *one.past : *one.read - one.at;
-        all += (all.empty() ? "" : ", ") + tape_text(magnitude(past), reader.tape()) + (past < Length() ? " short" : " past") + (reader.job.laid[entry].by.empty() ? "" : " (" + reader.job.laid[entry].by + ")");
-      }
-      reader.find("mark-read-twice", mark.entries.back(), where + " readings disagree: " + all + ". The last is used; strike the wrong one.", kMarkRule);
+      std::vector<Fact> all;
+      for (const std::size_t entry : mark.entries) all.push_back(reading_said(reader.job.laid[entry]));
+      reader.find("mark-read-twice", mark.entries.back(),
+                  fact("mark-read-twice", {at, on, listed(FactValue::Kind::Commas, all)}), kMarkRule);
     }
   }
 }
@@ -68,11 +79,16 @@ void say_lost(Reader& reader, const CourseAsLaid& course) {
   for (const WallMark& mark : course.marks) {
     if (mark.run == course.run && !mark.entries.empty()) entry = mark.entries.back(), any = true;
   }
-  for (const std::string& lost : run.lost) {
-    if (any) reader.find("joints-lose", entry, "No joints from here keep " + lost + ".", "clearance of the grout; lap of a quarter unit");
+  for (const Lost& lost : run.lost) {
+    if (any)
+      reader.find("joints-lose", entry, fact("joints-lose", {lost_said(lost)}),
+                  lost.what == Lost::What::Bar ? "bar-clearance" : "running-bond");
   }
   if (any && run.next.what == Correction::What::CannotBe) {
-    reader.find("course-cannot-close", entry, "From " + tape_text(magnitude(run.past), reader.tape()) + (run.past < Length() ? " short" : " past") + " no joints within the limits, no cut and no laying again bring " + course_name(reader.building, course.wall, course.course) + " back before its end.", kMarkRule);
+    reader.find("course-cannot-close", entry,
+                fact(run.past < Length() ? "course-cannot-close-short" : "course-cannot-close-past",
+                     {magnitude(run.past), course_name(reader.building, course.wall, course.course)}),
+                kMarkRule);
   }
 }
 
@@ -88,10 +104,7 @@ void read_courses(Reader& reader) {
   for (std::size_t k = 0; k < reader.job.laid.size(); ++k) {
     if (!reader.usable(k) || !reader.job.laid[k].mark || met.contains(k)) continue;
     const MarkReading& reading = *reader.job.laid[k].mark;
-    reader.find("no-such-mark", k,
-                "There is no block end at " + both_forms(reading.at, reader.tape()) + " in course " + number_text(reading.course) + " of " +
-                    reading.on + ": the reading is left out. The layout may have changed since.",
-                kMarkRule);
+    reader.find("no-such-mark", k, fact("no-such-mark", {both(reading.at), reading.course, reading.on}), kMarkRule);
   }
 }
 
@@ -113,25 +126,27 @@ void find_next_courses(Reader& reader) {
 void take_in_hand(Reader& reader) {
   for (std::size_t wall = 0; wall < reader.found.next_course.size(); ++wall) {
     const int next = reader.found.next_course[wall];
-    for (int course = next; next > 0 && course <= std::min(next + 1, static_cast<int>(reader.building.courses.size())); ++course) {
+    for (int course = next; next > 0 && course <= std::min(next + 1, static_cast<int>(reader.building.courses.size()));
+         ++course) {
       reader.found.at_hand.push_back(reader.course(static_cast<int>(wall), course));
     }
   }
 }
 
 /// What must be met next above this course, on this wall: the course whose top it stands on, and its name.
-std::pair<int, std::string> next_height(const Building& building, int wall, int above) {
+std::pair<int, Fact> next_height(const Building& building, int wall, int above) {
   for (int course = above + 1; course <= static_cast<int>(building.courses.size()); ++course) {
     const Course& one = building.courses[static_cast<std::size_t>(course - 1)];
     for (const ResolvedOpening& opening : building.openings) {
       if (opening.wall != wall) continue;
-      if (opening.first_course - 1 == course && opening.use == OpeningUse::Window) return {course, "sill of " + opening.name};
-      if (opening.last_course == course) return {course, "head of " + opening.name};
+      if (opening.first_course - 1 == course && opening.use == OpeningUse::Window)
+        return {course, fact("sill-of", {opening.name})};
+      if (opening.last_course == course) return {course, fact("head-of", {opening.name})};
     }
-    if (one.bond_beam && course > above + 1) return {course - 1, "bed of the bond beam"};
+    if (one.bond_beam && course > above + 1) return {course - 1, fact("bed-of-bond-beam")};
   }
   const int top = static_cast<int>(building.courses.size());
-  return above < top ? std::pair{top, std::string("top of the wall")} : std::pair{0, std::string()};
+  return above < top ? std::pair{top, fact("top-of-wall")} : std::pair{0, Fact()};
 }
 
 /// By wall, the highest course read; of one course the last reading.
@@ -140,7 +155,7 @@ std::map<int, GaugeAsLaid> last_gauges(const Reader& reader) {
   for (std::size_t k = 0; k < reader.job.laid.size(); ++k) {
     const auto& gauge = reader.job.laid[k].gauge;
     if (!gauge || !reader.usable(k)) continue;
-    const GaugeAsLaid one{k, wall_of(reader.building, gauge->on), gauge->course, gauge->high, 0, "", {}, {}};
+    const GaugeAsLaid one{k, wall_named(reader.building, gauge->on), gauge->course, gauge->high, 0, {}, {}, {}};
     const auto [known, first] = last.try_emplace(one.wall, one);
     if (!first && one.course >= known->second.course) known->second = one;
   }
@@ -160,21 +175,29 @@ void read_gauges(Reader& reader) {
         wanted.units.push_back(courses[static_cast<std::size_t>(course - 1)].unit_height);
       }
       wanted.bed = reader.building.joint, wanted.step = tape_step(reader.tape());
-      wanted.either_way = reader.tape() == Tape::Inches ? Length::sixteenths(2) : Length::millimetres(3);
+      wanted.either_way = limit_of("beds-to-height", reader.tape());
       last.beds = equal_beds(wanted);
-      if (!last.beds) reader.find("beds-cannot-meet", last.entry, "Beds of " + tape_text(wanted.bed, reader.tape()) + " within " + tape_text(wanted.either_way, reader.tape()) + " do not bring " + reader.building.walls[static_cast<std::size_t>(wall)].name + " to the " + last.to_what + " in " + number_text(last.courses.size()) + " courses.", "beds +-1/8 in (TMS 602, as others quote it)");
+      if (!last.beds)
+        reader.find("beds-cannot-meet", last.entry,
+                    fact("beds-cannot-meet",
+                         {wanted.bed, wanted.either_way, reader.wall_name(wall), last.to_what, last.courses.size()}),
+                    "beds-to-height");
     }
     reader.found.gauges.push_back(std::move(last));
   }
 }
 
 void read_sets(Reader& reader) {
-  const Length least = Length::sixteenths(4), wanted_gap = reader.tape() == Tape::Inches ? Length::sixteenths(1) : Length::millimetres(2);
+  const Length least = limit_of("first-bed"),
+               wanted_gap = reader.tape() == Tape::Inches ? Length::sixteenths(1) : Length::millimetres(2);
   for (std::size_t k = 0; k < reader.job.laid.size(); ++k) {
     const auto& set = reader.job.laid[k].set;
     if (!set || !reader.usable(k)) continue;
-    SetAsLaid one{k, wall_of(reader.building, set->on), set->course, {}, {}};
-    one.advice = advise({{set->near_outer, set->near_inner, set->far_outer, set->far_inner}, set->bed, least, tape_step(reader.tape())});
+    SetAsLaid one{k, wall_named(reader.building, set->on), set->course, {}, {}};
+    one.advice = advise({{set->near_outer, set->near_inner, set->far_outer, set->far_inner},
+                         set->bed,
+                         least,
+                         tape_step(reader.tape())});
     if (set->line_gap) one.from_line = *set->line_gap - wanted_gap;
     reader.found.sets.push_back(std::move(one));
   }
@@ -186,17 +209,18 @@ int opening_in(const Reader& reader, int wall, const GapReading& gap) {
   for (std::size_t k = 0; k < reader.building.openings.size(); ++k) {
     const ResolvedOpening& opening = reader.building.openings[k];
     if (opening.wall != wall || gap.course < opening.first_course || gap.course > opening.last_course) continue;
-    const Length from = opening.from_in(gap.course).distance_from_start(), end = opening.to_in(gap.course).distance_from_start();
+    const Length from = opening.from_in(gap.course).distance_from_start(),
+                 end = opening.to_in(gap.course).distance_from_start();
     if (std::min(to, end) - std::max(gap.at, from) > joint) return static_cast<int>(k);
   }
   return -1;
 }
 
-/// Whether the gap's ends have joints: none where it begins or ends at a jamb's or a free end's face. An end is taken for
-/// the run's within an inch.
+/// Whether the gap's ends have joints: none where it begins or ends at a jamb's or a free end's face. An end is taken
+/// for the run's within an inch.
 void put_ends(Gap& gap, const Reader& reader, int wall, int course) {
   const Length end = gap.at + gap.measured;
-  for (const Run& run : setout::runs_in(reader.layouts.now, wall, course)) {
+  for (const Run& run : bond::runs_in(reader.layouts.now, wall, course)) {
     if (magnitude(gap.at - run.start) <= Length::inches(1)) gap.joint_at_start = has_joint(run.at_start);
     if (magnitude(end - run.end) <= Length::inches(1)) gap.joint_at_end = has_joint(run.at_end);
   }
@@ -212,7 +236,7 @@ Gap gap_of(const Reader& reader, int wall, const GapReading& reading) {
   gap.unit = batch && &series == &building.series.front() ? batch->mean : series.full, gap.half = series.half;
   gap.joint = joints.joint, gap.least_joint = joints.working_least, gap.most_joint = joints.working_most;
   gap.step = joints.step, gap.least_piece = building.least_piece;
-  gap.has_half = std::ranges::contains(building.stocked, Kind::Half);
+  gap.has_half = std::ranges::contains(building.stocked, UnitKind::Half);
   gap.below = head_joints(reader.layouts.now, wall, reading.course - 1);
   gap.least_lap = series.least_lap(), gap.short_lap = series.short_lap_below();
   put_ends(gap, reader, wall, reading.course);
@@ -220,20 +244,15 @@ Gap gap_of(const Reader& reader, int wall, const GapReading& reading) {
 }
 
 void say_gap(Reader& reader, std::size_t k, const GapReading& reading, const GapAsLaid& gap) {
-  const std::string size = tape_text(reading.measured, reader.tape());
   if (gap.opening >= 0) {
-    reader.find("gap-in-opening", k,
-                "The gap of " + size + " at " + both_forms(reading.at, reader.tape()) + " lies in " +
-                    reader.building.openings[static_cast<std::size_t>(gap.opening)].name + ": nothing is laid there. Was another mark meant?",
-                kMarkRule);
+    const std::string& opening = reader.building.openings[static_cast<std::size_t>(gap.opening)].name;
+    reader.find("gap-in-opening", k, fact("gap-in-opening", {reading.measured, both(reading.at), opening}), kMarkRule);
   } else if (!gap.closure) {
-    reader.find("gap-cannot-close", k,
-                "No piece that keeps the rules fills a gap of " + size + " with joints in range. Lay the units beside it again.", kMarkRule);
+    reader.find("gap-cannot-close", k, fact("gap-cannot-close", {reading.measured}), kMarkRule);
   } else if (gap.closure->lost_over) {
     reader.find("closure-loses-lap", k,
-                "Whatever closes the gap of " + size + " puts a joint " + tape_text(gap.closure->lost_lap, reader.tape()) + " from the one below at " +
-                    both_forms(*gap.closure->lost_over, reader.tape()) + ". Lift the units beside it and lay them again.",
-                "lap of a quarter unit or more (TMS 402 definition)");
+                fact("closure-loses-lap", {reading.measured, gap.closure->lost_lap, both(*gap.closure->lost_over)}),
+                "running-bond");
   }
 }
 
@@ -241,7 +260,7 @@ void read_gaps(Reader& reader) {
   for (std::size_t k = 0; k < reader.job.laid.size(); ++k) {
     const auto& reading = reader.job.laid[k].gap;
     if (!reading || !reader.usable(k)) continue;
-    GapAsLaid one{k, wall_of(reader.building, reading->on), reading->course, reading->at, reading->measured, {}, -1};
+    GapAsLaid one{k, wall_named(reader.building, reading->on), reading->course, reading->at, reading->measured, {}, -1};
     one.opening = opening_in(reader, one.wall, *reading);
     if (one.opening < 0) one.closure = closure_of(gap_of(reader, one.wall, *reading));
     say_gap(reader, k, *reading, one);
@@ -249,51 +268,49 @@ void read_gaps(Reader& reader) {
   }
 }
 
-std::string_view check_name(CheckKind what) {
+/// The sentence of a check whose limits are not kept.
+std::string_view off_limits(CheckKind what) {
   switch (what) {
-    case CheckKind::Plumb: return "Plumb";
-    case CheckKind::Level: return "Level";
-    case CheckKind::Line: return "Line";
-    case CheckKind::BedJoint: return "Bed joint";
-    case CheckKind::HeadJoint: return "Head joint";
-    case CheckKind::Position: return "Position";
+    case CheckKind::Plumb: return "plumb-off";
+    case CheckKind::Level: return "level-off";
+    case CheckKind::Line: return "line-off";
+    case CheckKind::BedJoint: return "bed-joint-off";
+    case CheckKind::HeadJoint: return "head-joint-off";
+    case CheckKind::Position: return "position-off";
   }
-  return "";
+  return {};
+}
+
+/// A bed joint's limits: the first course's, or so much either way of the bed as planned.
+void limit_bed(CheckAsLaid& one, const WallCheck& check, const Reader& reader, const WallRules& rules) {
+  if (check.course == 1) {
+    const ground::BedRange range = ground::first_bed_range(ground::first_course_of(reader.job));
+    one.allowed_least = range.least, one.allowed_most = range.most, one.rule = "first-bed";
+    return;
+  }
+  const Length joint = reader.building.joint, either = limit_of(rules.bed_joint);
+  one.allowed_least = joint - either, one.allowed_most = joint + either, one.rule = rules.bed_joint;
 }
 
 /// Limits of one check, by the rules chosen.
 void limit(CheckAsLaid& one, const WallCheck& check, const Reader& reader) {
   const HowLaid& how = reader.found.how;
   const WallRules rules = wall_rules(how.rules);
-  const bool us = how.rules == RuleSet::Us;
-  const auto either_way = [&](const Tolerance& tolerance, std::string_view name) {
-    const Length over = check.over.value_or(reader.tape() == Tape::Inches ? Length::feet(10) : Length::millimetres(5000));
-    one.allowed_most = allowed(tolerance, over), one.allowed_least = -one.allowed_most;
-    one.rule = std::string(name) + (us ? " within 1/4 in in 10 ft, 1/2 in at most (TMS 602, as others quote it)" : tolerance.over == Length::millimetres(10) ? " within 10 mm in 5 m, 15 mm at most (UK warranty practice, as others quote it)" : " within 8 mm in 5 m, 12 mm at most (UK warranty practice, as others quote it)");
+  const auto either_way = [&](std::string_view rule) {
+    const Length over =
+        check.over.value_or(reader.tape() == Tape::Inches ? Length::feet(10) : Length::millimetres(5000));
+    one.allowed_most = allowed(tolerance_of(rule), over), one.allowed_least = -one.allowed_most;
+    one.rule = rule;
   };
   switch (check.what) {
-    case CheckKind::Plumb: return either_way(rules.plumb, "plumb");
-    case CheckKind::Level: return either_way(rules.bed_level, "level");
-    case CheckKind::Line: return either_way(rules.true_to_line, "true to line");
-    case CheckKind::Position:
-      either_way(rules.position, "");
-      one.rule = "place in plan within 1/2 in in 20 ft, 3/4 in at most (TMS 602, as others quote it)";
-      return;
+    case CheckKind::Plumb: return either_way(rules.plumb);
+    case CheckKind::Level: return either_way(rules.bed_level);
+    case CheckKind::Line: return either_way(rules.true_to_line);
+    case CheckKind::Position: return either_way(rules.position);
     case CheckKind::HeadJoint:
-      one.allowed_least = how.joints.least, one.allowed_most = how.joints.most, one.rule = "head joint 1/8 to 3/4 in (TMS 602, as others quote it)";
+      one.allowed_least = how.joints.least, one.allowed_most = how.joints.most, one.rule = "head-joint-range";
       return;
-    case CheckKind::BedJoint: {
-      const Length joint = reader.building.joint;
-      if (check.course == 1) {
-        const bool grouted = reader.job.ground && reader.job.ground->first_course_grouted.value_or(false);
-        one.allowed_least = Length::sixteenths(4), one.allowed_most = grouted ? Length::sixteenths(20) : Length::sixteenths(12);
-        one.rule = std::string("first bed 1/4 to ") + (grouted ? "1 1/4 in, grouted on concrete" : "3/4 in") + " (TMS 602, as others quote it)";
-        return;
-      }
-      const Length either = us ? Length::sixteenths(2) : Length::millimetres(5);
-      one.allowed_least = joint - either, one.allowed_most = joint + either;
-      one.rule = us ? "bed +-1/8 in (TMS 602, as others quote it)" : "bed within 5 mm of the mean, taken as planned (UK warranty practice, as others quote it)";
-    }
+    case CheckKind::BedJoint: return limit_bed(one, check, reader, rules);
   }
 }
 
@@ -302,18 +319,24 @@ void read_checks(Reader& reader) {
     const auto& check = reader.job.laid[k].check;
     if (!check || !reader.usable(k)) continue;
     CheckAsLaid one;
-    one.entry = k, one.wall = wall_of(reader.building, check->on), one.course = check->course;
+    one.entry = k, one.wall = wall_named(reader.building, check->on), one.course = check->course;
     limit(one, *check, reader);
     one.limits = {metres(one.allowed_least), metres(one.allowed_most)};
     const Length reading = check->may_be_wrong.value_or(reader.found.how.mark_reading);
     // A place was taped: the tape's own permitted error over the distance counts too.
-    const bool class_two = reader.job.ground && reader.job.ground->tape == TapeMake::ClassTwo;
-    const double doubt = check->what == CheckKind::Position && check->over ? tape_doubt(class_two ? ground::TapeClass::ClassTwo : ground::TapeClass::Steel, *check->over, reading)
-                                                                          : ground::standard_doubt(reading);
+    const double doubt = check->what == CheckKind::Position && check->over
+                             ? tape_doubt(ground::tape_of(reader.job), *check->over, reading)
+                             : ground::standard_doubt(reading);
     one.doubt = length_of(2 * doubt);
     one.verdict = judged(metres(check->off), one.limits, 2 * doubt);
-    one.conformance = doubt > 0 ? conformance(metres(check->off), one.limits, doubt) : one.verdict == Verdict::Fits ? 1 : 0;
-    if (one.verdict == Verdict::DoesNotFit) reader.find("out-of-tolerance", k, std::string(check_name(check->what)) + " on " + course_name(reader.building, one.wall, one.course) + ": " + tape_text(check->off, reader.tape()) + " lies outside " + tape_text(one.allowed_least, reader.tape()) + " to " + tape_text(one.allowed_most, reader.tape()) + ".", one.rule);
+    one.conformance = doubt > 0                      ? conformance(metres(check->off), one.limits, doubt)
+                      : one.verdict == Verdict::Fits ? 1
+                                                     : 0;
+    if (one.verdict == Verdict::DoesNotFit)
+      reader.find("out-of-tolerance", k,
+                  fact(off_limits(check->what), {course_name(reader.building, one.wall, one.course), check->off,
+                                                 one.allowed_least, one.allowed_most}),
+                  one.rule);
     reader.found.checks.push_back(std::move(one));
   }
 }
@@ -348,7 +371,9 @@ void count(Reader& reader) {
 
 }  // namespace
 
-std::string course_name(const Building& building, int wall, int course) { return building.walls[static_cast<std::size_t>(wall)].name + "-" + number_text(course); }
+std::string course_name(const Building& building, int wall, int course) {
+  return building.walls[static_cast<std::size_t>(wall)].name + "-" + number_text(course);
+}
 
 AsLaid as_laid(const Job& job, const Building& building, const Layouts& layouts) {
   AsLaid found;

@@ -1,6 +1,6 @@
 #pragma once
-// The whole laid log read against the building: courses begun, beds to the next height, units set, closures, checks with
-// their verdicts, how far the work is.
+// The whole laid log read against the building: courses begun, beds to the next height, units set, closures, checks
+// with their verdicts, how far the work is.
 #include <optional>
 #include <string>
 #include <vector>
@@ -16,10 +16,10 @@ struct GaugeAsLaid {
   std::size_t entry = 0;
   int wall = 0, course = 1;
   Length high;
-  int to_course = 0;          // whose top the next sill, head, beam or plate stands on; 0: none above
-  std::string to_what;        // "sill of W1", "top of the wall"
-  std::vector<int> courses;   // to be laid until there
-  std::optional<Beds> beds;   // by courses; none where beds cannot take it
+  int to_course = 0;         // whose top the next sill, head, beam or plate stands on; 0: none above
+  Fact to_what;              // "sill of W1", "top of the wall"
+  std::vector<int> courses;  // to be laid until there
+  std::optional<Beds> beds;  // by courses; none where beds cannot take it
 };
 
 struct SetAsLaid {
@@ -34,18 +34,18 @@ struct GapAsLaid {
   int wall = 0, course = 1;
   Length at, measured;
   std::optional<Closure> closure;
-  int opening = -1;          // index of the opening of this course that lies in it: nothing is laid there; -1: none
+  int opening = -1;  // index of the opening of this course that lies in it: nothing is laid there; -1: none
 };
 
 struct CheckAsLaid {
   std::size_t entry = 0;
   int wall = 0, course = 1;
-  Limits limits;             // metres
+  Limits limits;                       // metres
   Length allowed_least, allowed_most;  // the same
-  Length doubt;              // expanded, k = 2
+  Length doubt;                        // expanded, k = 2
   Verdict verdict = Verdict::CannotTell;
-  double conformance = 0;    // probability that the true value keeps the limits
-  std::string rule;
+  double conformance = 0;  // probability that the true value keeps the limits
+  std::string rule;        // its name in the table of rules
 };
 
 struct Progress {
@@ -58,11 +58,11 @@ struct Progress {
 struct AsLaid {
   HowLaid how;
   std::vector<bool> counts;
-  std::vector<CourseAsLaid> begun;   // courses with a reading or said to be laid, by wall and course
-  std::vector<int> next_course;      // by wall: the lowest that is not finished; 0: all are
-  std::vector<CourseAsLaid> at_hand; // that course and the one after it, of every wall
-  std::vector<GaugeAsLaid> gauges;   // by wall
-  std::vector<SetAsLaid> sets;       // in the log's order; so are the others
+  std::vector<CourseAsLaid> begun;    // courses with a reading or said to be laid, by wall and course
+  std::vector<int> next_course;       // by wall: the lowest that is not finished; 0: all are
+  std::vector<CourseAsLaid> at_hand;  // that course and the one after it, of every wall
+  std::vector<GaugeAsLaid> gauges;    // by wall
+  std::vector<SetAsLaid> sets;        // in the log's order; so are the others
   std::vector<GapAsLaid> gaps;
   std::vector<CheckAsLaid> checks;
   Progress progress;

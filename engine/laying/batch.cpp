@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "catalogue/rules.hpp"
 #include "measure/metres.hpp"
 
 namespace stringcourse::laying {
@@ -39,15 +40,18 @@ std::optional<Batch> batch_of(const Sample& sample, Length specified, Length rea
   // Each single is read once, the row once: their reading errors add up in the sum.
   const double readings = static_cast<double>(sample.singles.size()) + (sample.together > 0 ? 1 : 0);
   batch.doubt = together({reading * std::sqrt(readings) / count, batch.spread.value_or(0) / std::sqrt(count)});
-  const double tolerance = metres(Length::sixteenths(2)), size = metres(specified);
+  const double tolerance = metres(limit_of("unit-size")), size = metres(specified);
   const Limits limits{size - tolerance, size + tolerance};
   batch.within = Verdict::Fits;
   for (const Length one : sample.singles) batch.within = worst(batch.within, judged(metres(one), limits, 2 * reading));
-  if (sample.together > 0) batch.within = worst(batch.within, judged(metres(sample.row) / sample.together, limits, 2 * reading / sample.together));
+  if (sample.together > 0)
+    batch.within =
+        worst(batch.within, judged(metres(sample.row) / sample.together, limits, 2 * reading / sample.together));
   return batch;
 }
 
-std::optional<ClosingJoint> closing_joint(Length run, int units, Length mean, int joints, Length step, Length least, Length most) {
+std::optional<ClosingJoint> closing_joint(Length run, int units, Length mean, int joints, Length step, Length least,
+                                          Length most) {
   if (joints <= 0) return std::nullopt;
   const Length slack = run - mean * units;
   const std::int64_t doubled = 2 * joints;

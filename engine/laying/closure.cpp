@@ -56,8 +56,8 @@ class Choice {
     if (!best_ || rank < best_->rank) best_ = Candidate{std::move(closure), rank};
   }
 
-  /// Notes a lap that is lost; whether the joint between the pieces is a short lap. `left` is what `count` joints share:
-  /// told in parts of 2 count, the joint's centre is exact.
+  /// Notes a lap that is lost; whether the joint between the pieces is a short lap. `left` is what `count` joints
+  /// share: told in parts of 2 count, the joint's centre is exact.
   bool judge_lap(Closure& closure, Length left, int count) const {
     const int parts = 2 * count;
     const Length centre = (gap_.at + closure.pieces[0].length) * parts + left * (gap_.joint_at_start ? 3 : 1);
@@ -65,7 +65,8 @@ class Choice {
     const auto nearest = std::ranges::min_element(gap_.below, {}, off);
     if (nearest == gap_.below.end()) return false;
     const Length lap = off(*nearest);
-    if (lap < gap_.least_lap * parts) closure.lost_over = *nearest, closure.lost_lap = Length::nanometres(lap.in_nanometres() / parts);
+    if (lap < gap_.least_lap * parts)
+      closure.lost_over = *nearest, closure.lost_lap = Length::nanometres(lap.in_nanometres() / parts);
     return lap < gap_.short_lap * parts;
   }
 
@@ -83,13 +84,21 @@ void offer_two_cuts(Choice& choice, const Gap& gap, Length both) {
   }
 }
 
-std::string piece_text(const ClosurePiece& piece, Tape tape) {
+Fact piece_said(const ClosurePiece& piece) {
   switch (piece.kind) {
-    case Kind::Whole: return "a whole unit";
-    case Kind::Half: return "a half unit";
-    case Kind::Cut: return "a cut of " + tape_text(piece.length, tape);
+    case Kind::Whole: return fact("a-whole-unit");
+    case Kind::Half: return fact("a-half-unit");
+    case Kind::Cut: return fact("a-cut-of", {piece.length});
   }
   return {};
+}
+
+/// How the pieces are laid, behind their names.
+Fact pieces_laid(const Closure& closure) {
+  const bool cut = std::ranges::contains(closure.pieces, Kind::Cut, &ClosurePiece::kind);
+  if (closure.pieces.size() != 2) return cut ? fact("closure-cut-inside") : Fact();
+  if (closure.last == 0) return fact(cut ? "closure-cut-inside-first-last" : "closure-first-last");
+  return fact(cut ? "closure-cut-inside-second-last" : "closure-second-last");
 }
 
 }  // namespace
@@ -107,9 +116,11 @@ std::optional<Closure> closure_of(const Gap& gap) {
     for (const ClosurePiece& second : bought) choice.two(first, second);
   }
   const Length planned = rounded_to(gap.measured - gap.joint * choice.joints(2), gap.step);
-  const Length narrower = (gap.joint - gap.least_joint) * choice.joints(2), wider = (gap.most_joint - gap.joint) * choice.joints(2);
+  const Length narrower = (gap.joint - gap.least_joint) * choice.joints(2),
+               wider = (gap.most_joint - gap.joint) * choice.joints(2);
   for (Length both = planned - wider; both <= planned + narrower; both += gap.step) {
-    for (const ClosurePiece& piece : bought) offer_cut_beside(choice, piece, {Kind::Cut, rounded_to(both - piece.length, gap.step)});
+    for (const ClosurePiece& piece : bought)
+      offer_cut_beside(choice, piece, {Kind::Cut, rounded_to(both - piece.length, gap.step)});
   }
   offer_two_cuts(choice, gap, planned);
   // Other joints than planned shift the joint between two cuts, where it is too near to one below.
@@ -118,19 +129,14 @@ std::optional<Closure> closure_of(const Gap& gap) {
   return choice.best();
 }
 
-std::string closure_text(const Closure& closure, Tape tape) {
-  std::string text;
-  bool cut = false;
-  for (const ClosurePiece& piece : closure.pieces) {
-    text += (text.empty() ? "" : ", then ") + piece_text(piece, tape);
-    cut = cut || piece.kind == Kind::Cut;
-  }
-  if (cut) text += ", cut face inside";
-  if (closure.pieces.size() == 2) text += closure.last == 0 ? "; the first is laid last" : "; the second is laid last";
-  text += "; joints of " + tape_text(closure.joint, tape);
-  if (!closure.lost_over) return text;
-  return text + ". Its middle joint would lie only " + tape_text(closure.lost_lap, tape) + " from the joint below at " +
-         both_forms(*closure.lost_over, tape) + ": better lift the units beside it and lay them again";
+Fact closure_said(const Closure& closure) {
+  const Fact first = piece_said(closure.pieces.front());
+  const Fact pieces =
+      closure.pieces.size() == 2 ? fact("closure-two", {first, piece_said(closure.pieces.back())}) : first;
+  const Fact laid = pieces_laid(closure);
+  if (!closure.lost_over) return fact("closure", {pieces, laid, closure.joint});
+  return fact("closure-losing-lap",
+              {pieces, laid, closure.joint, closure.lost_lap, FactValue(*closure.lost_over, LengthForm::Both)});
 }
 
 }  // namespace stringcourse::laying

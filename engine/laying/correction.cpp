@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "catalogue/rules.hpp"
+
 namespace stringcourse::laying {
 namespace {
 
@@ -14,7 +16,9 @@ struct Search {
   const JointRules& rules;
 
   /// What the joints up to this mark have to take.
-  Length to_take(std::size_t bay) const { return wanted.past + (bay < wanted.ahead.size() ? wanted.ahead[bay] : Length()); }
+  Length to_take(std::size_t bay) const {
+    return wanted.past + (bay < wanted.ahead.size() ? wanted.ahead[bay] : Length());
+  }
   std::vector<std::int64_t> all_past() const {
     std::vector<std::int64_t> all{0};
     for (std::size_t bay = 0; bay < wanted.bays.size(); ++bay) all.push_back(past(bay));
@@ -24,8 +28,10 @@ struct Search {
   Length left(std::size_t bay) const { return to_take(bay) - rounded_to(to_take(bay), rules.step); }
 
   Steps steps(bool tolerance) const {
-    const Length least = tolerance ? rules.least : rules.working_least, most = tolerance ? rules.most : rules.working_most;
-    return {steps_down(rules.joint + rules.step.half_down(), rules.step), steps_up(least, rules.step), steps_down(most, rules.step)};
+    const Length least = tolerance ? rules.least : rules.working_least,
+                 most = tolerance ? rules.most : rules.working_most;
+    return {steps_down(rules.joint + rules.step.half_down(), rules.step), steps_up(least, rules.step),
+            steps_down(most, rules.step)};
   }
   /// Without those in `lost`, for joints that end at this mark. Rounding's rest counts against a bar.
   std::vector<Window> windows(const std::vector<int>& lost, std::size_t bay) const {
@@ -36,7 +42,8 @@ struct Search {
       const BarAhead& bar = wanted.bars[k];
       // What is counted at the mark already has not come about yet at the bar.
       const Length shift = by_mark - bar.ahead - left(bay);
-      all.push_back({bar.joints, steps_up(shift - bar.short_most, rules.step), steps_down(shift + bar.past_most, rules.step)});
+      all.push_back(
+          {bar.joints, steps_up(shift - bar.short_most, rules.step), steps_down(shift + bar.past_most, rules.step)});
     }
     return all;
   }
@@ -46,12 +53,14 @@ void put(Correction& correction, const std::vector<std::int64_t>& widths, const 
   const Steps working = search.steps(false);
   for (const std::int64_t width : widths) {
     correction.joints.push_back(search.rules.step * width);
-    correction.outside_working = correction.outside_working || (tolerance && (width < working.least || width > working.most));
+    correction.outside_working =
+        correction.outside_working || (tolerance && (width < working.least || width > working.most));
   }
 }
 
 /// Over as few bays as can take it; true where any can.
-bool over_bays(Correction& correction, const Search& search, std::int64_t cut, bool tolerance, const std::vector<int>& lost) {
+bool over_bays(Correction& correction, const Search& search, std::int64_t cut, bool tolerance,
+               const std::vector<int>& lost) {
   int count = 0;
   for (std::size_t bay = 0; bay < search.wanted.bays.size(); ++bay) {
     count += search.wanted.bays[bay];
@@ -95,10 +104,8 @@ Correction with_lost(const Search& search, const std::vector<int>& lost) {
 }  // namespace
 
 JointRules joint_rules(Tape tape, Length joint) {
-  if (tape == Tape::Inches) {
-    return {Length::sixteenths(1), joint, Length::sixteenths(4), Length::sixteenths(8), Length::sixteenths(2), Length::sixteenths(12)};
-  }
-  return {Length::millimetres(1), joint, Length::millimetres(7), Length::millimetres(13), Length::sixteenths(2), Length::sixteenths(12)};
+  const Length least = limit_of("head-joint-range"), most = limit_of("head-joint-range", Tape::Inches, 1);
+  return {tape_step(tape), joint, limit_of("working-joints", tape), limit_of("working-joints", tape, 1), least, most};
 }
 
 Correction corrected(const Wanted& wanted, const JointRules& rules) {
@@ -111,7 +118,8 @@ Correction corrected(const Wanted& wanted, const JointRules& rules) {
     int next = -1;
     for (std::size_t k = 0; k < wanted.bars.size(); ++k) {
       if (std::ranges::contains(lost, static_cast<int>(k))) continue;
-      if (next < 0 || wanted.bars[k].joints < wanted.bars[static_cast<std::size_t>(next)].joints) next = static_cast<int>(k);
+      if (next < 0 || wanted.bars[k].joints < wanted.bars[static_cast<std::size_t>(next)].joints)
+        next = static_cast<int>(k);
     }
     lost.push_back(next);
   }

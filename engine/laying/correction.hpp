@@ -1,6 +1,6 @@
 #pragma once
-// "3/16 past" at a mark: what the next joints must be. Over one bay if it can take it, over more if not, over none if the
-// tolerance forbids it: then what has to be cut.
+// "3/16 past" at a mark: what the next joints must be. Over one bay if it can take it, over more if not, over none if
+// the tolerance forbids it: then what has to be cut.
 #include <cstdint>
 #include <vector>
 
@@ -11,15 +11,15 @@
 namespace stringcourse::laying {
 
 struct JointRules {
-  Length step;                       // widths are whole multiples of it
-  Length joint;                      // as planned
+  Length step;                         // widths are whole multiples of it
+  Length joint;                        // as planned
   Length working_least, working_most;  // the crew's own range: 1/4 to 1/2 in, 7 to 13 mm
-  Length least, most;                // never outside: TMS 602, head joints -1/4, +3/8 on 3/8 in (second-hand)
+  Length least, most;                  // never outside: rule "head-joint-range"
 };
 [[nodiscard]] JointRules joint_rules(Tape tape, Length joint);
 
-/// A unit still to be laid, the one after the first `joints` joints, may lie so far past or short of its plan before the
-/// bar in it loses its clearance (or its joint comes too near to one of the course below).
+/// A unit still to be laid, the one after the first `joints` joints, may lie so far past or short of its plan before
+/// the bar in it loses its clearance (or its joint comes too near to one of the course below).
 struct BarAhead {
   int joints = 0;
   Length past_most, short_most;
@@ -27,20 +27,22 @@ struct BarAhead {
 };
 
 struct Wanted {
-  Length past;                  // of the last unit's far end beyond its mark; below zero: short
-  std::vector<int> bays;        // joints to each mark ahead, the nearest first; the last one is the jamb, bar or closure
-  std::vector<BarAhead> bars;   // by joints from here
+  Length past;                 // of the last unit's far end beyond its mark; below zero: short
+  std::vector<int> bays;       // joints to each mark ahead, the nearest first; the last one is the jamb, bar or closure
+  std::vector<BarAhead> bars;  // by joints from here
   bool beyond_working = false;  // asked for: the tolerance instead of the working range
   Length unit;                  // length of a whole unit, for what is to be cut
-  std::vector<Length> ahead = {};  // by bays: what planned joints and the units as they are add by that mark; empty: nothing
+  std::vector<Length> ahead =
+      {};  // by bays: what planned joints and the units as they are add by that mark; empty: nothing
 };
 
 struct Correction {
   enum class What {
-    Joints,     // the next joints as given
-    SawCut,     // the next unit is cut by `cut`, its joints and the others as given
-    LayAgain,   // the last `again` units come up; joints from there as given (only replay says so: it knows where the course stood)
-    CannotBe,   // not even a cut
+    Joints,    // the next joints as given
+    SawCut,    // the next unit is cut by `cut`, its joints and the others as given
+    LayAgain,  // the last `again` units come up; joints from there as given (only replay says so: it knows where the
+               // course stood)
+    CannotBe,  // not even a cut
   } what = What::CannotBe;
   std::vector<Length> joints;  // in the order of laying
   int bays = 0;                // in how many the course is back on its mark

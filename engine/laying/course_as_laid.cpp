@@ -4,10 +4,9 @@
 #include <iterator>
 #include <map>
 
-#include "job/words.hpp"
+#include "bond/layout_parts.hpp"
 #include "laying/replay.hpp"
 #include "setout/laying_order.hpp"
-#include "setout/places.hpp"
 
 namespace stringcourse::laying {
 namespace {
@@ -17,7 +16,7 @@ using setout::MarkKind;
 RunAsLaid run_of(const Layout& layout, const Building& building, const HowLaid& how, const Run& run) {
   RunAsLaid state;
   state.start = run.start, state.end = run.end, state.joints = run.joints;
-  const auto pieces = setout::pieces_of(layout, run);
+  const auto pieces = bond::pieces_of(layout, run);
   state.pieces = static_cast<int>(pieces.size());
   if (!how.batch) return state;
   Length others;
@@ -26,18 +25,21 @@ RunAsLaid run_of(const Layout& layout, const Building& building, const HowLaid& 
     if (piece.length == building.series.front().full) ++whole;
     else others = others + piece.length;
   }
-  state.closing = closing_joint(run.end - run.start - others, whole, how.batch->mean, run.joints, how.joints.step, how.joints.working_least, how.joints.working_most);
+  state.closing = closing_joint(run.end - run.start - others, whole, how.batch->mean, run.joints, how.joints.step,
+                                how.joints.working_least, how.joints.working_most);
   return state;
 }
 
 std::vector<WallMark> marks_of(const Building& building, const Layout& layout, int wall, int course) {
   std::vector<WallMark> marks;
-  const auto runs = setout::runs_in(layout, wall, course);
+  const auto runs = bond::runs_in(layout, wall, course);
   // A course's units are numbered on from run to run; a run may have none.
   std::vector<std::int32_t> last;
-  for (const Run& run : runs) last.push_back((last.empty() ? 0 : last.back()) + static_cast<std::int32_t>(run.piece_count));
+  for (const Run& run : runs)
+    last.push_back((last.empty() ? 0 : last.back()) + static_cast<std::int32_t>(run.piece_count));
   std::vector<std::uint32_t> closing;  // in order, as the runs are
-  for (const setout::Closure& closure : setout::closures_on(building, layout, wall, course)) closing.push_back(closure.piece);
+  for (const setout::Closure& closure : setout::closures_on(building, layout, wall, course))
+    closing.push_back(closure.piece);
   for (const setout::Mark& mark : setout::running_marks(building, layout, wall, course)) {
     WallMark met;
     met.mark = mark;
@@ -58,7 +60,9 @@ std::vector<WallMark> marks_of(const Building& building, const Layout& layout, i
 }
 
 /// Past or short, whichever way it was given.
-Length past_of(const MarkReading& reading) { return reading.past ? *reading.past : reading.read.value_or(reading.at) - reading.at; }
+Length past_of(const MarkReading& reading) {
+  return reading.past ? *reading.past : reading.read.value_or(reading.at) - reading.at;
+}
 
 /// Where the printed layout had the ends of this course's units, by unit number.
 std::map<int, Length> printed_marks(const Building& building, const Layout* printed, int wall, int course) {
@@ -76,7 +80,8 @@ struct Read {
 };
 
 /// What several readings of one mark come to.
-void judge_mark(WallMark& mark, const std::vector<Read>& reads, const std::vector<Length>& others, const HowLaid& how, Tape tape) {
+void judge_mark(WallMark& mark, const std::vector<Read>& reads, const std::vector<Length>& others, const HowLaid& how,
+                Tape tape) {
   if (reads.empty()) return;
   const Length last = reads.back().past;
   // Two readings may each be wrong by so much.
@@ -111,7 +116,8 @@ void read_marks(CourseAsLaid& course, const Building& building, const HowLaid& h
       const MarkReading& reading = *job.laid[k].mark;
       const auto before = printed.find(mark.mark.piece);
       if (reading.at == mark.mark.at) reads.push_back({k, past_of(reading)});
-      else if (before != printed.end() && reading.at == before->second && !std::ranges::contains(places, reading.at)) reads.push_back({k, past_of(reading) + reading.at - mark.mark.at});
+      else if (before != printed.end() && reading.at == before->second && !std::ranges::contains(places, reading.at))
+        reads.push_back({k, past_of(reading) + reading.at - mark.mark.at});
     }
     judge_mark(mark, reads, places, how, building.tape);
     if (!trial || trial->at != mark.mark.at) continue;
@@ -125,10 +131,11 @@ void read_marks(CourseAsLaid& course, const Building& building, const HowLaid& h
 
 std::vector<Length> head_joints(const Layout& layout, int wall, int course) {
   std::vector<Length> centres;
-  for (const Run& run : setout::runs_in(layout, wall, course)) {
-    const auto pieces = setout::pieces_of(layout, run);
+  for (const Run& run : bond::runs_in(layout, wall, course)) {
+    const auto pieces = bond::pieces_of(layout, run);
     for (std::size_t k = 1; k < pieces.size(); ++k) {
-      centres.push_back((setout::far_end(pieces[k - 1]).nearest_nanometre() + pieces[k].start.nearest_nanometre()).half_down());
+      centres.push_back(
+          (bond::far_end(pieces[k - 1]).nearest_nanometre() + pieces[k].start.nearest_nanometre()).half_down());
     }
   }
   return centres;
@@ -146,14 +153,15 @@ CourseAsLaid course_as_laid(const Job& job, const Building& building, const Layo
   found.wall = wall, found.course = course;
   found.marks = marks_of(building, layout, wall, course);
   found.finished = log.laid(wall, course);
-  read_marks(found, building, how, {job, log.marks(wall, course), trial, printed_marks(building, layouts.printed, wall, course)});
-  const auto runs = setout::runs_in(layout, wall, course);
+  read_marks(found, building, how,
+             {job, log.marks(wall, course), trial, printed_marks(building, layouts.printed, wall, course)});
+  const auto runs = bond::runs_in(layout, wall, course);
   for (const Run& run : runs) found.runs.push_back(run_of(layout, building, how, run));
   std::vector<std::vector<std::size_t>> own(runs.size());
   for (std::size_t m = 0; m < found.marks.size(); ++m) {
     if (found.marks[m].run >= 0) own[static_cast<std::size_t>(found.marks[m].run)].push_back(m);
   }
-  const auto bars = setout::bars_on_wall(building, layout, wall);
+  const auto bars = bond::bars_on_wall(building, layout, wall);
   const auto below = head_joints(layout, wall, course - 1);
   for (std::size_t r = 0; r < runs.size(); ++r) {
     std::vector<std::size_t>& ahead = found.runs[r].ahead;
@@ -167,39 +175,50 @@ CourseAsLaid course_as_laid(const Job& job, const Building& building, const Layo
   return found;
 }
 
-std::string next_text(const RunAsLaid& run, Tape tape) {
-  if (run.finished) return "";
-  return correction_text(run.next, tape) + (run.instead ? "; or " + correction_text(*run.instead, tape) : "");
+Fact next_said(const RunAsLaid& run) {
+  if (run.finished) return {};
+  const Fact next = correction_said(run.next);
+  return run.instead ? fact("one-or-other", {next, correction_said(*run.instead)}) : next;
 }
 
-std::string correction_text(const Correction& next, Tape tape) {
+Fact correction_said(const Correction& next) {
   // Equal neighbours in one: "2 of 5/16", then 1 of 3/8"".
   std::vector<std::pair<int, Length>> widths;
   for (const Length joint : next.joints) {
     if (!widths.empty() && widths.back().second == joint) ++widths.back().first;
     else widths.emplace_back(1, joint);
   }
-  std::string text;
-  for (const auto& [count, width] : widths) text += (text.empty() ? "" : ", then ") + number_text(count) + (count == 1 ? " joint of " : " joints of ") + tape_text(width, tape);
+  std::vector<Fact> joints;
+  for (const auto& [count, width] : widths)
+    joints.push_back(fact(joints.empty() ? "joints-of" : "then-joints-of", {count, width}));
+  const FactValue all = listed(FactValue::Kind::Commas, joints);
   switch (next.what) {
-    case Correction::What::Joints: return text.empty() ? "no joint: the next unit stands at the start" : "next " + text;
-    case Correction::What::SawCut: return "cut the next unit " + tape_text(next.cut, tape) + " shorter" + (text.empty() ? "" : ", then " + text);
-    case Correction::What::LayAgain: return "lift the last " + (next.again == 1 ? std::string("unit") : number_text(next.again) + " units") + " and lay again with " + text;
-    case Correction::What::CannotBe: return "no joints within the limits bring it back before the end";
+    case Correction::What::Joints: return joints.empty() ? fact("no-joint") : fact("next-joints", {all});
+    case Correction::What::SawCut:
+      return joints.empty() ? fact("cut-next-unit", {next.cut}) : fact("cut-next-unit-then", {next.cut, all});
+    case Correction::What::LayAgain:
+      return next.again == 1 ? fact("lay-one-again", {all}) : fact("lay-again", {next.again, all});
+    case Correction::What::CannotBe: return fact("no-joints-bring-back");
   }
-  return text;
+  return {};
 }
 
-std::optional<ClosureOdds> closure_odds(const CourseAsLaid& course, const HowLaid& how, const Building& building, int courses, std::uint64_t seed) {
+Fact lost_said(const Lost& lost) {
+  return fact(lost.what == Lost::What::Bar ? "bar-lost" : "lap-lost", {FactValue(lost.at, LengthForm::Both)});
+}
+
+std::optional<ClosureOdds> closure_odds(const CourseAsLaid& course, const HowLaid& how, const Building& building,
+                                        int courses, std::uint64_t seed) {
   if (course.run < 0) return std::nullopt;
   const RunAsLaid& run = course.runs[static_cast<std::size_t>(course.run)];
   CourseAhead ahead;
   ahead.units = run.pieces - run.laid;
   ahead.past = run.past, ahead.unit = building.series.front().full;
   // The closure's two joints take what is left.
-  ahead.past_most = (how.joints.joint - how.joints.least) * 2, ahead.short_most = (how.joints.most - how.joints.joint) * 2;
+  ahead.past_most = (how.joints.joint - how.joints.least) * 2,
+  ahead.short_most = (how.joints.most - how.joints.joint) * 2;
   if (ahead.units <= 0) return std::nullopt;
-  Hand hand = how.hand;
+  Workmanship hand = how.hand;
   hand.bias = run.bias.mean;
   ClosureOdds odds;
   odds.units = ahead.units, odds.past_most = ahead.past_most, odds.short_most = ahead.short_most;

@@ -11,19 +11,23 @@ struct Price {
   std::int64_t squares = std::numeric_limits<std::int64_t>::max();
   std::int64_t way = 0;
   bool possible() const { return squares != std::numeric_limits<std::int64_t>::max(); }
-  friend bool operator<(const Price& a, const Price& b) { return a.squares != b.squares ? a.squares < b.squares : a.way < b.way; }
+  friend bool operator<(const Price& a, const Price& b) {
+    return a.squares != b.squares ? a.squares < b.squares : a.way < b.way;
+  }
 };
 
 struct Table {
   int count;
   std::int64_t past;
   const Steps& steps;
-  std::vector<Window> allowed;  // by joints laid
+  std::vector<Window> allowed;             // by joints laid
   std::vector<std::vector<Price>> prices;  // [joints laid][sum of (width - joint), from the least]
 
   std::int64_t least(int laid) const { return (steps.least - steps.joint) * laid; }
   std::size_t size(int laid) const { return static_cast<std::size_t>((steps.most - steps.least) * laid + 1); }
-  Price& at(int laid, std::int64_t made) { return prices[static_cast<std::size_t>(laid)][static_cast<std::size_t>(made - least(laid))]; }
+  Price& at(int laid, std::int64_t made) {
+    return prices[static_cast<std::size_t>(laid)][static_cast<std::size_t>(made - least(laid))];
+  }
   bool lawful(int laid, std::int64_t made) const {
     const Window& window = allowed[static_cast<std::size_t>(laid)];
     return past + made >= window.least && past + made <= window.most;
@@ -54,21 +58,25 @@ Price with_next(Table& table, int laid, std::int64_t made, std::int64_t width) {
 }
 
 void price_all(Table& table) {
-  for (std::int64_t made = table.least(table.count); made < table.least(table.count) + static_cast<std::int64_t>(table.size(table.count)); ++made) {
+  for (std::int64_t made = table.least(table.count);
+       made < table.least(table.count) + static_cast<std::int64_t>(table.size(table.count)); ++made) {
     if (table.lawful(table.count, made)) table.at(table.count, made) = {0, 0};
   }
   for (int laid = table.count - 1; laid >= 0; --laid) {
-    for (std::int64_t made = table.least(laid); made < table.least(laid) + static_cast<std::int64_t>(table.size(laid)); ++made) {
+    for (std::int64_t made = table.least(laid); made < table.least(laid) + static_cast<std::int64_t>(table.size(laid));
+         ++made) {
       if (!table.lawful(laid, made)) continue;
       Price& here = table.at(laid, made);
-      for (std::int64_t width = table.steps.least; width <= table.steps.most; ++width) here = std::min(here, with_next(table, laid, made, width));
+      for (std::int64_t width = table.steps.least; width <= table.steps.most; ++width)
+        here = std::min(here, with_next(table, laid, made, width));
     }
   }
 }
 
 }  // namespace
 
-std::optional<std::vector<std::int64_t>> even_joints(int count, std::int64_t past, const Steps& steps, const std::vector<Window>& windows) {
+std::optional<std::vector<std::int64_t>> even_joints(int count, std::int64_t past, const Steps& steps,
+                                                     const std::vector<Window>& windows) {
   if (count < 0 || steps.most < steps.least) return std::nullopt;
   Table table = table_of(count, past, steps, windows);
   price_all(table);
@@ -83,11 +91,6 @@ std::optional<std::vector<std::int64_t>> even_joints(int count, std::int64_t pas
     widths.push_back(best), made += best - steps.joint;
   }
   return widths;
-}
-
-std::int64_t least_squares_sum(int count, std::int64_t slack) {
-  const std::int64_t q = slack >= 0 ? slack / count : -((-slack + count - 1) / count), r = slack - count * q;
-  return (count - r) * q * q + r * (q + 1) * (q + 1);
 }
 
 }  // namespace stringcourse::laying

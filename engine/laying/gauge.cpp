@@ -13,12 +13,15 @@ std::optional<Beds> equal_beds(const BedsWanted& wanted) {
   for (const Length unit : wanted.units) beds = beds - unit;
   if (count == 0) return std::nullopt;
   const Length planned = wanted.bed * count, off = beds - planned, near = rounded_to(off, wanted.step);
-  const Steps steps{wanted.bed.whole_multiples(wanted.step), -(-(wanted.bed - wanted.either_way)).whole_multiples(wanted.step), (wanted.bed + wanted.either_way).whole_multiples(wanted.step)};
+  const Steps steps{wanted.bed.whole_multiples(wanted.step),
+                    -(-(wanted.bed - wanted.either_way)).whole_multiples(wanted.step),
+                    (wanted.bed + wanted.either_way).whole_multiples(wanted.step)};
   // What must be made up is what a course that short must gain.
   const auto widths = even_joints(count, -near.whole_multiples(wanted.step), steps);
   if (!widths) return std::nullopt;
   Beds found;
-  for (const std::int64_t width : *widths) found.beds.push_back(wanted.step * width + (wanted.bed - wanted.step * steps.joint));
+  for (const std::int64_t width : *widths)
+    found.beds.push_back(wanted.step * width + (wanted.bed - wanted.step * steps.joint));
   found.left = off - near;
   return found;
 }

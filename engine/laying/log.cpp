@@ -2,15 +2,16 @@
 
 #include <algorithm>
 
+#include "catalogue/rules.hpp"
 #include "job/strikes.hpp"
-#include "job/words.hpp"
 #include "measure/metres.hpp"
 
 namespace stringcourse::laying {
 namespace {
 
 /// All that was measured of the batch, as one sample.
-Sample sample_of(const Job& job, const std::vector<bool>& counts, std::vector<std::size_t>& entries, std::vector<UnitSample>& rows) {
+Sample sample_of(const Job& job, const std::vector<bool>& counts, std::vector<std::size_t>& entries,
+                 std::vector<UnitSample>& rows) {
   Sample sample;
   for (std::size_t k = 0; k < job.laid.size(); ++k) {
     if (!counts[k] || !job.laid[k].units) continue;
@@ -27,15 +28,19 @@ std::string_view course_named(const LaidEntry& entry, int& course, std::string& 
   const auto take = [&](const auto& part) {
     if (part) wall = part->on, course = part->course;
   };
-  take(entry.mark), take(entry.laid), take(entry.gauge), take(entry.set), take(entry.gap), take(entry.check), take(entry.remark);
+  take(entry.mark), take(entry.laid), take(entry.gauge), take(entry.set), take(entry.gap), take(entry.check),
+      take(entry.remark), take(entry.grouted), take(entry.looked_at);
   return wall;
 }
 
-std::string unknown_opening(const FoundPlace& found, const Building& building) {
-  if (!found.opening) return "";
+Fact unknown_opening(const FoundPlace& found, const Building& building) {
+  if (!found.opening) return {};
+  const FactValue name = FactValue::typed(*found.opening);
   const auto opening = std::ranges::find(building.openings, *found.opening, &ResolvedOpening::name);
-  if (opening == building.openings.end()) return "there is no opening " + quoted(*found.opening);
-  return building.walls[static_cast<std::size_t>(opening->wall)].name == found.on ? "" : quoted(*found.opening) + " is not in " + found.on;
+  if (opening == building.openings.end()) return fact("no-opening", {name});
+  return building.walls[static_cast<std::size_t>(opening->wall)].name == found.on
+             ? Fact()
+             : fact("opening-not-in", {name, found.on});
 }
 
 }  // namespace
@@ -52,7 +57,7 @@ HowLaid how_laid(const Job& job, const Building& building) {
   const Laying laying = job.laying.value_or(Laying{});
   const bool inches = building.tape == Tape::Inches;
   HowLaid how;
-  how.rules = laying.rules.value_or(inches ? WallRuleSet::Us : WallRuleSet::Uk) == WallRuleSet::Us ? RuleSet::Us : RuleSet::Uk;
+  how.rules = laying.rules.value_or(inches ? WallRuleSet::Us : WallRuleSet::Uk);
   how.joints = joint_rules(building.tape, building.joint);
   // The working range is the crew's, the tolerance is not.
   if (laying.joint_least) how.joints.working_least = std::max(*laying.joint_least, how.joints.least);
@@ -75,7 +80,8 @@ HowLaid how_laid(const Job& job, const Building& building) {
 
 CourseLog::CourseLog(const Job& job, const Building& building, const std::vector<bool>& counts) {
   std::map<std::string_view, int> walls;
-  for (std::size_t k = 0; k < building.walls.size(); ++k) walls.try_emplace(building.walls[k].name, static_cast<int>(k));
+  for (std::size_t k = 0; k < building.walls.size(); ++k)
+    walls.try_emplace(building.walls[k].name, static_cast<int>(k));
   const int courses = static_cast<int>(building.courses.size());
   const auto course_of = [&](const std::string& on, int course) {
     const auto wall = walls.find(on);
@@ -104,48 +110,52 @@ std::set<std::pair<int, int>> CourseLog::begun() const {
   return all;
 }
 
-int wall_of(const Building& building, const std::string& name) {
+int wall_named(const Building& building, const std::string& name) {
   for (std::size_t k = 0; k < building.walls.size(); ++k) {
     if (building.walls[k].name == name) return static_cast<int>(k);
   }
   return -1;
 }
 
-std::string unknown_in(const LaidEntry& entry, const Building& building) {
+Fact unknown_in(const LaidEntry& entry, const Building& building) {
   int course = 0;
   std::string wall;
   course_named(entry, course, wall);
   if (entry.found) wall = entry.found->on;
-  if (wall.empty()) return "";
-  if (wall_of(building, wall) < 0) return "there is no wall " + quoted(wall);
-  if (course > static_cast<int>(building.courses.size())) return "there is no course " + number_text(course);
-  return entry.found ? unknown_opening(*entry.found, building) : "";
+  if (wall.empty()) return {};
+  if (wall_named(building, wall) < 0) return fact("no-wall", {FactValue::typed(wall)});
+  if (course > static_cast<int>(building.courses.size())) return fact("no-course", {course});
+  return entry.found ? unknown_opening(*entry.found, building) : Fact();
 }
 
 std::optional<Doubtful> doubtful(Length at, Length past, const std::vector<Length>& marks, Tape tape) {
-  const Length most = Length::sixteenths(12);
+  const Length most = limit_of("head-joint-range", Tape::Inches, 1);
   if (magnitude(past) <= most) return std::nullopt;
-  const std::string_view way = past < Length() ? " short" : " past";
-  const auto said = [&](Length size) { return tape_text(magnitude(size), tape) + std::string(size < Length() ? " short" : " past"); };
   Doubtful found;
-  found.why = tape_text(magnitude(past), tape) + std::string(way) + " is farther than any joint reaches (" + tape_text(most, tape) + ")";
+  found.why = fact(past < Length() ? "doubtful-short" : "doubtful-past", {magnitude(past), most});
   // Another mark: the one that the block's end lies nearest to.
   for (const Length other : marks) {
     if (other == at || magnitude(at + past - other) > most) continue;
     found.at = other, found.past = at + past - other;
-    found.likely = "the mark at " + both_forms(other, tape) + ", " + said(*found.past) + "?";
+    found.likely = fact(*found.past < Length() ? "likely-mark-short" : "likely-mark-past",
+                        {FactValue(other, LengthForm::Both), magnitude(*found.past)});
     return found;
   }
-  if (past.is_multiple_of(Length::inches(1)) && magnitude(past) < Length::inches(16) && tape == Tape::Inches) {
+  const bool inches = tape == Tape::Inches;
+  if (past.is_multiple_of(Length::inches(1)) && magnitude(past) < Length::inches(16) && inches) {
     found.past = Length::sixteenths(past.whole_multiples(Length::inches(1)));
-    found.likely = "sixteenths: " + said(*found.past) + "?";
+    found.likely =
+        fact(*found.past < Length() ? "likely-sixteenths-short" : "likely-sixteenths-past", {magnitude(*found.past)});
     return found;
   }
-  const Length foot = tape == Tape::Inches ? Length::feet(1) : Length::millimetres(100);
+  const Length foot = inches ? Length::feet(1) : Length::millimetres(100);
   const Length slipped = past - foot * (past + foot.half_down()).whole_multiples(foot);
   if (magnitude(slipped) <= most && magnitude(past) >= foot.half_down()) {
+    const bool is_short = slipped < Length();
     found.past = slipped;
-    found.likely = std::string(tape == Tape::Inches ? "feet" : "hundreds") + " slipped on the tape: " + said(slipped) + "?";
+    found.likely = fact(inches ? (is_short ? "likely-feet-short" : "likely-feet-past")
+                               : (is_short ? "likely-hundreds-short" : "likely-hundreds-past"),
+                        {magnitude(slipped)});
   }
   return found;
 }

@@ -17,17 +17,17 @@
 
 namespace stringcourse::laying {
 
-/// Whether each entry of the log counts: not itself a strike, not struck by another entry that stands (job/strikes.hpp; a log
-/// is a set: the order of its entries says nothing).
+/// Whether each entry of the log counts: not itself a strike, not struck by another entry that stands (job/strikes.hpp;
+/// a log is a set: the order of its entries says nothing).
 [[nodiscard]] std::vector<bool> entries_that_count(const Job& job);
 
 /// How this job's walls are laid: the job's own words, or what they stand for when absent.
 struct HowLaid {
-  RuleSet rules = RuleSet::Us;
+  WallRuleSet rules = WallRuleSet::Us;
   JointRules joints;
   bool beyond_working = false;
-  Length mark_reading;       // half width
-  Hand hand;                 // bias and spread of the batch, where it was measured
+  Length mark_reading;  // half width
+  Workmanship hand;     // bias and spread of the batch, where it was measured
   bool spreads_measured = false;
   std::optional<Batch> batch;
   std::vector<std::size_t> batch_entries;
@@ -52,19 +52,19 @@ class CourseLog {
 };
 
 /// Number of the wall of this name, or -1.
-[[nodiscard]] int wall_of(const Building& building, const std::string& name);
+[[nodiscard]] int wall_named(const Building& building, const std::string& name);
 /// Why this entry can say nothing of this building: "there is no wall XY". Empty: it can.
-[[nodiscard]] std::string unknown_in(const LaidEntry& entry, const Building& building);
+[[nodiscard]] Fact unknown_in(const LaidEntry& entry, const Building& building);
 
 /// A reading that cannot be meant as it stands, with what it is likely to mean. Never applied by itself.
 struct Doubtful {
-  std::string why;               // "1'-4" past is more than joints can take"
-  std::string likely;            // "the next mark, 8'-0" (3/16" past)?", or empty
-  std::optional<Length> past;    // likely: what the reading would then be
-  std::optional<Length> at;      // likely: the mark that is meant, if another
+  Fact why;                    // "1'-4" past is more than joints can take"
+  Fact likely;                 // "the next mark, 8'-0" (3/16" past)?", or empty
+  std::optional<Length> past;  // likely: what the reading would then be
+  std::optional<Length> at;    // likely: the mark that is meant, if another
 };
-/// Farther from its mark than the widest joint allows (3/4 in): likely sixteenths given as inches, a slipped foot, an inch
-/// read as millimetres, or another mark of `marks` (running distances).
+/// Farther from its mark than the widest joint allows: likely sixteenths given as inches, a slipped foot, an
+/// inch read as millimetres, or another mark of `marks` (running distances).
 [[nodiscard]] std::optional<Doubtful> doubtful(Length at, Length past, const std::vector<Length>& marks, Tape tape);
 
 }  // namespace stringcourse::laying

@@ -1,6 +1,6 @@
 #pragma once
-// Two phones' logs of one job become one, by union: the same whatever the order. Nothing is lost; what disagrees is kept
-// twice and said.
+// Two phones' logs of one job become one, by union: the same whatever the order. Nothing is lost; what disagrees is
+// kept twice and said.
 #include <algorithm>
 #include <compare>
 #include <string>
@@ -10,7 +10,8 @@
 
 namespace stringcourse::laying {
 
-/// One entry: `id` is its own, made once where it was entered; `when` orders entries for reading; `content` is all it says.
+/// One entry: `id` is its own, made once where it was entered; `when` orders entries for reading; `content` is all it
+/// says.
 struct LogEntry {
   std::string id, when, content;
   friend auto operator<=>(const LogEntry&, const LogEntry&) = default;

@@ -30,7 +30,8 @@ std::string content_of(Entry entry, Tape tape) {
 }
 
 template <class Entry>
-std::vector<LogEntry> log_of(const std::vector<Entry>& entries, Tape tape, std::map<std::pair<std::string, std::string>, Entry>& by_content) {
+std::vector<LogEntry> log_of(const std::vector<Entry>& entries, Tape tape,
+                             std::map<std::pair<std::string, std::string>, Entry>& by_content) {
   std::vector<LogEntry> log;
   for (const Entry& entry : entries) {
     log.push_back({entry.id, entry.when, content_of(entry, tape)});
@@ -40,7 +41,8 @@ std::vector<LogEntry> log_of(const std::vector<Entry>& entries, Tape tape, std::
 }
 
 template <class Entry>
-std::vector<Entry> united(const std::vector<Entry>& first, const std::vector<Entry>& second, Tape tape, MergedJobs& into) {
+std::vector<Entry> united(const std::vector<Entry>& first, const std::vector<Entry>& second, Tape tape,
+                          MergedJobs& into) {
   std::map<std::pair<std::string, std::string>, Entry> by_content;
   const std::vector<LogEntry> one = log_of(first, tape, by_content), other = log_of(second, tape, by_content);
   MergedLog all = merged(one, other);
@@ -61,7 +63,8 @@ std::vector<Entry> united(const std::vector<Entry>& first, const std::vector<Ent
     Entry found = by_content.at({entry.id, entry.content});
     const std::pair key{entry.id, entry.content};
     if (keeps.at(entry.id) != entry.content) found.id = entry.id + "~" + mark_of(entry.content);
-    else if (in_one.contains(key) != in_other.contains(key)) ++(in_one.contains(key) ? into.from_first : into.from_second);
+    else if (in_one.contains(key) != in_other.contains(key))
+      ++(in_one.contains(key) ? into.from_first : into.from_second);
     named.emplace(found.id, found);
   }
   std::vector<Entry> entries;
@@ -83,7 +86,8 @@ std::vector<std::string> differences(const Job& first, const Job& second) {
 }  // namespace
 
 std::expected<MergedJobs, std::vector<std::string>> merged_jobs(const Job& first, const Job& second) {
-  if (std::vector<std::string> other = differences(first, second); !other.empty()) return std::unexpected(std::move(other));
+  if (std::vector<std::string> other = differences(first, second); !other.empty())
+    return std::unexpected(std::move(other));
   MergedJobs merged;
   merged.job = first;
   merged.job.readings = united(first.readings, second.readings, first.tape, merged);

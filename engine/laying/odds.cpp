@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "laying/batch.hpp"
+#include "measure/dice.hpp"
 #include "measure/metres.hpp"
 
 namespace stringcourse::laying {
@@ -16,7 +17,8 @@ struct Laid {
 };
 
 /// The joints asked for over the next bay, in metres less the planned joint.
-std::vector<double> asked(const CourseAhead& course, const JointRules& rules, double read, int next, const Bias& bias, Laid& laid) {
+std::vector<double> asked(const CourseAhead& course, const JointRules& rules, double read, int next, const Bias& bias,
+                          Laid& laid) {
   // What the bias will add over the bay is taken off ahead.
   const Length ahead = corrected_ahead(bias, next, rules.step);
   Wanted wanted;
@@ -38,7 +40,7 @@ std::vector<double> asked(const CourseAhead& course, const JointRules& rules, do
   return off;
 }
 
-Laid lay_course(const CourseAhead& course, const Hand& hand, const JointRules& rules, Marks marks, Dice& dice) {
+Laid lay_course(const CourseAhead& course, const Workmanship& hand, const JointRules& rules, Marks marks, Dice& dice) {
   Laid laid{metres(course.past), false};
   Bias bias = unknown_bias();
   const Noise noise{std::sqrt(hand.joint * hand.joint + hand.unit * hand.unit), hand.mark};
@@ -83,12 +85,7 @@ double binomial_up_to(int k, int trials, double p) {
 
 }  // namespace
 
-std::uint64_t Dice::next() {
-  std::uint64_t mixed = (state_ += 0x9E3779B97F4A7C15ULL);
-  mixed = (mixed ^ (mixed >> 30)) * 0xBF58476D1CE4E5B9ULL;
-  mixed = (mixed ^ (mixed >> 27)) * 0x94D049BB133111EBULL;
-  return mixed ^ (mixed >> 31);
-}
+std::uint64_t Dice::next() { return drawn(state_); }
 
 double Dice::uniform() { return static_cast<double>(next() >> 11) / 9007199254740992.0; }
 
@@ -98,7 +95,8 @@ double Dice::normal() {
   return sum;
 }
 
-Odds simulate(const CourseAhead& course, const Hand& hand, const JointRules& rules, Marks marks, int courses, std::uint64_t seed) {
+Odds simulate(const CourseAhead& course, const Workmanship& hand, const JointRules& rules, Marks marks, int courses,
+              std::uint64_t seed) {
   Dice dice(seed);
   Odds odds;
   odds.courses = courses;
@@ -115,12 +113,6 @@ Odds simulate(const CourseAhead& course, const Hand& hand, const JointRules& rul
   return odds;
 }
 
-double open_loop_spread(int units, const Hand& hand) { return std::sqrt(units * (hand.unit * hand.unit + hand.joint * hand.joint)); }
-
-double pinned_spread(int unit, int units, const Hand& hand) {
-  return std::sqrt((hand.unit * hand.unit + hand.joint * hand.joint) * unit * (units - unit) / units);
-}
-
 Share binomial_interval(int successes, int trials, double confidence) {
   const double tail = (1 - confidence) / 2;
   Share share;
@@ -132,7 +124,8 @@ Share binomial_interval(int successes, int trials, double confidence) {
     }
     return low;
   };
-  if (successes > 0) share.least = bisect([&](double p) { return 1 - binomial_up_to(successes - 1, trials, p) < tail; });
+  if (successes > 0)
+    share.least = bisect([&](double p) { return 1 - binomial_up_to(successes - 1, trials, p) < tail; });
   if (successes < trials) share.most = bisect([&](double p) { return binomial_up_to(successes, trials, p) > tail; });
   return share;
 }

@@ -1,6 +1,6 @@
 #pragma once
-// What chance the rest of a course has: a seeded simulation with the hand and the units as measured, and the closed forms
-// that it is held against. + - x / sqrt only: every machine draws the same numbers.
+// What chance the rest of a course has: a seeded simulation with the hand and the units as measured, and the closed
+// forms that it is held against. + - x / sqrt only: every machine draws the same numbers.
 #include <cstdint>
 
 #include "laying/correction.hpp"
@@ -8,20 +8,20 @@
 namespace stringcourse::laying {
 
 /// Standard deviations, metres. Defaults of the check values, flagged unverified: joints 1/16 in, units 1/24 in.
-struct Hand {
+struct Workmanship {
   double joint = 0.0254 / 16;
   double unit = 0.0254 / 24;
-  double bias = 0;              // each unit longer than planned by so much
-  double mark = 0.0254 / 32;    // reading a mark
+  double bias = 0;            // each unit longer than planned by so much
+  double mark = 0.0254 / 32;  // reading a mark
 };
 
 /// A course still to be laid: units with a joint before each, a mark after every `bay` of them.
 struct CourseAhead {
   int units = 24;
   int bay = 3;
-  Length past;                 // where it stands now
+  Length past;                   // where it stands now
   Length past_most, short_most;  // where the last unit may end, so that the closure's joints stay in tolerance
-  Length unit;                 // for what is cut
+  Length unit;                   // for what is cut
 };
 
 enum class Marks { Used, NotUsed };
@@ -33,12 +33,8 @@ struct Odds {
 };
 /// So many courses, each laid by drawing every unit, joint and reading. With marks each bay is corrected as `corrected`
 /// says, and the bias is learned from mark to mark. The same seed gives the same odds.
-[[nodiscard]] Odds simulate(const CourseAhead& course, const Hand& hand, const JointRules& rules, Marks marks, int courses, std::uint64_t seed);
-
-/// Spread after n units without marks: sqrt(n (unit^2 + joint^2)), metres.
-[[nodiscard]] double open_loop_spread(int units, const Hand& hand);
-/// Of the k-th of n units pinned at both ends: sqrt(k (n - k) / n) of one unit's spread.
-[[nodiscard]] double pinned_spread(int unit, int units, const Hand& hand);
+[[nodiscard]] Odds simulate(const CourseAhead& course, const Workmanship& hand, const JointRules& rules, Marks marks,
+                            int courses, std::uint64_t seed);
 
 /// The exact binomial interval of a share (Clopper and Pearson) at this confidence, 0 < confidence < 1. To 1e-9.
 struct Share {
@@ -46,8 +42,8 @@ struct Share {
 };
 [[nodiscard]] Share binomial_interval(int successes, int trials, double confidence);
 
-/// A small generator (splitmix64) and a standard normal as the sum of twelve uniform numbers less six: right in mean and
-/// variance, never beyond 6 (ours; the tails that closures hang on lie within 4).
+/// A small generator (splitmix64) and a standard normal as the sum of twelve uniform numbers less six: right in mean
+/// and variance, never beyond 6 (ours; the tails that closures hang on lie within 4).
 class Dice {
  public:
   explicit Dice(std::uint64_t seed) : state_(seed) {}

@@ -2,13 +2,10 @@
 
 #include <algorithm>
 #include <cmath>
-#include <string>
 #include <utility>
 
-#include "job/words.hpp"
+#include "bond/layout_parts.hpp"
 #include "measure/metres.hpp"
-#include "measure/notation.hpp"
-#include "setout/places.hpp"
 
 namespace stringcourse::laying {
 namespace {
@@ -22,16 +19,25 @@ struct Stand {
 
 struct Aimed {
   Correction correction;
-  std::vector<std::string> lost;  // what it will not keep
-  Length bias_taken;              // over the first bay
-  std::size_t bays = 0;           // still ahead
+  std::vector<Lost> lost;  // what it will not keep
+  Length bias_taken;       // over the first bay
+  std::size_t bays = 0;    // still ahead
 };
 
 /// One run while its course is replayed, mark by mark.
 class Replay {
  public:
   Replay(const RunToReplay& what, const CourseAsLaid& course, RunAsLaid& state)
-      : building_(what.building), layout_(what.layout), how_(what.how), run_(what.run), standing_(what.bars), below_(what.below), pieces_(setout::pieces_of(layout_, run_)), course_(course), state_(state), to_read_(state.ahead) {
+      : building_(what.building),
+        layout_(what.layout),
+        how_(what.how),
+        run_(what.run),
+        standing_(what.bars),
+        below_(what.below),
+        pieces_(bond::pieces_of(layout_, run_)),
+        course_(course),
+        state_(state),
+        to_read_(state.ahead) {
     length_to_.push_back(Length());
     for (const Piece& piece : pieces_) length_to_.push_back(length_to_.back() + piece.length);
     state_.bias = unknown_bias();
@@ -64,17 +70,24 @@ class Replay {
  private:
   bool starts_with_joint() const { return has_joint(run_.at_start); }
   /// Planned place of the far end of unit k (1 ...); of none: the run's start.
-  Length planned(int k) const { return k == 0 ? run_.start : setout::far_end(pieces_[static_cast<std::size_t>(k - 1)]).nearest_nanometre(); }
+  Length planned(int k) const {
+    return k == 0 ? run_.start : bond::far_end(pieces_[static_cast<std::size_t>(k - 1)]).nearest_nanometre();
+  }
   /// Joints laid by the time unit k lies.
   int joints_to(int k) const { return k == 0 ? 0 : k - 1 + (starts_with_joint() ? 1 : 0); }
-  Length lengths(int from, int to) const { return length_to_[static_cast<std::size_t>(to)] - length_to_[static_cast<std::size_t>(from)]; }
+  Length lengths(int from, int to) const {
+    return length_to_[static_cast<std::size_t>(to)] - length_to_[static_cast<std::size_t>(from)];
+  }
   /// What planned joints and units of planned length add up to beyond the plan, from unit to unit.
   Length drift(int from, int to, int joints, Length target) const {
     return how_.joints.joint * joints + lengths(from, to) - (target - planned(from));
   }
   Length joints_asked(int joints) const {
     Length sum;
-    for (int j = 0; j < joints; ++j) sum = sum + (j < static_cast<int>(state_.next.joints.size()) ? state_.next.joints[static_cast<std::size_t>(j)] - how_.joints.joint : Length());
+    for (int j = 0; j < joints; ++j)
+      sum = sum + (j < static_cast<int>(state_.next.joints.size())
+                       ? state_.next.joints[static_cast<std::size_t>(j)] - how_.joints.joint
+                       : Length());
     return sum;
   }
   /// Where unit k would lie beyond its mark if joints were laid as asked and units were as planned.
@@ -106,7 +119,8 @@ class Replay {
     if (wanted.bays.empty()) return aimed;
     const std::vector<Length> bars = add_bars(wanted, from);
     aimed.correction = corrected(wanted, how_.joints);
-    for (const int lost : aimed.correction.bars_lost) aimed.lost.push_back("the bar at " + both_forms(bars[static_cast<std::size_t>(lost)], building_.tape));
+    for (const int lost : aimed.correction.bars_lost)
+      aimed.lost.push_back({Lost::What::Bar, bars[static_cast<std::size_t>(lost)]});
     if (aimed.correction.what == Correction::What::Joints) name_short_laps(aimed, from);
     return aimed;
   }
@@ -116,20 +130,23 @@ class Replay {
     std::vector<Length> centres;
     if (!building_.bars) return centres;
     const Length half = building_.bars->diameter.half_down() + building_.bars->clearance;
-    for (const setout::WallBar& bar : setout::bars_between(standing_, run_.start, run_.end)) {
+    for (const bond::WallBar& bar : bond::bars_between(standing_, run_.start, run_.end)) {
       if (course_.course < bar.first_course || course_.course > bar.last_course) continue;
       // The one unit that it can stand in, and at a face the one before.
-      const auto over = std::ranges::upper_bound(pieces_, bar.centre, {}, [](const Piece& piece) { return piece.start.nearest_nanometre(); });
+      const auto over = std::ranges::upper_bound(pieces_, bar.centre, {},
+                                                 [](const Piece& piece) { return piece.start.nearest_nanometre(); });
       const int last = static_cast<int>(over - pieces_.begin());
       for (int k = std::max(from.units + 1, last - 1); k <= last; ++k) {
         const Piece& piece = pieces_[static_cast<std::size_t>(k - 1)];
         const Length start = piece.start.nearest_nanometre(), in = bar.centre - start;
         const int joints = joints_to(k) - joints_to(from.units);
         if (in < Length() || in > piece.length || joints == 0) continue;
-        for (const CellSpan& cell : setout::cells_of(building_.series_of(building_.walls[static_cast<std::size_t>(run_.wall)]), piece)) {
+        for (const CellSpan& cell :
+             bond::cells_of(building_.series_of(building_.walls[static_cast<std::size_t>(run_.wall)]), piece)) {
           if (in <= cell.from || in >= cell.to) continue;
           const Length taken = corrected_ahead(from.bias, k - from.units, how_.joints.step);
-          wanted.bars.push_back({joints, in - half - cell.from, cell.to - half - in, drift(from.units, k, joints, planned(k)) + taken});
+          wanted.bars.push_back(
+              {joints, in - half - cell.from, cell.to - half - in, drift(from.units, k, joints, planned(k)) + taken});
           centres.push_back(bar.centre);
         }
       }
@@ -142,18 +159,20 @@ class Replay {
     const auto after = std::ranges::lower_bound(stood_, units, {}, &Stand::units);
     if (after->units == units) return *after;
     const Stand& before = *(after - 1);
-    const std::int64_t change = (after->past - before.past).in_nanometres() * (units - before.units) / (after->units - before.units);
+    const std::int64_t change =
+        (after->past - before.past).in_nanometres() * (units - before.units) / (after->units - before.units);
     return {units, before.past + Length::nanometres(change), before.bias};
   }
 
-  /// The fewest units that come up and are laid again with joints that keep everything. They go before what loses a bar or
-  /// a lap; beside a saw cut they are the other way.
+  /// The fewest units that come up and are laid again with joints that keep everything. They go before what loses a bar
+  /// or a lap; beside a saw cut they are the other way.
   void weigh_laying_again(Aimed& now) {
     for (int units = state_.laid - 1; units >= 0; --units) {
       Aimed again = aimed_from(stood_at(units));
       if (again.correction.what != Correction::What::Joints || !again.lost.empty()) continue;
       again.correction.what = Correction::What::LayAgain, again.correction.again = state_.laid - units;
-      if (now.correction.what == Correction::What::SawCut && now.lost.empty()) state_.instead = std::move(again.correction);
+      if (now.correction.what == Correction::What::SawCut && now.lost.empty())
+        state_.instead = std::move(again.correction);
       else now = std::move(again);
       return;
     }
@@ -162,14 +181,16 @@ class Replay {
   /// Joints that, laid so, come nearer than a quarter unit to one of the course below.
   void name_short_laps(Aimed& aimed, const Stand& from) const {
     if (below_.empty()) return;
-    const Length least = Length::nanometres((building_.series_of(building_.walls[static_cast<std::size_t>(run_.wall)]).full.in_nanometres() + 3) / 4);
+    const Length least = Length::nanometres(
+        (building_.series_of(building_.walls[static_cast<std::size_t>(run_.wall)]).full.in_nanometres() + 3) / 4);
     Length at = planned(from.units) + from.past;
     int unit = from.units;
     if (unit == 0 && !starts_with_joint()) at = at + pieces_[0].length, unit = 1;
     for (const Length joint : aimed.correction.joints) {
       const Length centre = at + joint.half_down();
-      for (const Length other : std::ranges::subrange(std::ranges::upper_bound(below_, centre - least), std::ranges::lower_bound(below_, centre + least))) {
-        aimed.lost.push_back("the lap over the joint at " + both_forms(other, building_.tape) + " below");
+      for (const Length other : std::ranges::subrange(std::ranges::upper_bound(below_, centre - least),
+                                                      std::ranges::lower_bound(below_, centre + least))) {
+        aimed.lost.push_back({Lost::What::Lap, other});
       }
       at = at + joint;
       if (unit < static_cast<int>(pieces_.size())) at = at + pieces_[static_cast<std::size_t>(unit)].length, ++unit;
@@ -180,14 +201,14 @@ class Replay {
   const Layout& layout_;
   const HowLaid& how_;
   const Run& run_;
-  std::span<const setout::WallBar> standing_;  // all of the wall's, in order
+  std::span<const bond::WallBar> standing_;  // all of the wall's, in order
   std::span<const Length> below_;
   std::span<const Piece> pieces_;
   std::vector<Length> length_to_;  // of the first k pieces
   const CourseAsLaid& course_;
   RunAsLaid& state_;
   const std::vector<std::size_t> to_read_;  // marks of the run, from its start
-  std::vector<Stand> stood_;  // at the start and at every mark that was read
+  std::vector<Stand> stood_;                // at the start and at every mark that was read
 };
 
 }  // namespace

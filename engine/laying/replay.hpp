@@ -4,8 +4,8 @@
 #include <span>
 #include <vector>
 
+#include "bond/layout_parts.hpp"
 #include "laying/course_as_laid.hpp"
-#include "setout/places.hpp"
 
 namespace stringcourse::laying {
 
@@ -14,8 +14,8 @@ struct RunToReplay {
   const Layout& layout;
   const HowLaid& how;
   const Run& run;
-  std::span<const setout::WallBar> bars;  // all of the wall's, in order
-  std::span<const Length> below;          // centres of the head joints in the course below, in order
+  std::span<const bond::WallBar> bars;  // all of the wall's, in order
+  std::span<const Length> below;        // centres of the head joints in the course below, in order
 };
 
 /// Fills in the run's state from the marks that were read. `own`: which of the course's marks are this run's, in order;

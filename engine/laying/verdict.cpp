@@ -19,16 +19,9 @@ double normal_probability(double z) {
 
 }  // namespace
 
-double tape_doubt(ground::TapeClass tape, Length length, Length reading_error) {
-  return together({ground::standard_doubt(ground::permitted_error(tape, length)), ground::standard_doubt(reading_error)});
-}
-
-double difference_doubt(ground::TapeClass tape, Length one, Length other, Length reading_error) {
-  const Length longer = std::max(one, other), apart = longer - std::min(one, other);
-  // The shared error is proportional to the length: of the difference only its share of the longer one's remains.
-  const double shared = longer == Length() ? 0 : metres(apart) / metres(longer) * ground::standard_doubt(ground::permitted_error(tape, longer));
-  const double reading = ground::standard_doubt(reading_error);
-  return together({shared, reading, reading});
+double tape_doubt(TapeMake tape, Length length, Length reading_error) {
+  return together(
+      {ground::standard_doubt(ground::permitted_error(tape, length)), ground::standard_doubt(reading_error)});
 }
 
 Verdict judged(double value, const Limits& limits, double expanded_doubt) {
@@ -46,23 +39,17 @@ double conformance(double value, const Limits& limits, double standard_doubt) {
   return up_to - below;
 }
 
-WallRules wall_rules(RuleSet rules) {
-  // Location in plan: TMS 602 in both sets, for no UK rule is known here.
-  const Tolerance position{Length::sixteenths(8), Length::feet(20), Length::sixteenths(12)};
-  if (rules == RuleSet::Us) {
-    const Tolerance plumb{Length::sixteenths(4), Length::feet(10), Length::sixteenths(8)};
-    return {{Length::sixteenths(4), Length::feet(10), Length::sixteenths(8)}, plumb, plumb, position};
-  }
-  const Tolerance level{Length::millimetres(10), Length::millimetres(5000), Length::millimetres(15)};
-  const Tolerance line{Length::millimetres(8), Length::millimetres(5000), Length::millimetres(12)};
-  return {level, line, line, position};
+WallRules wall_rules(WallRuleSet rules) {
+  // Location in plan: one rule in both sets, for no UK rule is known here.
+  if (rules == WallRuleSet::Us) return {"bed-level", "plumb-us", "line-us", "place-in-plan", "bed-joint-tolerance"};
+  return {"level-uk", "plumb-uk", "line-uk", "place-in-plan", "bed-joint-uk"};
 }
 
 Length allowed(const Tolerance& tolerance, Length length) {
-  if (tolerance.length == Length()) return tolerance.over;
-  const double share = metres(length) / metres(tolerance.length);
-  const Length by_length = Length::nanometres(static_cast<std::int64_t>(static_cast<double>(tolerance.over.in_nanometres()) * share + 0.5));
-  return tolerance.most == Length() ? by_length : std::min(by_length, tolerance.most);
+  const double share = metres(length) / metres(tolerance.over);
+  const Length by_length = Length::nanometres(
+      static_cast<std::int64_t>(static_cast<double>(tolerance.within.in_nanometres()) * share + 0.5));
+  return std::min(by_length, tolerance.most);
 }
 
 }  // namespace stringcourse::laying

@@ -1,9 +1,12 @@
 #pragma once
 // Pass, fail, or "this tape can't tell": readings against limits, with their own doubt.
 #include <optional>
+#include <string_view>
 
+#include "catalogue/rules.hpp"
 #include "ground/bed.hpp"
 #include "ground/tape_doubt.hpp"
+#include "job/laid.hpp"
 #include "measure/length.hpp"
 
 namespace stringcourse::laying {
@@ -11,13 +14,9 @@ namespace stringcourse::laying {
 using ground::together;
 using ground::Verdict;
 
-/// A reading of a tape: standard doubt, metres, of what it says of the length. Permitted error and reading error each lie
-/// anywhere within their half widths (GUM 4.3.7).
-[[nodiscard]] double tape_doubt(ground::TapeClass tape, Length length, Length reading_error);
-
-/// Two lengths read with one tape: the standard doubt of their difference, metres. The tape's own error, so much for each
-/// metre, is the same in both and cancels as far as they are equally long; only reading errors remain of equal lengths.
-[[nodiscard]] double difference_doubt(ground::TapeClass tape, Length one, Length other, Length reading_error);
+/// A reading of a tape: standard doubt, metres, of what it says of the length. Permitted error and reading error each
+/// lie anywhere within their half widths (GUM 4.3.7).
+[[nodiscard]] double tape_doubt(TapeMake tape, Length length, Length reading_error);
 
 /// Limits that a value must keep; either may be absent.
 struct Limits {
@@ -32,18 +31,13 @@ struct Limits {
 /// SOURCE: JCGM 106:2012, 7. Absolute error at most 1e-12.
 [[nodiscard]] double conformance(double value, const Limits& limits, double standard_doubt);
 
-/// What TMS 602 and UK practice allow of a wall (check-values: second-hand). Lengths either way.
-struct Tolerance {
-  Length over;    // within ...
-  Length length;  // ... so much of wall; zero: anywhere
-  Length most;    // and never more; zero: no such limit
-};
+/// The rules that a wall is judged by, by their names in the table of rules.
 struct WallRules {
-  Tolerance bed_level, plumb, true_to_line, position;
+  std::string_view bed_level, plumb, true_to_line, position;  // tolerances, either way
+  std::string_view bed_joint;                                 // either way of the bed as planned
 };
-enum class RuleSet { Us, Uk };
-[[nodiscard]] WallRules wall_rules(RuleSet rules);
-/// The allowed deviation over so much wall: in proportion to the length, at most `most`.
+[[nodiscard]] WallRules wall_rules(WallRuleSet rules);
+/// The allowed deviation over so much wall: in proportion to the length, at most the tolerance's own `most`.
 [[nodiscard]] Length allowed(const Tolerance& tolerance, Length length);
 
 }  // namespace stringcourse::laying

@@ -58,9 +58,17 @@ std::size_t count_characters(std::string_view text) {
 std::string_view character_at(std::string_view text, std::size_t offset) {
   if (offset >= text.size()) return {};
   for (std::size_t back = 0; back <= 3 && back <= offset; ++back) {
-    if (const std::size_t size = character_size(text, offset - back); size > back) return text.substr(offset - back, size);
+    if (const std::size_t size = character_size(text, offset - back); size > back)
+      return text.substr(offset - back, size);
   }
   return text.substr(offset, 1);
+}
+
+std::size_t broken_size(std::string_view text) {
+  const std::size_t announced = std::max<std::size_t>(announced_size(byte_at(text, 0)), 1);
+  std::size_t size = 1;
+  while (size < announced && size < text.size() && is_continuation(byte_at(text, size))) ++size;
+  return size;
 }
 
 std::uint32_t code_point(std::string_view character) {
@@ -75,9 +83,10 @@ std::uint32_t code_point(std::string_view character) {
 bool is_control(std::uint32_t point) { return point < 0x20 || (point >= 0x7F && point <= 0x9F); }
 
 bool is_unshown(std::uint32_t point) {
-  return is_control(point) || point == 0xAD || point == 0x61C || point == 0x180E || (point >= 0x200B && point <= 0x200F) ||
-         (point >= 0x2028 && point <= 0x202E) || (point >= 0x2060 && point <= 0x206F) || point == 0xFEFF ||
-         (point >= 0xFFF9 && point <= 0xFFFB) || (point >= 0xE0000 && point <= 0xE007F) || point == kBroken;
+  return is_control(point) || point == 0xAD || point == 0x61C || point == 0x180E ||
+         (point >= 0x200B && point <= 0x200F) || (point >= 0x2028 && point <= 0x202E) ||
+         (point >= 0x2060 && point <= 0x206F) || point == 0xFEFF || (point >= 0xFFF9 && point <= 0xFFFB) ||
+         (point >= 0xE0000 && point <= 0xE007F) || point == kBroken;
 }
 
 std::string spelled(std::uint32_t point) {

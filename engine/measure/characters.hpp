@@ -1,5 +1,6 @@
 #pragma once
-// Characters of UTF-8 texts that others wrote: where they begin, and which of them could hide or turn what stands round them.
+// Characters of UTF-8 texts that others wrote: where they begin, and which of them could hide or turn what stands round
+// them.
 #include <cstddef>
 #include <cstdint>
 #include <string>
@@ -15,6 +16,10 @@ namespace stringcourse {
 
 /// The whole character that starts at or covers this byte of a text; one byte where no valid character does.
 [[nodiscard]] std::string_view character_at(std::string_view text, std::size_t offset);
+
+/// Bytes at the start of a text that begin no valid character but belong together: a first byte with what follows of
+/// those that it announces.
+[[nodiscard]] std::size_t broken_size(std::string_view text);
 
 /// The code point of one character as character_at gives it; kBroken of a byte that belongs to none.
 [[nodiscard]] std::uint32_t code_point(std::string_view character);

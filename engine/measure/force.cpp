@@ -1,6 +1,6 @@
 #include "measure/force.hpp"
 
-#include <cstdint>
+#include "measure/decimal.hpp"
 
 namespace stringcourse {
 namespace {
@@ -14,24 +14,10 @@ struct Measured {
   std::string_view unit;
 };
 
-/// A plain decimal of at most 15 digits, blanks, a unit.
 std::optional<Measured> measured(std::string_view text) {
-  std::int64_t digits = 0, scale = 1;
-  std::size_t at = 0, count = 0;
-  bool point = false;
-  for (; at < text.size(); ++at) {
-    const char c = text[at];
-    if (c == '.' && !point) { point = true; continue; }
-    if (c < '0' || c > '9') break;
-    if (++count > 15) return std::nullopt;
-    digits = digits * 10 + (c - '0');
-    if (point) scale *= 10;
-  }
-  if (count == 0) return std::nullopt;
-  while (at < text.size() && text[at] == ' ') ++at;
-  while (!text.empty() && text.back() == ' ') text.remove_suffix(1);
-  if (digits == 0) return std::nullopt;
-  return Measured{static_cast<double>(digits) / static_cast<double>(scale), at < text.size() ? text.substr(at) : std::string_view()};
+  const auto read = read_decimal(text, 9, 6);
+  if (!read) return std::nullopt;
+  return Measured{static_cast<double>(read->digits) / static_cast<double>(read->scale), read->unit};
 }
 
 }  // namespace

@@ -46,6 +46,4 @@ double chi_square_quantile(double probability, int freedom) {
   return high;
 }
 
-double normal_half_width(double probability) { return std::sqrt(chi_square_quantile(probability, 1)); }
-
 }  // namespace stringcourse

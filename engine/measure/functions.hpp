@@ -11,10 +11,8 @@ namespace stringcourse {
 /// Absolute error at most 1e-12. SOURCE: series of the incomplete gamma function, NIST DLMF 8.7.1.
 [[nodiscard]] double chi_square_probability(int freedom, double value);
 
-/// The value that a chi-square variable stays below with this probability (1e-6 to 1 - 1e-6). Relative error at most 1e-9.
+/// The value that a chi-square variable stays below with this probability (1e-6 to 1 - 1e-6). Relative error at most
+/// 1e-9.
 [[nodiscard]] double chi_square_quantile(double probability, int freedom);
-
-/// The half width, in standard deviations, that a normal variable stays within with this probability: 1.96 for 0.95.
-[[nodiscard]] double normal_half_width(double probability);
 
 }  // namespace stringcourse

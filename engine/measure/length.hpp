@@ -24,8 +24,14 @@ class Length {
   constexpr std::int64_t in_nanometres() const { return nanometres_; }
 
   constexpr Length operator-() const { return Length(-nanometres_); }
-  constexpr Length& operator+=(Length other) { nanometres_ += other.nanometres_; return *this; }
-  constexpr Length& operator-=(Length other) { nanometres_ -= other.nanometres_; return *this; }
+  constexpr Length& operator+=(Length other) {
+    nanometres_ += other.nanometres_;
+    return *this;
+  }
+  constexpr Length& operator-=(Length other) {
+    nanometres_ -= other.nanometres_;
+    return *this;
+  }
   friend constexpr Length operator+(Length a, Length b) { return Length(a.nanometres_ + b.nanometres_); }
   friend constexpr Length operator-(Length a, Length b) { return Length(a.nanometres_ - b.nanometres_); }
   friend constexpr Length operator*(Length a, std::int64_t n) { return Length(a.nanometres_ * n); }

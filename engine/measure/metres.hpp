@@ -1,5 +1,6 @@
 #pragma once
-// Lengths as floating-point metres and back, for least squares and probabilities: never for what decides where a unit goes.
+// Lengths as floating-point metres and back, for least squares and probabilities: never for what decides where a unit
+// goes.
 #include <cstdint>
 
 #include "measure/length.hpp"

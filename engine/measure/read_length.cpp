@@ -7,7 +7,6 @@
 //   amount   = digits [ (space | "-") fraction ] | fraction | decimal
 //   fraction = digits "/" (2 4 8 16 32 64), less than 1 | ½ ¼ ¾ ⅛ ⅜ ⅝ ⅞ (these may follow their digits at once)
 #include "measure/notation.hpp"
-#include "measure/quoted.hpp"
 #include "measure/tokens.hpp"
 
 namespace stringcourse {
@@ -48,28 +47,23 @@ struct Reader {
   }
 };
 
-std::unexpected<NotationError> error(std::string reason, std::string remedy) {
-  return std::unexpected(NotationError{std::move(reason), std::move(remedy)});
+std::unexpected<NotationError> error(std::string_view says, std::string_view text, Fact remedy) {
+  return std::unexpected(NotationError{fact(says, {FactValue::typed(text)}), std::move(remedy)});
 }
 
-std::string example_of(Tape tape) {
-  return tape == Tape::Inches ? "Write it like 14'-7 5/16\", 175 5/16\" or 4451 mm."
-                              : "Write it like 4451, 4451 mm, 4.451 m or 14'-7 5/16\".";
-}
+Fact example_of(Tape tape) { return fact(tape == Tape::Inches ? "length-like-inches" : "length-like-millimetres"); }
 
 std::unexpected<NotationError> error_nothing(const Reader& reader) {
-  return error("There is no length in " + quoted(reader.text) + ".", example_of(reader.tape));
+  return error("length-nothing", reader.text, example_of(reader.tape));
 }
 
 /// Anything that is left over, doubled or out of order.
 std::unexpected<NotationError> error_left_over(const Reader& reader) {
-  if (reader.sees(Mark::End)) {
-    return error(quoted(reader.text) + " stops where a number should follow.", example_of(reader.tape));
-  }
+  if (reader.sees(Mark::End)) { return error("length-breaks-off", reader.text, example_of(reader.tape)); }
   const std::size_t from = static_cast<std::size_t>(reader.peek().text.data() - reader.text.data());
-  return error(quoted(reader.text) + " can't be read as one length: " + quoted(reader.text.substr(from)) +
-                   " is left over, doubled or out of order.",
-               "Write one length only. " + example_of(reader.tape));
+  const auto typed = FactValue::typed;
+  return std::unexpected(NotationError{fact("length-left-over", {typed(reader.text), typed(reader.text.substr(from))}),
+                                       fact("length-one-only", {example_of(reader.tape)})});
 }
 
 constexpr bool is_tape_denominator(std::int64_t d) {
@@ -86,13 +80,9 @@ bool sees_added_fraction(const Reader& reader) {
 
 Read<Amount> fraction_checked(const Reader& reader, Amount amount, const Token& over, const Token& under) {
   if (over.decimal || under.decimal || !is_tape_denominator(under.whole)) {
-    return error(quoted(reader.text) + " has a fraction that is not on the tape.",
-                 "Use whole halves, quarters, eighths, sixteenths, 32nds or 64ths of an inch, such as 5/16.");
+    return error("length-fraction-off-tape", reader.text, fact("length-tape-fractions"));
   }
-  if (over.whole >= under.whole) {
-    return error(quoted(reader.text) + " has a fraction of a whole inch or more.",
-                 "Carry the whole inch: write 8\" and not 7 16/16\".");
-  }
+  if (over.whole >= under.whole) { return error("length-fraction-whole", reader.text, fact("length-carry-inch")); }
   amount.numerator = over.whole;
   amount.denominator = under.whole;
   return amount;
@@ -110,7 +100,7 @@ Read<Amount> take_fraction(Reader& reader, Amount amount) {
   }
   const bool spaced = reader.peek().spaced || reader.peek(1).spaced;
   if (!reader.takes(Mark::Slash) || !reader.sees(Mark::Number) || spaced) {
-    return error(quoted(reader.text) + " has a broken fraction.", "Write the fraction without spaces, such as 5/16.");
+    return error("length-fraction-broken", reader.text, fact("length-fraction-tight"));
   }
   const Token under = reader.peek();
   ++reader.at;
@@ -124,10 +114,7 @@ Read<Amount> take_amount(Reader& reader) {
   Amount amount{.number = reader.peek()};
   ++reader.at;
   if (!sees_added_fraction(reader)) return amount;
-  if (amount.number.decimal) {
-    return error(quoted(reader.text) + " has a decimal and a fraction in one number.",
-                 "Write either 7.625\" or 7 5/8\".");
-  }
+  if (amount.number.decimal) { return error("length-decimal-and-fraction", reader.text, fact("length-either")); }
   const bool tight_number = reader.sees(Mark::Number) && !reader.peek().spaced;
   if (tight_number) return error_left_over(reader);
   reader.takes(Mark::Hyphen);
@@ -135,8 +122,9 @@ Read<Amount> take_amount(Reader& reader) {
 }
 
 std::unexpected<NotationError> error_inexact(const Reader& reader, const Amount& amount) {
-  return error(quoted(reader.text) + ": " + quoted(amount.number.text) + " is not a whole number of nanometres.",
-               "Write an exact value: a fraction of an inch to 1/64, or fewer decimal places.");
+  const auto typed = FactValue::typed;
+  return std::unexpected(
+      NotationError{fact("length-inexact", {typed(reader.text), typed(amount.number.text)}), fact("length-exact")});
 }
 
 /// `amount` units of `unit` each, exactly. A fraction only ever comes with inches, whose 64ths are exact.
@@ -152,8 +140,7 @@ Read<Length> length_of(const Reader& reader, const Amount& amount, Length unit) 
 
 Read<Length> length_without_fraction(const Reader& reader, const Amount& amount, Length unit) {
   if (!amount.has_fraction) return length_of(reader, amount, unit);
-  return error(quoted(reader.text) + " has a fraction that is not one of an inch.",
-               "Fractions are of inches only: write feet whole (14'-6\"), mm and m with a point.");
+  return error("length-fraction-not-inch", reader.text, fact("length-inch-fractions"));
 }
 
 /// What follows whole feet: nothing, or inches under 12, with or without their mark.
@@ -165,8 +152,7 @@ Read<Length> take_inches_after_feet(Reader& reader) {
   reader.takes(Mark::Inch);
   const auto inches = length_of(reader, *amount, Length::inches(1));
   if (inches && *inches >= Length::feet(1)) {
-    return error(quoted(reader.text) + " has 12 or more inches beside its feet.",
-                 "Carry the foot (15'-2\" and not 14'-14\"), or write inches alone (182\").");
+    return error("length-inches-over-foot", reader.text, fact("length-carry-foot"));
   }
   return inches;
 }
@@ -200,18 +186,14 @@ Read<Length> take_magnitude(Reader& reader) {
 }  // namespace
 
 std::expected<Length, NotationError> read_length(std::string_view text, Tape tape) {
-  if (text.size() > kLongestText) {
-    return error(quoted(text) + " is too long a text for a length.", example_of(tape));
-  }
+  if (text.size() > kLongestText) { return error("length-text-too-long", text, example_of(tape)); }
   Reader reader{text, notation::tokens_of(text), tape};
   if (reader.sees(Mark::End)) return error_nothing(reader);
   const bool negative = reader.sees(Mark::Hyphen) && !reader.peek(1).spaced && reader.takes(Mark::Hyphen);
   const auto magnitude = take_magnitude(reader);
   if (!magnitude) return magnitude;
   if (!reader.sees(Mark::End)) return error_left_over(reader);
-  if (*magnitude > kLongest) {
-    return error(quoted(text) + " is longer than 10 km.", "Check the unit: the longest length is 10 km (32,808 ft).");
-  }
+  if (*magnitude > kLongest) { return error("length-too-long", text, fact("length-check-unit")); }
   return negative ? -*magnitude : *magnitude;
 }
 

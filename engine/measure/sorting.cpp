@@ -4,7 +4,8 @@
 
 namespace stringcourse {
 
-std::vector<std::uint32_t> stable_order(std::size_t count, bool (*before)(const void*, std::size_t, std::size_t), const void* context) {
+std::vector<std::uint32_t> stable_order(std::size_t count, bool (*before)(const void*, std::size_t, std::size_t),
+                                        const void* context) {
   std::vector<std::uint32_t> order(count), merged(count);
   for (std::size_t k = 0; k < count; ++k) order[k] = static_cast<std::uint32_t>(k);
   // Neighbouring sorted stretches, each twice as long as in the round before, are merged.

@@ -11,7 +11,8 @@ namespace stringcourse {
 
 /// 0 .. count-1 in the order of `before`, which tells of two numbers whether the first must come first. Equals keep
 /// their order. At most 2^32 - 1 of them.
-[[nodiscard]] std::vector<std::uint32_t> stable_order(std::size_t count, bool (*before)(const void*, std::size_t, std::size_t),
+[[nodiscard]] std::vector<std::uint32_t> stable_order(std::size_t count,
+                                                      bool (*before)(const void*, std::size_t, std::size_t),
                                                       const void* context);
 
 /// Sorts `list` by less(projected(a), projected(b)); equals keep their order.
@@ -24,7 +25,8 @@ void sort_stably(std::vector<Item>& list, Less less = {}, Projected projected = 
   } context{list, less, projected};
   const auto before = [](const void* given, std::size_t a, std::size_t b) {
     const Context& in = *static_cast<const Context*>(given);
-    return static_cast<bool>(std::invoke(in.less, std::invoke(in.projected, in.list[a]), std::invoke(in.projected, in.list[b])));
+    return static_cast<bool>(
+        std::invoke(in.less, std::invoke(in.projected, in.list[a]), std::invoke(in.projected, in.list[b])));
   };
   std::vector<Item> sorted;
   sorted.reserve(list.size());

@@ -14,12 +14,24 @@ struct Glyph {
 
 /// Marks of one character, plain and typographic (UTF-8).
 constexpr std::array kGlyphs{
-    Glyph{"'", Mark::Feet},       Glyph{"\u2032", Mark::Feet},       Glyph{"\u2019", Mark::Feet},
-    Glyph{"\"", Mark::Inch},      Glyph{"\u2033", Mark::Inch},       Glyph{"\u201D", Mark::Inch},
-    Glyph{"/", Mark::Slash},      Glyph{"-", Mark::Hyphen},          Glyph{"\u2011", Mark::Hyphen},
-    Glyph{"\u2013", Mark::Hyphen}, Glyph{"\u2212", Mark::Hyphen},    Glyph{"\u00BD", Mark::Vulgar, 1, 2},
-    Glyph{"\u00BC", Mark::Vulgar, 1, 4}, Glyph{"\u00BE", Mark::Vulgar, 3, 4}, Glyph{"\u215B", Mark::Vulgar, 1, 8},
-    Glyph{"\u215C", Mark::Vulgar, 3, 8}, Glyph{"\u215D", Mark::Vulgar, 5, 8}, Glyph{"\u215E", Mark::Vulgar, 7, 8},
+    Glyph{"'", Mark::Feet},
+    Glyph{"\u2032", Mark::Feet},
+    Glyph{"\u2019", Mark::Feet},
+    Glyph{"\"", Mark::Inch},
+    Glyph{"\u2033", Mark::Inch},
+    Glyph{"\u201D", Mark::Inch},
+    Glyph{"/", Mark::Slash},
+    Glyph{"-", Mark::Hyphen},
+    Glyph{"\u2011", Mark::Hyphen},
+    Glyph{"\u2013", Mark::Hyphen},
+    Glyph{"\u2212", Mark::Hyphen},
+    Glyph{"\u00BD", Mark::Vulgar, 1, 2},
+    Glyph{"\u00BC", Mark::Vulgar, 1, 4},
+    Glyph{"\u00BE", Mark::Vulgar, 3, 4},
+    Glyph{"\u215B", Mark::Vulgar, 1, 8},
+    Glyph{"\u215C", Mark::Vulgar, 3, 8},
+    Glyph{"\u215D", Mark::Vulgar, 5, 8},
+    Glyph{"\u215E", Mark::Vulgar, 7, 8},
 };
 
 struct Word {
@@ -29,8 +41,8 @@ struct Word {
 
 /// Units written out; capitals count as small letters.
 constexpr std::array kWords{
-    Word{"ft", Mark::Feet},  Word{"feet", Mark::Feet},  Word{"foot", Mark::Feet},
-    Word{"in", Mark::Inch},  Word{"inch", Mark::Inch},  Word{"inches", Mark::Inch},
+    Word{"ft", Mark::Feet},       Word{"feet", Mark::Feet},     Word{"foot", Mark::Feet},
+    Word{"in", Mark::Inch},       Word{"inch", Mark::Inch},     Word{"inches", Mark::Inch},
     Word{"mm", Mark::Millimetre}, Word{"cm", Mark::Centimetre}, Word{"m", Mark::Metre},
 };
 
@@ -93,7 +105,9 @@ Token word_at_front(std::string_view text) {
 Token glyph_at_front(std::string_view text) {
   for (const Glyph& glyph : kGlyphs) {
     if (!text.starts_with(glyph.text)) continue;
-    return {.mark = glyph.mark, .text = text.substr(0, glyph.text.size()), .whole = glyph.numerator,
+    return {.mark = glyph.mark,
+            .text = text.substr(0, glyph.text.size()),
+            .whole = glyph.numerator,
             .parts = glyph.denominator};
   }
   return {.mark = Mark::Other, .text = text.substr(0, 1)};

@@ -12,12 +12,12 @@ enum class Mark { Number, Vulgar, Slash, Hyphen, Feet, Inch, Millimetre, Centime
 /// Numbers keep their digits apart, so that nothing is lost before it is known to be exact.
 struct Token {
   Mark mark = Mark::End;
-  bool spaced = false;      // a space stands before it
-  std::string_view text;    // as written
-  std::int64_t whole = 0;   // Number: digits before the point (held at kTooMany). Vulgar: numerator
-  std::int64_t parts = 0;   // Number: digits after the point, trailing zeros dropped. Vulgar: denominator
-  int places = 0;           // Number: how many digits `parts` has (held at kTooFine)
-  bool decimal = false;     // Number: written with a point
+  bool spaced = false;     // a space stands before it
+  std::string_view text;   // as written
+  std::int64_t whole = 0;  // Number: digits before the point (held at kTooMany). Vulgar: numerator
+  std::int64_t parts = 0;  // Number: digits after the point, trailing zeros dropped. Vulgar: denominator
+  int places = 0;          // Number: how many digits `parts` has (held at kTooFine)
+  bool decimal = false;    // Number: written with a point
 };
 
 /// A whole part of ten digits or more: over 10 km in every unit.

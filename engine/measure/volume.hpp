@@ -1,22 +1,28 @@
 #pragma once
-// Volumes of mortar and concrete in the words of a job's tape.
+// Exact volumes: whole cubic nanometres.
 #include <cstdint>
-#include <string>
 
-#include "measure/notation.hpp"
+#include "measure/length.hpp"
 
 namespace stringcourse {
 
-/// "46.5 litres"; with an inch tape "12.3 gal". One decimal, rounded once; a tie goes up. Not below zero.
-[[nodiscard]] std::string volume_text(std::int64_t cubic_centimetres, Tape tape);
+struct Volume {
+  int128 cubic_nanometres = 0;
 
-enum class Bagged { Mortar, Concrete };
-
-/// Bags of 80 lb that make so much, begun ones counted. SOURCE: 0.7 cu ft of premixed mortar (second-hand, weak), 0.60 cu
-/// ft of premixed concrete (second-hand).
-[[nodiscard]] std::int64_t bags_of(std::int64_t cubic_centimetres, Bagged what);
-
-/// "12.3 gal (3 bags of 80 lb)"; with a metric tape "46.5 litres".
-[[nodiscard]] std::string bagged_text(std::int64_t cubic_centimetres, Bagged what, Tape tape);
+  [[nodiscard]] static constexpr Volume box(Length a, Length b, Length c) {
+    return {static_cast<int128>(a.in_nanometres()) * b.in_nanometres() * c.in_nanometres()};
+  }
+  constexpr Volume& operator+=(const Volume& other) {
+    cubic_nanometres += other.cubic_nanometres;
+    return *this;
+  }
+  [[nodiscard]] friend constexpr Volume operator+(Volume a, const Volume& b) { return a += b; }
+  friend constexpr bool operator==(const Volume&, const Volume&) = default;
+  /// To the nearest; a tie goes up. Volumes here are not below zero.
+  [[nodiscard]] constexpr std::int64_t in_cubic_centimetres() const {
+    constexpr int128 kCubicCentimetre = static_cast<int128>(1'000'000'000'000) * 1'000'000'000;
+    return static_cast<std::int64_t>((cubic_nanometres + kCubicCentimetre / 2) / kCubicCentimetre);
+  }
+};
 
 }  // namespace stringcourse

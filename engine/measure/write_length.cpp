@@ -44,9 +44,7 @@ std::string feet_text(std::int64_t count, std::int64_t per_inch) {
   return text;
 }
 
-std::int64_t nearest_multiple(Length length, Length step) {
-  return rounded_to(length, step).whole_multiples(step);
-}
+std::int64_t nearest_multiple(Length length, Length step) { return rounded_to(length, step).whole_multiples(step); }
 
 /// Millimetres with as many places as are needed, at most six: 4451, 4451.25, 0.000001.
 std::string exact_millimetres(Length length) {
@@ -66,9 +64,7 @@ std::string exact_millimetres(Length length) {
 
 }  // namespace
 
-std::string feet_and_inches(Length length) {
-  return feet_text(nearest_multiple(length, Length::sixteenths(1)), 16);
-}
+std::string feet_and_inches(Length length) { return feet_text(nearest_multiple(length, Length::sixteenths(1)), 16); }
 
 std::string total_inches(Length length) {
   const std::int64_t count = nearest_multiple(length, Length::sixteenths(1));

@@ -27,8 +27,8 @@ enum class Pen { None, Thin, Medium, Thick, Heavy };  // 0.18, 0.35, 0.7, 1.0 mm
   }
   return 0;
 }
-enum class Dash { Solid, Dashed, DashDot };           // seen; hidden; centre lines and control joints
-enum class Ink { Black, Grey, Blue, Red, White };     // blue: what the user can move; red: what must not go on
+enum class Dash { Solid, Dashed, DashDot };        // seen; hidden; centre lines and control joints
+enum class Ink { Black, Grey, Blue, Red, White };  // blue: what the user can move; red: what must not go on
 enum class Fill { None, White, Tint, Hatch45, Hatch135, CrossHatch, Black, Grey };  // Tint: light grey ground
 
 /// A polyline or polygon.
@@ -77,7 +77,7 @@ struct Group {
 };
 
 struct Sheet {
-  std::string name;   // file-name friendly: "first-course", "side-AB"
+  std::string name;  // file-name friendly: "first-course", "side-AB"
   std::string title;
   Micrometres width = 279'400, height = 215'900;  // Letter landscape
   std::vector<Group> groups;

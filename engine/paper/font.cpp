@@ -150,7 +150,7 @@ std::u32string missing_characters(std::string_view text, Weight weight) {
 }
 
 /// Sum of advances, scaled so that capitals are `height` tall; rounded once, to the nearest micrometre.
-Micrometres text_width(const std::string& text, Micrometres height, Weight weight) {
+std::int64_t text_units(const std::string& text, Weight weight) {
   const Font& face = font(weight);
   std::int64_t units = 0;
   const bool plain = std::ranges::all_of(text, [](char byte) { return byte >= ' ' && byte <= '~'; });
@@ -159,8 +159,17 @@ Micrometres text_width(const std::string& text, Micrometres height, Weight weigh
   } else {
     for (const char32_t character : drawable_characters(text)) units += face.advance(face.glyph(character));
   }
-  const std::int64_t width = (2 * units * height + face.capital_height()) / (2 * face.capital_height());
+  return units;
+}
+
+Micrometres width_of_units(std::int64_t units, Micrometres height, Weight weight) {
+  const std::int64_t capital = font(weight).capital_height();
+  const std::int64_t width = (2 * units * height + capital) / (2 * capital);
   return static_cast<Micrometres>(std::min<std::int64_t>(width, INT32_MAX));
+}
+
+Micrometres text_width(const std::string& text, Micrometres height, Weight weight) {
+  return width_of_units(text_units(text, weight), height, weight);
 }
 
 }  // namespace stringcourse::paper

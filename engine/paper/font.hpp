@@ -65,4 +65,9 @@ struct FontFiles {
 /// Characters of `text` that the font lacks: drawn as boxes.
 [[nodiscard]] std::u32string missing_characters(std::string_view text, Weight weight);
 
+/// How far a text goes on, in the font's own units: those of texts set one after the other add up.
+[[nodiscard]] std::int64_t text_units(const std::string& text, Weight weight);
+/// The width of so many units in letters so high; see text_width().
+[[nodiscard]] Micrometres width_of_units(std::int64_t units, Micrometres height, Weight weight);
+
 }  // namespace stringcourse::paper

@@ -3,14 +3,11 @@
 #include <algorithm>
 #include <iterator>
 
+#include "measure/characters.hpp"
+#include "paper/font.hpp"
+
 namespace stringcourse::paper {
 namespace {
-
-std::size_t next_character(const std::string& text, std::size_t at) {
-  ++at;
-  while (at < text.size() && (static_cast<unsigned char>(text[at]) & 0xC0) == 0x80) ++at;
-  return at;
-}
 
 bool is_digit(char byte) { return byte >= '0' && byte <= '9'; }
 
@@ -50,11 +47,10 @@ std::vector<std::string> split_word(const std::string& word, Micrometres width, 
     return parts;
   }
   for (std::size_t at = 0; at < word.size();) {
-    const std::size_t next = next_character(word, at);
-    const std::string character = word.substr(at, next - at);
+    const std::string character(character_at(word, at));
     if (!parts.back().empty() && !fits(parts.back() + character, width, lettering)) parts.emplace_back();
     parts.back() += character;
-    at = next;
+    at += character.size();
   }
   return parts;
 }
@@ -76,18 +72,22 @@ bool fits(const std::string& text, Micrometres width, Lettering lettering) {
 std::vector<std::string> wrapped(const std::string& text, Micrometres width, Lettering lettering) {
   std::vector<std::string> lines;
   std::size_t at = 0;
+  const std::int64_t space = text_units(" ", lettering.weight);
   while (at <= text.size()) {
     const std::size_t end = std::min(text.find('\n', at), text.size());
     std::string line;
+    std::int64_t units = 0;  // of the line
     for (const std::string& word : words_of(without_control_characters(text.substr(at, end - at)))) {
-      std::string longer = line.empty() ? word : line + " " + word;
-      if (fits(longer, width, lettering)) {
-        line = std::move(longer);
+      const std::int64_t longer = (line.empty() ? 0 : units + space) + text_units(word, lettering.weight);
+      if (width_of_units(longer, lettering.height, lettering.weight) <= width) {
+        line += (line.empty() ? "" : " ") + word;
+        units = longer;
         continue;
       }
       if (!line.empty()) lines.push_back(std::move(line));
       std::vector<std::string> parts = split_word(word, width, lettering);
       line = std::move(parts.back());
+      units = text_units(line, lettering.weight);
       parts.pop_back();
       std::ranges::move(parts, std::back_inserter(lines));
     }

@@ -84,7 +84,7 @@ Pad& Pad::dot(Point centre, Micrometres radius, Fill fill) {
 Pad& Pad::write(Point at, std::string text, Lettering lettering) {
   if (text.empty()) return *this;
   layer().texts.push_back({at, without_control_characters(std::move(text)), lettering.height, lettering.weight,
-                          lettering.anchor, lettering.ink, lettering.quarter_turns});
+                           lettering.anchor, lettering.ink, lettering.quarter_turns});
   return *this;
 }
 
@@ -139,6 +139,24 @@ std::vector<Micrometres> spread(const std::vector<Micrometres>& wanted, Micromet
       places.push_back(static_cast<Micrometres>(std::clamp(place, first + at * step, last - (count - 1 - at) * step)));
     }
   }
+  return places;
+}
+
+std::vector<Micrometres> spread(const std::vector<Micrometres>& wanted, const std::vector<Micrometres>& widths,
+                                Micrometres gap, Micrometres first, Micrometres last) {
+  if (wanted.empty()) return {};
+  std::int64_t taken = 0;
+  for (const Micrometres width : widths) taken += width;
+  const auto gaps = static_cast<std::int64_t>(wanted.size()) - 1;
+  if (gaps > 0) gap = static_cast<Micrometres>(std::clamp<std::int64_t>((last - first - taken) / gaps, 0, gap));
+  // Each label less what those before it take: equal steps of nothing, which the rule of equal pitches spreads.
+  std::vector<Micrometres> before{widths.front() / 2}, free;
+  for (std::size_t k = 1; k < widths.size(); ++k)
+    before.push_back(before.back() + (widths[k - 1] + widths[k]) / 2 + gap);
+  for (std::size_t k = 0; k < wanted.size(); ++k) free.push_back(wanted[k] - before[k]);
+  const Micrometres whole = before.back() + widths.back() / 2;
+  std::vector<Micrometres> places = spread(free, 0, first, std::max(first, last - whole));
+  for (std::size_t k = 0; k < places.size(); ++k) places[k] += before[k];
   return places;
 }
 

@@ -31,7 +31,10 @@ struct Stroke {
 /// A group being drawn. Every call adds one item over those before it; the group is taken at the end.
 class Pad {
  public:
-  explicit Pad(Role role, std::string label = {}) { group_.role = role; group_.label = std::move(label); }
+  explicit Pad(Role role, std::string label = {}) {
+    group_.role = role;
+    group_.label = std::move(label);
+  }
   Pad& line(Point from, Point to, Stroke stroke = {});
   Pad& path(std::vector<Point> points, Stroke stroke = {});
   Pad& area(std::vector<Point> points, Stroke stroke, Fill fill);
@@ -59,6 +62,12 @@ Micrometres write_paragraph(Pad& pad, Point top_left, Micrometres width, const s
 /// Places for labels that want to stand at `wanted` (rising) but need `pitch` between them and must stay within
 /// first..last: as near to where they want to be as the pitch allows. Too many: the pitch shrinks.
 [[nodiscard]] std::vector<Micrometres> spread(const std::vector<Micrometres>& wanted, Micrometres pitch,
+                                              Micrometres first, Micrometres last);
+
+/// The same for labels of their own widths, each with `gap` to the next: middles of labels that stay within
+/// first..last. Too many: the gaps shrink, and may vanish.
+[[nodiscard]] std::vector<Micrometres> spread(const std::vector<Micrometres>& wanted,
+                                              const std::vector<Micrometres>& widths, Micrometres gap,
                                               Micrometres first, Micrometres last);
 
 /// A dimension with oblique strokes (ISO 129) and its text above the line. The line runs level at `y`, or upright at

@@ -15,8 +15,8 @@ struct Scale {
   /// Micrometres on paper, to the nearest (a tie goes up).
   constexpr Micrometres paper(Length length) const {
     const std::int64_t unit = std::int64_t{denominator} * 1000;
-    return static_cast<Micrometres>(Length::nanometres(length.in_nanometres() + unit / 2)
-                                        .whole_multiples(Length::nanometres(unit)));
+    return static_cast<Micrometres>(
+        Length::nanometres(length.in_nanometres() + unit / 2).whole_multiples(Length::nanometres(unit)));
   }
   /// What so much paper shows.
   constexpr Length shown(Micrometres width) const {

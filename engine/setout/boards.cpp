@@ -6,11 +6,7 @@
 #include "setout/marks.hpp"
 
 namespace stringcourse::setout {
-namespace {
-
-const Wall& wall_of(const Building& building, int wall) { return building.walls[static_cast<std::size_t>(wall)]; }
-
-}  // namespace
+namespace {}  // namespace
 
 std::vector<SideBoards> boards_of(const Job& job, const Building& building) {
   std::vector<SideBoards> boards;
@@ -58,7 +54,10 @@ std::vector<ExpectedTape> expected_tapes(const Building& building) {
     for (int to = from + 1; to < count; ++to) {
       const bool side = is_side(from, to);
       if (count > 8 && !side && to - from != 2) continue;
-      tapes.push_back({from, to, straight_between(building.corners[static_cast<std::size_t>(from)].point, building.corners[static_cast<std::size_t>(to)].point), side});
+      tapes.push_back({from, to,
+                       straight_between(building.corners[static_cast<std::size_t>(from)].point,
+                                        building.corners[static_cast<std::size_t>(to)].point),
+                       side});
     }
   }
   return tapes;
@@ -73,15 +72,21 @@ std::vector<SquareCheck> square_checks(const Building& building, std::optional<L
     const Length a = wall_of(building, corner.leaving).actual, b = wall_of(building, corner.arriving).actual;
     const Length most = room.value_or(std::max(a, b));
     const auto multiples = [&](int along_a, int along_b) {
-      return std::min(std::min(a, most).whole_multiples(unit * along_a), std::min(b, most).whole_multiples(unit * along_b));
+      return std::min(std::min(a, most).whole_multiples(unit * along_a),
+                      std::min(b, most).whole_multiples(unit * along_b));
     };
     const std::int64_t four_a = multiples(4, 3), three_a = multiples(3, 4);
     const std::int64_t times = std::max(four_a, three_a);
     if (times < 1) continue;
     const bool long_a = four_a >= three_a;
-    SquareCheck check{static_cast<std::int32_t>(k), unit * (times * (long_a ? 4 : 3)), unit * (times * (long_a ? 3 : 4)), unit * (times * 5), {}};
+    SquareCheck check{static_cast<std::int32_t>(k),
+                      unit * (times * (long_a ? 4 : 3)),
+                      unit * (times * (long_a ? 3 : 4)),
+                      unit * (times * 5),
+                      {}};
     // L c dc / (a b), rounded up to a nanometre.
-    const int128 above = static_cast<int128>(std::max(a, b).in_nanometres()) * 5 * tape_step(building.tape).in_nanometres();
+    const int128 above =
+        static_cast<int128>(std::max(a, b).in_nanometres()) * 5 * tape_step(building.tape).in_nanometres();
     const int128 below = static_cast<int128>(times) * 12 * unit.in_nanometres();
     check.slip_costs = Length::nanometres(static_cast<std::int64_t>((above + below - 1) / below));
     checks.push_back(check);

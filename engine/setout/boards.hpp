@@ -46,8 +46,8 @@ struct SquareCheck {
   Length leg_a, leg_b, hypotenuse;  // leg_a along the side that leaves the corner
   Length slip_costs;  // at the far end of the longer side, for the tape's finest step read wrong on the hypotenuse
 };
-/// Multiples are whole feet or 100 mm. At a slip dc on the hypotenuse c the corner is out by c dc / (a b) (derived), and a
-/// side of length L leaves its place by L times that.
+/// Multiples are whole feet or 100 mm. At a slip dc on the hypotenuse c the corner is out by c dc / (a b) (derived),
+/// and a side of length L leaves its place by L times that.
 [[nodiscard]] std::vector<SquareCheck> square_checks(const Building& building, std::optional<Length> room);
 
 }  // namespace stringcourse::setout

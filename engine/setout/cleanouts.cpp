@@ -3,12 +3,10 @@
 #include <algorithm>
 #include <set>
 
-#include "setout/places.hpp"
+#include "bond/layout_parts.hpp"
 
 namespace stringcourse::setout {
 namespace {
-
-const Wall& wall_of(const Building& building, int wall) { return building.walls[static_cast<std::size_t>(wall)]; }
 
 const Run& run_of(const Layout& layout, std::uint32_t piece) {
   const auto after = std::ranges::upper_bound(layout.runs, piece, {}, &Run::first_piece);
@@ -19,7 +17,8 @@ const Run& run_of(const Layout& layout, std::uint32_t piece) {
 bool inner_face_is_covered(const Building& building, const PlacedBar& bar, int wall, Length along) {
   if (bar.corner >= 0) return building.corners[static_cast<std::size_t>(bar.corner)].convex;
   return std::ranges::any_of(building.junctions, [&](const Junction& junction) {
-    return junction.main == wall && junction.from.distance_from_start() < along && along < junction.to.distance_from_start();
+    return junction.main == wall && junction.from.distance_from_start() < along &&
+           along < junction.to.distance_from_start();
   });
 }
 
@@ -31,10 +30,13 @@ std::vector<WallCleanout> cleanouts_of(const Building& building, const Layout& l
   for (const PlacedCleanout& placed : layout.cleanouts) {
     const PlacedBar& bar = layout.bars[placed.bar];
     const Run& run = run_of(layout, placed.piece);
-    const Kind kind = layout.pieces[placed.piece].kind;
-    const SeenFrom place = seen_from(wall_of(building, run.wall), plan_point(wall_of(building, bar.wall), bar.centre, bar.off_face));
-    const bool unit = (kind == Kind::Cleanout || kind == Kind::CleanoutHalf) && bought.insert(placed.piece).second;
-    all.push_back({run.wall, placed.course, placed.piece, place.along, unit, inner_face_is_covered(building, bar, run.wall, place.along)});
+    const UnitKind kind = layout.pieces[placed.piece].kind;
+    const bond::SeenFrom place =
+        bond::seen_from(wall_of(building, run.wall), plan_point(wall_of(building, bar.wall), bar.centre, bar.off_face));
+    const bool unit =
+        (kind == UnitKind::Cleanout || kind == UnitKind::CleanoutHalf) && bought.insert(placed.piece).second;
+    all.push_back({run.wall, placed.course, placed.piece, place.along, unit,
+                   inner_face_is_covered(building, bar, run.wall, place.along)});
   }
   return all;
 }

@@ -1,9 +1,9 @@
 #pragma once
 // What turns a corner, as it stands on its wall's line: the unit, and its set's filler or short leg.
-#include <string>
 #include <vector>
 
 #include "bond/layout.hpp"
+#include "measure/fact.hpp"
 #include "walls/building.hpp"
 
 namespace stringcourse::setout {
@@ -16,13 +16,13 @@ struct OnWall {
 
 /// One part of what turns a corner.
 struct SetPart {
-  std::string name;   // as bought; an L-unit's leg has its unit's; "": a plain unit
+  Fact name;            // as bought; an L-unit's leg has its unit's; empty: a plain unit
   bool filler = false;  // a piece of its own beside the unit
-  OnWall place;       // on the line of the wall that runs through
+  OnWall place;         // on the line of the wall that runs through
 };
 
-/// What a piece covers of its wall. One that turns a corner: its long unit alone, which may be thinner than the wall; it
-/// lies at the outer faces of an outside corner and at the inner faces of a re-entrant one.
+/// What a piece covers of its wall. One that turns a corner: its long unit alone, which may be thinner than the wall;
+/// it lies at the outer faces of an outside corner and at the inner faces of a re-entrant one.
 [[nodiscard]] OnWall extent_of(const Building& building, const Run& run, const Piece& piece);
 /// The corners that a piece turns (it is at an end of its run that goes through there): none, one or two.
 [[nodiscard]] std::vector<int> corners_turned_by(const Building& building, const Run& run, const Piece& piece);

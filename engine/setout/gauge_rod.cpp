@@ -47,9 +47,7 @@ std::vector<RodMark> gauge_rod(const Building& building) {
   std::vector<RodMark> rod;
   collect_courses(rod, building);
   collect_openings(rod, building);
-  sort_stably(rod, [](const RodMark& a, const RodMark& b) {
-    return a.at != b.at ? a.at < b.at : a.event < b.event;
-  });
+  sort_stably(rod, [](const RodMark& a, const RodMark& b) { return a.at != b.at ? a.at < b.at : a.event < b.event; });
   return rod;
 }
 

@@ -11,7 +11,7 @@ namespace stringcourse::setout {
 enum class RodEvent : std::uint8_t { Floor, Sill, CourseTop, Wire, Head, LintelCourse, BondBeam, PourStop, Top };
 
 struct RodMark {
-  Length at;   // from the datum, exact (course lines are whole nanometres)
+  Length at;  // from the datum, exact (course lines are whole nanometres)
   RodEvent event = RodEvent::CourseTop;
   std::int32_t course = 0;    // CourseTop, Wire, LintelCourse, BondBeam, PourStop, Top
   std::int32_t opening = -1;  // Floor, Sill, Head, LintelCourse: index into Building::openings

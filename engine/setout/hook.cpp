@@ -3,13 +3,13 @@
 namespace stringcourse::setout {
 namespace {
 
-const Wall& wall_of(const Building& building, int wall) { return building.walls[static_cast<std::size_t>(wall)]; }
+const Corner& corner_at(const Building& building, const WallEnd& end) {
+  return building.corners[static_cast<std::size_t>(end.corner)];
+}
 
-const Corner& corner_at(const Building& building, const WallEnd& end) { return building.corners[static_cast<std::size_t>(end.corner)]; }
-
-/// How far a form board reaches beyond one end of its wall's line: at an outside corner as far as the footing projects; at
-/// a re-entrant one it meets the other wall's form so far short of it; where the wall ends on another, that footing's form
-/// lies inside it.
+/// How far a form board reaches beyond one end of its wall's line: at an outside corner as far as the footing projects;
+/// at a re-entrant one it meets the other wall's form so far short of it; where the wall ends on another, that
+/// footing's form lies inside it.
 std::optional<Length> beyond_end(const Building& building, const SettingOut& asked, int wall, const WallEnd& end) {
   if (end.kind == EndKind::Corner && asked.footing_outside) {
     return corner_at(building, end).convex ? *asked.footing_outside : -*asked.footing_outside;

@@ -5,7 +5,7 @@
 #include <optional>
 #include <tuple>
 
-#include "setout/places.hpp"
+#include "bond/layout_parts.hpp"
 
 namespace stringcourse::setout {
 namespace {
@@ -19,22 +19,23 @@ struct Stretch {
 };
 
 Stretch stretch_leaving(const Layout& layout, int wall, int course) {
-  const auto runs = runs_in(layout, wall, course);
+  const auto runs = bond::runs_in(layout, wall, course);
   if (runs.empty()) return {};
   const Run& run = runs.front();
-  Stretch stretch{{}, shows_face(run.at_end) && run.at_end != RunEnd::ThroughCorner,
-                  run.at_start == RunEnd::ThroughCorner};
-  for (const Piece& piece : pieces_of(layout, run)) stretch.reaches.push_back(far_end(piece).nearest_nanometre());
+  Stretch stretch{
+      {}, shows_face(run.at_end) && run.at_end != RunEnd::ThroughCorner, run.at_start == RunEnd::ThroughCorner};
+  for (const Piece& piece : bond::pieces_of(layout, run))
+    stretch.reaches.push_back(bond::far_end(piece).nearest_nanometre());
   return stretch;
 }
 
 Stretch stretch_arriving(const Layout& layout, int wall, int course, Length corner_at) {
-  const auto runs = runs_in(layout, wall, course);
+  const auto runs = bond::runs_in(layout, wall, course);
   if (runs.empty()) return {};
   const Run& run = runs.back();
-  Stretch stretch{{}, shows_face(run.at_start) && run.at_start != RunEnd::ThroughCorner,
-                  run.at_end == RunEnd::ThroughCorner};
-  const auto pieces = pieces_of(layout, run);
+  Stretch stretch{
+      {}, shows_face(run.at_start) && run.at_start != RunEnd::ThroughCorner, run.at_end == RunEnd::ThroughCorner};
+  const auto pieces = bond::pieces_of(layout, run);
   for (auto piece = pieces.rbegin(); piece != pieces.rend(); ++piece) {
     stretch.reaches.push_back(corner_at - piece->start.nearest_nanometre());
   }
@@ -89,27 +90,29 @@ Lead lead_at(const Building& building, const Layout& layout, int corner_index) {
   return lead;
 }
 
-bool holds_a_bar(const Piece& piece, std::span<const WallBar> bars, int course) {
-  return std::ranges::any_of(bars, [&](const WallBar& bar) {
+bool holds_a_bar(const Piece& piece, std::span<const bond::WallBar> bars, int course) {
+  return std::ranges::any_of(bars, [&](const bond::WallBar& bar) {
     const ExactPosition centre{bar.centre.in_nanometres(), 1};
-    return course >= bar.first_course && course <= bar.last_course && centre >= piece.start && centre <= far_end(piece);
+    return course >= bar.first_course && course <= bar.last_course && centre >= piece.start &&
+           centre <= bond::far_end(piece);
   });
 }
 
 // Smaller is better: bar in it, a cut, in or beside a corner or jamb, then distance from the middle.
 using Rank = std::tuple<bool, bool, bool, std::int64_t>;
 
-std::optional<std::uint32_t> closing_piece(const Layout& layout, const Run& run, std::span<const WallBar> bars) {
+std::optional<std::uint32_t> closing_piece(const Layout& layout, const Run& run, std::span<const bond::WallBar> bars) {
   std::optional<std::uint32_t> best;
   Rank best_rank;
-  const auto pieces = pieces_of(layout, run);
+  const auto pieces = bond::pieces_of(layout, run);
   const std::int64_t count = static_cast<std::int64_t>(pieces.size());
   for (std::int64_t index = 0; index < count; ++index) {
     const bool first = index == 0, last = index + 1 == count;
     if ((first && !has_joint(run.at_start)) || (last && !has_joint(run.at_end))) continue;
     const Piece& piece = pieces[static_cast<std::size_t>(index)];
     const std::int64_t off_middle = std::max(2 * index - (count - 1), (count - 1) - 2 * index);
-    const Rank rank{holds_a_bar(piece, bars, run.course), is_saw_cut(piece), index < 2 || index + 2 >= count, off_middle};
+    const Rank rank{holds_a_bar(piece, bars, run.course), bond::is_saw_cut(piece), index < 2 || index + 2 >= count,
+                    off_middle};
     if (!best || rank < best_rank) {
       best = run.first_piece + static_cast<std::uint32_t>(index);
       best_rank = rank;
@@ -140,9 +143,10 @@ std::vector<Closure> closures(const Building& building, const Layout& layout, in
 
 std::vector<Closure> closures_on(const Building& building, const Layout& layout, int wall, int course) {
   std::vector<Closure> all;
-  const auto bars = bars_on_wall(building, layout, wall);
-  for (const Run& run : runs_in(layout, wall, course)) {
-    if (const auto piece = closing_piece(layout, run, bars_between(bars, run.start, run.end))) all.push_back({static_cast<std::int32_t>(&run - layout.runs.data()), *piece});
+  const auto bars = bond::bars_on_wall(building, layout, wall);
+  for (const Run& run : bond::runs_in(layout, wall, course)) {
+    if (const auto piece = closing_piece(layout, run, bond::bars_between(bars, run.start, run.end)))
+      all.push_back({static_cast<std::int32_t>(&run - layout.runs.data()), *piece});
   }
   return all;
 }

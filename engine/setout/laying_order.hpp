@@ -31,8 +31,8 @@ inline constexpr int kLeadCourses = 5;
 
 /// The unit that closes one stretch: laid last, both ends buttered.
 struct Closure {
-  std::int32_t run = 0;    // index into Layout::runs
-  std::uint32_t piece = 0; // index into Layout::pieces
+  std::int32_t run = 0;     // index into Layout::runs
+  std::uint32_t piece = 0;  // index into Layout::pieces
   friend bool operator==(const Closure&, const Closure&) = default;
 };
 

@@ -9,21 +9,15 @@ struct LineFacts {
   double strength = 0;  // newtons at which it breaks; 0: not known
 };
 
-/// Sag in the middle of a span, metres, ends level: w L^2 / (8 T). SOURCE: parabola of a light line (statics).
-[[nodiscard]] double parabola_sag(double span, double weight, double pull);
-/// The same exactly: a (cosh(L / 2a) - 1), a = T / w, the pull being that at the lowest point. Relative error at most 1e-12.
+/// Sag in the middle of a span, metres, ends level: a (cosh(L / 2a) - 1), a = T / w, the pull being that at the lowest
+/// point. Relative error at most 1e-12. SOURCE: catenary (statics).
 [[nodiscard]] double catenary_sag(double span, double weight, double pull);
-/// How much longer than the span the line is: 8 s^2 / (3 L).
-[[nodiscard]] constexpr double extra_length(double span, double sag) { return 8 * sag * sag / (3 * span); }
-/// a of the catenary through two points so far apart along and in height, with a line so long between them: the solution
-/// of 2 a sinh(along / 2a) = sqrt(arc^2 - height^2). The line is longer than straight. Relative error at most 1e-10.
-[[nodiscard]] double catenary_parameter(double along, double height, double arc);
 
 /// What a span asks for.
 struct LineSpan {
-  double sag = 0;        // metres, unsupported
-  int supports = 0;      // trigs, at equal distances, so that no part hangs lower than the limit
-  double part = 0;       // metres between supports
+  double sag = 0;           // metres, unsupported
+  int supports = 0;         // trigs, at equal distances, so that no part hangs lower than the limit
+  double part = 0;          // metres between supports
   double pull_without = 0;  // newtons that need no support
   enum class Bears { NotKnown, Yes, No } bears = Bears::NotKnown;  // whether the line bears that pull
 };

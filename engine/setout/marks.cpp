@@ -2,8 +2,8 @@
 
 #include <algorithm>
 
+#include "bond/layout_parts.hpp"
 #include "measure/sorting.hpp"
-#include "setout/places.hpp"
 
 namespace stringcourse::setout {
 namespace {
@@ -22,10 +22,10 @@ struct Collector {
 };
 
 void collect_blocks(Collector& collector, const Layout& layout, int wall, int course) {
-  for (const Run& run : runs_in(layout, wall, course)) {
+  for (const Run& run : bond::runs_in(layout, wall, course)) {
     int laid = 0;
-    for (const Piece& piece : pieces_of(layout, run)) {
-      Mark& mark = collector.add(MarkKind::BlockEnd, far_end(piece));
+    for (const Piece& piece : bond::pieces_of(layout, run)) {
+      Mark& mark = collector.add(MarkKind::BlockEnd, bond::far_end(piece));
       mark.piece = piece.number;
       mark.third_unit = ++laid % kUnitsToAMark == 0;
     }
@@ -48,8 +48,9 @@ void collect_joints_and_bars(Collector& collector, const Building& building, con
     collector.add(MarkKind::JointNearEdge, joint.from.distance_from_start());
     collector.add(MarkKind::JointFarEdge, joint.to.distance_from_start());
   }
-  for (const WallBar& bar : bars_on_wall(building, layout, wall)) {
-    if (course >= bar.first_course && course <= bar.last_course && bar.centre >= Length()) collector.add(MarkKind::BarCentre, bar.centre);
+  for (const bond::WallBar& bar : bond::bars_on_wall(building, layout, wall)) {
+    if (course >= bar.first_course && course <= bar.last_course && bar.centre >= Length())
+      collector.add(MarkKind::BarCentre, bar.centre);
   }
 }
 
@@ -60,9 +61,8 @@ std::vector<Mark> running_marks(const Building& building, const Layout& layout, 
   collect_blocks(collector, layout, wall, course);
   collect_openings(collector, building, wall, course);
   collect_joints_and_bars(collector, building, layout, wall, course);
-  sort_stably(collector.marks, [](const Mark& a, const Mark& b) {
-    return a.exact != b.exact ? a.exact < b.exact : a.kind < b.kind;
-  });
+  sort_stably(collector.marks,
+              [](const Mark& a, const Mark& b) { return a.exact != b.exact ? a.exact < b.exact : a.kind < b.kind; });
   return std::move(collector.marks);
 }
 

@@ -14,19 +14,16 @@ enum class MarkKind : std::uint8_t { BlockEnd, NearJamb, FarJamb, JointNearEdge,
 
 struct Mark {
   MarkKind kind = MarkKind::BlockEnd;
-  Length at;             // rounded once to the tape: 1/16 in or 1 mm
-  ExactPosition exact;   // what was rounded
-  bool third_unit = false;  // each third unit of its run
+  Length at;                  // rounded once to the tape: 1/16 in or 1 mm
+  ExactPosition exact;        // what was rounded
+  bool third_unit = false;    // each third unit of its run
   std::int32_t piece = 0;     // BlockEnd: the piece's number along its wall
   std::int32_t opening = -1;  // jambs: index into Building::openings
 };
 
 /// All marks of one course of one wall, in order along it. Openings that the course runs under or over have no jambs
-/// in it. Bars are those that stand in that course. What lies behind zero (the bar of a re-entrant corner) is no mark: the
-/// tape cannot read it, and it has its number on the wall that arrives there.
+/// in it. Bars are those that stand in that course. What lies behind zero (the bar of a re-entrant corner) is no mark:
+/// the tape cannot read it, and it has its number on the wall that arrives there.
 [[nodiscard]] std::vector<Mark> running_marks(const Building& building, const Layout& layout, int wall, int course);
-
-/// A part between two marks, as printed: the difference of the rounded marks, so that parts add up to the whole.
-[[nodiscard]] constexpr Length part_between(const Mark& near, const Mark& far) { return far.at - near.at; }
 
 }  // namespace stringcourse::setout

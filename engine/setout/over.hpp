@@ -1,13 +1,13 @@
 #pragma once
-// What a course has over a place of the plan, whichever wall's unit it is: at a corner the other wall's, in a slot the wall's
-// that enters.
+// What a course has over a place of the plan, whichever wall's unit it is: at a corner the other wall's, in a slot the
+// wall's that enters.
 #include <cstdint>
 #include <optional>
 #include <vector>
 
 #include "bond/layout.hpp"
+#include "bond/layout_parts.hpp"
 #include "setout/corner_sets.hpp"
-#include "setout/places.hpp"
 #include "walls/building.hpp"
 
 namespace stringcourse::setout {
@@ -28,10 +28,11 @@ struct Over {
   const Piece* piece = nullptr;  // none: a joint, a filler
   std::optional<SeenCell> cell;  // none: a web, a shell, a cut end, a solid unit
 };
-[[nodiscard]] Over what_stands_over(const Building& building, const Layout& layout, int wall, int course, SeenFrom place);
+[[nodiscard]] Over what_stands_over(const Building& building, const Layout& layout, int wall, int course,
+                                    bond::SeenFrom place);
 
-/// The cells of one course between a wall's faces: its own units' in order along it, then those of other walls' units that
-/// stand there.
+/// The cells of one course between a wall's faces: its own units' in order along it, then those of other walls' units
+/// that stand there.
 [[nodiscard]] std::vector<SeenCell> cells_seen(const Building& building, const Layout& layout, int wall, int course);
 
 /// The walls that a wall meets: round its corners, at its ends, and those that meet it.

@@ -11,12 +11,13 @@ std::vector<RodReadingWanted> rod_readings(const Job& job, const Building& build
   const auto add = [&](RodPlace place, std::optional<RodMark> mark, Length height) {
     wanted.push_back({place, mark, height, instrument - height});
   };
-  const Length bearing = building.courses[0].underside() - building.joint;
+  const Length bearing = foot_of_course(building, 1);
   add(RodPlace::Bearing, std::nullopt, bearing);
   if (job.setting_out->boards_over) add(RodPlace::Boards, std::nullopt, bearing + *job.setting_out->boards_over);
   add(RodPlace::CourseOne, std::nullopt, building.courses[0].top);
   for (const RodMark& mark : gauge_rod(building)) {
-    const bool listed = mark.event == RodEvent::Floor || mark.event == RodEvent::Sill || mark.event == RodEvent::Head || mark.event == RodEvent::Top;
+    const bool listed = mark.event == RodEvent::Floor || mark.event == RodEvent::Sill || mark.event == RodEvent::Head ||
+                        mark.event == RodEvent::Top;
     if (listed) add(RodPlace::Event, mark, mark.at);
   }
   sort_stably(wanted, {}, &RodReadingWanted::height);

@@ -3,7 +3,7 @@
 #include <algorithm>
 #include <tuple>
 
-#include "setout/places.hpp"
+#include "bond/layout_parts.hpp"
 
 namespace stringcourse::setout {
 namespace {
@@ -14,16 +14,15 @@ SawGroup new_group(const Building& building, int series, const Piece& piece) {
   SawGroup group;
   group.series = series;
   group.from = piece.kind;
-  group.from_length = bought_length(building.series[static_cast<std::size_t>(series)], piece.kind);
+  group.from_length = bond::bought_length(building.series[static_cast<std::size_t>(series)], piece.kind);
   group.length = piece.length;
   group.offcut = std::max(Length(), group.from_length - group.length - saw_kerf(building.tape));
   return group;
 }
 
 void add_piece(std::vector<SawGroup>& groups, const SawGroup& wanted, SawPlace place) {
-  const auto at = std::lower_bound(groups.begin(), groups.end(), wanted, [](const SawGroup& a, const SawGroup& b) {
-    return group_key(a) < group_key(b);
-  });
+  const auto at = std::lower_bound(groups.begin(), groups.end(), wanted,
+                                   [](const SawGroup& a, const SawGroup& b) { return group_key(a) < group_key(b); });
   if (at != groups.end() && group_key(*at) == group_key(wanted)) {
     at->places.push_back(place);
     return;
@@ -38,7 +37,7 @@ std::vector<SawGroup> grouped_cuts(const Building& building, const Layout& layou
     const int series = building.walls[static_cast<std::size_t>(run.wall)].series;
     for (std::uint32_t index = run.first_piece; index < run.first_piece + run.piece_count; ++index) {
       const Piece& piece = layout.pieces[index];
-      if (!is_saw_cut(piece)) continue;
+      if (!bond::is_saw_cut(piece)) continue;
       add_piece(groups, new_group(building, series, piece), {static_cast<std::int32_t>(run_index), index, piece.cut});
     }
   }
@@ -65,7 +64,7 @@ void pair_groups(SawList& list, std::vector<std::int64_t>& left, std::size_t fir
 
 Length saw_kerf(Tape tape) { return tape == Tape::Inches ? Length::sixteenths(2) : Length::millimetres(3); }
 
-std::int64_t SawList::units(std::int32_t series, Kind from) const {
+std::int64_t SawList::units(std::int32_t series, UnitKind from) const {
   std::int64_t units = 0;
   for (const SawGroup& group : groups) {
     if (group.series == series && group.from == from) units += static_cast<std::int64_t>(group.places.size());

@@ -22,13 +22,13 @@ struct SawPlace {
 /// All pieces of one length cut from one kind of one series.
 struct SawGroup {
   std::int32_t series = 0;
-  Kind from = Kind::Full;
+  UnitKind from = UnitKind::Full;
   Length from_length;  // of the unit before the saw
   Length length;       // of the piece
   Length offcut;       // from_length - length - kerf; never negative
   std::vector<SawPlace> places;
-  std::int64_t paired = 0;       // pieces of this group whose unit yields another listed piece too
-  std::int32_t partner = -1;     // the group that most of those share a unit with (may be this one), or -1
+  std::int64_t paired = 0;    // pieces of this group whose unit yields another listed piece too
+  std::int32_t partner = -1;  // the group that most of those share a unit with (may be this one), or -1
 };
 
 /// Two listed pieces that one unit yields: both keep a factory end, their lengths and one kerf fit into the unit.
@@ -41,7 +41,7 @@ struct SawList {
   std::vector<SawGroup> groups;  // by series, kind, longest first
   std::vector<SawPair> pairs;
   /// Units that go to the saw: pieces less pairs.
-  [[nodiscard]] std::int64_t units(std::int32_t series, Kind from) const;
+  [[nodiscard]] std::int64_t units(std::int32_t series, UnitKind from) const;
 };
 
 /// Pairs the longest piece with the longest that still fits beside it: the most pairs when a unit yields two at most.

@@ -15,7 +15,8 @@ struct Trigs {
 
 /// The longest span whose sag is at most `most_sag` (metres). Whole nanometres, rounded down.
 [[nodiscard]] Length longest_span(const LineFacts& line, double most_sag);
-/// The fewest supports that leave no part longer than `span`, as even as openings allow. None where the wall is no longer.
+/// The fewest supports that leave no part longer than `span`, as even as openings allow. None where the wall is no
+/// longer.
 [[nodiscard]] Trigs trigs_of(const Building& building, int wall, Length span);
 
 }  // namespace stringcourse::setout

@@ -7,7 +7,7 @@
 
 namespace stringcourse::sheet {
 
-inline constexpr Micrometres kRim = 7'000;           // what desk printers leave blank
+inline constexpr Micrometres kRim = 7'000;          // what desk printers leave blank
 inline constexpr Micrometres kLargest = 1'000'000;  // one metre of paper at most, each way
 
 [[nodiscard]] Sheet bare_sheet(SheetName name, Micrometres width, Micrometres height);

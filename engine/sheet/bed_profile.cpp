@@ -2,11 +2,12 @@
 #include <algorithm>
 #include <array>
 
+#include "bond/layout_parts.hpp"
+#include "measure/digits.hpp"
 #include "measure/sorting.hpp"
 #include "paper/placing.hpp"
 #include "paper/running_labels.hpp"
 #include "setout/marks.hpp"
-#include "setout/places.hpp"
 #include "sheet/bare.hpp"
 #include "sheet/hook_words.hpp"
 #include "sheet/registry.hpp"
@@ -17,7 +18,7 @@ namespace {
 
 constexpr Micrometres kUnitHigh = 14'000;  // units are drawn so high, whatever their size
 constexpr Micrometres kAboveInches = 52'000, kAboveMillimetres = 45'000;  // bed numbers, leaders and running marks
-constexpr Micrometres kNumbers = 8'500;    // of that: bed numbers, between leaders that run plumb
+constexpr Micrometres kNumbers = 8'500;  // of that: bed numbers, between leaders that run plumb
 constexpr Micrometres kLeader = 11'500;
 constexpr Micrometres kGroundMost = 40'000,
                       kUnderReading = 9'000;  // from the bed's top to the foot of the ground drawn
@@ -155,15 +156,16 @@ void draw_marks(Pad& pad, const Profile& profile) {
 
 /// What is painted on the slab at one opening, a line each.
 std::vector<std::string> paint_of(const Context& context, const ResolvedOpening& opening) {
-  const Words& words = context.words;
+  const words::SheetWords& words = context.words;
   const Length step = tape_step(context.tape());
   const auto at = [&](Position place) {
     return tape_text(rounded_to(place.distance_from_start(), step), context.tape());
   };
   const Position near = opening.from_in(1), far = opening.to_in(1);
-  return {fill_in(words.opening_size, {height_text(context, far - near), height_text(context, opening.height())}),
-          fill_in(words.paint_jambs, {at(near), at(far)}),
-          fill_in(words.paint_head, {number_text(opening.last_course)})};
+  return {
+      words::fill_in(words.opening_size, {height_text(context, far - near), height_text(context, opening.height())}),
+      words::fill_in(words.paint_jambs, {at(near), at(far)}),
+      words::fill_in(words.paint_head, {number_text(opening.last_course)})};
 }
 
 constexpr Micrometres kPaintLead =
@@ -253,30 +255,33 @@ Length offset_line(const Context& context, int wall) {
 
 std::string chalk_text(const Profile& profile) {
   const Context& context = profile.context;
-  const Words& words = context.words;
+  const words::SheetWords& words = context.words;
   std::string edges;
   if (context.answer.slab.fit) {
     for (const steel::FaceLine& line : context.answer.slab.face_lines) {
       if (line.wall != profile.wall) continue;
-      edges += (edges.empty() ? "" : ", ") + fill_in(words.chalk_edge, {tape_text(line.from_edge, context.tape()),
-                                                                        tape_text(line.along, context.tape())});
+      edges += (edges.empty() ? "" : ", ") +
+               words::fill_in(words.chalk_edge,
+                              {tape_text(line.from_edge, context.tape()), tape_text(line.along, context.tape())});
     }
   }
   const Wall& wall = context.wall(profile.wall);
   const std::string lines =
-      fill_in(words.chalk_lines, {wall.name, tape_text(offset_line(context, profile.wall), context.tape())});
+      words::fill_in(words.chalk_lines, {wall.name, tape_text(offset_line(context, profile.wall), context.tape())});
   return edges.empty()
              ? lines
-             : lines + " " + fill_in(words.chalk_edges, {hook_text(context.building, profile.wall, words), edges});
+             : lines + " " +
+                   words::fill_in(words.chalk_edges, {hook_text(context.building, profile.wall, words), edges});
 }
 
 std::string notes_of(const Profile& profile) {
   const Context& context = profile.context;
-  const Words& words = context.words;
+  const words::SheetWords& words = context.words;
   const std::string numbers(context.tape() == Tape::Inches ? words.found_profile_note_inches
                                                            : words.found_profile_note);
-  const std::string limits = fill_in(words.found_profile_limits, {tape_text(profile.bed.range.least, context.tape()),
-                                                                  tape_text(profile.bed.range.most, context.tape())});
+  const std::string limits = words::fill_in(
+      words.found_profile_limits,
+      {tape_text(profile.bed.range.least, context.tape()), tape_text(profile.bed.range.most, context.tape())});
   return marks_from_text(context.building, profile.wall, words) + " " + chalk_text(profile) + " " + numbers + " " +
          limits + " " + std::string(words.paint_note);
 }
@@ -323,7 +328,7 @@ bool has_bed_profile(const Context& context, int wall) {
 }
 
 Group draw_bed_profile(const Context& context, int wall, const Part& part, Scale scale) {
-  Pad pad(Role::Figure, fill_in(context.words.title_bed_profile, {context.wall(wall).name}));
+  Pad pad(Role::Figure, words::fill_in(context.words.title_bed_profile, {context.wall(wall).name}));
   const ground::BedAsFound* bed = bed_of(context);
   if (bed == nullptr) return std::move(pad).take();
   const Area room = context.page.drawing;
@@ -351,8 +356,8 @@ Group draw_bed_profile(const Context& context, int wall, const Part& part, Scale
   return std::move(pad).take();
 }
 
-std::string bed_title(const Building& building, const Words& words, int number) {
-  return fill_in(words.title_bed_profile, {building.walls[static_cast<std::size_t>(number - 1)].name});
+std::string bed_title(const Building& building, const words::SheetWords& words, int number) {
+  return words::fill_in(words.title_bed_profile, {building.walls[static_cast<std::size_t>(number - 1)].name});
 }
 
 bool has_bed_drawing(const Context& context, int number) {
@@ -360,7 +365,9 @@ bool has_bed_drawing(const Context& context, int number) {
 }
 
 WallParts bed_parts(const Context& context, int wall, int) {
-  return has_bed_profile(context, wall) ? parts_of_strip(context, wall, 1) : WallParts{};
+  if (!has_bed_profile(context, wall)) return {};
+  WallParts large = parts_at_scale(context, wall, 1, Scale{20}), small = parts_at_scale(context, wall, 1, Scale{25});
+  return small.parts.size() < large.parts.size() ? small : large;
 }
 
 /// Each wall in the parts of its strip.
@@ -376,7 +383,7 @@ Group draw_bed_sheet(const Context& context, const PlannedSheet& sheet) {
 // The bed under a whole wall, as wide as it is.
 Drawing bed_drawing(const Context& context, SheetName name, int number) {
   const int wall = number - 1;
-  const setout::Reach reach = setout::reach_of_wall(context.building, context.layout, wall);
+  const bond::WallReach reach = bond::reach_of_wall(context.building, context.layout, wall);
   const Scale scale = fitting_scale(reach.to - reach.from, reach.to - reach.from, kLargest, kLargest, {20});
   const Micrometres wide = std::max(scale.paper(reach.to - reach.from) + 30'000, Micrometres{190'000});
   Sheet sheet = bare_sheet(std::move(name), wide + 2 * kRim, 175'000);
@@ -398,6 +405,7 @@ constinit const DrawingKind kBedDrawing{
 constinit const SheetKind kBedProfilesSheet{
     .name = "bed",
     .hold_point = HoldPoint::FirstCourse,
+    .purpose = &words::SheetWords::purpose_beds,
     .caution = {"wet-cement"},
     .sheets = bed_sheets,
     .draw = draw_bed_sheet,

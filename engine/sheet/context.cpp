@@ -3,8 +3,9 @@
 #include <algorithm>
 #include <set>
 
+#include "bond/layout_parts.hpp"
+#include "measure/digits.hpp"
 #include "setout/cleanouts.hpp"
-#include "setout/places.hpp"
 #include "setout/saw_list.hpp"
 
 namespace stringcourse::sheet {
@@ -13,25 +14,25 @@ namespace {
 constexpr std::string_view kCutMark = "CU";
 
 /// Two letters: one alone is a corner's name.
-Exception exception_of_kind(Kind kind) {
+Exception exception_of_kind(UnitKind kind) {
   switch (kind) {
-    case Kind::Full:
-    case Kind::Corner: return {};
-    case Kind::Half: return {"HA", Fill::Tint};
-    case Kind::CornerSet: return {"CS", Fill::None};
-    case Kind::OpenEnd: return {"OE", Fill::None};
-    case Kind::OpenBoth: return {"OB", Fill::None};
-    case Kind::BondBeam: return {"BB", Fill::None};
-    case Kind::BondBeamHalf: return {"BB", Fill::Tint};
-    case Kind::Lintel:
-    case Kind::LintelHalf: return {"LI", Fill::Hatch135};
-    case Kind::Sash: return {"SA", Fill::None};
-    case Kind::SashHalf: return {"SA", Fill::Tint};
-    case Kind::Cleanout: return {"CO", Fill::None};
-    case Kind::CleanoutHalf: return {"CO", Fill::Tint};
-    case Kind::HalfHigh: return {"HH", Fill::None};
-    case Kind::HalfHighHalf: return {"HH", Fill::Tint};
-    case Kind::Solid: return {"SO", Fill::Grey};
+    case UnitKind::Full:
+    case UnitKind::Corner: return {};
+    case UnitKind::Half: return {"HA", Fill::Tint};
+    case UnitKind::CornerSet: return {"CS", Fill::None};
+    case UnitKind::OpenEnd: return {"OE", Fill::None};
+    case UnitKind::OpenBoth: return {"OB", Fill::None};
+    case UnitKind::BondBeam: return {"BB", Fill::None};
+    case UnitKind::BondBeamHalf: return {"BB", Fill::Tint};
+    case UnitKind::Lintel:
+    case UnitKind::LintelHalf: return {"LI", Fill::Hatch135};
+    case UnitKind::Sash: return {"SA", Fill::None};
+    case UnitKind::SashHalf: return {"SA", Fill::Tint};
+    case UnitKind::Cleanout: return {"CO", Fill::None};
+    case UnitKind::CleanoutHalf: return {"CO", Fill::Tint};
+    case UnitKind::HalfHigh: return {"HH", Fill::None};
+    case UnitKind::HalfHighHalf: return {"HH", Fill::Tint};
+    case UnitKind::Solid: return {"SO", Fill::Grey};
   }
   return {};
 }
@@ -39,16 +40,25 @@ Exception exception_of_kind(Kind kind) {
 }  // namespace
 
 Exception exception_of(const Piece& piece) {
-  if (setout::is_saw_cut(piece)) return {std::string(kCutMark), Fill::Hatch45};
+  if (bond::is_saw_cut(piece)) return {std::string(kCutMark), Fill::Hatch45};
   return exception_of_kind(piece.kind);
 }
 
-Context context_of(const Answer& answer, Paper paper) {
+Context context_of(const Answer& answer, Paper paper, const words::Language& language, const Wanted& wanted) {
   const Building& building = answer.building;
   std::vector<LongName> names = long_names(building, {answer.job.name, answer.job.issued, answer.job.drawn_by});
   std::shared_ptr<const Building> renamed = with_short_names(building, names);
-  Context context{renamed ? *renamed : building, answer.layout, answer, words_of(building), page_of(paper), {},
-                  std::move(names), &building, renamed};
+  Context context{renamed ? *renamed : building,
+                  answer.layout,
+                  answer,
+                  words::words_of(building, language),
+                  page_of(paper),
+                  {},
+                  std::move(names),
+                  &building,
+                  renamed,
+                  language,
+                  wanted};
   for (const setout::SawGroup& group : answer.saw_list.groups) {
     context.cuts.push_back({group.series, group.from, group.length});
   }
@@ -72,7 +82,7 @@ std::string saw_text(const Context& context, Length length) {
 }
 
 std::vector<std::string> legend_of(const Context& context, Shown shown) {
-  const Words& words = context.words;
+  const words::SheetWords& words = context.words;
   const std::string_view entries[] = {words.legend_half,     words.legend_bond_beam,  words.legend_lintel,
                                       words.legend_sash,     words.legend_open_end,   words.legend_open_both,
                                       words.legend_cleanout, words.legend_corner_set, words.legend_half_high,
@@ -81,13 +91,14 @@ std::vector<std::string> legend_of(const Context& context, Shown shown) {
   std::vector<bool> cuts(context.cuts.size());
   for (const Run& run : context.layout.runs) {
     if ((shown.wall >= 0 && run.wall != shown.wall) || (shown.course > 0 && run.course != shown.course)) continue;
-    for (const Piece& piece : setout::pieces_of(context.layout, run)) {
+    for (const Piece& piece : bond::pieces_of(context.layout, run)) {
+      if (!shown.holds(piece)) continue;
       // On an elevation the beam's line tells its units: they are not lettered there.
       const bool under_line = shown.wall >= 0 && shown.course <= 0 &&
                               context.building.courses[static_cast<std::size_t>(run.course - 1)].bond_beam;
       if (const std::string mark = exception_of(piece).mark; !mark.empty() && !(under_line && mark == "BB"))
         used.insert(mark);
-      if (!setout::is_saw_cut(piece)) continue;
+      if (!bond::is_saw_cut(piece)) continue;
       const std::string mark = cut_mark(context, context.wall(run.wall).series, piece);
       for (std::size_t index = 0; index < cuts.size(); ++index) {
         if (mark == cut_mark(index)) cuts[index] = true;
@@ -99,10 +110,10 @@ std::vector<std::string> legend_of(const Context& context, Shown shown) {
     if (used.contains(entry.substr(0, 2))) legend.emplace_back(entry);
   }
   const auto is_shown = [&](const setout::WallCleanout& one) {
-    return (shown.wall < 0 || one.wall == shown.wall) && one.course == shown.course;
+    return (shown.wall < 0 || one.wall == shown.wall) && one.course == shown.course &&
+           (!shown.part || shown.part->holds(one.along));
   };
-  if (std::ranges::any_of(context.answer.cleanouts, is_shown))
-    legend.emplace_back(words.pour.cleanout_wedge);
+  if (std::ranges::any_of(context.answer.cleanouts, is_shown)) legend.emplace_back(words.pour.cleanout_wedge);
   if (used.contains(kCutMark)) legend.emplace_back(words.legend_cut);
   for (std::size_t index = 0; index < cuts.size(); ++index) {
     if (cuts[index]) legend.push_back(cut_mark(index) + " = " + saw_text(context, context.cuts[index].length));
@@ -137,8 +148,8 @@ std::vector<Part> parts_of(Length from, Length to, Length room, Length grid) {
 
 std::string height_text(const Context& context, Length height) { return tape_text(height, context.tape()); }
 
-std::string part_title(const Words& words, const std::string& title, int index, int of) {
-  return of == 1 ? title : fill_in(words.part_of, {title, number_text(index), number_text(of)});
+std::string part_title(const words::SheetWords& words, const std::string& title, int index, int of) {
+  return of == 1 ? title : words::fill_in(words.part_of, {title, number_text(index), number_text(of)});
 }
 
 std::string ranges_text(const std::vector<int>& numbers) {

@@ -2,9 +2,11 @@
 // faces.
 #include <algorithm>
 
+#include "measure/digits.hpp"
 #include "setout/marks.hpp"
 #include "setout/over.hpp"
 #include "sheet/registry.hpp"
+#include "words/language.hpp"
 
 namespace stringcourse::sheet {
 namespace {
@@ -13,11 +15,10 @@ using setout::OnWall;
 
 constexpr Scale kCornerScale{10};
 constexpr std::size_t kCornersOnSheet = 2;
-constexpr std::size_t kAllDrawn = 6;                 // as many corners are drawn one by one
 constexpr Length kBeyond = Length::millimetres(250);  // of each wall, past the other's thickness
-constexpr Micrometres kDimension = 6'000;            // from the outer face to a distance's line
-constexpr Micrometres kWithText = 11'000;            // and with its number
-constexpr Micrometres kFigure = 74'000;              // wide, with its distances
+constexpr Micrometres kDimension = 6'000;             // from the outer face to a distance's line
+constexpr Micrometres kWithText = 11'000;             // and with its number
+constexpr Micrometres kFigure = 74'000;               // wide, with its distances
 constexpr Lettering kName{kSmallText, Weight::Regular, Anchor::Middle, Ink::Black, 0};
 
 const Corner& corner_of(const Context& context, std::size_t corner) { return context.building.corners[corner]; }
@@ -37,8 +38,8 @@ struct Turning {
 /// The piece that turns the corner in a course.
 Turning turning_at(const Context& context, std::size_t corner, int course) {
   for (const int wall : {corner_of(context, corner).arriving, corner_of(context, corner).leaving}) {
-    for (const Run& run : setout::runs_in(context.layout, wall, course)) {
-      for (const Piece& piece : setout::pieces_of(context.layout, run)) {
+    for (const Run& run : bond::runs_in(context.layout, wall, course)) {
+      for (const Piece& piece : bond::pieces_of(context.layout, run)) {
         if (std::ranges::contains(setout::corners_turned_by(context.building, run, piece), static_cast<int>(corner)))
           return {&run, &piece};
       }
@@ -56,8 +57,8 @@ struct Figure {
   const Context& context;
   std::size_t corner;
   int course;
-  Point origin;   // paper point of the corner
-  Area window;    // units end at it
+  Point origin;  // paper point of the corner
+  Area window;   // units end at it
 
   const Corner& at() const { return corner_of(context, corner); }
   Point paper(PlanPoint point) const {
@@ -154,28 +155,29 @@ void draw_piece(Pad& pad, const Figure& figure, const Run& run, const Piece& pie
   // Its name stands in a cell without a bar.
   const PlacedBar* bar = bar_at(context, figure.corner);
   std::vector<Area> free;
-  for (const CellSpan& cell : setout::cells_of(series, piece)) {
+  for (const CellSpan& cell : bond::cells_of(series, piece)) {
     const OnWall clear{extent.from + cell.from, extent.from + cell.to, extent.shallow + series.face_shell,
                        extent.deep - series.face_shell};
     const Area inside = clipped_box(figure.box(wall, clear), figure.window);
     pad.box(inside, {Pen::Thin});
     if (!inside.empty() && (bar == nullptr || !holds(inside, dot_of(figure, *bar)))) free.push_back(inside);
   }
-  if (setout::cells_of(series, piece).empty()) free.push_back(shown);
+  if (bond::cells_of(series, piece).empty()) free.push_back(shown);
   write_in(pad, free, unit_name(figure, run, piece), turns ? Weight::Bold : Weight::Regular);
   const auto parts = setout::corner_parts_of(context.building, run, piece);
   for (std::size_t k = 1; k < parts.size(); ++k) {
     const Area part = clipped_box(figure.box(wall, parts[k].place), figure.window);
     pad.box(part, {Pen::Thick}, Fill::White);
-    if (parts[k].filler) write_in(pad, std::span(&part, 1), parts[k].name, Weight::Regular);
+    if (parts[k].filler)
+      write_in(pad, std::span(&part, 1), words::told(parts[k].name, context.reader()), Weight::Regular);
   }
 }
 
 void draw_pieces(Pad& pad, const Figure& figure) {
   const Turning turning = turning_at(figure.context, figure.corner, figure.course);
   for (const int wall : {figure.at().arriving, figure.at().leaving}) {
-    for (const Run& run : setout::runs_in(figure.context.layout, wall, figure.course)) {
-      for (const Piece& piece : setout::pieces_of(figure.context.layout, run)) {
+    for (const Run& run : bond::runs_in(figure.context.layout, wall, figure.course)) {
+      for (const Piece& piece : bond::pieces_of(figure.context.layout, run)) {
         if (&piece != turning.piece) draw_piece(pad, figure, run, piece, false);
       }
     }
@@ -193,7 +195,7 @@ std::vector<Distance> distances(const Figure& figure, const PlacedBar& bar) {
   const PlanPoint point = plan_point(figure.context.wall(bar.wall), bar.centre, bar.off_face);
   std::vector<Distance> both;
   for (const int wall : {figure.at().arriving, figure.at().leaving})
-    both.push_back({wall, setout::seen_from(figure.context.wall(wall), point).depth});
+    both.push_back({wall, bond::seen_from(figure.context.wall(wall), point).depth});
   return both;
 }
 
@@ -247,48 +249,62 @@ std::string made_of(const Context& context, const Run& run, const Piece& piece) 
   const auto parts = setout::corner_parts_of(context.building, run, piece);
   std::string made = parts.empty() || parts.front().name.empty()
                          ? std::string(context.words.kinds[static_cast<std::size_t>(piece.kind)])
-                         : parts.front().name;
+                         : words::told(parts.front().name, context.reader());
   for (const setout::SetPart& part : parts) {
-    if (part.filler) made += " + " + part.name;
+    if (part.filler) made += " + " + words::told(part.name, context.reader());
   }
   return made;
 }
 
 /// What stands there, in words.
-std::vector<std::string> words_of(const Figure& figure) {
+std::vector<std::string> lines_of(const Figure& figure) {
   const Context& context = figure.context;
-  const PourWords& words = context.words.pour;
+  const words::PourWords& words = context.words.pour;
   std::vector<std::string> lines;
   const Turning turning = turning_at(context, figure.corner, figure.course);
   if (turning.piece != nullptr) {
-    lines.push_back(fill_in(words.corner_runs, {context.wall(turning.run->wall).name}));
-    lines.push_back(fill_in(words.corner_unit, {unit_name(figure, *turning.run, *turning.piece),
-                                                made_of(context, *turning.run, *turning.piece)}));
+    lines.push_back(words::fill_in(words.corner_runs, {context.wall(turning.run->wall).name}));
+    lines.push_back(words::fill_in(words.corner_unit, {unit_name(figure, *turning.run, *turning.piece),
+                                                       made_of(context, *turning.run, *turning.piece)}));
   }
   const PlacedBar* bar = bar_at(context, figure.corner);
   if (bar == nullptr) return lines;
   const std::vector<Distance> both = distances(figure, *bar);
   lines.push_back(
-      fill_in(words.corner_bar, {distance_text(figure, both[0].from_face), context.wall(both[0].wall).name,
-                                 distance_text(figure, both[1].from_face), context.wall(both[1].wall).name}));
-  const setout::SeenFrom place{bar->centre, bar->off_face};
+      words::fill_in(words.corner_bar, {distance_text(figure, both[0].from_face), context.wall(both[0].wall).name,
+                                        distance_text(figure, both[1].from_face), context.wall(both[1].wall).name}));
+  const bond::SeenFrom place{bar->centre, bar->off_face};
   const auto cell = setout::what_stands_over(context.building, context.layout, bar->wall, figure.course, place).cell;
   if (cell)
-    lines.push_back(
-        fill_in(words.corner_cell, {context.wall(cell->wall).name, number_text(cell->unit), number_text(cell->cell)}));
+    lines.push_back(words::fill_in(words.corner_cell,
+                                   {context.wall(cell->wall).name, number_text(cell->unit), number_text(cell->cell)}));
   return lines;
 }
 
-void draw_figure(Pad& pad, const Context& context, std::size_t corner, int course, const Area& room) {
+void draw_figure(Pad& pad, const Context& context, std::size_t corner, int course, const std::string& same,
+                 const Area& room) {
   const Figure figure = figure_in(context, corner, course, room);
   draw_pieces(pad, figure);
   draw_bar(pad, figure);
   const Micrometres left = room.left + kFigure + 2'000, wide = room.right - left;
-  const std::string title = fill_in(context.words.pour.corner_course, {figure.at().name, number_text(course)});
+  const std::string title = words::fill_in(context.words.pour.corner_course, {figure.at().name, number_text(course)});
   Micrometres y =
       write_paragraph(pad, {left, room.top - 4'000}, wide, title, {kText, Weight::Bold, Anchor::Start, Ink::Black, 0}) -
       1'000;
-  for (const std::string& line : words_of(figure)) y = write_paragraph(pad, {left, y}, wide, line, {kSmallText}) - 800;
+  std::vector<std::string> lines = lines_of(figure);
+  if (!same.empty()) lines.push_back(words::fill_in(context.words.pour.corner_alike, {same}));
+  for (const std::string& line : lines) y = write_paragraph(pad, {left, y}, wide, line, {kSmallText}) - 800;
+}
+
+/// How far a corner's bar is from the outer faces of the wall that arrives and of that which leaves; none: no bar.
+std::vector<Length> bar_off_faces(const Context& context, std::size_t corner) {
+  const PlacedBar* bar = bar_at(context, corner);
+  if (bar == nullptr) return {};
+  const PlanPoint point = plan_point(context.wall(bar->wall), bar->centre, bar->off_face);
+  std::vector<Length> both;
+  for (const int wall : {corner_of(context, corner).arriving, corner_of(context, corner).leaving})
+    both.push_back(bond::seen_from(context.wall(wall), point).depth);
+  return both;
 }
 
 /// Whether two corners are built alike, as seen along their own walls.
@@ -298,7 +314,7 @@ bool alike(const Context& context, std::size_t a, std::size_t b) {
   if (one.convex != other.convex || series(one.arriving) != series(other.arriving) ||
       series(one.leaving) != series(other.leaving))
     return false;
-  if ((bar_at(context, a) == nullptr) != (bar_at(context, b) == nullptr)) return false;
+  if (bar_off_faces(context, a) != bar_off_faces(context, b)) return false;
   for (int course = 1; course <= courses_shown(context); ++course) {
     const Turning x = turning_at(context, a, course), y = turning_at(context, b, course);
     if ((x.piece == nullptr) != (y.piece == nullptr)) return false;
@@ -321,20 +337,37 @@ bool needs_drawing(const Context& context, std::size_t corner) {
   return false;
 }
 
-/// Those with a bar and those made by a corner set. Where there are many, one of each kind.
-std::vector<std::size_t> corners_drawn(const Context& context) {
+/// Those with a bar and those made by a corner set.
+std::vector<std::size_t> corners_to_show(const Context& context) {
   std::vector<std::size_t> all;
   for (std::size_t corner = 0; corner < context.building.corners.size(); ++corner) {
     const Corner& at = corner_of(context, corner);
     if (at.arriving >= 0 && at.leaving >= 0 && needs_drawing(context, corner)) all.push_back(corner);
   }
-  if (all.size() <= kAllDrawn) return all;
+  return all;
+}
+
+/// Where there are more than a sheet holds, one of each kind.
+std::vector<std::size_t> corners_drawn(const Context& context) {
+  const std::vector<std::size_t> all = corners_to_show(context);
+  if (all.size() <= kCornersOnSheet) return all;
   std::vector<std::size_t> kinds;
   for (const std::size_t corner : all) {
     if (std::ranges::none_of(kinds, [&](std::size_t drawn) { return alike(context, drawn, corner); }))
       kinds.push_back(corner);
   }
   return kinds;
+}
+
+/// Names of the corners that are not drawn because this one is: "C, D".
+std::string drawn_by(const Context& context, std::size_t drawn) {
+  const std::vector<std::size_t> shown = corners_drawn(context);
+  std::vector<std::string> names;
+  for (const std::size_t corner : corners_to_show(context)) {
+    if (!std::ranges::contains(shown, corner) && alike(context, drawn, corner))
+      names.push_back(short_name(context.names, corner_of(context, corner).name));
+  }
+  return joined(names, ", ");
 }
 
 Group draw_corners(const Context& context, std::span<const std::size_t> corners) {
@@ -345,7 +378,7 @@ Group draw_corners(const Context& context, std::span<const std::size_t> corners)
   for (std::size_t row = 0; row < corners.size(); ++row) {
     const Micrometres top = room.top - static_cast<Micrometres>(row) * high;
     for (int course = 1; course <= courses_shown(context); ++course) {
-      draw_figure(pad, context, corners[row], course,
+      draw_figure(pad, context, corners[row], course, drawn_by(context, corners[row]),
                   {room.left + (course - 1) * wide, top - high, room.left + course * wide - 2'000, top});
     }
   }
@@ -371,7 +404,8 @@ std::vector<PlannedSheet> corner_sheets(const Context& context) {
 constinit const SheetKind kCornersSheet{
     .name = "corners",
     .hold_point = HoldPoint::FirstCourse,
-    .caution = {{}, &Words::caution_dowels},
+    .purpose = &words::SheetWords::purpose_corners,
+    .caution = {{}, &words::SheetWords::caution_dowels},
     .sheets = corner_sheets,
     .draw = [](const Context& context, const PlannedSheet& sheet) { return draw_corners(context, sheet.shown); },
 };

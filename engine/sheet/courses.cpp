@@ -1,18 +1,18 @@
-// The first two courses: the whole plan of each with its notes beside it, then each of its sides as a strip.
+// The first course: the whole plan with its notes beside it. Any other course as a drawing.
 #include <algorithm>
 
 #include "bond/layout.hpp"
+#include "measure/digits.hpp"
 #include "paper/stack.hpp"
-#include "setout/laying_order.hpp"
 #include "sheet/bare.hpp"
+#include "sheet/drawing_kinds.hpp"
 #include "sheet/plan.hpp"
 #include "sheet/registry.hpp"
-#include "sheet/strip.hpp"
 
 namespace stringcourse::sheet {
 namespace {
 
-constexpr int kCourses = 2;  // have sheets of their own
+constexpr int kCourses = 2;  // are drawn in every set
 
 // Corners and free ends as the outline is walked.
 std::string order_of_corners(const Context& context) {
@@ -32,99 +32,57 @@ std::vector<int> courses_with_wire(const Building& building) {
   return wire;
 }
 
-std::string lead_text(const setout::Lead& lead) {
-  std::string text;
-  for (const setout::LeadCourse& course : lead.courses) {
-    if (!text.empty()) text += ", ";
-    text += number_text(course.arriving_units) + "+" + number_text(course.leaving_units);
-  }
-  return text;
-}
-
 constexpr int kPlanShare = 74;  // of the width: the plan
 
 Scale scale_of_course_plan(const Context& context) {
   return scale_of_plan(context.building, left_part(context.page.drawing, kPlanShare));
 }
 
-void write_legend(Stack& stack, const Context& context, int course) {
+void write_legend(Stack& stack, const Context& context) {
   if (scale_of_course_plan(context).denominator > kSmallestNumbered.denominator) return;
-  const std::string legend = joined(legend_of(context, {-1, course}), "; ");
+  const std::string legend = joined(legend_of(context, {-1, 1}), "; ");
   if (!legend.empty()) stack.write(legend, Weight::Regular);
 }
 
 void write_first_course_notes(Stack& stack, const Context& context) {
-  const Words& words = context.words;
-  stack.write(fill_in(words.order_of_corners, {context.building.walls.front().start_name, order_of_corners(context)}),
-              Weight::Bold);
+  const words::SheetWords& words = context.words;
+  stack.write(
+      words::fill_in(words.order_of_corners, {context.building.walls.front().start_name, order_of_corners(context)}),
+      Weight::Bold);
   stack.write(std::string(words.arrow_note), Weight::Regular);
   stack.write(std::string(words.block_end_rule) + " " + std::string(words.whole_plan_note), Weight::Regular);
   stack.write(std::string(words.bed_note), Weight::Bold);
   if (std::ranges::contains(context.layout.cleanouts, 1, &PlacedCleanout::course))
     stack.write(std::string(words.pour.cleanout_note), Weight::Regular);
   const auto wire = courses_with_wire(context.building);
-  if (!wire.empty()) stack.write(fill_in(words.wire_note, {ranges_text(wire)}), Weight::Regular);
+  if (!wire.empty()) stack.write(words::fill_in(words.wire_note, {ranges_text(wire)}), Weight::Regular);
   stack.write(std::string(words.mortar_note), Weight::Regular);
   if (!context.layout.bars.empty()) stack.write(std::string(words.bar_note), Weight::Regular);
-  write_legend(stack, context, 1);
-  // All leads or none: they stand in their own list too.
-  std::vector<std::string> leads{std::string(words.leads_explained)};
-  for (const setout::Lead& lead : setout::leads(context.building, context.layout)) {
-    const Corner& corner = context.building.corners[static_cast<std::size_t>(lead.corner)];
-    leads.push_back(fill_in(words.leads_note, {corner.name, lead_text(lead)}));
-  }
-  if (!stack.has_room(leads)) leads = {std::string(words.leads_elsewhere)};
-  for (const std::string& lead : leads) stack.write(lead, Weight::Regular);
+  write_legend(stack, context);
+  stack.write(std::string(words.leads_elsewhere), Weight::Regular);
+  stack.write(std::string(words.second_note), Weight::Regular);
 }
 
-void write_second_course_notes(Stack& stack, const Context& context) {
-  const Words& words = context.words;
-  stack.write(std::string(words.second_note), Weight::Bold);
-  stack.write(std::string(words.arrow_note), Weight::Regular);
-  stack.write(std::string(words.block_end_rule) + " " + std::string(words.whole_plan_note), Weight::Regular);
-  if (!context.layout.bars.empty()) stack.write(std::string(words.bar_note), Weight::Regular);
-  write_legend(stack, context, 2);
+std::string plan_title(const Building&, const words::SheetWords& words, int course) {
+  return words::fill_in(words.title_plan, {number_text(course)});
 }
 
-std::string plan_title(const Building&, const Words& words, int course) {
-  return fill_in(words.title_plan, {number_text(course)});
-}
-
-Group draw_course_plan(const Context& context, int course) {
+Group draw_course_plan(const Context& context) {
+  constexpr int course = 1;
   Pad pad(Role::Figure, plan_title(context.building, context.words, course));
   const Scale scale = scale_of_course_plan(context);
   const PlanDetail detail = scale.denominator <= 200 ? PlanDetail::Units : PlanDetail::Walls;
   pad.add(draw_plan(context, course, detail, left_part(context.page.drawing, kPlanShare), scale));
   Stack stack(pad, right_part(context.page.drawing, kPlanShare), std::string(context.words.more_follow));
-  if (course == 1) write_first_course_notes(stack, context);
-  else write_second_course_notes(stack, context);
+  write_first_course_notes(stack, context);
   stack.finish();
   return std::move(pad).take();
 }
 
-int courses_of(const Building& building) {
-  return std::min(kCourses, static_cast<int>(building.courses.size()));
-}
+int courses_of(const Building& building) { return std::min(kCourses, static_cast<int>(building.courses.size())); }
 
 bool has_course(const Context& context, int course) {
   return course <= static_cast<int>(context.building.courses.size());
-}
-
-std::vector<PlannedSheet> course_sheets(const Context& context) {
-  std::vector<PlannedSheet> sheets;
-  for (int course = 1; course <= courses_of(context.building); ++course) {
-    const std::string title = plan_title(context.building, context.words, course);
-    sheets.push_back({.title = title, .scale = scale_of_course_plan(context), .course = course});
-    for (PlannedSheet& strip : sheets_of_walls(context, {strip_title, parts_of_strip}, course)) {
-      sheets.push_back(std::move(strip));
-    }
-  }
-  return sheets;
-}
-
-Group draw_course(const Context& context, const PlannedSheet& sheet) {
-  if (sheet.wall < 0) return draw_course_plan(context, sheet.course);
-  return draw_strip(context, sheet.wall, sheet.course, sheet.part, *sheet.scale);
 }
 
 std::vector<Handle> plan_handles(const Building& building, int course, const Area& room, Scale scale) {
@@ -150,10 +108,16 @@ std::vector<Handle> plan_handles(const Building& building, int course, const Are
 Drawing plan_drawing(const Context& context, SheetName name, int course) {
   BarePlan bare = bare_plan(context.building, std::move(name));
   const Area room = inside_rim(bare.sheet);
-  bare.sheet.groups.push_back(draw_plan(context, course, PlanDetail::Units, room, bare.scale));
+  DrawnPlan drawn = drawn_plan(context, course, PlanDetail::Units, room, bare.scale);
+  bare.sheet.groups.push_back(std::move(drawn.group));
   std::vector<Handle> handles = plan_handles(context.building, course, room, bare.scale);
+  for (Handle& handle : handles) {
+    if (handle.what == Handle::What::Side) handle.length = drawn.lengths[static_cast<std::size_t>(handle.index)];
+  }
   return {std::move(bare.sheet), bare.scale, course, -1, std::move(handles)};
 }
+
+}  // namespace
 
 constinit const DrawingKind kPlanDrawing{
     .name = "plan-course-",
@@ -163,14 +127,19 @@ constinit const DrawingKind kPlanDrawing{
     .in_every_set = courses_of,
 };
 
-}  // namespace
-
 constinit const SheetKind kCoursesSheet{
     .name = "course",
     .hold_point = HoldPoint::FirstCourse,
+    .purpose = &words::SheetWords::purpose_plan,
     .caution = {"wet-cement"},
-    .sheets = course_sheets,
-    .draw = draw_course,
+    .sheets =
+        [](const Context& context) {
+          std::vector<PlannedSheet> sheets =
+              numbered_sheets(context, plan_title(context.building, context.words, 1), scale_of_course_plan(context));
+          sheets.front().course = 1;
+          return sheets;
+        },
+    .draw = [](const Context& context, const PlannedSheet&) { return draw_course_plan(context); },
     .drawing = &kPlanDrawing,
 };
 

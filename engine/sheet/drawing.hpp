@@ -20,6 +20,7 @@ struct Handle {
   Area box;
   int along_x = 0, along_y = 0;  // one step on paper as the distance from the wall's start grows
   bool shown = true;             // an opening of a plan whose course it does not interrupt is not
+  Area length = {};              // a side of a plan: around the text of its length
 };
 
 struct Drawing {
@@ -31,8 +32,10 @@ struct Drawing {
   std::vector<LongName> names = {};  // those that stand in it as keys, for lack of room
 };
 
-/// "plan-course-3" of any course, "elevation-2" of any wall; where something was read, "pegs" and "bed-1" of a wall
-/// whose bearing was read. Nothing for other names.
+/// "plan-course-3" of any course, "elevation-2" of any wall, "elevation-2-inside" of it seen from the other face; where
+/// something was read, "pegs" and "bed-1" of a wall whose bearing was read. Nothing for other names.
 [[nodiscard]] std::optional<Drawing> make_named_drawing(const Answer& answer, std::string_view name);
+/// The same of those alone that show the building: plans and elevations. Whoever draws no others links no others.
+[[nodiscard]] std::optional<Drawing> make_building_drawing(const Answer& answer, std::string_view name);
 
 }  // namespace stringcourse::sheet

@@ -1,11 +1,16 @@
-// One wall seen from outside, its start at the right: courses, openings, beams, bars, control joints, every unit.
+// One wall seen from outside, its start at the right, or from inside, its start at the left: courses, openings, beams,
+// bars, control joints, every unit. Over 400 lines: one drawing, whose parts share its view.
 #include <algorithm>
+#include <optional>
+#include <utility>
 
+#include "bond/layout_parts.hpp"
+#include "measure/digits.hpp"
 #include "measure/sorting.hpp"
 #include "setout/cleanouts.hpp"
 #include "setout/marks.hpp"
-#include "setout/places.hpp"
 #include "sheet/bare.hpp"
+#include "sheet/drawing_kinds.hpp"
 #include "sheet/elevation_view.hpp"
 #include "sheet/lintel_words.hpp"
 #include "sheet/registry.hpp"
@@ -17,20 +22,22 @@ namespace {
 constexpr Micrometres kElevationLeft = 32'000, kElevationRight = 14'000;
 constexpr Micrometres kElevationAbove = 5'500, kElevationBelow = 33'400;
 
-Length bearing_of(const Building& building) { return building.courses.front().underside() - building.joint; }
+Length height_of_courses(const Building& building) { return building.courses.back().top - foot_of_course(building, 1); }
 
-Length height_of_courses(const Building& building) { return building.courses.back().top - bearing_of(building); }
+enum class Seen { Outside, Inside };
 
-Elevation elevation_of(const Context& context, int wall, const Part& part, Scale scale, const Area& room) {
+Elevation elevation_of(const Context& context, int wall, const Part& part, Scale scale, const Area& room, Seen seen) {
   const Micrometres wide = scale.paper(part.to) - scale.paper(part.from);
   const Micrometres high = scale.paper(height_of_courses(context.building));
   const Micrometres left = room.left + kElevationLeft;
   const Micrometres spare = room.right - kElevationRight - left - wide;
-  Elevation elevation{context, wall, part, {scale, left + spare / 2 + wide, part.from}, 0, bearing_of(context.building),
-                      {},      room};
+  const Micrometres frame_left = left + spare / 2;
+  const bool inside = seen == Seen::Inside;
+  const WallView view{scale, inside ? frame_left : frame_left + wide, part.from, inside};
+  Elevation elevation{context, wall, part, view, 0, foot_of_course(context.building, 1), {}, room};
   const Micrometres spare_high = room.height() - kElevationAbove - kElevationBelow - high;
   elevation.ground = room.bottom + kElevationBelow + std::max(0, spare_high / 2);
-  elevation.frame = {elevation.view.right - wide, elevation.ground, elevation.view.right, elevation.ground + high};
+  elevation.frame = {frame_left, elevation.ground, frame_left + wide, elevation.ground + high};
   return elevation;
 }
 
@@ -39,12 +46,12 @@ using Lintels = std::vector<supply::LintelAsLaid>;
 // What is said inside an opening, from the head down: what there is no room for stands in the schedule.
 std::vector<std::string> opening_lines(const Context& context, const Lintels& lintels, std::size_t index) {
   const ResolvedOpening& opening = context.building.openings[index];
-  const Words& words = context.words;
-  std::vector<std::string> lines{
-      fill_in(words.opening_size, {height_text(context, opening.width()), height_text(context, opening.height())})};
-  lines.push_back(fill_in(words.head, {height_text(context, opening.soffit)}));
+  const words::SheetWords& words = context.words;
+  std::vector<std::string> lines{words::fill_in(
+      words.opening_size, {height_text(context, opening.width()), height_text(context, opening.height())})};
+  lines.push_back(words::fill_in(words.head, {height_text(context, opening.soffit)}));
   const bool floor = opening.first_course <= 1 && opening.use != OpeningUse::Window;
-  lines.push_back(fill_in(floor ? words.floor : words.sill, {height_text(context, opening.underside)}));
+  lines.push_back(words::fill_in(floor ? words.floor : words.sill, {height_text(context, opening.underside)}));
   const supply::LintelAsLaid* placed = lintel_over(lintels, index);
   if (placed == nullptr) return lines;
   // A one-piece lintel carries its own length.
@@ -158,7 +165,8 @@ void draw_running_dimensions(Pad& pad, const Elevation& elevation) {
     for (const Position edge : {opening.from, opening.to}) edges.push_back(edge.distance_from_start());
   }
   edges.push_back(context.wall(elevation.wall).actual);
-  sort_stably(edges, [](Length a, Length b) { return a > b; });  // from left to right on paper
+  // From left to right on paper.
+  sort_stably(edges, [&](Length a, Length b) { return elevation.inside() ? a < b : a > b; });
   edges.erase(std::unique(edges.begin(), edges.end()), edges.end());
   std::erase_if(edges, [&](Length edge) { return !elevation.part.holds(edge); });
   const Micrometres line = elevation.ground - 5'000;
@@ -189,49 +197,56 @@ void draw_outline(Pad& pad, const Elevation& elevation) {
   const Area& frame = elevation.frame;
   pad.line({frame.left - 5'000, frame.bottom}, {frame.right + 5'000, frame.bottom}, {Pen::Heavy});
   const Stroke match{Pen::Medium, Dash::DashDot, Ink::Black}, face{Pen::Thick};
-  pad.line({frame.right, frame.bottom}, {frame.right, frame.top}, elevation.part.first() ? face : match);
-  pad.line({frame.left, frame.bottom}, {frame.left, frame.top}, elevation.part.last() ? face : match);
-  const Words& words = elevation.context.words;
+  const Micrometres start = elevation.start_side(), end = elevation.end_side();
+  pad.line({start, frame.bottom}, {start, frame.top}, elevation.part.first() ? face : match);
+  pad.line({end, frame.bottom}, {end, frame.top}, elevation.part.last() ? face : match);
+  const words::SheetWords& words = elevation.context.words;
   const Lettering low{kSmallText, Weight::Regular, Anchor::Middle, Ink::Black, 0};
   const Micrometres y = frame.top + 2'300;
   if (!elevation.part.first())
-    pad.write({frame.right, y}, fill_in(words.match_line, {number_text(elevation.part.index - 1)}), low);
+    pad.write({start, y}, words::fill_in(words.match_line, {number_text(elevation.part.index - 1)}), low);
   if (!elevation.part.last())
-    pad.write({frame.left, y}, fill_in(words.match_line, {number_text(elevation.part.index)}), low);
+    pad.write({end, y}, words::fill_in(words.match_line, {number_text(elevation.part.index)}), low);
 }
 
 void write_corner_names(Pad& pad, const Elevation& elevation) {
   const Wall& wall = elevation.context.wall(elevation.wall);
   const Micrometres y = elevation.ground - 6'500;
-  const Lettering start{kLargeText, Weight::Bold, Anchor::Start, Ink::Blue, 0};
-  const Lettering end{kLargeText, Weight::Bold, Anchor::End, Ink::Black, 0};
-  const auto write = [&](Micrometres x, const std::string& name, Micrometres room, const Lettering& lettering) {
+  const auto write = [&](const std::string& name, bool at_right, Ink ink) {
+    const Lettering lettering{kLargeText, Weight::Bold, at_right ? Anchor::Start : Anchor::End, ink, 0};
+    const Micrometres x = at_right ? elevation.frame.right + 2'500 : elevation.frame.left - 2'500;
+    const Micrometres room = at_right ? kElevationRight - 3'000 : kElevationLeft - 7'000;
     write_setting(pad, {x, y + kLargeText / 2},
                   fitting_name(elevation.context, name, {room, 9'000}, lettering, kLargeHeights));
   };
-  if (elevation.part.first()) write(elevation.frame.right + 2'500, wall.start_name, 11'000, start);
-  if (elevation.part.last()) write(elevation.frame.left - 2'500, wall.end_name, 25'000, end);
+  if (elevation.part.first()) write(wall.start_name, !elevation.inside(), Ink::Blue);
+  if (elevation.part.last()) write(wall.end_name, elevation.inside(), Ink::Black);
 }
 
 constexpr Micrometres kNotePitch = 4'400;
 constexpr std::size_t kNoteLines = 3;  // under the dimensions
 
+std::string_view seen_words(const Context& context, const Wall& wall, bool inside) {
+  const words::SheetWords& words = context.words;
+  if (wall.interior) return inside ? words.seen_other_side : words.seen_with_start;
+  return inside ? words.seen_inside : words.seen_from;
+}
+
 void write_notes(Pad& pad, const Elevation& elevation) {
   const Context& context = elevation.context;
   const Wall& wall = context.wall(elevation.wall);
-  std::string text = fill_in(wall.interior ? context.words.seen_from_inside : context.words.seen_from,
-                             {short_name(context.names, wall.start_name)});
+  std::string text =
+      words::fill_in(seen_words(context, wall, elevation.inside()), {short_name(context.names, wall.start_name)});
   text += " " + std::string(context.words.datum_note);
   const auto& courses = context.building.courses;
   if (std::any_of(courses.begin(), courses.end(), [](const Course& course) { return course.wire; }))
     text += " " + std::string(context.words.wire_mark_note);
-  if (!setout::bars_on_wall(context.building, context.layout, elevation.wall).empty())
+  if (!bond::bars_on_wall(context.building, context.layout, elevation.wall).empty())
     text += " " + std::string(context.words.elevation_note);
   if (!context.building.pour_tops.empty()) text += " " + std::string(context.words.pour_mark_note);
   if (!supply::floors_to_break_out(context.building, context.layout, elevation.wall).empty())
     text += " " + std::string(context.words.floor_mark_note);
-  if (std::ranges::contains(context.answer.cleanouts, elevation.wall,
-                            &setout::WallCleanout::wall))
+  if (std::ranges::contains(context.answer.cleanouts, elevation.wall, &setout::WallCleanout::wall))
     text += " " + std::string(context.words.pour.cleanout_mark_note);
   std::vector<std::string> legend = legend_of(context, {elevation.wall, 0});
   const Lettering lettering{kSmallText};
@@ -250,21 +265,23 @@ void write_notes(Pad& pad, const Elevation& elevation) {
 }
 
 bool has_cuts(const Context& context, int wall) {
-  const auto runs = setout::runs_of_wall(context.layout, wall);
+  const auto runs = bond::runs_of_wall(context.layout, wall);
   return std::any_of(runs.begin(), runs.end(), [&](const Run& run) {
-    const auto pieces = setout::pieces_of(context.layout, run);
-    return std::any_of(pieces.begin(), pieces.end(), [](const Piece& piece) { return setout::is_saw_cut(piece); });
+    const auto pieces = bond::pieces_of(context.layout, run);
+    return std::any_of(pieces.begin(), pieces.end(), [](const Piece& piece) { return bond::is_saw_cut(piece); });
   });
 }
 
-/// On one sheet where that leaves letters legible, else over several, as large as so many sheets allow.
-WallParts parts_of_elevation(const Context& context, int wall, int) {
-  const Micrometres high = context.page.drawing.height() - kElevationAbove - kElevationBelow;
+/// One sheet where letters stay legible in every unit; saw cuts carry their lengths and ask for more.
+Scale least_scale(const Context& context, int wall) { return has_cuts(context, wall) ? Scale{30} : Scale{50}; }
+
+/// In rooms so high: in one where that leaves letters legible, else over several, as large as so many allow.
+WallParts parts_of_elevation(const Context& context, int wall, Micrometres room) {
+  const Micrometres high = room - kElevationAbove - kElevationBelow;
   const Micrometres wide = context.page.drawing.width() - kElevationLeft - kElevationRight;
-  const setout::Reach reach = setout::reach_of_wall(context.building, context.layout, wall);
+  const bond::WallReach reach = bond::reach_of_wall(context.building, context.layout, wall);
   const Length length = reach.to - reach.from, height = height_of_courses(context.building);
-  // One sheet where letters stay legible in every unit; saw cuts carry their lengths and ask for more.
-  const Scale least = has_cuts(context, wall) ? Scale{30} : Scale{50};
+  const Scale least = least_scale(context, wall);
   const Scale whole = fitting_scale(length, height, wide, high, {20});
   if (whole.denominator <= least.denominator) return {whole, {{reach.from, reach.to, 1, 1}}};
   const Scale tallest = fitting_scale(Length(), height, 1, high, {20});
@@ -283,9 +300,10 @@ WallParts parts_of_elevation(const Context& context, int wall, int) {
 }
 
 /// Drawn into `room`, which is at least as wide and high as parts_of_elevation() counts on.
-Group draw_elevation(const Context& context, int wall, const Part& part, Scale scale, const Area& room) {
-  const Elevation elevation = elevation_of(context, wall, part, scale, room);
-  Pad pad(Role::Figure, fill_in(context.words.title_elevation, {context.wall(wall).name}));
+Group draw_elevation(const Context& context, int wall, const Part& part, Scale scale, const Area& room,
+                     Seen seen = Seen::Outside) {
+  const Elevation elevation = elevation_of(context, wall, part, scale, room, seen);
+  Pad pad(Role::Figure, words::fill_in(context.words.title_elevation, {context.wall(wall).name}));
   draw_masonry(pad, elevation);
   draw_pour_stops(pad, elevation);
   draw_openings(pad, elevation);
@@ -298,24 +316,87 @@ Group draw_elevation(const Context& context, int wall, const Part& part, Scale s
   return std::move(pad).take();
 }
 
-std::string elevation_title(const Building& building, const Words& words, int number) {
-  return fill_in(words.title_elevation, {building.walls[static_cast<std::size_t>(number - 1)].name});
+std::string elevation_title(const Building& building, const words::SheetWords& words, int number) {
+  return words::fill_in(words.title_elevation, {building.walls[static_cast<std::size_t>(number - 1)].name});
 }
 
 int walls_of(const Building& building) { return static_cast<int>(building.walls.size()); }
 
+constexpr Micrometres kHeading = 7'000;  // over each of two elevations of a sheet
+constexpr Lettering kTitle{kText, Weight::Bold, Anchor::Start, Ink::Black, 0};
+
+Micrometres half_of(const Context& context) { return context.page.drawing.height() / 2 - kHeading; }
+
+/// Two to a sheet, where the letters of low walls stay legible so, and it takes no more parts.
+std::optional<WallParts> half_parts(const Context& context, int wall) {
+  const Length height = height_of_courses(context.building);
+  const Micrometres high = half_of(context) - kElevationAbove - kElevationBelow;
+  if (high <= 0 || fitting_scale(Length(), height, 1, high, {20}).denominator > least_scale(context, wall).denominator)
+    return std::nullopt;
+  WallParts parts = parts_of_elevation(context, wall, half_of(context));
+  const std::size_t whole = parts_of_elevation(context, wall, context.page.drawing.height()).parts.size();
+  return parts.parts.size() < 2 * whole ? std::optional(std::move(parts)) : std::nullopt;
+}
+
+PlannedSheet whole_sheet(const Context& context, int wall, const Part& part, Scale scale) {
+  const std::string title = elevation_title(context.building, context.words, wall + 1);
+  return {.title = part_title(context.words, title, part.index, part.of), .scale = scale, .wall = wall, .part = part};
+}
+
+/// One band alone has a sheet like any other.
+PlannedSheet sheet_of_bands(const Context& context, std::vector<Band> bands, Scale scale) {
+  if (bands.size() == 1) return whole_sheet(context, bands.front().wall, bands.front().part, scale);
+  const auto title = [&](const Band& band) { return whole_sheet(context, band.wall, band.part, scale).title; };
+  return {.title = words::fill_in(context.words.title_both_strips, {title(bands[0]), title(bands[1])}),
+          .scale = scale,
+          .bands = std::move(bands)};
+}
+
 std::vector<PlannedSheet> elevation_sheets(const Context& context) {
-  const auto title = [](const Context& of, int wall, int) { return elevation_title(of.building, of.words, wall + 1); };
-  return sheets_of_walls(context, {title, parts_of_elevation});
+  std::vector<PlannedSheet> sheets;
+  std::vector<Band> bands;
+  Scale scale{1};
+  const auto close = [&] {
+    if (!bands.empty())
+      sheets.push_back(sheet_of_bands(context, std::exchange(bands, {}), std::exchange(scale, Scale{1})));
+  };
+  for (int wall = 0; wall < walls_of(context.building); ++wall) {
+    const std::optional<WallParts> half = half_parts(context, wall);
+    if (!half) {
+      close();
+      const WallParts whole = parts_of_elevation(context, wall, context.page.drawing.height());
+      for (const Part& part : whole.parts) sheets.push_back(whole_sheet(context, wall, part, whole.scale));
+      continue;
+    }
+    for (const Part& part : half->parts) {
+      bands.push_back({wall, 0, part});
+      scale = std::max(scale, half->scale, [](Scale a, Scale b) { return a.denominator < b.denominator; });
+      if (bands.size() == 2) close();
+    }
+  }
+  close();
+  return sheets;
 }
 
 Group draw_elevation_sheet(const Context& context, const PlannedSheet& sheet) {
-  return draw_elevation(context, sheet.wall, sheet.part, *sheet.scale, context.page.drawing);
+  const Area& room = context.page.drawing;
+  if (sheet.bands.empty()) return draw_elevation(context, sheet.wall, sheet.part, *sheet.scale, room);
+  Pad pad(Role::Figure, sheet.title);
+  Micrometres top = room.top;
+  for (const Band& band : sheet.bands) {
+    if (top != room.top) pad.line({room.left, top}, {room.right, top}, {Pen::Thin, Dash::Solid, Ink::Grey});
+    const std::string title = elevation_title(context.building, context.words, band.wall + 1);
+    write_paragraph(pad, {room.left, top}, room.width(), title, kTitle);
+    pad.add(draw_elevation(context, band.wall, band.part, *sheet.scale,
+                           {room.left, top - kHeading - half_of(context), room.right, top - kHeading}));
+    top -= room.height() / 2;
+  }
+  return std::move(pad).take();
 }
 
-Drawing elevation_drawing(const Context& context, SheetName name, int number) {
+Drawing elevation_seen(const Context& context, SheetName name, int number, Seen seen) {
   const int wall = number - 1;
-  const setout::Reach reach = setout::reach_of_wall(context.building, context.layout, wall);
+  const bond::WallReach reach = bond::reach_of_wall(context.building, context.layout, wall);
   const Length high = height_of_courses(context.building);
   const Scale scale = fitting_scale(reach.to - reach.from, high, kLargest, kLargest, {20});
   Sheet sheet =
@@ -323,32 +404,42 @@ Drawing elevation_drawing(const Context& context, SheetName name, int number) {
                  scale.paper(high) + kElevationAbove + kElevationBelow + 2 * kRim);
   const Area room = inside_rim(sheet);
   const Part part{reach.from, reach.to, 1, 1};
-  sheet.groups.push_back(draw_elevation(context, wall, part, scale, room));
+  sheet.groups.push_back(draw_elevation(context, wall, part, scale, room, seen));
   Drawing drawing{std::move(sheet), scale, 0, wall, {}};
-  const Elevation elevation = elevation_of(context, wall, part, scale, room);
+  const Elevation elevation = elevation_of(context, wall, part, scale, room, seen);
   for (std::size_t index = 0; index < context.building.openings.size(); ++index) {
     const ResolvedOpening& opening = context.building.openings[index];
     if (opening.wall != wall) continue;
     const Area box = elevation.box(opening.from.distance_from_start(), opening.to.distance_from_start(),
                                    opening.underside, opening.soffit);
-    drawing.handles.push_back({Handle::What::Opening, static_cast<int>(index), box, -1, 0, true});
+    drawing.handles.push_back(
+        {Handle::What::Opening, static_cast<int>(index), box, seen == Seen::Inside ? 1 : -1, 0, true});
   }
   return drawing;
 }
+
+Drawing elevation_drawing(const Context& context, SheetName name, int number) {
+  return elevation_seen(context, std::move(name), number, Seen::Outside);
+}
+
+Drawing elevation_from_inside(const Context& context, SheetName name, int number) {
+  return elevation_seen(context, std::move(name), number, Seen::Inside);
+}
+
+}  // namespace
 
 constinit const DrawingKind kElevationDrawing{
     .name = "elevation-",
     .has = [](const Context& context, int number) { return number <= walls_of(context.building); },
     .title = elevation_title,
     .draw = elevation_drawing,
+    .draw_inside = elevation_from_inside,
     .in_every_set = walls_of,
 };
 
-}  // namespace
-
 constinit const SheetKind kElevationsSheet{
     .name = "elevation",
-    .hold_point = HoldPoint::Lintels,
+    .purpose = &words::SheetWords::purpose_elevations,
     .caution = {"brace-over-8-ft"},
     .sheets = elevation_sheets,
     .draw = draw_elevation_sheet,

@@ -1,9 +1,9 @@
 // Units, letters, lintels, beams and bars of an elevation.
 #include <algorithm>
 
+#include "bond/layout_parts.hpp"
 #include "measure/sorting.hpp"
 #include "setout/cleanouts.hpp"
-#include "setout/places.hpp"
 #include "sheet/elevation_view.hpp"
 #include "supply/lintels.hpp"
 
@@ -22,11 +22,11 @@ bool is_changed(const Context& context, const Piece& piece) {
 void draw_unit(Pad& pad, const Elevation& elevation, const Run& run, const Piece& piece) {
   const Context& context = elevation.context;
   const Course& course = context.building.courses[static_cast<std::size_t>(run.course - 1)];
-  const Area box = elevation.box(piece.start.nearest_nanometre(), setout::far_end(piece).nearest_nanometre(),
-                                course.underside(), course.top);
+  const Area box = elevation.box(piece.start.nearest_nanometre(), bond::far_end(piece).nearest_nanometre(),
+                                 course.underside(), course.top);
   if (box.empty()) return;
   const Exception exception = exception_of(piece);
-  Pad unit(Role::Figure, setout::piece_name(*context.as_named, run, piece));
+  Pad unit(Role::Figure, bond::piece_name(*context.as_named, run, piece));
   unit.box(box, {Pen::Thin}, exception.fill == Fill::None ? Fill::White : exception.fill);
   constexpr Micrometres kEdge = 350;
   if (is_changed(context, piece))
@@ -63,7 +63,7 @@ bool write_turned_tight(Pad& pad, const Area& box, const std::string& text) {
 }
 
 // The widest part of a unit that no bar of its course crosses.
-Area clear_of_bars(const Elevation& elevation, const std::vector<setout::WallBar>& bars, const Run& run,
+Area clear_of_bars(const Elevation& elevation, const std::vector<bond::WallBar>& bars, const Run& run,
                    const Area& unit) {
   Area widest{};
   Micrometres left = unit.left + kInset;
@@ -71,7 +71,7 @@ Area clear_of_bars(const Elevation& elevation, const std::vector<setout::WallBar
     if (right - left > widest.width()) widest = {left, unit.bottom + 200, right, unit.top - 200};
   };
   std::vector<Micrometres> crossings;
-  for (const setout::WallBar& bar : bars) {
+  for (const bond::WallBar& bar : bars) {
     const Micrometres x = elevation.view.at(bar.centre);
     if (run.course >= bar.first_course && run.course <= bar.last_course && x > unit.left && x < unit.right)
       crossings.push_back(x);
@@ -87,17 +87,17 @@ Area clear_of_bars(const Elevation& elevation, const std::vector<setout::WallBar
 
 // A cut's mark and length in the fullest form that fits; any other exception's letter. Halves under a bar go without:
 // their ground tells them. So do beam units under a beam's line.
-void write_exception(Pad& pad, const Elevation& elevation, const std::vector<setout::WallBar>& bars, const Run& run,
+void write_exception(Pad& pad, const Elevation& elevation, const std::vector<bond::WallBar>& bars, const Run& run,
                      const Piece& piece) {
   const Context& context = elevation.context;
   const Course& course = context.building.courses[static_cast<std::size_t>(run.course - 1)];
-  const Area unit = elevation.box(piece.start.nearest_nanometre(), setout::far_end(piece).nearest_nanometre(),
-                                 course.underside(), course.top);
+  const Area unit = elevation.box(piece.start.nearest_nanometre(), bond::far_end(piece).nearest_nanometre(),
+                                  course.underside(), course.top);
   const std::string letter = exception_of(piece).mark;
   if (unit.empty() || letter.empty()) return;
   const Area room = clear_of_bars(elevation, bars, run, unit);
   if (room.empty()) return;
-  if (!setout::is_saw_cut(piece)) {
+  if (!bond::is_saw_cut(piece)) {
     if (letter != "BB" || !course.bond_beam) write_label(pad, room, letter);
     return;
   }
@@ -111,15 +111,16 @@ void write_exception(Pad& pad, const Elevation& elevation, const std::vector<set
 }
 
 void write_exceptions(Pad& pad, const Elevation& elevation) {
-  const auto bars = setout::bars_on_wall(elevation.context.building, elevation.context.layout, elevation.wall);
-  for (const Run& run : setout::runs_of_wall(elevation.context.layout, elevation.wall)) {
-    for (const Piece& piece : setout::pieces_of(elevation.context.layout, run))
+  const auto bars = bond::bars_on_wall(elevation.context.building, elevation.context.layout, elevation.wall);
+  for (const Run& run : bond::runs_of_wall(elevation.context.layout, elevation.wall)) {
+    for (const Piece& piece : bond::pieces_of(elevation.context.layout, run))
       write_exception(pad, elevation, bars, run, piece);
   }
 }
 
 // Where this wall butts at an outside corner, the end of the other wall's unit shows.
 void draw_met_ends(Pad& pad, const Elevation& elevation, const Run& run) {
+  if (elevation.inside()) return;
   const Context& context = elevation.context;
   const Wall& wall = context.wall(elevation.wall);
   const Course& course = context.building.courses[static_cast<std::size_t>(run.course - 1)];
@@ -131,10 +132,31 @@ void draw_met_ends(Pad& pad, const Elevation& elevation, const Run& run) {
 }
 
 void draw_units(Pad& pad, const Elevation& elevation) {
-  for (const Run& run : setout::runs_of_wall(elevation.context.layout, elevation.wall)) {
+  for (const Run& run : bond::runs_of_wall(elevation.context.layout, elevation.wall)) {
     draw_met_ends(pad, elevation, run);
-    for (const Piece& piece : setout::pieces_of(elevation.context.layout, run)) draw_unit(pad, elevation, run, piece);
+    for (const Piece& piece : bond::pieces_of(elevation.context.layout, run)) draw_unit(pad, elevation, run, piece);
   }
+}
+
+// From inside, a wall that goes on from a convex corner stands before this one's end: cut through, from top to bottom.
+void draw_walls_before(Pad& pad, const Elevation& elevation) {
+  const Context& context = elevation.context;
+  const Wall& wall = context.wall(elevation.wall);
+  const auto draw = [&](const WallEnd& end, bool at_start) {
+    if (end.kind != EndKind::Corner) return;
+    const Corner& corner = context.building.corners[static_cast<std::size_t>(end.corner)];
+    if (!corner.convex) return;
+    const Wall& other = context.wall(at_start ? corner.arriving : corner.leaving);
+    const Length thick = context.building.series_of(other).thickness;
+    const Area box = at_start ? elevation.box(Length(), thick, elevation.bearing, context.building.courses.back().top)
+                              : elevation.box(wall.actual - thick, wall.actual, elevation.bearing,
+                                              context.building.courses.back().top);
+    if (box.empty()) return;
+    pad.box(box, {Pen::None}, Fill::White);
+    pad.box(box, {Pen::Thick}, Fill::Hatch45);
+  };
+  draw(wall.start, true);
+  draw(wall.end, false);
 }
 
 // The fullest of `texts` that fits, on a white ground in the middle of a lintel: none is ever cut.
@@ -169,18 +191,18 @@ void draw_one_piece_lintel(Pad& pad, const Elevation& elevation, const PlacedLin
   if (box.empty()) return;
   const std::string length =
       height_text(elevation.context, opening.width() + placed.start_bearing + placed.end_bearing);
-  const Words& words = elevation.context.words;
-  write_in_lintel(pad, box,
-                  {fill_in(words.lintel_one_piece, {length}), fill_in(words.lintel_length, {length}), length});
+  const words::SheetWords& words = elevation.context.words;
+  write_in_lintel(
+      pad, box,
+      {words::fill_in(words.lintel_one_piece, {length}), words::fill_in(words.lintel_length, {length}), length});
 }
 
 void draw_bars(Pad& pad, const Elevation& elevation) {
   const Building& building = elevation.context.building;
-  for (const setout::WallBar& bar : setout::bars_on_wall(building, elevation.context.layout, elevation.wall)) {
+  for (const bond::WallBar& bar : bond::bars_on_wall(building, elevation.context.layout, elevation.wall)) {
     if (!elevation.part.holds(bar.centre)) continue;
     const Micrometres x = elevation.view.at(bar.centre);
-    const Length low = building.courses[static_cast<std::size_t>(bar.first_course - 1)].underside() - building.joint;
-    const Length high = building.courses[static_cast<std::size_t>(bar.last_course - 1)].top;
+    const Length low = foot_of_course(building, bar.first_course), high = top_of_course(building, bar.last_course);
     pad.line({x, elevation.level(low)}, {x, elevation.level(high)}, {Pen::Medium, Dash::Dashed, Ink::Black});
   }
 }
@@ -206,7 +228,8 @@ void draw_cleanouts(Pad& pad, const Elevation& elevation) {
     if (cleanout.wall != elevation.wall || !elevation.part.holds(cleanout.along)) continue;
     const Micrometres x = elevation.view.at(cleanout.along);
     const Micrometres y = elevation.level(building.courses[static_cast<std::size_t>(cleanout.course - 1)].underside());
-    pad.box({x - kHalf, y, x + kHalf, y + kHigh}, {Pen::Thin}, cleanout.outward ? Fill::Black : Fill::White);
+    pad.box({x - kHalf, y, x + kHalf, y + kHigh}, {Pen::Thin},
+            cleanout.outward != elevation.inside() ? Fill::Black : Fill::White);
   }
 }
 
@@ -228,6 +251,7 @@ void draw_masonry(Pad& pad, const Elevation& elevation) {
   draw_cleanouts(pad, elevation);
   write_exceptions(pad, elevation);
   for (const PlacedLintel& lintel : elevation.context.layout.lintels) draw_one_piece_lintel(pad, elevation, lintel);
+  if (elevation.inside()) draw_walls_before(pad, elevation);
 }
 
 }  // namespace stringcourse::sheet

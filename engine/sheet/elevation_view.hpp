@@ -1,5 +1,7 @@
 #pragma once
 // One wall's elevation while it is drawn, and its masonry. Internal to sheet/elevation.cpp and elevation_masonry.cpp.
+#include <algorithm>
+
 #include "sheet/context.hpp"
 
 namespace stringcourse::sheet {
@@ -12,12 +14,16 @@ struct Elevation {
   WallView view;
   Micrometres ground;  // paper y of the bearing
   Length bearing;      // its height from the datum
-  Area frame;           // the masonry shown
+  Area frame;          // the masonry shown
   Area room;
 
+  bool inside() const { return view.from_inside; }
+  Micrometres start_side() const { return inside() ? frame.left : frame.right; }
+  Micrometres end_side() const { return inside() ? frame.right : frame.left; }
   Micrometres level(Length height) const { return ground + view.scale.paper(height - bearing); }
   Area box(Length from, Length to, Length low, Length high) const {
-    return clipped_box({view.at(to), level(low), view.at(from), level(high)}, frame);
+    const Micrometres a = view.at(from), b = view.at(to);
+    return clipped_box({std::min(a, b), level(low), std::max(a, b), level(high)}, frame);
   }
 };
 

@@ -2,21 +2,26 @@
 
 #include <algorithm>
 
+#include "bond/layout_parts.hpp"
+#include "measure/digits.hpp"
 #include "paper/running_labels.hpp"
 #include "setout/marks.hpp"
-#include "setout/places.hpp"
 #include "sheet/hook_words.hpp"
 #include "sheet/registry.hpp"
+#include "sheet/strip.hpp"
 
 namespace stringcourse::sheet {
 namespace {
 
 constexpr Micrometres kEnds = 16'000;  // names at both ends of a board
-constexpr Micrometres kLabels = 60'000, kLeader = 8'500, kPlumb = 3'000;
-constexpr Lettering kFrom{kText, Weight::Bold, Anchor::Start, Ink::Black, 0}, kNote{kSmallText};
+constexpr Scale kScales[] = {{20}, {25}, {30}, {40}, {50}};
+constexpr Micrometres kLeader = 8'500, kPlumb = 3'000;
+constexpr std::size_t kBoardsOnSheet = 2;
+constexpr Lettering kNote{kSmallText};
 
 struct Board {
   const Context& context;
+  Area room;  // the band of the sheet
   int wall;
   Part part;
   setout::FormEdge form;
@@ -25,25 +30,32 @@ struct Board {
   Micrometres edge;                     // paper y of the form; the face where it is not said
 };
 
-setout::Reach reach_of(const Context& context, int wall) {
-  return setout::reach_of_wall(context.building, context.layout, wall);
+bond::WallReach reach_of(const Context& context, int wall) {
+  return bond::reach_of_wall(context.building, context.layout, wall);
 }
 
-Board board_of(const Context& context, int wall, const Part& part, Scale scale) {
-  const Area room = context.page.drawing;
+std::string board_text(const Context& context, const setout::FormEdge& form);
+
+Micrometres foot_of(const Context& context, const setout::FormEdge& form, Micrometres wide) {
+  return paragraph_height(board_text(context, form), wide, kNote);
+}
+
+Board board_of(const Context& context, const Band& band, Scale scale, const Area& room) {
+  const Part& part = band.part;
   const Micrometres wide = scale.paper(part.to) - scale.paper(part.from), right = room.centre().x + wide / 2;
-  const Micrometres thick = scale.paper(context.building.series_of(context.wall(wall)).thickness);
-  const Micrometres face = room.top - kLabels - thick;
-  const setout::FormEdge form = setout::form_edge(context.building, context.setting_out(), wall);
-  return {context, wall,         part,         form,  {scale, right, part.from},
-          face,    face + thick, right - wide, right, face - scale.paper(form.beyond_face.value_or(Length()))};
+  const Micrometres thick = scale.paper(context.building.series_of(context.wall(band.wall)).thickness);
+  const setout::FormEdge form = setout::form_edge(context.building, context.setting_out(), band.wall);
+  const Micrometres edge = room.bottom + foot_of(context, form, room.width()) + 4'500;
+  const Micrometres face = edge + scale.paper(std::max(Length(), form.beyond_face.value_or(Length())));
+  return {context, room,         band.wall,    part,  form, {scale, right, part.from},
+          face,    face + thick, right - wide, right, edge};
 }
 
 /// A name beyond one end of the board, clear of what stands there.
 void write_end_name(Pad& pad, const Board& board, const std::string& name, bool at_start) {
   const Lettering lettering{kLargeText, Weight::Bold, at_start ? Anchor::Start : Anchor::End,
                             at_start ? Ink::Blue : Ink::Black, 0};
-  const Setting setting = fitting_name(board.context, name, {kEnds - 4'000, 30'000}, lettering, kLargeHeights);
+  const Setting setting = fitting_name(board.context, name, {kEnds - 4'000, 20'000}, lettering, kLargeHeights);
   write_setting(pad, {at_start ? board.right + 3'500 : board.left - 3'500, board.face + (board.back - board.face) / 2},
                 setting);
 }
@@ -52,7 +64,7 @@ void draw_match_line(Pad& pad, const Board& board, Micrometres x, int number) {
   pad.line({x, board.edge - 3'000}, {x, board.back + 3'000}, {Pen::Medium, Dash::DashDot, Ink::Black});
   const Micrometres outward = x == board.right ? 4'000 + kSmallText : -4'000;
   pad.write({x + outward, board.face + (board.back - board.face) / 2},
-            fill_in(board.context.words.match_line, {number_text(number)}),
+            words::fill_in(board.context.words.match_line, {number_text(number)}),
             {kSmallText, Weight::Regular, Anchor::Middle, Ink::Black, 1});
 }
 
@@ -88,7 +100,7 @@ std::vector<RunningLabel> dowel_labels(const Context& context, int wall, const P
     labels.push_back({view.at(dowel.along),
                       rounded_to(dowel.along, tape_step(context.tape())),
                       false,
-                      fill_in(context.words.pour.board_dowel, {number_text(dowel.number)}),
+                      words::fill_in(context.words.pour.board_dowel, {number_text(dowel.number)}),
                       {}});
   }
   return labels;
@@ -101,10 +113,17 @@ std::vector<RunningLabel> jamb_labels(const Context& context, int wall, const Pa
       const Length at = jamb.distance_from_start();
       if (opening.wall != wall || !part.holds(at)) continue;
       labels.push_back({view.at(at), rounded_to(at, tape_step(context.tape())), false,
-                        fill_in(context.words.jamb, {opening.name}),
-                        fill_in(context.words.jamb, {short_name(context.names, opening.name)})});
+                        words::fill_in(context.words.jamb, {opening.name}),
+                        words::fill_in(context.words.jamb, {short_name(context.names, opening.name)})});
     }
   }
+  return labels;
+}
+
+/// Dowels and jambs, in one row over the board.
+std::vector<RunningLabel> board_labels(const Context& context, int wall, const Part& part, const WallView& view) {
+  std::vector<RunningLabel> labels = dowel_labels(context, wall, part, view);
+  for (RunningLabel& label : jamb_labels(context, wall, part, view)) labels.push_back(std::move(label));
   return labels;
 }
 
@@ -120,17 +139,16 @@ void draw_openings(Pad& pad, const Board& board) {
 }
 
 /// How far the place that the numbers start from is from the board's own end and edge.
-std::string board_text(const Board& board) {
-  const Context& context = board.context;
-  const PourWords& words = context.words.pour;
+std::string board_text(const Context& context, const setout::FormEdge& form) {
+  const words::PourWords& words = context.words.pour;
   const Tape tape = context.tape();
   std::string text;
-  if (board.form.beyond_face && *board.form.beyond_face > Length())
-    text += " " + fill_in(words.board_form_line, {tape_text(*board.form.beyond_face, tape)});
-  if (board.form.beyond_face && *board.form.beyond_face == Length()) text += " " + std::string(words.form_here);
-  const std::optional<Length> before = board.form.before_start;
-  if (before && *before > Length()) text += " " + fill_in(words.board_before, {tape_text(*before, tape)});
-  if (before && *before < Length()) text += " " + fill_in(words.board_after, {tape_text(-*before, tape)});
+  if (form.beyond_face && *form.beyond_face > Length())
+    text += " " + words::fill_in(words.board_form_line, {tape_text(*form.beyond_face, tape)});
+  if (form.beyond_face && *form.beyond_face == Length()) text += " " + std::string(words.form_here);
+  const std::optional<Length> before = form.before_start;
+  if (before && *before > Length()) text += " " + words::fill_in(words.board_before, {tape_text(*before, tape)});
+  if (before && *before < Length()) text += " " + words::fill_in(words.board_after, {tape_text(-*before, tape)});
   if (!before) text += " " + std::string(words.board_unknown);
   return text + " " + std::string(words.board_note);
 }
@@ -142,66 +160,118 @@ bool has_form_board(const Context& context, int wall) {
 
 std::string form_board_title(const Context& context, int wall, int = 0) {
   const Wall& side = context.wall(wall);
-  return fill_in(side.interior ? context.words.pour.title_board_inner : context.words.title_form_board, {side.name});
+  return words::fill_in(side.interior ? context.words.pour.title_board_inner : context.words.title_form_board,
+                        {side.name});
 }
 
 }  // namespace
 
 WallParts parts_of_form_board(const Context& context, int wall) {
-  const setout::Reach reach = reach_of(context, wall);
-  const Micrometres paper = context.page.drawing.width() - 2 * kEnds;
+  const bond::WallReach reach = reach_of(context, wall);
+  const Micrometres room = context.page.drawing.width(), paper = room - 2 * kEnds;
   const Length grid = context.building.series_of(context.wall(wall)).full_pitch();
   const auto all_fit = [&](const WallParts& board) {
     return std::ranges::all_of(board.parts, [&](const Part& part) {
-      const WallView view{board.scale, 0, part.from};
-      const Micrometres room = context.page.drawing.width();
-      return labels_fit(dowel_labels(context, wall, part, view).size(), room) &&
-             labels_fit(jamb_labels(context, wall, part, view).size(), room);
+      return both_forms_fit(board_labels(context, wall, part, {board.scale, 0, part.from}), room, context.tape());
     });
   };
   std::optional<WallParts> best;
-  for (const Scale scale : {Scale{20}, Scale{25}, Scale{30}, Scale{40}, Scale{50}}) {
+  for (const Scale scale : kScales) {
     WallParts board{scale, parts_of(reach.from, reach.to, scale.shown(paper), grid)};
     if (!best || (board.parts.size() < best->parts.size() && all_fit(board))) best = std::move(board);
   }
   return *best;
 }
 
-Group draw_form_board(const Context& context, int wall, const Part& part, Scale scale) {
-  const Board board = board_of(context, wall, part, scale);
-  const Area room = context.page.drawing;
-  Pad pad(Role::Figure, form_board_title(context, wall));
+Group draw_form_board(const Context& context, const Band& band, Scale scale, const Area& room) {
+  const Board board = board_of(context, band, scale, room);
+  const std::string title = form_board_title(context, band.wall);
+  Pad pad(Role::Figure, title);
   draw_board(pad, board);
   draw_openings(pad, board);
   for (const steel::Dowel& dowel : context.answer.dowels) {
-    if (dowel.wall == wall && part.holds(dowel.along))
+    if (dowel.wall == band.wall && band.part.holds(dowel.along))
       pad.dot({board.view.at(dowel.along), board.face + board.view.scale.paper(dowel.off_face)}, 1'000);
   }
-  const std::string from = marks_from_text(context.building, wall, context.words), text = board_text(board);
-  const Micrometres foot = paragraph_height(from, room.width(), kFrom) + paragraph_height(text, room.width(), kNote);
-  pad.add(draw_running_labels(dowel_labels(context, wall, part, board.view),
-                              {room.left, board.back, room.right, room.top}, {kLeader, kPlumb}, LabelSide::Above,
-                              context.tape()));
-  pad.add(draw_running_labels(jamb_labels(context, wall, part, board.view),
-                              {room.left, room.bottom + foot, room.right, board.edge - 3'000}, {kLeader, kPlumb},
-                              LabelSide::Below, context.tape()));
-  const Micrometres under = write_paragraph(pad, {room.left, room.bottom + foot}, room.width(), from, kFrom);
-  write_paragraph(pad, {room.left, under}, room.width(), text, kNote);
+  const std::string from = marks_from_text(context.building, band.wall, context.words);
+  const Micrometres top = write_band_heading(pad, room, title, from);
+  pad.add(draw_running_labels(board_labels(context, band.wall, band.part, board.view),
+                              {room.left, board.back, room.right, top}, {kLeader, kPlumb, WhatStands::Beside},
+                              LabelSide::Above, context.tape()));
+  write_paragraph(pad, {room.left, room.bottom + foot_of(context, board.form, room.width())}, room.width(),
+                  board_text(context, board.form), kNote);
   return std::move(pad).take();
 }
 
 namespace {
 
-WallParts board_parts(const Context& context, int wall, int) {
-  return has_form_board(context, wall) ? parts_of_form_board(context, wall) : WallParts{};
+// "Form boards: AB, BC".
+std::string title_of(const Context& context, std::span<const Band> bands) {
+  if (bands.size() == 1) return form_board_title(context, bands.front().wall);
+  std::vector<std::string> names;
+  for (const Band& band : bands) {
+    const std::string& name = context.wall(band.wall).name;
+    if (!std::ranges::contains(names, name)) names.push_back(name);
+  }
+  return words::fill_in(context.words.pour.title_form_boards, {joined(names, ", ")});
+}
+
+/// Where the band on a sheet lies.
+Area band_room(const Area& sheet, std::size_t index) {
+  const Micrometres high = sheet.height() / static_cast<Micrometres>(kBoardsOnSheet);
+  const Micrometres top = sheet.top - high * static_cast<Micrometres>(index);
+  return {sheet.left, top - high + 1'000, sheet.right, top};
+}
+
+/// Whether every number has room over its board at its full height.
+bool numbers_stand(const Context& context, const PlannedSheet& sheet, Scale scale) {
+  const Tape tape = context.tape();
+  const Micrometres heading = line_pitch(kText) + line_pitch(kSmallText);
+  for (std::size_t index = 0; index < sheet.bands.size(); ++index) {
+    const Band& band = sheet.bands[index];
+    const Area room = band_room(context.page.drawing, index);
+    const Board board = board_of(context, band, scale, room);
+    const Micrometres high = room.top - heading - board.back - kLeader - 1'000;
+    for (const RunningLabel& label : board_labels(context, band.wall, band.part, board.view)) {
+      const std::string number = tape == Tape::Inches ? total_inches(label.at) : millimetres_text(label.at);
+      if (text_width(number, kLargeText, Weight::Regular) > high) return false;
+    }
+  }
+  return true;
 }
 
 std::vector<PlannedSheet> form_sheets(const Context& context) {
-  return sheets_of_walls(context, {form_board_title, board_parts});
+  std::vector<PlannedSheet> sheets;
+  for (int wall = 0; wall < static_cast<int>(context.building.walls.size()); ++wall) {
+    if (!has_form_board(context, wall)) continue;
+    const WallParts board = parts_of_form_board(context, wall);
+    for (const Part& part : board.parts) {
+      if (sheets.empty() || sheets.back().bands.size() == kBoardsOnSheet) sheets.push_back({.scale = board.scale});
+      PlannedSheet& sheet = sheets.back();
+      sheet.bands.push_back({wall, 0, part});
+      if (board.scale.denominator > sheet.scale->denominator) sheet.scale = board.scale;
+    }
+  }
+  for (PlannedSheet& sheet : sheets) {
+    sheet.title = title_of(context, sheet.bands);
+    // A smaller board leaves more room over it.
+    for (const Scale smaller : kScales) {
+      if (smaller.denominator > sheet.scale->denominator && !numbers_stand(context, sheet, *sheet.scale))
+        sheet.scale = smaller;
+    }
+  }
+  return sheets;
 }
 
 Group draw_form_sheet(const Context& context, const PlannedSheet& sheet) {
-  return draw_form_board(context, sheet.wall, sheet.part, *sheet.scale);
+  const Area& room = context.page.drawing;
+  Pad pad(Role::Figure, sheet.title);
+  for (std::size_t index = 0; index < sheet.bands.size(); ++index) {
+    const Area band = band_room(room, index);
+    if (index > 0) pad.line({band.left, band.top}, {band.right, band.top}, {Pen::Thin, Dash::Solid, Ink::Grey});
+    pad.add(draw_form_board(context, sheet.bands[index], *sheet.scale, band));
+  }
+  return std::move(pad).take();
 }
 
 }  // namespace
@@ -209,7 +279,8 @@ Group draw_form_sheet(const Context& context, const PlannedSheet& sheet) {
 constinit const SheetKind kFormBoardsSheet{
     .name = "form",
     .hold_point = HoldPoint::Pour,
-    .caution = {{}, &Words::caution_dowels},
+    .purpose = &words::SheetWords::purpose_forms,
+    .caution = {{}, &words::SheetWords::caution_dowels},
     .sheets = form_sheets,
     .draw = draw_form_sheet,
 };

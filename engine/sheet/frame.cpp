@@ -1,5 +1,7 @@
 #include "sheet/frame.hpp"
 
+#include "measure/digits.hpp"
+
 #include <algorithm>
 
 namespace stringcourse::sheet {
@@ -8,6 +10,7 @@ namespace {
 constexpr Micrometres kBindingMargin = 15'000, kMargin = 10'000;
 constexpr Micrometres kBlockHigh = 12'500, kRulerHigh = 17'000, kTitleHigh = 9'000, kGap = 2'500;
 constexpr Micrometres kCautionPitch = 3'750;  // 1.5 of the height: four lines, our own words without capital accents
+constexpr Micrometres kWideCautionHigh = 9'500, kCautionName = 18'000;  // two lines beside its name
 constexpr Micrometres kSixInches = 152'400, kMetricRuler = 150'000;
 
 constexpr Lettering kCaption{kSmallText, Weight::Regular, Anchor::Start, Ink::Black, 0};
@@ -19,23 +22,27 @@ struct Field {
   int share;  // of the block's width, in hundredths
 };
 
-Group title_block(const Page& page, const FrameText& text, const Words& words) {
+Group title_block(const Page& page, const FrameText& text, const words::SheetWords& words) {
   const std::string scale = text.scale ? "1:" + number_text(text.scale->denominator) : std::string(words.not_to_scale);
-  const std::string of = fill_in(words.sheet_of, {number_text(static_cast<long long>(text.number)),
-                                                  number_text(static_cast<long long>(text.of))});
-  const Field fields[] = {{words.job, text.job, 28},  {words.scale, scale, 10},
-                          {words.issued, text.issued, 20},  {words.drawn_by, text.drawn_by, 24},
-                          {words.sheet, of, 18}};
+  const std::string of = words::fill_in(
+      words.sheet_of, {number_text(static_cast<long long>(text.number)), number_text(static_cast<long long>(text.of))});
+  const Field fields[] = {{words.job, text.job, 19},
+                          {words.used_for, text.use, 29},
+                          {words.block, text.block, 9},
+                          {words.issued, text.issued, 15},
+                          {words.drawn_by, text.drawn_by, 14},
+                          {words.scale, scale, 5},
+                          {words.sheet, of, 9}};
   Pad pad(Role::Paragraph, std::string(words.job));
   pad.box(page.block, {Pen::Medium});
   Micrometres left = page.block.left;
   for (const Field& field : fields) {
     const Micrometres width = page.block.width() / 100 * field.share;
     if (left > page.block.left) pad.line({left, page.block.bottom}, {left, page.block.top});
-    pad.write({left + 2'000, page.block.top - 4'000}, std::string(field.caption), kCaption);
+    pad.write({left + 2'000, page.block.top - 3'700}, std::string(field.caption), kCaption);
     const Setting value = fitting_name(text.names, field.value, {width - 3'000, kSmallText + line_pitch(kSmallText)},
                                        kValue, kDrawingHeights);
-    write_setting(pad, {left + 2'000, page.block.bottom + 4'200}, value);
+    write_setting(pad, {left + 2'000, page.block.bottom + 3'900}, value);
     left += width;
   }
   return std::move(pad).take();
@@ -54,7 +61,7 @@ void add_ticks(Pad& pad, Point origin, Micrometres length, int count, int number
 }
 
 // Six inches above the line, 150 mm below it: lay a tape on it to see whether the printer kept the size.
-Group print_ruler(const Page& page, const Words& words) {
+Group print_ruler(const Page& page, const words::SheetWords& words) {
   Pad pad(Role::Figure, std::string(words.print_ruler));
   const Point origin{page.ruler.left + 2'000, page.ruler.bottom + 7'000};
   pad.line(origin, {origin.x + kSixInches, origin.y}, {Pen::Medium});
@@ -67,19 +74,34 @@ Group print_ruler(const Page& page, const Words& words) {
   return std::move(pad).take();
 }
 
-Group caution_block(const Page& page, const FrameText& text, const Words& words) {
-  const Lettering head{kSmallText, Weight::Bold, Anchor::Middle, Ink::Black, 1};
+constexpr Micrometres kCautionDrop = 1'200 + kSmallText;  // from the block's top to its first baseline
+
+void write_caution(Pad& pad, const Area& box, Micrometres left, const std::string& caution) {
   const Lettering body{kSmallText, Weight::Regular, Anchor::Start, Ink::Black, 0};
+  Micrometres y = box.top - kCautionDrop;
+  for (const std::string& line : wrapped(caution, box.right - left - 1'500, body)) {
+    pad.write({left, y}, line, body);
+    y -= kCautionPitch;
+  }
+}
+
+Group caution_beside_ruler(const Page& page, const FrameText& text, const words::SheetWords& words) {
+  const Lettering head{kSmallText, Weight::Bold, Anchor::Middle, Ink::Black, 1};
   Pad pad(Role::Paragraph, std::string(words.caution));
   pad.box(page.caution, {Pen::Medium});
   pad.write({page.caution.left + 4'200, page.caution.centre().y}, std::string(words.caution), head);
   pad.line({page.caution.left + 6'000, page.caution.bottom}, {page.caution.left + 6'000, page.caution.top});
-  const Micrometres left = page.caution.left + 7'500;
-  Micrometres y = page.caution.top - 1'200 - kSmallText;
-  for (const std::string& line : wrapped(text.caution, page.caution.right - left - 1'500, body)) {
-    pad.write({left, y}, line, body);
-    y -= kCautionPitch;
-  }
+  write_caution(pad, page.caution, page.caution.left + 7'500, text.caution);
+  return std::move(pad).take();
+}
+
+Group caution_across(const Page& page, const FrameText& text, const words::SheetWords& words) {
+  const Area& box = page.wide_caution;
+  Pad pad(Role::Paragraph, std::string(words.caution));
+  pad.box(box, {Pen::Medium});
+  pad.write({box.left + 1'500, box.top - kCautionDrop}, std::string(words.caution), {kSmallText, Weight::Bold});
+  pad.line({box.left + kCautionName, box.bottom}, {box.left + kCautionName, box.top});
+  write_caution(pad, box, box.left + kCautionName + 1'500, text.caution);
   return std::move(pad).take();
 }
 
@@ -151,14 +173,16 @@ Page page_of(Paper paper) {
   page.caution = {page.ruler.right + 2'000, low, page.margin.right, low + kRulerHigh};
   page.title = {page.margin.left, page.margin.top - kTitleHigh, page.margin.right, page.margin.top};
   page.drawing = {page.margin.left, low + kRulerHigh + kGap, page.margin.right, page.title.bottom};
+  page.wide_caution = {page.margin.left, low, page.margin.right, low + kWideCautionHigh};
+  page.list = {page.margin.left, page.wide_caution.top + kGap, page.margin.right, page.title.bottom};
   return page;
 }
 
-std::vector<Group> frame_of(const Page& page, const FrameText& text, const Words& words, Tape tape) {
+std::vector<Group> frame_of(const Page& page, const FrameText& text, const words::SheetWords& words, Tape tape) {
   std::vector<Group> groups{sheet_title(page, text)};
   if (text.scale) groups.push_back(scale_bar(page, *text.scale, tape));
-  groups.push_back(print_ruler(page, words));
-  groups.push_back(caution_block(page, text, words));
+  if (text.scale) groups.push_back(print_ruler(page, words));
+  groups.push_back(text.scale ? caution_beside_ruler(page, text, words) : caution_across(page, text, words));
   groups.push_back(title_block(page, text, words));
   return groups;
 }

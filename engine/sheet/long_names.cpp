@@ -15,9 +15,10 @@ Table names_table(const Context& context) {
 
 constinit const SheetKind kNamesSheet{
     .name = "names",
+    .purpose = &words::SheetWords::purpose_names,
     .caution = {"engineer"},
     .table = names_table,
-    .note = &Words::names_note,
+    .note = &words::SheetWords::names_note,
 };
 
 }  // namespace stringcourse::sheet

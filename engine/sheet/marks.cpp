@@ -1,7 +1,8 @@
 // Each wall's next course and the one after it: marks, what they mark, what was read, the next joints.
 #include <algorithm>
 
-#include "setout/places.hpp"
+#include "bond/layout_parts.hpp"
+#include "measure/digits.hpp"
 #include "sheet/hook_words.hpp"
 #include "sheet/mark_words.hpp"
 #include "sheet/registry.hpp"
@@ -15,7 +16,7 @@ using laying::WallMark;
 using setout::MarkKind;
 
 /// What a run of units ends at.
-std::string_view end_text(const Words& words, RunEnd end) {
+std::string_view end_text(const words::SheetWords& words, RunEnd end) {
   switch (end) {
     case RunEnd::ThroughCorner:
     case RunEnd::ButtCorner: return words.mark_corner;
@@ -32,23 +33,23 @@ std::string_view end_text(const Words& words, RunEnd end) {
 }
 
 std::string what_text(const Context& context, const CourseAsLaid& course, const WallMark& mark) {
-  const Words& words = context.words;
+  const words::SheetWords& words = context.words;
   const auto opening = [&] { return context.building.openings[static_cast<std::size_t>(mark.mark.opening)].name; };
   switch (mark.mark.kind) {
-    case MarkKind::NearJamb: return fill_in(words.mark_near_jamb, {opening()});
-    case MarkKind::FarJamb: return fill_in(words.mark_far_jamb, {opening()});
+    case MarkKind::NearJamb: return words::fill_in(words.mark_near_jamb, {opening()});
+    case MarkKind::FarJamb: return words::fill_in(words.mark_far_jamb, {opening()});
     case MarkKind::JointNearEdge: return std::string(words.mark_near_edge);
     case MarkKind::JointFarEdge: return std::string(words.mark_far_edge);
     case MarkKind::BarCentre: return std::string(words.mark_bar);
     case MarkKind::BlockEnd: break;
   }
   const RunAsLaid& run = course.runs[static_cast<std::size_t>(mark.run)];
-  std::string text = fill_in(words.mark_unit, {number_text(mark.mark.piece)});
+  std::string text = words::fill_in(words.mark_unit, {number_text(mark.mark.piece)});
   if (mark.units == run.pieces) {
-    const auto runs = setout::runs_in(context.layout, course.wall, course.course);
+    const auto runs = bond::runs_in(context.layout, course.wall, course.course);
     const auto index = static_cast<std::size_t>(mark.run);
     const RunEnd end = index < runs.size() ? runs[index].at_end : RunEnd::Jamb;
-    text = fill_in(words.mark_end_unit, {number_text(mark.mark.piece), std::string(end_text(words, end))});
+    text = words::fill_in(words.mark_end_unit, {number_text(mark.mark.piece), std::string(end_text(words, end))});
   }
   return mark.closes ? text + "; " + std::string(words.mark_closes) : text;
 }
@@ -65,8 +66,9 @@ std::string next_joints(const Context& context, const CourseAsLaid& course, cons
       run.next.what == laying::Correction::What::Joints &&
       std::ranges::all_of(run.next.joints, [&](Length joint) { return joint == context.building.joint; });
   if (run.laid == 0 && as_designed && run.lost.empty()) return "";
-  std::string text = laying::next_text(run, context.tape());
-  for (const std::string& lost : run.lost) text += "; loses " + lost;
+  std::string text = context.told(laying::next_said(run));
+  for (const laying::Lost& lost : run.lost)
+    text += words::fill_in(context.words.mark_loses, {context.told(laying::lost_said(lost))});
   return text;
 }
 
@@ -77,12 +79,13 @@ bool is_shown(const WallMark& mark) {
 }
 
 void add_course(Table& table, const Context& context, const CourseAsLaid& course) {
-  const Words& words = context.words;
-  std::string heading = fill_in(words.mark_course, {context.wall(course.wall).name, number_text(course.course),
-                                                    hook_text(context.building, course.wall, words),
-                                                    face_text(context.building, course.wall, words)});
+  const words::SheetWords& words = context.words;
+  std::string heading = words::fill_in(words.mark_course, {context.wall(course.wall).name, number_text(course.course),
+                                                           hook_text(context.building, course.wall, words),
+                                                           face_text(context.building, course.wall, words)});
   if (!course.runs.empty() && course.runs.front().closing)
-    heading += "; " + fill_in(words.marks_one_joint, {tape_text(course.runs.front().closing->joint, context.tape())});
+    heading +=
+        "; " + words::fill_in(words.marks_one_joint, {tape_text(course.runs.front().closing->joint, context.tape())});
   table.add_heading(heading);
   int run = -1;
   for (const WallMark& mark : course.marks) {
@@ -95,16 +98,13 @@ void add_course(Table& table, const Context& context, const CourseAsLaid& course
 }
 
 Table marks_table(const Context& context) {
-  const Words& words = context.words;
-  Table table = new_table(context.page.drawing.width(), words.title_marks,
-                          {{"", 5},
-                           {words.mark, 26},
-                           {words.mark_is, 29},
-                           {words.mark_found, 16},
-                           {words.mark_next, 24}},
-                          kText);
+  const words::SheetWords& words = context.words;
+  Table table =
+      new_table(context.page.drawing.width(), words.title_marks,
+                {{"", 5}, {words.mark, 26}, {words.mark_is, 29}, {words.mark_found, 16}, {words.mark_next, 24}}, kText);
   table.pencil_boxes = table.whole_groups = true;
-  if (!context.answer.laid) return table;
+  // As long as nothing is laid, the boxes of the strips are what is read into.
+  if (!context.answer.laid || context.answer.job.laid.empty()) return table;
   for (const CourseAsLaid& course : context.answer.laid->at_hand) add_course(table, context, course);
   return table;
 }
@@ -114,9 +114,10 @@ Table marks_table(const Context& context) {
 constinit const SheetKind kMarksSheet{
     .name = "marks",
     .hold_point = HoldPoint::FirstCourse,
+    .purpose = &words::SheetWords::purpose_marks,
     .caution = {"wet-cement"},
     .table = marks_table,
-    .note = &Words::marks_note,
+    .note = &words::SheetWords::marks_note,
 };
 
 }  // namespace stringcourse::sheet

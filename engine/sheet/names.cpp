@@ -2,15 +2,17 @@
 
 #include <algorithm>
 
+#include "measure/digits.hpp"
 #include "paper/scale.hpp"
 
 namespace stringcourse::sheet {
 namespace {
 
-constexpr Micrometres kShortName = 7'500;        // so narrow a name has room everywhere
-constexpr Micrometres kOpeningName = 14'000;     // and this in a wide opening
-constexpr Micrometres kSentenceName = 45'000;    // so wide a one stands in sentences
-constexpr TextRoom kTitleField{46'000, 7'000};   // the narrowest of the title block
+constexpr Micrometres kShortName = 7'500;       // so narrow a name has room everywhere
+constexpr Micrometres kOpeningName = 14'000;    // and this in a wide opening
+constexpr Micrometres kSentenceName = 45'000;   // so wide a one stands in sentences
+constexpr TextRoom kTitleField{32'500, 7'000};  // the narrowest of the title block that holds a text of the job's
+constexpr TextRoom kBlockField{15'000, 7'000};  // and of a series, with how many more there are
 
 Micrometres width_of(const std::string& name) { return text_width(name, kSmallText, Weight::Bold); }
 
@@ -30,6 +32,7 @@ std::vector<LongName> long_names(const Building& building, const TitleNames& tit
   for (const std::string* name : {&title.job, &title.issued, &title.drawn_by}) {
     add(*name, !name->empty() && !set_in(*name, kTitleField, {}, kDrawingHeights));
   }
+  for (const Series& series : building.series) add(series.id, !set_in(series.id, kBlockField, {}, kDrawingHeights));
   const auto add_wall = [&](const std::string& name) { add(name, width_of(name) > kShortName); };
   for (const Corner& corner : building.corners) add_wall(corner.name);
   for (const Wall& wall : building.walls) {

@@ -7,13 +7,13 @@
 
 #include "paper/pad.hpp"
 #include "sheet/on_paper.hpp"
-#include "sheet/words.hpp"
 #include "walls/building.hpp"
+#include "words/sheet_words.hpp"
 
 namespace stringcourse::sheet {
 
 struct LongName {
-  std::string key;   // "(3)"
+  std::string key;  // "(3)"
   std::string name;
 };
 struct TitleNames {

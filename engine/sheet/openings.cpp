@@ -7,10 +7,10 @@ namespace stringcourse::sheet {
 namespace {
 
 std::string size_text(const Context& context, Length width, Length height) {
-  return fill_in(context.words.opening_size, {height_text(context, width), height_text(context, height)});
+  return words::fill_in(context.words.opening_size, {height_text(context, width), height_text(context, height)});
 }
 
-std::string use_text(const Words& words, OpeningUse use) {
+std::string use_text(const words::SheetWords& words, OpeningUse use) {
   switch (use) {
     case OpeningUse::Door: return std::string(words.use_door);
     case OpeningUse::Overhead: return std::string(words.use_overhead);
@@ -24,7 +24,7 @@ std::string use_text(const Words& words, OpeningUse use) {
 std::string packed_text(const Context& context, const ResolvedOpening& opening) {
   std::vector<std::string> parts;
   const auto add = [&](std::string_view words, Length packing) {
-    if (packing > Length()) parts.push_back(fill_in(words, {height_text(context, packing)}));
+    if (packing > Length()) parts.push_back(words::fill_in(words, {height_text(context, packing)}));
   };
   add(context.words.packed_each_side, opening.packing_each_side);
   add(context.words.packed_head, opening.packing_head);
@@ -33,18 +33,18 @@ std::string packed_text(const Context& context, const ResolvedOpening& opening) 
 
 void add_opening(Table& table, const Context& context, const std::vector<supply::LintelAsLaid>& lintels,
                  std::size_t index) {
-  const Words& words = context.words;
+  const words::SheetWords& words = context.words;
   const Tape tape = context.tape();
   const ResolvedOpening& opening = context.building.openings[index];
   const Wall& wall = context.wall(opening.wall);
   const bool floor = opening.first_course <= 1 && opening.use != OpeningUse::Window;
-  const std::string size = fill_in(words.wide, {both_forms(opening.width(), tape)}) + "\n" +
-                           fill_in(words.high, {both_forms(opening.height(), tape)});
-  const std::string jambs = fill_in(words.from_named, {hook_text(context.building, opening.wall, words)}) + "\n" +
-                            both_forms(opening.from.distance_from_start(), tape) + "\n" +
+  const std::string size = words::fill_in(words.wide, {both_forms(opening.width(), tape)}) + "\n" +
+                           words::fill_in(words.high, {both_forms(opening.height(), tape)});
+  const std::string jambs = words::fill_in(words.from_named, {hook_text(context.building, opening.wall, words)}) +
+                            "\n" + both_forms(opening.from.distance_from_start(), tape) + "\n" +
                             both_forms(opening.to.distance_from_start(), tape);
-  const std::string heights = fill_in(floor ? words.floor : words.sill, {both_forms(opening.underside, tape)}) + "\n" +
-                              fill_in(words.head, {both_forms(opening.soffit, tape)});
+  const std::string heights = words::fill_in(floor ? words.floor : words.sill, {both_forms(opening.underside, tape)}) +
+                              "\n" + words::fill_in(words.head, {both_forms(opening.soffit, tape)});
   const std::string asked =
       opening.asked_width > Length() ? size_text(context, opening.asked_width, opening.asked_height) : "";
   const supply::LintelAsLaid* placed = lintel_over(lintels, index);
@@ -54,26 +54,35 @@ void add_opening(Table& table, const Context& context, const std::vector<supply:
                  asked + packed_text(context, opening), lintel});
 }
 
-Table opening_schedule(const Context& context) {
-  const Words& words = context.words;
+Table opening_schedule_in(const Context& context, Micrometres height_of_text) {
+  const words::SheetWords& words = context.words;
   Table table = new_table(context.page.drawing.width(), words.title_openings,
-                          {{words.opening, 10}, {words.masonry_opening, 17}, {words.from_corner, 17},
-                           {words.underside, 19}, {words.asked, 13}, {words.lintel, 24}},
-                          kText);
+                          {{words.opening, 10},
+                           {words.masonry_opening, 17},
+                           {words.from_corner, 17},
+                           {words.underside, 19},
+                           {words.asked, 13},
+                           {words.lintel, 24}},
+                          height_of_text);
   const auto& lintels = context.answer.lintels;
   for (std::size_t index = 0; index < context.building.openings.size(); ++index)
     add_opening(table, context, lintels, index);
   return table;
 }
 
+Table opening_schedule(const Context& context) { return opening_schedule_in(context, kText); }
+Table small_schedule(const Context& context) { return opening_schedule_in(context, kSmallText); }
+
 }  // namespace
 
 constinit const SheetKind kOpeningsSheet{
     .name = "openings",
     .hold_point = HoldPoint::Lintels,
-    .caution = {"shores", &Words::caution_lintel},
+    .purpose = &words::SheetWords::purpose_openings,
+    .caution = {"shores", &words::SheetWords::caution_lintel},
     .table = opening_schedule,
-    .note = &Words::schedule_note,
+    .small_table = small_schedule,
+    .note = &words::SheetWords::schedule_note,
 };
 
 }  // namespace stringcourse::sheet

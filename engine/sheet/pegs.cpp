@@ -144,7 +144,7 @@ void draw_ellipse(Pad& pad, const PegMove& move, Point at, Scale scale) {
 
 void draw_moves(Pad& pad, const Context& context, const TapeAsFound& tape, const std::vector<Point>& points,
                 Placer& lettered, Scale scale) {
-  const Words& words = context.words;
+  const words::SheetWords& words = context.words;
   Point middle{0, 0};
   for (const Point& point : points)
     middle.x += point.x / static_cast<Micrometres>(points.size()),
@@ -155,9 +155,9 @@ void draw_moves(Pad& pad, const Context& context, const TapeAsFound& tape, const
     const bool held = move.corner == tape.held;
     if (!held) draw_ellipse(pad, move, at, scale);
     if (!held && !move.within_doubt) draw_move(pad, move, at);
-    const std::string text = held               ? std::string(words.found_held)
+    const std::string text = held                ? std::string(words.found_held)
                              : move.within_doubt ? std::string(words.found_leave)
-                                                 : ground::move_text(context.building, move);
+                                                 : context.told(ground::move_said(context.building, move));
     write_where_free(
         pad, lettered, text,
         {kText, Weight::Bold, at.x < middle.x ? Anchor::Start : Anchor::End, held ? Ink::Black : Ink::Blue, 0},
@@ -191,9 +191,7 @@ Group draw_pegs_sheet(const Context& context, const PlannedSheet& sheet) {
   return draw_found_plan(context, context.page.drawing, *sheet.scale);
 }
 
-bool was_taped(const Context& context) {
-  return context.has_readings() && !context.answer.found.tape.lines.empty();
-}
+bool was_taped(const Context& context) { return context.has_readings() && !context.answer.found.tape.lines.empty(); }
 
 Drawing pegs_drawing(const Context& context, SheetName name, int) {
   BarePlan bare = bare_plan(context.building, std::move(name));
@@ -204,7 +202,7 @@ Drawing pegs_drawing(const Context& context, SheetName name, int) {
 constinit const DrawingKind kPegsDrawing{
     .name = "pegs",
     .has = [](const Context& context, int) { return context.has_readings(); },
-    .title = [](const Building&, const Words& words, int) { return std::string(words.title_found_plan); },
+    .title = [](const Building&, const words::SheetWords& words, int) { return std::string(words.title_found_plan); },
     .draw = pegs_drawing,
 };
 
@@ -213,6 +211,7 @@ constinit const DrawingKind kPegsDrawing{
 constinit const SheetKind kPegsSheet{
     .name = "pegs",
     .hold_point = HoldPoint::FirstCourse,
+    .purpose = &words::SheetWords::purpose_pegs,
     .caution = {"engineer"},
     .applies = was_taped,
     .sheets = pegs_sheet,

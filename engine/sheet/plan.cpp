@@ -4,10 +4,11 @@
 #include <algorithm>
 #include <optional>
 
+#include "bond/layout_parts.hpp"
+#include "measure/digits.hpp"
 #include "paper/placing.hpp"
 #include "setout/cleanouts.hpp"
 #include "setout/corner_sets.hpp"
-#include "setout/places.hpp"
 
 namespace stringcourse::sheet {
 namespace {
@@ -32,7 +33,7 @@ constexpr Way right_of(Way way) { return {way.y, -way.x}; }
 
 struct PlanView {
   Scale scale;
-  Point origin;    // paper point of `base`
+  Point origin;  // paper point of `base`
   PlanPoint base;
   Point at(PlanPoint point) const {
     return {origin.x + scale.paper(point.x - base.x), origin.y + scale.paper(point.y - base.y)};
@@ -73,10 +74,10 @@ void draw_corner_parts(Pad& pad, const Context& context, const PlanView& view, c
 
 // Where a unit's number goes: its middle, or moved off its bar. Nowhere if the bar stands in the middle.
 std::optional<Area> room_for_number(const PlanView& view, const Wall& wall, const setout::OnWall& extent,
-                                    const std::vector<setout::WallBar>& bars) {
+                                    const std::vector<bond::WallBar>& bars) {
   Length from = extent.from, to = extent.to;
   const Length middle = from + (to - from).half_down(), clear = Length::millimetres(45);
-  for (const setout::WallBar& bar : bars) {
+  for (const bond::WallBar& bar : bars) {
     if (bar.centre < from || bar.centre > to) continue;
     if (bar.centre > middle - clear && bar.centre < middle + clear) return std::nullopt;
     if (bar.centre < middle) from = bar.centre + clear;
@@ -92,7 +93,7 @@ void write_unit(Pad& pad, const Area& room, const Piece& piece, const std::strin
   const Micrometres along = std::max(room.width(), room.height()) - 400;
   const std::string whole = letter.empty() ? number : number + " " + letter;
   const std::string text = fits(whole, along, lettering) || letter.empty() ? whole : letter;
-  if (setout::is_saw_cut(piece) && fits(text, along, lettering)) {
+  if (bond::is_saw_cut(piece) && fits(text, along, lettering)) {
     const Micrometres half = text_width(text, kSmallText, Weight::Regular) / 2 + 300, high = kSmallText / 2 + 250;
     const bool level = room.width() >= room.height();
     const Point middle = room.centre();
@@ -103,12 +104,12 @@ void write_unit(Pad& pad, const Area& room, const Piece& piece, const std::strin
 }
 
 void draw_unit(Pad& pad, const Context& context, const PlanView& view, const Run& run, const Piece& piece,
-               const std::vector<setout::WallBar>& bars) {
+               const std::vector<bond::WallBar>& bars) {
   const Wall& wall = context.wall(run.wall);
   const setout::OnWall extent = setout::extent_of(context.building, run, piece);
   const Area box = view.box(wall, extent);
   const Exception exception = exception_of(piece);
-  Pad unit(Role::Figure, setout::piece_name(*context.as_named, run, piece));
+  Pad unit(Role::Figure, bond::piece_name(*context.as_named, run, piece));
   unit.box(box, {Pen::Thin}, exception.fill == Fill::None ? Fill::White : exception.fill);
   const auto room = room_for_number(view, wall, extent, bars);
   if (room && view.scale.denominator <= kSmallestNumbered.denominator) write_unit(unit, *room, piece, exception.mark);
@@ -118,9 +119,9 @@ void draw_unit(Pad& pad, const Context& context, const PlanView& view, const Run
 
 void draw_units(Pad& pad, const Context& context, const PlanView& view, int course) {
   for (std::size_t wall = 0; wall < context.building.walls.size(); ++wall) {
-    const auto bars = setout::bars_on_wall(context.building, context.layout, static_cast<int>(wall));
-    for (const Run& run : setout::runs_in(context.layout, static_cast<int>(wall), course)) {
-      for (const Piece& piece : setout::pieces_of(context.layout, run)) draw_unit(pad, context, view, run, piece, bars);
+    const auto bars = bond::bars_on_wall(context.building, context.layout, static_cast<int>(wall));
+    for (const Run& run : bond::runs_in(context.layout, static_cast<int>(wall), course)) {
+      for (const Piece& piece : bond::pieces_of(context.layout, run)) draw_unit(pad, context, view, run, piece, bars);
     }
   }
 }
@@ -153,8 +154,10 @@ void draw_cleanouts(Pad& pad, const Context& context, const PlanView& view, int 
     const Way way = way_of(wall.heading), right = right_of(way);
     const int inward = cleanout.outward ? 1 : -1;
     constexpr Micrometres kHalf = 900, kDeep = 1'100;
-    pad.area({{at.x - way.x * kHalf, at.y - way.y * kHalf}, {at.x + way.x * kHalf, at.y + way.y * kHalf},
-              {at.x + right.x * inward * kDeep, at.y + right.y * inward * kDeep}}, {Pen::Thin}, Fill::Black);
+    pad.area({{at.x - way.x * kHalf, at.y - way.y * kHalf},
+              {at.x + way.x * kHalf, at.y + way.y * kHalf},
+              {at.x + right.x * inward * kDeep, at.y + right.y * inward * kDeep}},
+             {Pen::Thin}, Fill::Black);
   }
 }
 
@@ -223,9 +226,34 @@ std::vector<DimensionPlace> dimension_places(const Context& context, const Wall&
   return places;
 }
 
-// Name and length of each side on a dimension line beside it: once for each side, clear of what is lettered so far.
-void draw_side_dimension(Pad& pad, Placer& placer, const Context& context, const PlanView& view, const Wall& wall) {
+/// A side's dimension line: between two points of a face, so far along or up the paper.
+struct DimensionLine {
+  Point a, b;
+  Micrometres line;
+  Point text;  // the middle of its text's foot
+};
+
+DimensionLine dimension_line(const PlanView& view, const Wall& wall, const DimensionPlace& place) {
   const Way in = right_of(way_of(wall.heading));
+  const Point a = view.at(plan_point(wall, Length(), place.face)),
+              b = view.at(plan_point(wall, wall.actual, place.face));
+  const Micrometres line = upright(wall) ? a.x - in.x * place.off : a.y - in.y * place.off;
+  return {a, b, line,
+          upright(wall) ? upright_dimension_text(a, b, line, kText) : level_dimension_text(a, b, line, kText)};
+}
+
+/// What a dimension's text covers, with a rim round it, clear of the corners: there the next side's begins.
+Area around_text(const PlanView& view, const Wall& wall, Point foot, const std::string& text) {
+  constexpr Micrometres kRimAlong = 2'500, kRimAcross = 1'550, kCorner = 4'500;
+  const Micrometres room = std::max(kText, view.scale.paper(wall.actual) - 2 * kCorner);
+  const Micrometres half = std::min(text_width(text, kText, Weight::Regular) + 2 * kRimAlong, room) / 2;
+  if (upright(wall)) return {foot.x - kText - kRimAcross, foot.y - half, foot.x + kRimAcross, foot.y + half};
+  return {foot.x - half, foot.y - kRimAcross, foot.x + half, foot.y + kText + kRimAcross};
+}
+
+// Name and length of each side on a dimension line beside it: once for each side, clear of what is lettered so far.
+// Where its text stands; where there is no room for one it would stand on the first line.
+Area draw_side_dimension(Pad& pad, Placer& placer, const Context& context, const PlanView& view, const Wall& wall) {
   const Micrometres room = view.scale.paper(wall.actual) - 3'000;
   Lettering lettering{kText, Weight::Regular, Anchor::Middle, Ink::Black, upright(wall) ? 1 : 0};
   const std::string length = tape_text(wall.actual, context.tape());
@@ -233,18 +261,15 @@ void draw_side_dimension(Pad& pad, Placer& placer, const Context& context, const
        {wall.name + "  " + both_forms(wall.actual, context.tape()), wall.name + "  " + length, length, wall.name}) {
     if (!fits(text, room, lettering)) continue;
     for (const DimensionPlace& place : dimension_places(context, wall)) {
-      const Point a = view.at(plan_point(wall, Length(), place.face)),
-                  b = view.at(plan_point(wall, wall.actual, place.face));
-      const Micrometres line = upright(wall) ? a.x - in.x * place.off : a.y - in.y * place.off;
-      const Point at =
-          upright(wall) ? upright_dimension_text(a, b, line, kText) : level_dimension_text(a, b, line, kText);
+      const auto [a, b, line, at] = dimension_line(view, wall, place);
       if (!placer.free_place(text, lettering, std::span(&at, 1))) continue;
       placer.take(text, lettering, at);
       pad.add(upright(wall) ? upright_dimension(a, b, line, text, {kText})
                             : level_dimension(a, b, line, text, {kText}));
-      return;
+      return around_text(view, wall, at, text);
     }
   }  // else its length stands in the table of sizes
+  return around_text(view, wall, dimension_line(view, wall, dimension_places(context, wall).front()).text, wall.name);
 }
 
 // Blue arrow at the start of each side: the way the side is walked and measured.
@@ -278,7 +303,7 @@ void draw_corner_arrow(Pad& pad, const Context& context, const PlanView& view, c
 
 void draw_corner_arrows(Pad& pad, const Context& context, const PlanView& view, int course) {
   for (std::size_t wall = 0; wall < context.building.walls.size(); ++wall) {
-    const auto runs = setout::runs_in(context.layout, static_cast<int>(wall), course);
+    const auto runs = bond::runs_in(context.layout, static_cast<int>(wall), course);
     if (runs.empty()) continue;
     draw_corner_arrow(pad, context, view, runs.front(), -1);
     draw_corner_arrow(pad, context, view, runs.back(), 1);
@@ -289,7 +314,7 @@ struct NamedEnd {
   Point at;
   Way outward;  // diagonal at corners, outward and along at free ends
   std::string name;
-  bool start;   // where the walk round the building begins
+  bool start;  // where the walk round the building begins
 };
 
 void draw_named_end(Pad& pad, Placer& placer, const Context& context, const NamedEnd& end) {
@@ -396,18 +421,24 @@ Point step_along(const Wall& wall) {
 }
 
 Group draw_plan(const Context& context, int course, PlanDetail detail, const Area& room, Scale scale) {
+  return drawn_plan(context, course, detail, room, scale).group;
+}
+
+DrawnPlan drawn_plan(const Context& context, int course, PlanDetail detail, const Area& room, Scale scale) {
   const PlanView view = view_of(context.building, room, scale);
-  Pad pad(Role::Figure, fill_in(context.words.title_plan, {number_text(course)}));
+  Pad pad(Role::Figure, words::fill_in(context.words.title_plan, {number_text(course)}));
   if (detail == PlanDetail::Units) draw_units(pad, context, view, course);
   else draw_walls(pad, context, view, course);
   draw_cleanouts(pad, context, view, course);
   draw_bars(pad, context, view, course);
   const std::vector<NamedEnd> ends = named_ends(context, view);
   Placer placer(pad.so_far(), room);
+  std::vector<Area> lengths;
   for (const NamedEnd& end : ends) draw_named_end(pad, placer, context, end);
   for (const Wall& wall : context.building.walls) {
+    lengths.emplace_back();
     if (wall.interior) continue;
-    draw_side_dimension(pad, placer, context, view, wall);
+    lengths.back() = draw_side_dimension(pad, placer, context, view, wall);
     if (detail == PlanDetail::Walls) draw_order_arrow(pad, view, wall);
   }
   for (const NamedEnd& end : ends) {
@@ -421,7 +452,7 @@ Group draw_plan(const Context& context, int course, PlanDetail detail, const Are
     if (wall.interior) draw_interior_name(pad, placer, context, view, wall);
   }
   draw_opening_names(pad, placer, context, view, course);
-  return std::move(pad).take();
+  return {std::move(pad).take(), std::move(lengths)};
 }
 
 }  // namespace stringcourse::sheet

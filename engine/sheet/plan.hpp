@@ -28,6 +28,14 @@ inline constexpr Scale kLargestPlan{30};
                             Length to);
 /// The step on paper, x and y, along a wall.
 [[nodiscard]] Point step_along(const Wall& wall);
+/// A plan, and for each wall where its length is lettered on it: around that text; of interior walls nothing.
+struct DrawnPlan {
+  Group group;
+  std::vector<Area> lengths;
+};
+[[nodiscard]] DrawnPlan drawn_plan(const Context& context, int course, PlanDetail detail, const Area& room,
+                                   Scale scale);
+/// Just the plan.
 [[nodiscard]] Group draw_plan(const Context& context, int course, PlanDetail detail, const Area& room, Scale scale);
 
 }  // namespace stringcourse::sheet

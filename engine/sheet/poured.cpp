@@ -1,5 +1,7 @@
 #include "sheet/poured.hpp"
 
+#include "measure/digits.hpp"
+
 namespace stringcourse::sheet {
 namespace {
 
@@ -11,7 +13,7 @@ std::string place_text(const Context& context, Length along) {
 std::string off_text(const Context& context, const Wall& wall, Length off) {
   if (rounded_to(magnitude(off), tape_step(context.tape())) == Length()) return {};
   const std::string& way = off < Length() ? wall.start_name : wall.end_name;
-  return fill_in(context.words.poured_off, {tape_text(magnitude(off), context.tape()), way});
+  return words::fill_in(context.words.poured_off, {tape_text(magnitude(off), context.tape()), way});
 }
 
 /// A row's name, and all that is said of it where the list's places stand.
@@ -19,18 +21,19 @@ std::vector<std::string> row_of(const std::string& name, std::string told) { ret
 
 /// One dowel of which something differs; no cells where nothing does.
 std::vector<std::string> row_of(const Context& context, const steel::DowelNow& now) {
-  const Words& words = context.words;
+  const words::SheetWords& words = context.words;
   const steel::Dowel& poured = context.answer.dowels[now.dowel];
   const Wall& wall = context.wall(poured.wall);
   const std::string name = wall.name + " " + number_text(poured.number);
   const Length stands = now.found.value_or(poured.along);
   const bool moved = now.found && !off_text(context, wall, *now.found - poured.along).empty();
-  const std::string found = moved ? fill_in(words.poured_found, {place_text(context, *now.found)}) : std::string();
+  const std::string found =
+      moved ? words::fill_in(words.poured_found, {place_text(context, *now.found)}) : std::string();
   const std::string before = moved ? found + "; " : std::string();
   if (!now.bar) return row_of(name, before + std::string(words.poured_no_bar));
   const std::string off = off_text(context, wall, *now.bar - stands);
   if (off.empty()) return moved ? row_of(name, found) : std::vector<std::string>{};
-  return row_of(name, before + fill_in(words.poured_bar, {place_text(context, *now.bar)}) + ", " + off);
+  return row_of(name, before + words::fill_in(words.poured_bar, {place_text(context, *now.bar)}) + ", " + off);
 }
 
 }  // namespace

@@ -1,7 +1,8 @@
 // What is sawn, where it goes, and which cuts share a unit.
 #include <algorithm>
 
-#include "setout/places.hpp"
+#include "bond/layout_parts.hpp"
+#include "measure/digits.hpp"
 #include "setout/saw_list.hpp"
 #include "sheet/registry.hpp"
 
@@ -12,15 +13,15 @@ namespace {
 constexpr std::size_t kPlacesInARow = 400;
 
 void add_saw_group(Table& table, const Context& context, const setout::SawGroup& group, std::size_t number) {
-  const Words& words = context.words;
+  const words::SheetWords& words = context.words;
   for (std::size_t first = 0; first < group.places.size(); first += kPlacesInARow) {
     std::string places;
     const std::size_t last = std::min(group.places.size(), first + kPlacesInARow);
     for (std::size_t index = first; index < last; ++index) {
       const setout::SawPlace& place = group.places[index];
       if (!places.empty()) places += ", ";
-      places += setout::piece_name(context.building, context.layout.runs[static_cast<std::size_t>(place.run)],
-                                   context.layout.pieces[place.piece]);
+      places += bond::piece_name(context.building, context.layout.runs[static_cast<std::size_t>(place.run)],
+                                 context.layout.pieces[place.piece]);
       places += '(';
       places += place.cut == CutEnd::End ? words.factory_start : words.factory_end;
       places += ')';
@@ -38,12 +39,16 @@ void add_saw_group(Table& table, const Context& context, const setout::SawGroup&
 }
 
 Table saw_table(const Context& context) {
-  const Words& words = context.words;
-  Table table = new_table(
-      context.page.drawing.width(), words.title_saw,
-      {{"", 3}, {words.cut_key, 6}, {words.piece_length, 18}, {words.pieces, 8, Anchor::End},
-       {words.cut_from, 16}, {words.offcut, 10}, {words.places, 39}},
-      kText);
+  const words::SheetWords& words = context.words;
+  Table table = new_table(context.page.drawing.width(), words.title_saw,
+                          {{"", 3},
+                           {words.cut_key, 6},
+                           {words.piece_length, 18},
+                           {words.pieces, 8, Anchor::End},
+                           {words.cut_from, 16},
+                           {words.offcut, 10},
+                           {words.places, 39}},
+                          kText);
   table.pencil_boxes = true;
   std::size_t number = 0;
   for (const setout::SawGroup& group : context.answer.saw_list.groups) {
@@ -53,25 +58,26 @@ Table saw_table(const Context& context) {
 }
 
 std::string saw_note(const Context& context) {
-  const Words& words = context.words;
+  const words::SheetWords& words = context.words;
   const setout::SawList& list = context.answer.saw_list;
   std::string pairs;
   for (const setout::SawPair& pair : list.pairs) {
     const auto& first = list.groups[static_cast<std::size_t>(pair.first)];
     const auto& second = list.groups[static_cast<std::size_t>(pair.second)];
     if (!pairs.empty()) pairs += "; ";
-    pairs += fill_in(words.pairs_with, {tape_text(first.length, context.tape()), number_text(pair.units),
-                                        tape_text(second.length, context.tape())});
+    pairs += words::fill_in(words.pairs_with, {tape_text(first.length, context.tape()), number_text(pair.units),
+                                               tape_text(second.length, context.tape())});
   }
   if (!pairs.empty()) pairs += '.';
-  return fill_in(words.saw_rule, {tape_text(setout::saw_kerf(context.tape()), context.tape()), pairs});
+  return words::fill_in(words.saw_rule, {tape_text(setout::saw_kerf(context.tape()), context.tape()), pairs});
 }
 
 }  // namespace
 
 constinit const SheetKind kSawListSheet{
     .name = "saw-list",
-    .caution = {"saw-dust", &Words::caution_saw},
+    .purpose = &words::SheetWords::purpose_saw,
+    .caution = {"saw-dust", &words::SheetWords::caution_saw},
     .table = saw_table,
     .made_note = saw_note,
 };

@@ -1,5 +1,6 @@
 #include "sheet/sides.hpp"
 
+#include "measure/digits.hpp"
 #include "sheet/registry.hpp"
 #include "sheet/summary.hpp"
 #include "supply/counts.hpp"
@@ -7,10 +8,9 @@
 namespace stringcourse::sheet {
 
 Table side_sizes_table(const Context& context, Micrometres width, Micrometres height_of_text) {
-  const Words& words = context.words;
+  const words::SheetWords& words = context.words;
   Table table = new_table(width, words.sizes,
-                          {{words.side, 15}, {words.nominal, 24}, {words.actual, 44},
-                           {words.units, 17, Anchor::End}},
+                          {{words.side, 15}, {words.nominal, 24}, {words.actual, 44}, {words.units, 17, Anchor::End}},
                           height_of_text);
   for (std::size_t wall = 0; wall < context.building.walls.size(); ++wall) {
     const supply::Counts counts = supply::count_units_of_wall(context.building, context.layout, static_cast<int>(wall));
@@ -23,6 +23,7 @@ Table side_sizes_table(const Context& context, Micrometres width, Micrometres he
 
 constinit const SheetKind kSidesSheet{
     .name = "sides",
+    .purpose = &words::SheetWords::purpose_sides,
     .caution = {"engineer"},
     .applies = [](const Context& context) { return !summary_holds_sides(context); },
     .table = [](const Context& context) { return side_sizes_table(context, context.page.drawing.width(), kText); },

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "measure/digits.hpp"
 #include "setout/cleanouts.hpp"
 #include "setout/laying_order.hpp"
 #include "sheet/strip_parts.hpp"
@@ -9,36 +10,24 @@
 namespace stringcourse::sheet {
 namespace {
 
-constexpr Micrometres kEndRoom = 14'000;    // at each end: what the end is
-constexpr Micrometres kAboveInches = 55'000, kAboveMillimetres = 48'000;  // numbers, leaders and labels over the strip
+constexpr Micrometres kEndRoom = 14'000;  // at each end: what the end is
 constexpr Micrometres kArrow = 11'000;
 
 constexpr Lettering kSmall{kSmallText, Weight::Regular, Anchor::Middle, Ink::Black, 0};
 
-Strip strip_of(const Context& context, int wall, int course, const Part& part, Scale scale) {
-  const Area room = context.page.drawing;
-  const Micrometres wide = scale.paper(part.to) - scale.paper(part.from);
-  Strip strip{context,
-              wall,
-              course,
-              part,
-              scale,
-              {scale, 0, part.from},
-              0,
-              0,
-              0,
-              {},
-              setout::bars_on_wall(context.building, context.layout, wall)};
-  strip.view.right = room.centre().x + wide / 2;
-  strip.thick = scale.paper(context.building.series_of(context.wall(wall)).thickness);
-  const Micrometres above = context.tape() == Tape::Inches ? kAboveInches : kAboveMillimetres;
-  strip.face = room.top - above - strip.thick;
-  strip.frame = {strip.view.right - wide, room.bottom, strip.view.right, room.top};
+Strip strip_of(const Context& context, const Band& band, Scale scale, const Area& room) {
+  const Part& part = band.part;
+  const Micrometres wide = scale.paper(part.to) - scale.paper(part.from), right = room.centre().x + wide / 2;
+  Strip strip{context, room, band.wall, band.course, part, scale, {scale, right, part.from}};
+  strip.thick = scale.paper(context.building.series_of(context.wall(band.wall)).thickness);
+  strip.face = room.bottom + kUnderStrip;
+  strip.frame = {right - wide, room.bottom, right, room.top};
+  strip.bars = bond::bars_on_wall(context.building, context.layout, band.wall);
   return strip;
 }
 
 bool holds_bar(const Strip& strip, Length from, Length to) {
-  return std::any_of(strip.bars.begin(), strip.bars.end(), [&](const setout::WallBar& bar) {
+  return std::any_of(strip.bars.begin(), strip.bars.end(), [&](const bond::WallBar& bar) {
     return stands_in(strip, bar) && bar.centre > from && bar.centre < to;
   });
 }
@@ -67,8 +56,8 @@ void draw_cells(Pad& pad, const Strip& strip, const Piece& piece, const Area& bo
   const Series& series = strip.context.building.series_of(strip.context.wall(strip.wall));
   const Micrometres low = strip.face + strip.scale.paper(extent.shallow + series.face_shell),
                     high = strip.face + strip.scale.paper(extent.deep - series.face_shell);
-  const bool cut = setout::is_saw_cut(piece);
-  for (const CellSpan& cell : setout::cells_of(series, piece)) {
+  const bool cut = bond::is_saw_cut(piece);
+  for (const CellSpan& cell : bond::cells_of(series, piece)) {
     const Length start = piece.start.nearest_nanometre();
     const bool barred = holds_bar(strip, start + cell.from, start + cell.to);
     if (cut && !barred) continue;
@@ -99,22 +88,22 @@ Group draw_unit(const Strip& strip, const Run& run, const Piece& piece) {
   const Context& context = strip.context;
   const setout::OnWall extent = setout::extent_of(context.building, run, piece);
   const Area box = strip.box(extent);
-  Pad pad(Role::Figure, setout::piece_name(*context.as_named, run, piece));
+  Pad pad(Role::Figure, bond::piece_name(*context.as_named, run, piece));
   if (box.empty()) return std::move(pad).take();
   const Exception exception = exception_of(piece);
-  const bool cut = setout::is_saw_cut(piece);
+  const bool cut = bond::is_saw_cut(piece);
   pad.box(box, {Pen::Medium}, exception.fill == Fill::None ? Fill::White : exception.fill);
   draw_cells(pad, strip, piece, box, extent);
   if (cut) write_cut_length(pad, strip, piece, box);
-  const bool far_end_shown = strip.part.holds(setout::far_end(piece).nearest_nanometre());
+  const bool far_end_shown = strip.part.holds(bond::far_end(piece).nearest_nanometre());
   const std::string letter = cut ? cut_mark(context, context.wall(strip.wall).series, piece) : exception.mark;
   if (far_end_shown) write_number(pad, strip, box, piece, letter);
   return std::move(pad).take();
 }
 
 void draw_units(Pad& pad, const Strip& strip) {
-  for (const Run& run : setout::runs_in(strip.context.layout, strip.wall, strip.course)) {
-    for (const Piece& piece : setout::pieces_of(strip.context.layout, run)) {
+  for (const Run& run : bond::runs_in(strip.context.layout, strip.wall, strip.course)) {
+    for (const Piece& piece : bond::pieces_of(strip.context.layout, run)) {
       Group unit = draw_unit(strip, run, piece);
       if (!unit.shapes.empty()) pad.add(std::move(unit));
       // A corner set's filler or short leg.
@@ -136,7 +125,7 @@ void draw_cleanouts(Pad& pad, const Strip& strip) {
 }
 
 void draw_bars(Pad& pad, const Strip& strip) {
-  for (const setout::WallBar& bar : strip.bars) {
+  for (const bond::WallBar& bar : strip.bars) {
     if (!stands_in(strip, bar) || !strip.part.holds(bar.centre)) continue;
     pad.dot({strip.view.at(bar.centre), strip.face + strip.scale.paper(bar.off_face)}, 1'000);
   }
@@ -163,8 +152,9 @@ void draw_openings(Pad& pad, const Strip& strip) {
     const Area box = strip.box(from.distance_from_start(), to.distance_from_start());
     if (box.empty()) continue;
     pad.box(box, {Pen::Thin, Dash::Dashed, Ink::Black});
-    const std::string size = fill_in(strip.context.words.opening_size, {height_text(strip.context, to - from),
-                                                                        height_text(strip.context, opening.height())});
+    const std::string size =
+        words::fill_in(strip.context.words.opening_size,
+                       {height_text(strip.context, to - from), height_text(strip.context, opening.height())});
     write_in_opening(pad, strip.context, box, opening.name, size);
   }
 }
@@ -176,7 +166,7 @@ struct Reach {
 
 // Where the arrows to the corners lie under the strip.
 std::vector<Reach> end_arrows(const Strip& strip) {
-  const auto runs = setout::runs_in(strip.context.layout, strip.wall, strip.course);
+  const auto runs = bond::runs_in(strip.context.layout, strip.wall, strip.course);
   const auto turns = [](RunEnd end) { return end == RunEnd::ThroughCorner || end == RunEnd::ButtCorner; };
   std::vector<Reach> arrows;
   if (runs.empty()) return arrows;
@@ -192,28 +182,33 @@ std::vector<Reach> end_arrows(const Strip& strip) {
   return arrows;
 }
 
-// The closing unit: blue marks where mortar is buttered, and the words under the outer face, below an arrow that is
-// there.
-void draw_closures(Pad& pad, const Strip& strip) {
+// The closing unit: blue marks where mortar is buttered, and the words at the strip's foot. Adds what the words take.
+void draw_closures(Pad& pad, const Strip& strip, std::vector<Area>& taken) {
   const Layout& layout = strip.context.layout;
-  const std::vector<Reach> arrows = end_arrows(strip);
   for (const setout::Closure& closure : setout::closures(strip.context.building, layout, strip.course)) {
     if (layout.runs[static_cast<std::size_t>(closure.run)].wall != strip.wall) continue;
     const Piece& piece = layout.pieces[closure.piece];
-    const Length from = piece.start.nearest_nanometre(), to = setout::far_end(piece).nearest_nanometre();
+    const Length from = piece.start.nearest_nanometre(), to = bond::far_end(piece).nearest_nanometre();
     const Length middle = from + (to - from).half_down();
     const Area box = strip.box(from, to);
     if (box.empty() || !strip.part.holds(middle)) continue;
     const Stroke blue{Pen::Heavy, Dash::Solid, Ink::Blue};
     pad.line({box.left, box.bottom}, {box.left, box.top}, blue)
         .line({box.right, box.bottom}, {box.right, box.top}, blue);
-    const Micrometres room = 9'000;  // half of the words' width: they stay off the match lines
-    const Micrometres x = std::clamp(strip.view.at(middle), strip.frame.left + room, strip.frame.right - room);
-    const bool met =
-        std::ranges::any_of(arrows, [&](const Reach& arrow) { return arrow.from < x + room && x - room < arrow.to; });
-    const Micrometres top = strip.face - (met ? 5'200 : 1'200) - kSmallText;
-    pad.write({x, top}, std::string(strip.context.words.butter), kSmall);
-    pad.write({x, top - 3'400}, std::string(strip.context.words.both_ends), kSmall);
+    // On one line under the boxes, within the masonry, where no other closure's words stand: the sheet tells what the
+    // blue marks mean.
+    const Micrometres before = 12'000, behind = 18'000;
+    if (strip.frame.width() < before + behind) continue;
+    const Micrometres x = std::clamp(strip.view.at(middle), strip.frame.left + before, strip.frame.right - behind);
+    const Micrometres foot = strip.room.bottom + 1'000;
+    const Area room{x - before, foot - 500, x + behind, foot + kSmallText + 500};
+    if (std::ranges::any_of(taken, [&](const Area& area) { return meets(area, room); })) continue;
+    Lettering words = kSmall;
+    words.anchor = Anchor::End;
+    pad.write({x - 600, foot}, std::string(strip.context.words.butter), words);
+    words.anchor = Anchor::Start;
+    pad.write({x + 600, foot}, std::string(strip.context.words.both_ends), words);
+    taken.push_back(room);
   }
 }
 
@@ -227,8 +222,8 @@ int other_wall(const Context& context, const WallEnd& end, int wall) {
 
 std::string end_role(const Context& context, RunEnd end, const std::string& met) {
   if (end == RunEnd::ThroughCorner) return std::string(context.words.runs_through);
-  if (end == RunEnd::ButtCorner) return fill_in(context.words.butts, {met});
-  if (end == RunEnd::TiedJunction || end == RunEnd::LappedButt) return fill_in(context.words.meets, {met});
+  if (end == RunEnd::ButtCorner) return words::fill_in(context.words.butts, {met});
+  if (end == RunEnd::TiedJunction || end == RunEnd::LappedButt) return words::fill_in(context.words.meets, {met});
   return end == RunEnd::FreeEnd ? std::string(context.words.free_end) : std::string();
 }
 
@@ -242,7 +237,8 @@ void draw_end_arrow(Pad& pad, const Strip& strip, RunEnd kind, Micrometres edge,
   if (kind == RunEnd::ButtCorner) pad.line({edge, y - 1'800}, {edge, y + 1'800}, {Pen::Thick});
 }
 
-void draw_end(Pad& pad, const Strip& strip, bool at_start, const Run& run) {
+/// What the words under it take.
+Area draw_end(Pad& pad, const Strip& strip, bool at_start, const Run& run) {
   const Context& context = strip.context;
   const Wall& wall = context.wall(strip.wall);
   const RunEnd kind = at_start ? run.at_start : run.at_end;
@@ -264,33 +260,39 @@ void draw_end(Pad& pad, const Strip& strip, bool at_start, const Run& run) {
     edge = reach;
   }
   const Ink ink = at_start ? Ink::Blue : Ink::Black;
-  const Lettering role{kSmallText, Weight::Regular, Anchor::Middle, Ink::Black, 1};
+  // From the band's foot up, past the strip.
+  const Lettering role{kSmallText, Weight::Regular, Anchor::Start, Ink::Black, 1};
   const Micrometres middle = strip.face + strip.thick / 2, high = 30'000;
   const std::string says = end_role(context, kind, met);
   const std::string told = fits(says, high, role) ? says : end_role(context, kind, short_met);
-  pad.write({edge + outward * 3'500 + kSmallText / 2, middle}, told, role);
+  const Micrometres beside = edge + outward * 3'500, foot = strip.room.bottom + 1'000;
+  pad.write({beside + kSmallText / 2, foot}, told, role);
   const Lettering name{kLargeText, Weight::Bold, at_start ? Anchor::Start : Anchor::End, ink, 0};
-  const Micrometres room =
-      at_start ? strip.context.page.drawing.right - edge - 6'500 : edge - 6'500 - strip.context.page.drawing.left;
+  const Micrometres room = at_start ? strip.room.right - edge - 6'500 : edge - 6'500 - strip.room.left;
   write_setting(pad, {edge + outward * 6'500, middle},
-                fitting_name(context, at_start ? wall.start_name : wall.end_name, {room, high}, name, kLargeHeights));
+                fitting_name(context, at_start ? wall.start_name : wall.end_name,
+                             {room, strip.thick + 2 * kUnderStrip - 4'000}, name, kLargeHeights));
+  return {beside - kSmallText / 2 - 700, foot, beside + kSmallText / 2 + 700,
+          foot + text_width(told, role.height, role.weight)};
 }
 
-void draw_ends(Pad& pad, const Strip& strip) {
-  const auto runs = setout::runs_in(strip.context.layout, strip.wall, strip.course);
+void draw_ends(Pad& pad, const Strip& strip, std::vector<Area>& taken) {
+  const auto runs = bond::runs_in(strip.context.layout, strip.wall, strip.course);
   if (runs.empty()) return;
-  if (strip.part.first()) draw_end(pad, strip, true, runs.front());
-  if (strip.part.last()) draw_end(pad, strip, false, runs.back());
+  for (const Reach& arrow : end_arrows(strip))
+    taken.push_back({arrow.from - 1'000, strip.face - 5'000, arrow.to + 1'000, strip.face});
+  if (strip.part.first()) taken.push_back(draw_end(pad, strip, true, runs.front()));
+  if (strip.part.last()) taken.push_back(draw_end(pad, strip, false, runs.back()));
 }
 
 void draw_match_lines(Pad& pad, const Strip& strip) {
   const Stroke stroke{Pen::Medium, Dash::DashDot, Ink::Black};
-  const Lettering lettering{kSmallText, Weight::Regular, Anchor::Middle, Ink::Black, 1};
-  const Micrometres middle = strip.face + strip.thick / 2;
+  const Lettering lettering{kSmallText, Weight::Regular, Anchor::Start, Ink::Black, 1};
+  const Micrometres foot = strip.room.bottom + 1'000;
   const auto draw = [&](Micrometres x, int number, Micrometres outward) {
     pad.line({x, strip.face - 4'000}, {x, strip.back() + 4'000}, stroke);
-    const std::string text = fill_in(strip.context.words.match_line, {number_text(number)});
-    pad.write({x + outward * 4'000 + kSmallText / 2, middle}, text, lettering);
+    const std::string text = words::fill_in(strip.context.words.match_line, {number_text(number)});
+    pad.write({x + outward * 4'000 + kSmallText / 2, foot}, text, lettering);
   };
   if (!strip.part.first()) draw(strip.frame.right, strip.part.index - 1, 1);
   if (!strip.part.last()) draw(strip.frame.left, strip.part.index, -1);
@@ -302,7 +304,7 @@ void draw_slots(Pad& pad, const Strip& strip) {
   for (const Junction& junction : building.junctions) {
     if (junction.main != strip.wall) continue;
     const Area box = strip.box(junction.from.distance_from_start(), junction.to.distance_from_start());
-    const auto runs = setout::runs_in(strip.context.layout, strip.wall, strip.course);
+    const auto runs = bond::runs_in(strip.context.layout, strip.wall, strip.course);
     const Length middle = junction.from.distance_from_start() + (junction.to - junction.from).half_down();
     const bool filled =
         std::any_of(runs.begin(), runs.end(), [&](const Run& run) { return run.start < middle && middle < run.end; });
@@ -318,9 +320,9 @@ void draw_slots(Pad& pad, const Strip& strip) {
 // Where a part may best end: at a block's end, so that no unit is torn in two; every part still fits.
 Length snapped_border(const Context& context, int wall, int course, Length border, Length least, Length most) {
   Length best = border, off = Length::millimetres(10'000);
-  for (const Run& run : setout::runs_in(context.layout, wall, course)) {
-    for (const Piece& piece : setout::pieces_of(context.layout, run)) {
-      const Length end = setout::far_end(piece).nearest_nanometre();
+  for (const Run& run : bond::runs_in(context.layout, wall, course)) {
+    for (const Piece& piece : bond::pieces_of(context.layout, run)) {
+      const Length end = bond::far_end(piece).nearest_nanometre();
       const Length away = end > border ? end - border : border - end;
       if (end < least || end > most || away >= off) continue;
       best = end;
@@ -330,19 +332,22 @@ Length snapped_border(const Context& context, int wall, int course, Length borde
   return best;
 }
 
-Scale fewest_parts(Length whole, Micrometres room) {
-  const auto parts = [&](Scale scale) { return -(-whole).whole_multiples(scale.shown(room)); };
-  const Scale large{20}, small{25};  // below that two columns of numbers do not fit over a unit
-  return parts(small) < parts(large) ? small : large;
+// Every number of these courses has room in both forms in each part.
+bool labels_have_room(const Context& context, int wall, std::span<const int> courses, const WallParts& parts) {
+  for (const int course : courses) {
+    for (const Part& part : parts.parts) {
+      const Strip strip = strip_of(context, {wall, course, part}, parts.scale, context.page.drawing);
+      if (!both_forms_fit(labels_of(strip), context.page.drawing.width(), context.tape())) return false;
+    }
+  }
+  return true;
 }
 
 }  // namespace
 
-WallParts parts_of_strip(const Context& context, int wall, int course) {
-  const setout::Reach reach = setout::reach_of_wall(context.building, context.layout, wall);
-  const Micrometres paper = context.page.drawing.width() - 2 * kEndRoom;
-  const Scale scale = fewest_parts(reach.to - reach.from, paper);
-  const Length room = scale.shown(paper);
+WallParts parts_at_scale(const Context& context, int wall, int course, Scale scale) {
+  const bond::WallReach reach = bond::reach_of_wall(context.building, context.layout, wall);
+  const Length room = scale.shown(context.page.drawing.width() - 2 * kEndRoom);
   WallParts strip{scale,
                   parts_of(reach.from, reach.to, room, context.building.series_of(context.wall(wall)).full_pitch())};
   for (std::size_t index = 0; index + 1 < strip.parts.size(); ++index) {
@@ -354,26 +359,38 @@ WallParts parts_of_strip(const Context& context, int wall, int course) {
   return strip;
 }
 
-std::string strip_title(const Context& context, int wall, int course) {
-  const Wall& side = context.wall(wall);
-  return fill_in(side.interior ? context.words.title_strip_inside : context.words.title_strip,
-                 {number_text(course), side.name});
+WallParts parts_of_strip(const Context& context, int wall, std::span<const int> courses) {
+  std::optional<WallParts> best;
+  for (const Scale scale : {Scale{30}, Scale{40}}) {  // larger ones leave too little height to numbers of 5 mm
+    WallParts parts = parts_at_scale(context, wall, courses.front(), scale);
+    if (best && (parts.parts.size() >= best->parts.size() || !labels_have_room(context, wall, courses, parts)))
+      continue;
+    best = std::move(parts);
+  }
+  return *best;
 }
 
-Group draw_strip(const Context& context, int wall, int course, const Part& part, Scale scale) {
-  Strip strip = strip_of(context, wall, course, part, scale);
-  strip.foot = notes_height(context, wall, course);
-  Pad pad(Role::Figure, strip_title(context, wall, course));
+std::string strip_title(const Context& context, int wall, int course) {
+  const Wall& side = context.wall(wall);
+  return words::fill_in(side.interior ? context.words.title_strip_inside : context.words.title_strip,
+                        {number_text(course), side.name});
+}
+
+Group draw_strip(const Context& context, const Band& band, Scale scale, const Area& room) {
+  const Strip strip = strip_of(context, band, scale, room);
+  Pad pad(Role::Figure, strip_title(context, band.wall, band.course));
+  const Micrometres top = write_heading(pad, strip);
   draw_units(pad, strip);
   draw_openings(pad, strip);
   draw_slots(pad, strip);
   draw_cleanouts(pad, strip);
   draw_bars(pad, strip);
-  draw_closures(pad, strip);
-  draw_ends(pad, strip);
+  std::vector<Area> taken;
+  draw_ends(pad, strip, taken);
   draw_match_lines(pad, strip);
-  draw_marks(pad, strip);
-  write_notes(pad, strip);
+  draw_marks(pad, strip, top);
+  draw_boxes(pad, strip, taken);
+  draw_closures(pad, strip, taken);
   return std::move(pad).take();
 }
 

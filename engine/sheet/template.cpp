@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "measure/digits.hpp"
 #include "setout/marks.hpp"
 #include "sheet/hook_words.hpp"
 #include "sheet/registry.hpp"
@@ -10,10 +11,10 @@ namespace stringcourse::sheet {
 namespace {
 
 constexpr Scale kFullSize{1};
-constexpr Micrometres kBelowEdge = 16'000;   // under the face line: its name
-constexpr Micrometres kColumn = 78'000;      // at the right: where the template is laid
+constexpr Micrometres kBelowEdge = 16'000;    // under the face line: its name
+constexpr Micrometres kColumn = 78'000;       // at the right: where the template is laid
 constexpr Micrometres kLeastColumn = 36'000;  // what it is cut down to where a template is wide
-constexpr Micrometres kBesideCell = 12'000;  // template beyond its outermost cell
+constexpr Micrometres kBesideCell = 12'000;   // template beyond its outermost cell
 constexpr Lettering kNote{kSmallText, Weight::Regular, Anchor::Start, Ink::Black, 0};
 
 /// A cell round its dowel: how far it reaches each way along the wall, and in from the face.
@@ -116,29 +117,30 @@ void draw_cross(Pad& pad, const Full& full) {
 
 /// What the heavy edge is, and where the form stands from it.
 std::string edge_text(const Full& full) {
-  const PourWords& words = full.context.words.pour;
+  const words::PourWords& words = full.context.words.pour;
   const Tape tape = full.context.tape();
-  if (full.edge_off != Length()) return fill_in(words.template_parallel, {tape_text(full.edge_off, tape)});
+  if (full.edge_off != Length()) return words::fill_in(words.template_parallel, {tape_text(full.edge_off, tape)});
   if (full.context.wall(full.dowel().wall).interior) return std::string(words.template_inner_line);
   const std::optional<Length> form =
       setout::form_edge(full.context.building, full.context.setting_out(), full.dowel().wall).beyond_face;
   const std::string line(words.template_line);
   if (!form) return line + " " + std::string(words.template_form_unknown);
   if (*form == Length()) return line + " " + std::string(words.template_is_form);
-  return line + " " + fill_in(words.template_form_at, {tape_text(*form, tape)});
+  return line + " " + words::fill_in(words.template_form_at, {tape_text(*form, tape)});
 }
 
 /// How deep the dowel stands: from the face line, from the line drawn where that is another, and from the form.
 void write_depths(Pad& pad, const Full& full) {
-  const PourWords& words = full.context.words.pour;
+  const words::PourWords& words = full.context.words.pour;
   const Tape tape = full.context.tape();
   const Length depth = rounded_to(full.dowel().off_face, tape_step(tape));
-  std::vector<std::string> lines{fill_in(words.template_from_line, {tape_text(depth, tape)})};
+  std::vector<std::string> lines{words::fill_in(words.template_from_line, {tape_text(depth, tape)})};
   if (full.edge_off != Length())
-    lines.push_back(fill_in(words.template_from_this, {tape_text(depth - full.edge_off, tape)}));
+    lines.push_back(words::fill_in(words.template_from_this, {tape_text(depth - full.edge_off, tape)}));
   const std::optional<Length> form =
       setout::form_edge(full.context.building, full.context.setting_out(), full.dowel().wall).beyond_face;
-  if (form && *form != Length()) lines.push_back(fill_in(words.template_from_form, {tape_text(depth + *form, tape)}));
+  if (form && *form != Length())
+    lines.push_back(words::fill_in(words.template_from_form, {tape_text(depth + *form, tape)}));
   Micrometres y = full.edge + (full.cross.y - full.edge) / 2;
   for (const std::string& line : lines)
     y = write_paragraph(pad, {full.cross.x + 2'000, y}, full.strip.right - full.cross.x, line, kNote);
@@ -162,10 +164,10 @@ void write_edges(Pad& pad, const Full& full) {
     pad.line({x, full.edge}, {x, strip.top}, face ? Stroke{Pen::Heavy} : Stroke{Pen::Thin, Dash::Dashed, Ink::Black});
     if (!face || turned == nullptr) continue;
     const int other = turned->arriving == full.dowel().wall ? turned->leaving : turned->arriving;
-    const PourWords& words = full.context.words.pour;
+    const words::PourWords& words = full.context.words.pour;
     const std::string line = full.shown.dowels.size() > 1
                                  ? std::string(words.template_other_lines)
-                                 : fill_in(words.template_other_line, {full.context.wall(other).name});
+                                 : words::fill_in(words.template_other_line, {full.context.wall(other).name});
     const Lettering up{kSmallText, Weight::Bold, Anchor::Middle, Ink::Black, 1};
     const Micrometres beside = x == strip.left ? 1'500 + kSmallText : -1'500;
     pad.write({x + beside, full.edge + (strip.top - full.edge) / 2}, line, up);
@@ -187,20 +189,20 @@ std::string numbers_by_wall(const Full& full) {
     numbers.push_back(dowel->number);
   }
   finish();
-  return fill_in(full.context.words.template_list, {text});
+  return words::fill_in(full.context.words.template_list, {text});
 }
 
 /// One line for each dowel under what its wall's numbers are measured from.
 std::vector<std::string> places_by_wall(const Full& full) {
   const Context& context = full.context;
-  const PourWords& words = context.words.pour;
+  const words::PourWords& words = context.words.pour;
   const Tape tape = context.tape();
   std::vector<std::string> lines;
   int wall = -1;
   for (const steel::Dowel* dowel : full.shown.dowels) {
     if (dowel->wall != wall)
-      lines.push_back(fill_in(words.template_places, {context.wall(dowel->wall).name,
-                                                      hook_text(context.building, dowel->wall, context.words)}));
+      lines.push_back(words::fill_in(words.template_places, {context.wall(dowel->wall).name,
+                                                             hook_text(context.building, dowel->wall, context.words)}));
     wall = dowel->wall;
     lines.push_back(context.wall(wall).name + " " + number_text(dowel->number) + ": " +
                     saw_text(context, rounded_to(dowel->along, tape_step(tape))));
@@ -218,8 +220,8 @@ std::string board_starts(const Full& full) {
     wall = dowel->wall;
     const auto before = setout::form_edge(context.building, context.setting_out(), wall).before_start;
     if (before && *before > Length())
-      text += (text.empty() ? "" : " ") +
-              fill_in(context.words.pour.template_board, {context.wall(wall).name, tape_text(*before, context.tape())});
+      text += (text.empty() ? "" : " ") + words::fill_in(context.words.pour.template_board,
+                                                         {context.wall(wall).name, tape_text(*before, context.tape())});
   }
   return text;
 }
@@ -291,7 +293,9 @@ Group draw_template(const Context& context, const PlannedSheet& sheet) {
 constinit const SheetKind kTemplatesSheet{
     .name = "template",
     .hold_point = HoldPoint::Pour,
-    .caution = {{}, &Words::caution_dowels},
+    .purpose = &words::SheetWords::purpose_templates,
+    .on_request = &Wanted::templates,
+    .caution = {{}, &words::SheetWords::caution_dowels},
     .sheets = template_sheets,
     .draw = draw_template,
 };

@@ -8,9 +8,9 @@
 #include <utility>
 
 #include "bond/assemble.hpp"
+#include "bond/layout_parts.hpp"
 #include "job/words.hpp"
 #include "laying/as_laid.hpp"
-#include "setout/places.hpp"
 #include "solve/changes.hpp"
 #include "solve/found_places.hpp"
 #include "walls/resolve.hpp"
@@ -19,7 +19,9 @@ namespace stringcourse {
 namespace {
 
 template <typename List>
-auto& at(List& list, int index) { return list[static_cast<std::size_t>(index)]; }
+auto& at(List& list, int index) {
+  return list[static_cast<std::size_t>(index)];
+}
 
 /// Control joints stand in the courses laid and in the concrete's own joints: a rule does not move them any more.
 void keep_control_joints(Job& job, const Building& planned) {
@@ -39,7 +41,7 @@ std::vector<int> laid_courses(const Job& job, const Building& building) {
   std::set<std::pair<int, int>> laid;
   for (std::size_t k = 0; k < job.laid.size(); ++k) {
     const auto& one = job.laid[k].laid;
-    if (counts[k] && one) laid.emplace(laying::wall_of(building, one->on), one->course);
+    if (counts[k] && one) laid.emplace(laying::wall_named(building, one->on), one->course);
   }
   std::vector<int> to(building.walls.size(), 0);
   for (std::size_t wall = 0; wall < to.size(); ++wall) {
@@ -53,9 +55,11 @@ std::vector<int> laid_courses(const Job& job, const Building& building) {
 bool is_masonry(const Building& building, int wall, Length along) {
   const Position place = Position::from_start(along);
   return along > Length() && along < at(building.walls, wall).actual &&
-         std::ranges::none_of(building.openings, [&](const ResolvedOpening& opening) {
-           return opening.wall == wall && opening.from < place && place < opening.to;
-         });
+         std::ranges::none_of(
+             building.openings,
+             [&](const ResolvedOpening& opening) {
+               return opening.wall == wall && opening.from < place && place < opening.to;
+             });
 }
 
 /// Which dowels the bars are kept over.
@@ -63,13 +67,13 @@ enum class KeptBars { All, OnOtherWalls, None };
 
 /// What was found, ready to be laid.
 struct Site {
-  const Job& job;          // the user's
+  const Job& job;  // the user's
   const Building& planned;
   const Layout& printed;
-  Job changed;             // with what was found
-  Building building;       // of it
-  std::set<int> walls;     // on which something was found
-  std::vector<int> laid;   // by wall, as the log says
+  Job changed;            // with what was found
+  Building building;      // of it
+  std::set<int> walls;    // on which something was found
+  std::vector<int> laid;  // by wall, as the log says
 
   bool is_kept(const PlacedBar& bar, KeptBars bars) const {
     const bool other = !walls.contains(bar.wall);
@@ -83,7 +87,7 @@ Job with_bars(const Site& site, KeptBars bars) {
   Job job = site.changed;
   if (!job.steel.bars || bars == KeptBars::None) return job;
   std::erase_if(job.steel.bars->dimensioned, [&](const DimensionedBar& bar) {
-    return bars == KeptBars::All || !site.walls.contains(laying::wall_of(site.planned, bar.on));
+    return bars == KeptBars::All || !site.walls.contains(laying::wall_named(site.planned, bar.on));
   });
   for (const PlacedBar& bar : site.printed.bars) {
     if (!site.is_kept(bar, bars)) continue;
@@ -117,12 +121,9 @@ void find_too_narrow(const Building& building, std::vector<Finding>& findings) {
   for (const ResolvedOpening& opening : building.openings) {
     const Length lacks = opening.asked_width - opening.width();
     if (lacks <= Length()) continue;
-    const std::string lack = tape_text(lacks, building.tape);
     findings.push_back({"opening-too-narrow", opening.place,
-                        opening.name + " as found is " + tape_text(opening.width(), building.tape) + " wide, " + lack +
-                            " less than what goes into it asks for. Take the " + lack +
-                            " off its packing, set a jamb anew, or order to the hole.",
-                        std::string(kFoundRule), HoldPoint::FirstCourse});
+                        fact("opening-too-narrow", {opening.name, opening.width(), lacks}), std::string(kFoundRule),
+                        HoldPoint::FirstCourse});
   }
 }
 
@@ -130,7 +131,7 @@ void find_too_narrow(const Building& building, std::vector<Finding>& findings) {
 void keep_kinds(const Building& building, const Layout& printed, Layout& layout) {
   for (const Run& run : layout.runs) {
     if (run.course > at(building.laid_to, run.wall)) continue;
-    for (const Run& before : setout::runs_in(printed, run.wall, run.course)) {
+    for (const Run& before : bond::runs_in(printed, run.wall, run.course)) {
       if (before.start != run.start || before.piece_count != run.piece_count) continue;
       for (std::uint32_t k = 0; k < run.piece_count; ++k) {
         layout.pieces[run.first_piece + k].kind = printed.pieces[before.first_piece + k].kind;
@@ -184,24 +185,22 @@ Laid laid_out(const Site& site, bond::PanelMemo& memo) {
 }
 
 void say_taken_up(const Site& site, const Laid& laid, std::size_t entry, std::vector<Finding>& findings) {
-  std::string courses;
+  std::vector<Fact> courses;
   for (const int wall : site.walls) {
     const int first = at(laid.building.laid_to, wall) + 1, last = at(site.laid, wall);
     if (first > last) continue;
     const std::string& name = at(site.planned.walls, wall).name;
-    courses += (courses.empty() ? "" : ", ") + name + (first == last ? " course " : " courses ") + number_text(first) +
-               (first == last ? "" : " to " + number_text(last));
+    courses.push_back(first == last ? fact("course-of-wall", {name, first})
+                                    : fact("courses-of-wall", {name, first, last}));
   }
   findings.push_back({"laid-courses-do-not-fit", "/laid/" + number_text(entry),
-                      "Over what is laid nothing that keeps the rules closes to what was found: " + courses +
-                          " would have to come up. Compare before you lay on.",
+                      fact("laid-courses-do-not-fit", {listed(FactValue::Kind::Commas, courses)}),
                       std::string(kFoundRule), HoldPoint::FirstCourse});
 }
 
 void say_bars(KeptBars bars, std::size_t entry, std::vector<Finding>& findings) {
-  const std::string where = bars == KeptBars::None ? "" : " of the walls on which something was found";
   findings.push_back({"bars-do-not-fit", "/laid/" + number_text(entry),
-                      "Not all bars" + where + " can stay over their dowels: the dowel list says which differ.",
+                      fact(bars == KeptBars::None ? "bars-do-not-fit" : "bars-of-walls-do-not-fit"),
                       std::string(kFoundRule), HoldPoint::FirstCourse});
 }
 
@@ -209,15 +208,21 @@ void say_bars(KeptBars bars, std::size_t entry, std::vector<Finding>& findings) 
 std::vector<FoundHere> apply(Site& site, const std::vector<FoundHere>& places, std::vector<Finding>& findings) {
   std::vector<FoundHere> applied;
   for (const FoundHere& here : places) {
-    const auto say = [&](const std::string& why) {
+    const auto say = [&](const Fact& why) {
       findings.push_back({"found-place-not-built", "/laid/" + number_text(here.entry),
-                          found_name(site.planned, here) + " as found cannot be built on: " + why,
-                          std::string(kFoundRule), HoldPoint::FirstCourse});
+                          fact("found-place-not-built", {found_said(site.planned, here), why}), std::string(kFoundRule),
+                          HoldPoint::FirstCourse});
     };
     auto changed = with_found(site.changed, site.building, here);
-    if (!changed) { say(changed.error()); continue; }
+    if (!changed) {
+      say(changed.error());
+      continue;
+    }
     auto building = resolve(*changed);
-    if (!building) { say(building.error().shown.front().reason); continue; }
+    if (!building) {
+      say(building.error().shown.front().reason);
+      continue;
+    }
     site.changed = *std::move(changed), site.building = *std::move(building);
     applied.push_back(here);
   }
@@ -242,7 +247,8 @@ Resolved solve_from_here(const Job& job, const Building& planned, const Layout& 
   if (laid.up > 0) say_taken_up(site, laid, applied.front().entry, resolved.findings);
   if (laid.bars != KeptBars::All && job.steel.bars) say_bars(laid.bars, applied.front().entry, resolved.findings);
   for (const FoundHere& here : applied) {
-    if (here.at != here.planned) resolved.findings.push_back(told(planned, laid.building, laid.building.laid_to, here));
+    if (here.at != here.planned)
+      resolved.findings.push_back(place_finding(planned, laid.building, laid.building.laid_to, here));
   }
   find_too_narrow(laid.building, resolved.findings);
   Rebuilt found;

@@ -27,6 +27,7 @@ struct Resolved {
 
 /// `printed` is the layout of the job as planned. The layout of the answer keeps corners as printed; the courses laid
 /// stand just where they were printed (at a jamb found elsewhere too), and the bars over their dowels.
-[[nodiscard]] Resolved solve_from_here(const Job& job, const Building& planned, const Layout& printed, bond::PanelMemo& memo);
+[[nodiscard]] Resolved solve_from_here(const Job& job, const Building& planned, const Layout& printed,
+                                       bond::PanelMemo& memo);
 
 }  // namespace stringcourse

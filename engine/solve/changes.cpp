@@ -1,15 +1,15 @@
 #include "solve/changes.hpp"
 
 #include <algorithm>
+#include <array>
 #include <map>
 #include <span>
 #include <utility>
 
-#include "job/words.hpp"
+#include "bond/layout_parts.hpp"
 #include "laying/as_laid.hpp"
 #include "measure/sorting.hpp"
 #include "setout/marks.hpp"
-#include "setout/places.hpp"
 #include "solve/found_places.hpp"
 
 namespace stringcourse {
@@ -17,9 +17,15 @@ namespace {
 
 using CourseOfWall = std::pair<int, int>;  // wall, course
 
-std::string piece_text(const Building& building, const Piece& piece) {
-  if (piece.cut != CutEnd::None) return "a cut of " + tape_text(piece.length, building.tape);
-  return std::string(kind_name(piece.kind));
+/// The sentence of each kind's name, as job files have it.
+constexpr std::array<std::string_view, kKindCount> kKindNames{
+    "kind-full",      "kind-half",           "kind-corner",    "kind-corner-set",     "kind-open-end", "kind-open-both",
+    "kind-bond-beam", "kind-bond-beam-half", "kind-lintel",    "kind-lintel-half",    "kind-sash",     "kind-sash-half",
+    "kind-cleanout",  "kind-cleanout-half",  "kind-half-high", "kind-half-high-half", "kind-solid"};
+
+Fact piece_said(const Piece& piece) {
+  if (piece.cut != CutEnd::None) return fact("a-cut-of", {piece.length});
+  return fact(kKindNames[static_cast<std::size_t>(piece.kind)]);
 }
 
 bool same_piece(const Piece& a, const Piece& b) { return a.kind == b.kind && a.length == b.length && a.cut == b.cut; }
@@ -27,8 +33,8 @@ bool same_piece(const Piece& a, const Piece& b) { return a.kind == b.kind && a.l
 /// The pieces of one course of one wall, over all its runs.
 std::vector<const Piece*> pieces_in(const Layout& layout, const CourseOfWall& course) {
   std::vector<const Piece*> all;
-  for (const Run& run : setout::runs_in(layout, course.first, course.second)) {
-    for (const Piece& piece : setout::pieces_of(layout, run)) all.push_back(&piece);
+  for (const Run& run : bond::runs_in(layout, course.first, course.second)) {
+    for (const Piece& piece : bond::pieces_of(layout, run)) all.push_back(&piece);
   }
   return all;
 }
@@ -41,7 +47,7 @@ class StandingUnits {
     for (std::size_t k = 0; k < job.laid.size(); ++k) {
       const auto& read = job.laid[k].mark;
       if (!counts[k] || !read || !laying::unknown_in(job.laid[k], found.planned).empty()) continue;
-      read_[{laying::wall_of(found.planned, read->on), read->course}].push_back(read->at);
+      read_[{laying::wall_named(found.planned, read->on), read->course}].push_back(read->at);
     }
     for (const auto& [course, marks] : read_) take(found, course, marks);
   }
@@ -59,7 +65,7 @@ class StandingUnits {
       if (mark.kind == setout::MarkKind::BlockEnd) units[mark.at] = mark.piece;
     }
     int first = 1;
-    for (const Run& run : setout::runs_in(found.printed, course.first, course.second)) {
+    for (const Run& run : bond::runs_in(found.printed, course.first, course.second)) {
       const int last = first + static_cast<int>(run.piece_count) - 1;
       int farthest = 0;
       for (const Length at : marks) {
@@ -95,13 +101,12 @@ class Comparison {
       if (before) add_mark(change, *before, *now[k]);
       if (same) continue;
       found_.pieces.push_back(static_cast<std::uint32_t>(now[k] - found_.layout.pieces.data()));
-      change.units.push_back("unit " + number_text(now[k]->number) + ": " +
-                             (before ? piece_text(found_.building, *before) + ", now " : "new, ") +
-                             piece_text(found_.building, *now[k]));
+      const Fact is = piece_said(*now[k]);
+      change.units.push_back(before ? fact("unit-was-and-is", {now[k]->number, piece_said(*before), is})
+                                    : fact("unit-is-new", {now[k]->number, is}));
     }
     for (std::size_t k = now.size(); k < old.size(); ++k) {
-      change.units.push_back("unit " + number_text(old[k]->number) + ": " + piece_text(found_.building, *old[k]) +
-                             ", now none");
+      change.units.push_back(fact("unit-is-gone", {old[k]->number, piece_said(*old[k])}));
     }
     return change;
   }
@@ -112,7 +117,7 @@ class Comparison {
  private:
   void add_mark(CourseChange& change, const Piece& before, const Piece& now) const {
     const Length step = tape_step(found_.building.tape);
-    const auto mark = [&](const Piece& piece) { return rounded_to(setout::far_end(piece).nearest_nanometre(), step); };
+    const auto mark = [&](const Piece& piece) { return rounded_to(bond::far_end(piece).nearest_nanometre(), step); };
     const Length moved = mark(now) - mark(before);
     if (moved != Length()) ++change.marks_moved;
     if (magnitude(moved) > magnitude(change.farthest)) change.farthest = moved;
@@ -146,11 +151,10 @@ void find_changes(const Job& job, Rebuilt& found, std::vector<Finding>& findings
   }
   sort_stably(found.pieces);
   for (const auto& [course, unit] : comparison.come_up()) {
-    findings.push_back({"laid-unit-comes-up", "/laid",
-                        "Unit " + number_text(unit) + " of " +
-                            laying::course_name(found.building, course.first, course.second) +
-                            " is laid and does not fit what was found since: take it up.",
-                        std::string(kFoundRule), HoldPoint::FirstCourse});
+    findings.push_back(
+        {"laid-unit-comes-up", "/laid",
+         fact("laid-unit-comes-up", {unit, laying::course_name(found.building, course.first, course.second)}),
+         std::string(kFoundRule), HoldPoint::FirstCourse});
   }
 }
 

@@ -4,84 +4,73 @@
 #include <array>
 #include <string>
 
-#include "measure/notation.hpp"
-#include "walls/words.hpp"
-
 namespace stringcourse {
 namespace {
 
 using What = Concession::What;
-using walls::count_text;
-using walls::joined;
 
 constexpr std::size_t kShownPlaces = 6;  // the answer lists them all
 
-/// How one kind of concession is told.
+/// How one kind of concession is told: the finding's code is its sentence too.
 struct Telling {
   What what;
-  std::string_view code;
-  std::string_view says;    // what is given up, before the places
-  std::string_view remedy;  // what mends it, or who is to be asked
+  Code code;
   std::string_view rule;
   HoldPoint point;
 };
 
 constexpr std::array kTellings{
-    Telling{What::Joints, "conceded-joints", "no pieces close these runs with joints in the range asked for; joints as wide as this do",
-            "Cut one unit to fit, or change the length by what they are off.", "joint range of the job; head joints within 1/4 in less, 3/8 in more (TMS 602, as others quote it)", HoldPoint::Order},
-    Telling{What::Bar, "conceded-bar", "no whole cell takes these bars in these courses",
-            "Move the bar to the nearest cell with your engineer's word, or break the web out there and fill it as your engineer says.", "bars in whole cells with their clearance", HoldPoint::Pour},
-    Telling{What::BarCells, "conceded-bar-cells", "the cells of these bars lie too far off the cells of the course below for grout to flow",
-            "Move the bar or break the web out between them, as your engineer says.", "cells of neighbouring courses share the least grout space", HoldPoint::Pour},
-    Telling{What::BarSpacing, "conceded-bar-spacing", "no cell that all courses share lies within the spacing asked for; bars stand farther apart",
-            "Ask your engineer whether that will do, or move the opening beside it to a half-unit line.", "greatest spacing asked for", HoldPoint::Pour},
-    Telling{What::CutUnderBearing, "conceded-bearing", "a saw cut without a whole cell stands under a lintel's end",
-            "Ask your engineer; or move the opening to a half-unit line, or ask for another bearing.", "uncut, filled units under a bearing", HoldPoint::Lintels},
-    Telling{What::ShortLap, "conceded-lap", "head joints lap less than a quarter unit",
-            "The usual remedy is joint reinforcement in the bed between: ask your engineer.", "laps of at least a quarter unit", HoldPoint::Order},
-    Telling{What::CutFace, "conceded-face", "one saw cut fills this run, and its sawn end shows",
-            "Turn it to the side that a frame or the joint's sealant hides, or move the opening.", "factory ends at jambs, free ends and control joints", HoldPoint::Order},
-    Telling{What::StackedLap, "conceded-stack", "head joints stand nearly above one another",
-            "Ask your engineer: such a stretch counts as stack bond and wants reinforcement in the beds.", "laps of at least a quarter unit", HoldPoint::Order},
-    Telling{What::Corner, "conceded-corner", "no uncut unit turns the corner",
-            "Ask your engineer how the corner is tied; or change the length of this side.", "an uncut unit at each corner, by turns", HoldPoint::Order},
-    Telling{What::Bare, "bare-stretch", "no unit fills these stretches, and they are drawn bare: all else is laid",
-            "Fill it with mortar, brick or sawn solid units as your yard has them; if a lintel or a bar depends on it, ask your engineer.", "pieces of at least the least length, with joints in range", HoldPoint::Order},
+    Telling{What::Joints, "conceded-joints", "joint-range", HoldPoint::Order},
+    Telling{What::Bar, "conceded-bar", "bar-in-cell", HoldPoint::Pour},
+    Telling{What::BarCells, "conceded-bar-cells", "grout-space", HoldPoint::Pour},
+    Telling{What::BarSpacing, "conceded-bar-spacing", "bar-spacing", HoldPoint::Pour},
+    Telling{What::CutUnderBearing, "conceded-bearing", "bearing-units", HoldPoint::Lintels},
+    Telling{What::ShortLap, "conceded-lap", "running-bond", HoldPoint::Order},
+    Telling{What::CutFace, "conceded-face", "factory-end", HoldPoint::Order},
+    Telling{What::StackedLap, "conceded-stack", "running-bond", HoldPoint::Order},
+    Telling{What::Corner, "conceded-corner", "corner-unit", HoldPoint::Order},
+    Telling{What::Bare, "bare-stretch", "piece-of-job", HoldPoint::Order},
 };
 
 const Telling& telling_of(What what) { return *std::ranges::find(kTellings, what, &Telling::what); }
 
 /// "course 3 from 4'-0" to 5'-4" (1/2")".
-std::string place_text(const Building& building, const Concession& c) {
-  const auto say = [&](Length length) { return tape_text(rounded_to(length, tape_step(building.tape)), building.tape); };
-  const std::string course = c.what == What::BarSpacing ? "" : joined({"course ", count_text(c.course), " "});
-  if (c.from == c.to) return joined({course, "at ", say(c.from)});
-  const std::string place = joined({course, "from ", say(c.from), " to ", say(c.to)});
-  return c.what == What::Bare ? place : joined({place, " (", say(c.amount), ")"});
+Fact place_said(const Concession& c) {
+  const bool spaced = c.what == What::BarSpacing;
+  if (c.from == c.to) return spaced ? fact("given-up-at", {c.from}) : fact("given-up-at-course", {c.from, c.course});
+  if (spaced) return fact("given-up-from-to", {c.from, c.to, c.amount});
+  if (c.what == What::Bare) return fact("given-up-bare", {c.from, c.to, c.course});
+  return fact("given-up-from-to-course", {c.from, c.to, c.amount, c.course});
+}
+
+/// As many places as are shown.
+FactValue places_said(const std::vector<Concession>& alike) {
+  std::vector<Fact> places;
+  for (const Concession& c : alike) {
+    if (places.size() < kShownPlaces) places.push_back(place_said(c));
+  }
+  if (alike.size() > kShownPlaces) places.push_back(fact("and-more", {alike.size() - kShownPlaces}));
+  return listed(FactValue::Kind::Semicolons, places);
 }
 
 /// A one-piece lintel of this wall that is asked to bear a little more than a half unit leaves too little beside it.
-std::string bearing_remedy(const Building& building, std::int32_t wall) {
+void add_bearing_remedies(std::vector<Fact>& all, const Building& building, std::int32_t wall) {
   const Series& series = building.series_of(building.walls[static_cast<std::size_t>(wall)]);
-  std::string text;
   for (const ResolvedOpening& opening : building.openings) {
     if (opening.wall != wall || !opening.lintel || opening.lintel->make != LintelMake::OnePiece) continue;
     const Length over = opening.lintel->least_bearing - series.half;
     if (over <= Length() || over > series.joint) continue;
-    text += joined({" Or ask for a bearing of ", tape_text(series.half, building.tape), ", one half unit, at ", opening.name, "."});
+    all.push_back(fact("ask-half-unit-bearing", {series.half, opening.name}));
   }
-  return text;
 }
 
-Finding told(const Building& building, const std::vector<Concession>& alike) {
+Finding concession_finding(const Building& building, const std::vector<Concession>& alike) {
   const Concession& first = alike.front();
   const Telling& telling = telling_of(first.what);
   const Wall& wall = building.walls[static_cast<std::size_t>(first.wall)];
-  std::string places;
-  for (std::size_t i = 0; i < std::min(alike.size(), kShownPlaces); ++i) places += (i == 0 ? "" : "; ") + place_text(building, alike[i]);
-  if (alike.size() > kShownPlaces) places += joined({"; and ", count_text(static_cast<std::int64_t>(alike.size() - kShownPlaces)), " more"});
-  return {std::string(telling.code), wall.place,
-          joined({"On ", wall.name, " ", telling.says, ": ", places, ", from ", wall.start_name, ". ", telling.remedy, bearing_remedy(building, first.wall)}), std::string(telling.rule), telling.point};
+  std::vector<Fact> all{fact(telling.code, {wall.name, places_said(alike), wall.start_name})};
+  add_bearing_remedies(all, building, first.wall);
+  return {telling.code, wall.place, sentences(std::move(all)), std::string(telling.rule), telling.point};
 }
 
 }  // namespace
@@ -100,7 +89,7 @@ std::vector<Finding> concession_findings(const Building& building, const Layout&
       for (const Concession& c : layout.conceded) {
         if (c.wall == wall && c.what == telling.what) alike.push_back(c);
       }
-      if (!alike.empty()) found.push_back(told(building, alike));
+      if (!alike.empty()) found.push_back(concession_finding(building, alike));
     }
   }
   return found;

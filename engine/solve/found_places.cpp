@@ -5,23 +5,19 @@
 #include <optional>
 #include <tuple>
 
+#include "catalogue/rules.hpp"
+#include "edits/edit.hpp"
 #include "job/words.hpp"
 #include "laying/as_laid.hpp"
 #include "measure/sorting.hpp"
-#include "edits/edit.hpp"
 
 namespace stringcourse {
 namespace {
 
-const Wall& wall_of(const Building& building, int wall) { return building.walls[static_cast<std::size_t>(wall)]; }
-const ResolvedOpening& opening_of(const Building& building, int opening) {
-  return building.openings[static_cast<std::size_t>(opening)];
-}
-
 /// What this entry is about in the building; none for one that names what is not there.
 std::optional<FoundHere> found_in(const Building& building, const LaidEntry& entry, std::size_t index) {
   const FoundPlace& found = *entry.found;
-  FoundHere here{index, laying::wall_of(building, found.on), -1, found.what, found.at, {}};
+  FoundHere here{index, laying::wall_named(building, found.on), -1, found.what, found.at, {}};
   if (here.wall < 0 || !laying::unknown_in(entry, building).empty()) return std::nullopt;
   if (found.what == FoundWhat::WallEnd) {
     if (wall_of(building, here.wall).interior) return std::nullopt;
@@ -40,22 +36,29 @@ std::optional<FoundHere> found_in(const Building& building, const LaidEntry& ent
 using FoundKey = std::tuple<int, int, FoundWhat>;
 FoundKey place_of(const FoundHere& here) { return {here.wall, here.opening, here.what}; }
 
+FactValue both(Length length) { return {length, LengthForm::Both}; }
+
 Finding questioned(const Building& building, const FoundHere& here) {
-  const Tape tape = building.tape;
-  const std::string off = found_name(building, here) + " was found at " + both_forms(here.at, tape) + ", planned at " +
-                          both_forms(here.planned, tape) + ": farther off than " + tape_text(kFoundFar, tape) + ".";
   return {"found-place-doubtful", "/laid/" + number_text(here.entry),
-          off + " Read it again: read twice alike it counts. Is it measured from " +
-              wall_of(building, here.wall).start_name + "?",
-          std::string(kFoundRule), HoldPoint::FirstCourse};
+          fact("found-place-doubtful", {found_said(building, here), both(here.at), both(here.planned),
+                                        limit_of("found-far"), wall_of(building, here.wall).start_name}),
+          "found-far", HoldPoint::FirstCourse};
+}
+
+/// What is laid already, beside a jamb or a corner found elsewhere.
+Fact laid_said(const Building& planned, const FoundHere& here, int laid) {
+  const std::string& wall = wall_of(planned, here.wall).name;
+  if (here.opening < 0) return laid > 0 ? fact("laid-ends-at-corner", {wall}) : Fact();
+  if (laid < opening_of(planned, here.opening).first_course) return {};
+  return laid == 1 ? fact("laid-stays-course", {wall}) : fact("laid-stays-courses", {wall, laid});
 }
 
 }  // namespace
 
-std::string found_name(const Building& building, const FoundHere& here) {
-  if (here.what == FoundWhat::WallEnd) return "The far corner of " + wall_of(building, here.wall).name;
-  const std::string jamb = here.what == FoundWhat::NearJamb ? "The near" : "The far";
-  return jamb + " jamb of " + opening_of(building, here.opening).name;
+Fact found_said(const Building& building, const FoundHere& here) {
+  if (here.what == FoundWhat::WallEnd) return fact("far-corner-of", {wall_of(building, here.wall).name});
+  return fact(here.what == FoundWhat::NearJamb ? "near-jamb-of" : "far-jamb-of",
+              {opening_of(building, here.opening).name});
 }
 
 std::vector<FoundHere> found_places(const Job& job, const Building& planned, std::vector<Finding>& findings) {
@@ -65,31 +68,32 @@ std::vector<FoundHere> found_places(const Job& job, const Building& planned, std
     if (!counts[k] || !job.laid[k].found) continue;
     if (const auto here = found_in(planned, job.laid[k], k)) read[place_of(*here)].push_back(*here);
   }
+  const Length far = limit_of("found-far"), near = limit_of("found-far", Tape::Inches, 1);
   std::vector<FoundHere> last;
   for (const auto& [place, all] : read) {
     const FoundHere& here = all.back();
-    const auto alike = std::ranges::count_if(
-        all, [&](const FoundHere& one) { return magnitude(one.at - here.at) <= Length::sixteenths(2); });
-    if (magnitude(here.at - here.planned) > kFoundFar && alike < 2) findings.push_back(questioned(planned, here));
+    const auto alike =
+        std::ranges::count_if(all, [&](const FoundHere& one) { return magnitude(one.at - here.at) <= near; });
+    if (magnitude(here.at - here.planned) > far && alike < 2) findings.push_back(questioned(planned, here));
     else last.push_back(here);
   }
   sort_stably(last, {}, &FoundHere::entry);
   return last;
 }
 
-std::expected<Job, std::string> with_found(const Job& job, const Building& building, const FoundHere& here) {
+std::expected<Job, Fact> with_found(const Job& job, const Building& building, const FoundHere& here) {
   if (here.what == FoundWhat::WallEnd) {
     const Length change = here.at - wall_of(building, here.wall).actual;
     if (change == Length()) return job;
     auto longer = with_longer_side(job, static_cast<std::size_t>(here.wall), change);
-    if (!longer) return std::unexpected(std::string("no other side changes with it"));
+    if (!longer) return std::unexpected(fact("no-side-follows"));
     return *std::move(longer);
   }
   // The hole itself is stated: leaf and frame are what has to fit it now.
   const ResolvedOpening& stood = opening_of(building, here.opening);
   const Length from = here.what == FoundWhat::NearJamb ? here.at : stood.from.distance_from_start();
   const Length to = here.what == FoundWhat::FarJamb ? here.at : stood.to.distance_from_start();
-  if (from >= to) return std::unexpected(std::string("its jambs would meet"));
+  if (from >= to) return std::unexpected(fact("jambs-meet"));
   const Wall& wall = wall_of(building, stood.wall);
   Job changed = job;
   Opening& opening = changed.openings[static_cast<std::size_t>(here.opening)];
@@ -99,26 +103,19 @@ std::expected<Job, std::string> with_found(const Job& job, const Building& build
   return changed;
 }
 
-Finding told(const Building& planned, const Building& found, const std::vector<int>& laid_to, const FoundHere& here) {
-  const Tape tape = planned.tape;
+Finding place_finding(const Building& planned, const Building& found, const std::vector<int>& laid_to,
+                      const FoundHere& here) {
   const Wall& wall = wall_of(planned, here.wall);
   const Length off = here.at - here.planned;
-  const std::string way = off < Length() ? wall.start_name : wall.end_name;
-  std::string text = found_name(planned, here) + " stands at " + both_forms(here.at, tape) + ", " +
-                     tape_text(magnitude(off), tape) + " toward " + way + " from its plan.";
   const int laid = laid_to.empty() ? 0 : laid_to[static_cast<std::size_t>(here.wall)];
+  std::vector<Fact> all{fact("found-place", {found_said(planned, here), both(here.at), magnitude(off),
+                                             off < Length() ? wall.start_name : wall.end_name})};
   if (here.opening >= 0) {
     const ResolvedOpening &was = opening_of(planned, here.opening), &is = opening_of(found, here.opening);
-    text += " The hole is " + both_forms(is.width(), tape) + " wide; " + both_forms(was.width(), tape) +
-            " was planned. Measure frame and lintel by it.";
-    if (laid >= was.first_course) {
-      text += " What is laid of " + wall.name +
-              (laid == 1 ? " (course 1)" : " (courses 1 to " + number_text(laid) + ")") + " stays at the old jamb.";
-    }
-  } else if (laid > 0) {
-    text += " What is laid of " + wall.name + " is taken to end at it.";
+    all.push_back(fact("found-hole", {both(is.width()), both(was.width())}));
   }
-  return {"found-place", "/laid/" + number_text(here.entry), std::move(text), std::string(kFoundRule),
+  all.push_back(laid_said(planned, here, laid));
+  return {"found-place", "/laid/" + number_text(here.entry), sentences(std::move(all)), std::string(kFoundRule),
           HoldPoint::FirstCourse};
 }
 

@@ -6,14 +6,9 @@
 
 #include "job/checks.hpp"
 #include "job/words.hpp"
-#include "measure/notation.hpp"
 
 namespace stringcourse {
 namespace {
-
-const Wall& wall_of(const Building& building, const ResolvedOpening& opening) {
-  return building.walls[static_cast<std::size_t>(opening.wall)];
-}
 
 /// Distances from `at` to the lines `origin` + k steps, at most one unit (two steps) away, without 0.
 std::set<Length> to_lines(Length at, Length origin, Length step) {
@@ -34,7 +29,8 @@ Length first_line(const Building& building, const Wall& wall) {
 
 Length half_pitch(const Building& building, const Wall& wall) { return building.series_of(wall).pitch(); }
 
-/// Where the wall of a side of the job stands in the building: an outline walked the other way has them in another order.
+/// Where the wall of a side of the job stands in the building: an outline walked the other way has them in another
+/// order.
 const Wall* wall_of_side(const Building& building, std::size_t side) {
   const auto found = std::ranges::find(building.walls, "/outline/sides/" + number_text(side), &Wall::place);
   return found == building.walls.end() ? nullptr : &*found;
@@ -46,13 +42,16 @@ std::vector<Wanted> wanted_by(OfferWhat what, std::size_t index, const std::set<
   return wanted;
 }
 
-void append(std::vector<Wanted>& all, const std::vector<Wanted>& more) { all.insert(all.end(), more.begin(), more.end()); }
+void append(std::vector<Wanted>& all, const std::vector<Wanted>& more) {
+  all.insert(all.end(), more.begin(), more.end());
+}
 
 std::optional<std::size_t> index_in_job(const std::string& place) {
   std::size_t index = 0;
   const std::size_t slash = place.find_last_of('/');
   const char* const end = place.data() + place.size();
-  if (slash == std::string::npos || std::from_chars(place.data() + slash + 1, end, index).ptr != end) return std::nullopt;
+  if (slash == std::string::npos || std::from_chars(place.data() + slash + 1, end, index).ptr != end)
+    return std::nullopt;
   return index;
 }
 
@@ -79,9 +78,7 @@ std::vector<Wanted> widths_of(std::size_t index, const std::set<Length>& near, c
   const auto on_line = [&](const std::set<Length>& moves) { return moves.contains(step); };
   if (on_line(near) || on_line(far) || near == far) return wanted;  // near == far: a move brings both onto them
   for (const Length from : nearest_ways(near)) {
-    for (const Length to : nearest_ways(far)) {
-      wanted.push_back({OfferWhat::ChangeWidth, index, to - from, from});
-    }
+    for (const Length to : nearest_ways(far)) { wanted.push_back({OfferWhat::ChangeWidth, index, to - from, from}); }
   }
   return wanted;
 }
@@ -96,48 +93,45 @@ std::set<Length> head_moves(const Building& building, const ResolvedOpening& ope
   return moves;
 }
 
-/// "4 in", "4 1/2 in", "100 mm"; from two feet on as the tape says: 2'-4".
-std::string spoken(Length length, Tape tape) {
-  if (tape == Tape::Millimetres || length >= Length::feet(2)) return tape_text(length, tape);
-  std::string inches = total_inches(length);
-  inches.pop_back();  // its mark
-  return inches + " in";
-}
+FactValue spoken(Length length) { return {magnitude(length), LengthForm::Spoken}; }
 
 /// "W1 3 in narrower, 1 in at the A end and 2 in at the B end"; "W1 2 in wider, its A end 1 in toward B".
-std::string width_words(const Wall& wall, const Wanted& wanted, Tape tape) {
+Fact width_said(const std::string& name, const Wall& wall, const Wanted& wanted) {
   const bool wider = wanted.by > Length();
   const Length near = wanted.shift, far = wanted.shift + wanted.by;
-  const std::string size = spoken(magnitude(wanted.by), tape) + (wider ? " wider" : " narrower");
   const bool apart = (near < Length()) != (far < Length());
-  const std::string near_size = spoken(magnitude(near), tape);
   if (apart) {
-    return size + ", " + near_size + " at the " + wall.start_name + " end and " + spoken(magnitude(far), tape) +
-           " at the " + wall.end_name + " end";
+    return fact(wider ? "offer-wider-at-both" : "offer-narrower-at-both",
+                {name, spoken(wanted.by), spoken(near), wall.start_name, spoken(far), wall.end_name});
   }
   const std::string& toward = near < Length() ? wall.start_name : wall.end_name;
-  return size + ", its " + wall.start_name + " end " + near_size + " toward " + toward;
+  return fact(wider ? "offer-wider-shifted" : "offer-narrower-shifted",
+              {name, spoken(wanted.by), wall.start_name, spoken(near), toward});
 }
 
-std::string size_words(const Wall& wall, const Wanted& wanted, Tape tape) {
-  const std::string size = spoken(magnitude(wanted.by), tape);
+/// "D1 4 in toward B", "W1 4 in wider at the B end", "D1 2 in lower".
+Fact opening_said(const std::string& name, const Wall& wall, const Wanted& wanted) {
+  const FactValue size = spoken(wanted.by);
   const bool toward_start = wanted.by < Length();
   switch (wanted.what) {
-    case OfferWhat::MoveOpening: return size + " toward " + (toward_start ? wall.start_name : wall.end_name);
-    case OfferWhat::MoveNearJamb: return size + (toward_start ? " wider" : " narrower") + " at the " + wall.start_name + " end";
-    case OfferWhat::MoveFarJamb: return size + (toward_start ? " narrower" : " wider") + " at the " + wall.end_name + " end";
-    case OfferWhat::MoveHead: return size + (toward_start ? " lower" : " higher");
-    case OfferWhat::ChangeWidth: return width_words(wall, wanted, tape);
+    case OfferWhat::MoveOpening:
+      return fact("offer-move", {name, size, toward_start ? wall.start_name : wall.end_name});
+    case OfferWhat::MoveNearJamb:
+      return fact(toward_start ? "offer-wider-at" : "offer-narrower-at", {name, size, wall.start_name});
+    case OfferWhat::MoveFarJamb:
+      return fact(toward_start ? "offer-narrower-at" : "offer-wider-at", {name, size, wall.end_name});
+    case OfferWhat::MoveHead: return fact(toward_start ? "offer-lower" : "offer-higher", {name, size});
+    case OfferWhat::ChangeWidth: return width_said(name, wall, wanted);
     case OfferWhat::ChangeSide: break;
   }
-  return size + (toward_start ? " shorter" : " longer");
+  return {};
 }
 
 }  // namespace
 
 std::vector<Wanted> moves_of(const Building& building, std::size_t index) {
   const ResolvedOpening& opening = building.openings[index];
-  const Wall& wall = wall_of(building, opening);
+  const Wall& wall = wall_of(building, opening.wall);
   const Length step = half_pitch(building, wall);
   std::set<Length> moves = to_lines(opening.from.distance_from_start(), first_line(building, wall), step);
   for (const std::int64_t k : {-2, -1, 1, 2}) moves.insert(step * k);
@@ -147,7 +141,7 @@ std::vector<Wanted> moves_of(const Building& building, std::size_t index) {
 std::vector<Wanted> sizes_of(const Job& job, const Building& building, std::size_t index) {
   const ResolvedOpening& opening = building.openings[index];
   if (hole_of(job, opening) == nullptr) return {};
-  const Wall& wall = wall_of(building, opening);
+  const Wall& wall = wall_of(building, opening.wall);
   const Length step = half_pitch(building, wall), near = first_line(building, wall);
   const std::set<Length> near_moves = to_lines(opening.from.distance_from_start(), near, step);
   const std::set<Length> far_moves = to_lines(opening.to.distance_from_start(), near + building.joint, step);
@@ -167,7 +161,7 @@ std::vector<Wanted> lengths_of(const Building& building, std::size_t side) {
   return wanted_by(OfferWhat::ChangeSide, side, changes);
 }
 
-std::size_t wall_of(const Building& building, const Wanted& wanted) {
+std::size_t wall_changed(const Building& building, const Wanted& wanted) {
   if (wanted.what != OfferWhat::ChangeSide) return static_cast<std::size_t>(building.openings[wanted.index].wall);
   const Wall* const wall = wall_of_side(building, wanted.index);
   return wall == nullptr ? 0 : static_cast<std::size_t>(wall - building.walls.data());
@@ -186,18 +180,19 @@ Offer unpriced_offer(const Job& job, const Building& building, const Wanted& wan
   offer.change = wanted.by;
   offer.shift = wanted.shift;
   if (wanted.what == OfferWhat::ChangeSide) {
-    const Wall* const wall = wall_of_side(building, wanted.index);
     const auto opposite = side_that_follows(job.outline, wanted.index);
     offer.place = "/outline/sides/" + number_text(wanted.index);
     offer.name = side_name(job.outline.sides[wanted.index]);
-    offer.text = offer.name + (opposite ? " and " + side_name(job.outline.sides[*opposite]) : "") + " " +
-                 size_words(wall == nullptr ? Wall() : *wall, wanted, building.tape);
+    std::vector<std::string> sides{offer.name};
+    if (opposite) sides.push_back(side_name(job.outline.sides[*opposite]));
+    offer.text = fact(wanted.by < Length() ? "offer-shorter" : "offer-longer",
+                      {listed(FactValue::Kind::And, sides), spoken(wanted.by)});
     return offer;
   }
   const ResolvedOpening& opening = building.openings[wanted.index];
   offer.place = opening.place;
   offer.name = opening.name;
-  offer.text = opening.name + " " + size_words(wall_of(building, opening), wanted, building.tape);
+  offer.text = opening_said(opening.name, wall_of(building, opening.wall), wanted);
   return offer;
 }
 

@@ -13,15 +13,16 @@ namespace stringcourse {
 struct Wanted {
   OfferWhat what = OfferWhat::MoveOpening;
   std::size_t index = 0;
-  Length by;  // as in Offer::change
+  Length by;          // as in Offer::change
   Length shift = {};  // as in Offer::shift
 };
 
-/// Moves of an opening along its wall, at most one unit each way: by whole half units, and to the lines on which half units end.
+/// Moves of an opening along its wall, at most one unit each way: by whole half units, and to the lines on which half
+/// units end.
 [[nodiscard]] std::vector<Wanted> moves_of(const Building& building, std::size_t opening);
 
-/// Other sizes of an opening that the job states as a bare hole: each jamb alone to the lines on which half units end, at
-/// most one unit each way; where neither jamb is on one, both to the lines beside them; its head to the course lines
+/// Other sizes of an opening that the job states as a bare hole: each jamb alone to the lines on which half units end,
+/// at most one unit each way; where neither jamb is on one, both to the lines beside them; its head to the course lines
 /// below and above, where it is on none.
 [[nodiscard]] std::vector<Wanted> sizes_of(const Job& job, const Building& building, std::size_t opening);
 
@@ -29,7 +30,7 @@ struct Wanted {
 [[nodiscard]] std::vector<Wanted> lengths_of(const Building& building, std::size_t side);
 
 /// The wall that the change is made on, in the building.
-[[nodiscard]] std::size_t wall_of(const Building& building, const Wanted& wanted);
+[[nodiscard]] std::size_t wall_changed(const Building& building, const Wanted& wanted);
 
 /// The job with the change made; nothing where the job does not let it be made.
 [[nodiscard]] std::optional<Job> changed_job(const Job& job, const Building& building, const Wanted& wanted);

@@ -8,7 +8,6 @@
 
 #include "bond/assemble.hpp"
 #include "bond/key.hpp"
-#include "job/words.hpp"
 #include "measure/sorting.hpp"
 #include "solve/best_layout.hpp"
 #include "solve/concession_findings.hpp"
@@ -44,15 +43,17 @@ struct Likely {
   std::optional<Tried> at_once;
 };
 
-/// All changes that are tried lay this many pieces at most; a garage's come to a quarter of that.
+/// All changes that are tried lay this many pieces at most; the kiln house's come to a quarter of that.
 constexpr std::size_t kMostPieces = 800'000;
 /// All changes together have as many looks as the job itself: a quarter of them for laying each at once, to know which
-/// are likely to help, the rest for searching those, the likeliest first; when all but an eighth is used up, no more are
-/// tried. Those that are searched long share as many again, or what the job left where that is more; where the job gives
-/// up rules, as many as such a job may take.
+/// are likely to help, the rest for searching those, the likeliest first; when all but an eighth is used up, no more
+/// are tried. Those that are searched long share as many again, or what the job left where that is more; where the job
+/// gives up rules, as many as such a job may take.
 constexpr std::int64_t kShareAtOnce = 4, kShareKept = 8, kShareConceding = 3;
 /// How many of the best offers whose numbers a short search leaves open are searched as long as the job itself.
 constexpr std::size_t kSearchedLong = 4;
+/// Offers whose buildings come to so many pieces together are solved whole, for what their orders cost: the best first.
+constexpr std::size_t kPricedPieces = 100'000, kMostPriced = 12;
 /// How many offers are named beside a finding.
 constexpr std::size_t kBesideFinding = 3;
 
@@ -69,35 +70,35 @@ Tried tried_of(const Layout& layout) {
   return {layout.cost, bars_of(layout), layout.relaxed_piece, layout.relaxed_bearing, layout.conceded, proven};
 }
 
+/// How a saving of one kind is told.
+struct SavingNames {
+  std::string_view none, fewer, more;
+};
+constexpr SavingNames kCuts{"no-cuts", "cuts-fewer", "cuts-more"},
+    kShortLaps{"no-short-laps", "short-laps-fewer", "short-laps-more"}, kBars{"no-bars", "bars-fewer", "bars-more"};
+
 /// "no cuts", "3 short laps fewer", "1 bar more"; nothing where nothing changes.
-void add_saving(std::string& text, std::int64_t saved, std::int64_t left, const char* one, const char* many) {
-  if (saved == 0) return;
-  text += text.empty() ? "" : ", ";
-  if (saved > 0 && left == 0) {
-    text.append("no ").append(many);
-    return;
-  }
-  const std::int64_t size = saved < 0 ? -saved : saved;
-  text += number_text(size) + " " + (size == 1 ? one : many) + (saved < 0 ? " more" : " fewer");
+void add_saving(std::vector<Fact>& all, std::int64_t saved, std::int64_t left, const SavingNames& names) {
+  if (saved > 0) all.push_back(left == 0 ? fact(names.none) : fact(names.fewer, {saved}));
+  if (saved < 0) all.push_back(fact(names.more, {-saved}));
 }
 
 /// "every rule kept", "2 rules fewer given up": places are counted, and where they are not fewer, it is milder ones.
-void add_rules(std::string& text, const Layout& now, const Tried& tried) {
+void add_rules(std::vector<Fact>& all, const Layout& now, const Tried& tried) {
   if (now.cost.conceded <= tried.cost.conceded) return;
   const auto fewer = static_cast<std::int64_t>(now.conceded.size()) - static_cast<std::int64_t>(tried.conceded.size());
-  if (tried.cost.conceded == 0) text = "every rule kept";
-  else if (fewer > 0) text = "a rule given up at " + number_text(fewer) + (fewer == 1 ? " place fewer" : " places fewer");
-  else text = "milder rules given up";
+  if (tried.cost.conceded == 0) all.push_back(fact("every-rule-kept"));
+  else all.push_back(fewer > 0 ? fact("rules-kept-at", {fewer}) : fact("milder-rules"));
 }
 
-std::string savings(const Offer& offer, const Layout& now, const Tried& tried) {
-  std::string text;
-  add_rules(text, now, tried);
-  add_saving(text, offer.cuts, tried.cost.cuts, "cut", "cuts");
-  add_saving(text, offer.short_laps, tried.cost.short_laps, "short lap", "short laps");
-  if (offer.what == OfferWhat::MoveHead) text += (text.empty() ? "" : ", ") + std::string("its head comes on a course");
-  add_saving(text, offer.bars, tried.bars, "bar", "bars");
-  return text;
+FactValue savings(const Offer& offer, const Layout& now, const Tried& tried) {
+  std::vector<Fact> all;
+  add_rules(all, now, tried);
+  add_saving(all, offer.cuts, tried.cost.cuts, kCuts);
+  add_saving(all, offer.short_laps, tried.cost.short_laps, kShortLaps);
+  if (offer.what == OfferWhat::MoveHead) all.push_back(fact("head-on-course"));
+  add_saving(all, offer.bars, tried.bars, kBars);
+  return listed(FactValue::Kind::Commas, all);
 }
 
 class OfferFinder {
@@ -107,7 +108,7 @@ class OfferFinder {
 
   void run() {
     const std::vector<Likely> all = likeliest_first(affordable(all_wanted()));
-    steps_ = all.size() + kSearchedLong;
+    steps_ = all.size() + kSearchedLong + (answer_->order.prices.asked ? kMostPriced : 0);
     const std::int64_t least_left = memo_->room().left() / kShareKept;
     for (const Likely& change : all) {
       if (!go_on()) break;
@@ -120,6 +121,7 @@ class OfferFinder {
     put_best_first();
     search_long();
     put_best_first();
+    reckon_money();
     note_mended();
     for (Found& found : found_) answer_->offers.push_back(std::move(found.offer));
     for (FreePlaces& free : answer_->free_places) sort_stably(free.from);
@@ -150,12 +152,13 @@ class OfferFinder {
 
   /// Of a large building the changes that are likeliest to help: on walls with cuts, small ones first.
   [[nodiscard]] std::vector<Wanted> affordable(std::vector<Wanted> all) {
-    const std::size_t most = std::max<std::size_t>(16, kMostPieces / std::max<std::size_t>(1, answer_->layout.pieces.size()));
+    const std::size_t most =
+        std::max<std::size_t>(16, kMostPieces / std::max<std::size_t>(1, answer_->layout.pieces.size()));
     answer_->offers_complete = all.size() <= most;
     if (answer_->offers_complete) return all;
     const std::vector<bool> cut = walls_with_cuts();
     sort_stably(all, [&](const Wanted& a, const Wanted& b) {
-      const bool first = cut[wall_of(answer_->building, a)], second = cut[wall_of(answer_->building, b)];
+      const bool first = cut[wall_changed(answer_->building, a)], second = cut[wall_changed(answer_->building, b)];
       return first != second ? first : magnitude(a.by) < magnitude(b.by);
     });
     all.resize(most);
@@ -199,7 +202,8 @@ class OfferFinder {
 
   bool go_on() {
     ++done_;
-    if (wishes_->progress && !wishes_->progress(static_cast<double>(done_) / static_cast<double>(steps_))) cancelled_ = true;
+    if (wishes_->progress && !wishes_->progress(static_cast<double>(done_) / static_cast<double>(steps_)))
+      cancelled_ = true;
     return !cancelled_;
   }
 
@@ -249,6 +253,25 @@ class OfferFinder {
     found_ = std::move(kept);
   }
 
+  /// Where the job has prices: what the order costs more or less with it. Each is solved as a job of its own, as it is
+  /// once it is taken.
+  void reckon_money() {
+    if (!answer_->order.prices.asked || cancelled_) return;
+    const std::size_t pieces = std::max<std::size_t>(1, answer_->layout.pieces.size());
+    const std::size_t most = std::min({found_.size(), kMostPriced, kPricedPieces / pieces});
+    for (std::size_t k = 0; k < most && go_on(); ++k) {
+      Offer& offer = found_[k].offer;
+      const std::optional<Job> job = changed_job(answer_->job, answer_->building, found_[k].wanted);
+      if (!job) continue;
+      const auto changed =
+          solve(*job, {.save_dowels = false, .at_rest = false, .search_budget = wishes_->search_budget});
+      if (!changed) continue;
+      offer.money = dearer_by(answer_->order, changed->order);
+      if (offer.money)
+        offer.text = fact("offer-with-money", {offer.text, dearer_said(answer_->order.prices, *offer.money)});
+    }
+  }
+
   using LayOut = Layout (*)(const Building&, bond::PanelMemo&);
   [[nodiscard]] std::optional<Tried> solved(const Wanted& wanted, bond::PanelMemo& memo,
                                             LayOut lay_out = bond::lay_out) const {
@@ -271,7 +294,8 @@ class OfferFinder {
     return {cost.conceded, cost.short_laps, cost.cuts};
   }
 
-  /// Savings in the order of the cost, to sort by. Fewer bars alone are none: they follow from where cells happen to fall.
+  /// Savings in the order of the cost, to sort by. Fewer bars alone are none: they follow from where cells happen to
+  /// fall.
   [[nodiscard]] std::array<std::int64_t, 4> worth(const Offer& offer) const {
     const std::int64_t head = offer.what == OfferWhat::MoveHead ? 1 : 0;
     if (order_ == bond::Order::QuarterBond) return {offer.conceded, offer.cuts, offer.short_laps, head};
@@ -287,7 +311,7 @@ class OfferFinder {
     made.short_laps = now.short_laps - tried.cost.short_laps;
     made.bars = bars_of(answer_->layout) - tried.bars;
     if (worth(made) <= std::array<std::int64_t, 4>{}) return std::nullopt;
-    made.text += ": " + savings(made, answer_->layout, tried);
+    made.text = fact("offer", {made.text, savings(made, answer_->layout, tried)});
     return made;
   }
 

@@ -6,7 +6,6 @@
 
 #include "bond/assemble.hpp"
 #include "bond/panel_memo.hpp"
-#include "job/words.hpp"
 #include "measure/sorting.hpp"
 #include "walls/resolve.hpp"
 
@@ -19,8 +18,11 @@ constexpr int kMostCandidates = 24;
 /// What is best, in the order of the bond model.
 using Terms = std::array<std::int64_t, 7>;
 Terms terms_of(const Cost& cost, BondWish wish) {
-  if (wish == BondWish::Quarter) return {cost.cuts, cost.short_pieces, cost.short_laps, cost.shifted_joints, cost.extra_bars, cost.joint_deviation, cost.units};
-  return {cost.short_laps, cost.cuts, cost.short_pieces, cost.shifted_joints, cost.extra_bars, cost.joint_deviation, cost.units};
+  if (wish == BondWish::Quarter)
+    return {cost.cuts,       cost.short_pieces,    cost.short_laps, cost.shifted_joints,
+            cost.extra_bars, cost.joint_deviation, cost.units};
+  return {cost.short_laps,      cost.cuts, cost.short_pieces, cost.shifted_joints, cost.extra_bars,
+          cost.joint_deviation, cost.units};
 }
 
 struct Tried {
@@ -40,7 +42,8 @@ struct Search {
 };
 
 int count_standing(const std::vector<FoundDowel>& found) {
-  return static_cast<int>(std::ranges::count_if(found, [](const FoundDowel& dowel) { return dowel.action == Action::Stands; }));
+  return static_cast<int>(
+      std::ranges::count_if(found, [](const FoundDowel& dowel) { return dowel.action == Action::Stands; }));
 }
 
 /// The building laid with these kept; none where a run has no layout.
@@ -52,14 +55,16 @@ std::optional<Tried> lay_with(Search& search, std::vector<std::string> kept) {
   if (!building) return std::nullopt;
   const Layout layout = bond::lay_out(*building, *search.memo);
   const bool gives_up_more = layout.cost.conceded > search.layout.cost.conceded;
-  if (!layout.stopped.empty() || gives_up_more || (layout.relaxed_piece && !search.layout.relaxed_piece)) return std::nullopt;
+  if (!layout.stopped.empty() || gives_up_more || (layout.relaxed_piece && !search.layout.relaxed_piece))
+    return std::nullopt;
   const Cost &now = search.layout.cost, &then = layout.cost;
   Tried tried;
   tried.terms = terms_of(then, building->bond);
   tried.result.kept = std::move(job.steel.kept_dowels);
   tried.result.stands = count_standing(dowels_found(search.job, *building, layout, search.counts, search.doubt));
   tried.result.cuts = then.cuts - now.cuts, tried.result.short_laps = then.short_laps - now.short_laps;
-  tried.result.bars = static_cast<std::int64_t>(layout.bars.size()) - static_cast<std::int64_t>(search.layout.bars.size());
+  tried.result.bars =
+      static_cast<std::int64_t>(layout.bars.size()) - static_cast<std::int64_t>(search.layout.bars.size());
   tried.result.proven = layout.proven;
   return tried;
 }
@@ -72,8 +77,8 @@ std::optional<Tried> lay(Search& search, Set set) {
   return lay_with(search, std::move(kept));
 }
 
-/// The ids of dowels that stand and of those that do not. Where those that stand cannot all be kept at their very places,
-/// none of them is: what a layout makes of them is counted all the same.
+/// The ids of dowels that stand and of those that do not. Where those that stand cannot all be kept at their very
+/// places, none of them is: what a layout makes of them is counted all the same.
 void sort_out(Search& search, const std::vector<FoundDowel>& found) {
   for (const FoundDowel& dowel : found) {
     const std::string& id = search.job.readings[dowel.entry].id;
@@ -88,7 +93,10 @@ void sort_out(Search& search, const std::vector<FoundDowel>& found) {
 void drop_hopeless(Search& search, std::vector<Tried>& alone) {
   std::vector<std::string> hopeful;
   for (std::size_t k = 0; k < search.candidates.size(); ++k) {
-    if (search.result.tried >= search.most) { search.result.complete = false; break; }
+    if (search.result.tried >= search.most) {
+      search.result.complete = false;
+      break;
+    }
     auto tried = lay(search, Set{1} << k);
     if (!tried) continue;
     hopeful.push_back(search.candidates[k]);
@@ -102,7 +110,10 @@ Set add_greedily(Search& search, std::vector<Tried>& all) {
   Set kept = 0;
   for (std::size_t k = 0; k < search.candidates.size() && search.result.tried < search.most; ++k) {
     const Set more = kept | Set{1} << k;
-    if (kept == 0) { kept = more; continue; }  // alone it lays: drop_hopeless
+    if (kept == 0) {
+      kept = more;
+      continue;
+    }  // alone it lays: drop_hopeless
     auto tried = lay(search, more);
     if (!tried) continue;
     all.push_back(*std::move(tried));
@@ -123,7 +134,10 @@ void try_sets(Search& search, std::vector<Tried>& all, Set done) {
   for (int size = count; size >= 2; --size) {
     for (Set set = (Set{1} << size) - 1; set < Set{1} << count; set = next_of_size(set)) {
       if (set == done) continue;
-      if (search.result.tried >= search.most) { search.result.complete = false; return; }
+      if (search.result.tried >= search.most) {
+        search.result.complete = false;
+        return;
+      }
       if (auto tried = lay(search, set)) all.push_back(*std::move(tried));
     }
   }
@@ -162,8 +176,8 @@ void price(Search& search, std::int64_t budget) {
 
 }  // namespace
 
-DowelSearch search_dowels(const Job& job, const Layout& layout, const std::vector<FoundDowel>& found, const std::vector<bool>& counts,
-                          Length doubt, const DowelSearchRoom& room) {
+DowelSearch search_dowels(const Job& job, const Layout& layout, const std::vector<FoundDowel>& found,
+                          const std::vector<bool>& counts, Length doubt, const DowelSearchRoom& room) {
   bond::PanelMemo memo(room.search);
   Search search{job, layout, counts, doubt, &memo, room.layouts, {}, {}, {}};
   search.result.found = static_cast<int>(found.size()), search.result.stands = count_standing(found);
@@ -178,15 +192,17 @@ DowelSearch search_dowels(const Job& job, const Layout& layout, const std::vecto
   return search.result;
 }
 
-std::string dowel_layout_text(const DowelLayout& layout) {
-  std::string cost;
-  const auto add = [&](std::int64_t count, std::string_view one, std::string_view many) {
-    if (count == 0) return;
-    const std::int64_t size = count < 0 ? -count : count;
-    cost += (cost.empty() ? "" : ", ") + number_text(size) + " " + std::string(size == 1 ? one : many) + (count < 0 ? " fewer" : " more");
+Fact dowel_layout_said(const DowelLayout& layout) {
+  std::vector<Fact> cost;
+  const auto add = [&](std::int64_t count, std::string_view more, std::string_view fewer) {
+    if (count > 0) cost.push_back(fact(more, {count}));
+    if (count < 0) cost.push_back(fact(fewer, {-count}));
   };
-  add(layout.cuts, "cut", "cuts"), add(layout.short_laps, "short lap", "short laps"), add(layout.bars, "bar", "bars");
-  return number_text(layout.stands) + " stand: " + (cost.empty() ? "no cut more" : cost);
+  add(layout.cuts, "cuts-more", "cuts-fewer");
+  add(layout.short_laps, "short-laps-more", "short-laps-fewer");
+  add(layout.bars, "bars-more", "bars-fewer");
+  return cost.empty() ? fact("dowel-layout-free", {layout.stands})
+                      : fact("dowel-layout", {layout.stands, listed(FactValue::Kind::Commas, cost)});
 }
 
 }  // namespace stringcourse::steel

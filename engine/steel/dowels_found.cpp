@@ -1,9 +1,9 @@
 #include <algorithm>
 #include <cmath>
 
+#include "bond/layout_parts.hpp"
+#include "catalogue/rules.hpp"
 #include "ground/as_found.hpp"
-#include "measure/notation.hpp"
-#include "setout/places.hpp"
 #include "steel/dowels.hpp"
 #include "steel/slab.hpp"
 
@@ -30,11 +30,12 @@ std::optional<Left> room_left(const Wanted& wanted, Length along, Length depth, 
   std::optional<Left> least;
   const Length off = wanted.half_bar + wanted.rules.clearance;
   for (int course = 1; course <= courses_looked_at(wanted.building); ++course) {
-    const setout::SeenFrom place{along, planned_depth};
+    const bond::SeenFrom place{along, planned_depth};
     if (!unit_at(wanted.building, wanted.layout, wanted.wall, course, place)) continue;
     const auto cell = cell_at(wanted.building, wanted.layout, wanted.wall, course, place);
     if (!cell) return std::nullopt;
-    const Left here{std::min(along - cell->clear.from, cell->clear.to - along) - off, std::min(depth - cell->clear.shallow, cell->clear.deep - depth) - off};
+    const Left here{std::min(along - cell->clear.from, cell->clear.to - along) - off,
+                    std::min(depth - cell->clear.shallow, cell->clear.deep - depth) - off};
     least = least ? Left{std::min(least->along, here.along), std::min(least->across, here.across)} : here;
   }
   return least;
@@ -47,19 +48,21 @@ Length room_across(const Wanted& wanted, Length off_face) {
   return inside - wanted.half_bar - wanted.rules.clearance;
 }
 
-/// Adds the cells of one course, narrowed by those of the other, to where a bar's centre may stand in them. Where the other
-/// has no unit (an opening) this course decides; such places are found from that course's own units.
+/// Adds the cells of one course, narrowed by those of the other, to where a bar's centre may stand in them. Where the
+/// other has no unit (an opening) this course decides; such places are found from that course's own units.
 void add_stretches(std::vector<setout::OnWall>& stretches, const Wanted& wanted, int course, int other) {
   const Length off = wanted.half_bar + wanted.rules.clearance;
   for (const InCell& cell : setout::cells_seen(wanted.building, wanted.layout, wanted.wall, course)) {
     setout::OnWall room = cell.clear;
-    const setout::SeenFrom middle{room.from + (room.to - room.from).half_down(), room.shallow + (room.deep - room.shallow).half_down()};
+    const bond::SeenFrom middle{room.from + (room.to - room.from).half_down(),
+                                room.shallow + (room.deep - room.shallow).half_down()};
     const bool both = other > 0 && unit_at(wanted.building, wanted.layout, wanted.wall, other, middle);
     if (both && course > other) continue;  // found from the lower course
     if (both) {
       const auto above = cell_at(wanted.building, wanted.layout, wanted.wall, other, middle);
       if (!above) continue;
-      room = {std::max(room.from, above->clear.from), std::min(room.to, above->clear.to), std::max(room.shallow, above->clear.shallow), std::min(room.deep, above->clear.deep)};
+      room = {std::max(room.from, above->clear.from), std::min(room.to, above->clear.to),
+              std::max(room.shallow, above->clear.shallow), std::min(room.deep, above->clear.deep)};
     }
     room = {room.from + off, room.to - off, room.shallow + off, room.deep - off};
     if (room.from <= room.to) stretches.push_back(room);
@@ -105,7 +108,10 @@ void decide(FoundDowel& dowel, const Wanted& wanted, Length planned_depth) {
   dowel.room = in_cell ? std::min(left->along, across) : across;
   const ground::Verdict verdict = in_cell ? ground::judged(dowel.room, dowel.doubt) : ground::Verdict::DoesNotFit;
   const Length off = magnitude(dowel.off_place);
-  if (verdict == ground::Verdict::CannotTell) { dowel.action = Action::CannotTell; return; }
+  if (verdict == ground::Verdict::CannotTell) {
+    dowel.action = Action::CannotTell;
+    return;
+  }
   const Length most = std::max(wanted.rules.along, apart_most(wanted.rules));
   dowel.action = Action::CutAndReplace;
   if (!dowel.has_bar) return;
@@ -127,13 +133,15 @@ void decide(FoundDowel& dowel, const Wanted& wanted, Length planned_depth) {
 
 DowelRules dowel_rules(const Job& job, const Building& building) {
   DowelRules rules;
+  rules.along = limit_of("bar-place"), rules.apart_most = limit_of("lap-apart");
   rules.clearance = building.bars ? building.bars->clearance : Length();
   rules.lap = job.steel.dowel_lap;
   rules.bend_high_most = building.courses.empty() ? Length() : building.courses[0].unit_height;
   return rules;
 }
 
-std::optional<LawfulPlace> nearest_lawful(const Building& building, const Layout& layout, const DowelRules& rules, int wall, Length along) {
+std::optional<LawfulPlace> nearest_lawful(const Building& building, const Layout& layout, const DowelRules& rules,
+                                          int wall, Length along) {
   const Length half_bar = building.bars ? building.bars->diameter.half_down() : Length();
   const Wanted wanted{building, layout, rules, half_bar, wall};
   std::optional<LawfulPlace> best;
@@ -146,7 +154,8 @@ std::optional<LawfulPlace> nearest_lawful(const Building& building, const Layout
   return best;
 }
 
-std::vector<FoundDowel> dowels_found(const Job& job, const Building& building, const Layout& layout, const std::vector<bool>& counts, Length doubt) {
+std::vector<FoundDowel> dowels_found(const Job& job, const Building& building, const Layout& layout,
+                                     const std::vector<bool>& counts, Length doubt) {
   const std::vector<Dowel> planned = dowels_of(building, layout);
   const DowelRules rules = dowel_rules(job, building);
   const Length half_bar = building.bars ? building.bars->diameter.half_down() : Length();
@@ -156,15 +165,25 @@ std::vector<FoundDowel> dowels_found(const Job& job, const Building& building, c
     const DowelReading& reading = *job.readings[k].dowel;
     const auto place = ground::wall_place(building, reading.on, reading.from, reading.at);
     if (!place) continue;
-    FoundDowel dowel{.entry = k, .wall = place->wall, .along = place->along, .off_face = reading.off_face, .off_place = {}, .room = {}, .doubt = doubt, .shift = {}, .height = {}, .apart = {}};
+    FoundDowel dowel{.entry = k,
+                     .wall = place->wall,
+                     .along = place->along,
+                     .off_face = reading.off_face,
+                     .off_place = {},
+                     .room = {},
+                     .doubt = doubt,
+                     .shift = {},
+                     .height = {},
+                     .apart = {}};
     Length depth = building.series_of(building.walls[static_cast<std::size_t>(place->wall)]).thickness.half_down();
-    for (const setout::WallBar& bar : setout::bars_on_wall(building, layout, place->wall)) {
+    for (const bond::WallBar& bar : bond::bars_on_wall(building, layout, place->wall)) {
       const Length off = place->along - bar.centre;
       if (bar.first_course != 1 || (dowel.has_bar && magnitude(off) >= magnitude(dowel.off_place))) continue;
       dowel.has_bar = true, dowel.off_place = off, depth = bar.off_face;
     }
     for (const Dowel& one : planned) {
-      if (dowel.has_bar && one.wall == place->wall && one.along == place->along - dowel.off_place) dowel.number = one.number;
+      if (dowel.has_bar && one.wall == place->wall && one.along == place->along - dowel.off_place)
+        dowel.number = one.number;
     }
     decide(dowel, {building, layout, rules, half_bar, place->wall}, depth);
     found.push_back(dowel);
@@ -172,17 +191,17 @@ std::vector<FoundDowel> dowels_found(const Job& job, const Building& building, c
   return found;
 }
 
-std::string action_text(const FoundDowel& dowel, Tape tape) {
+Fact action_said(const FoundDowel& dowel) {
   switch (dowel.action) {
-    case Action::Stands: return "stands in its cell";
-    case Action::CannotTell: return "the tape can't tell: look when the first unit is laid dry over it";
-    case Action::LapApart: return "stands in a cell " + tape_text(dowel.apart, tape) + " from its bar: lap the two apart, both in grout";
+    case Action::Stands: return fact("dowel-stands");
+    case Action::CannotTell: return fact("dowel-cannot-tell");
+    case Action::LapApart: return fact("dowel-lap-apart", {dowel.apart});
     case Action::Bend:
-      return "bend " + tape_text(dowel.shift, tape) + " sideways over at least " + tape_text(dowel.height, tape) + " of height (1 in 6), where your engineer allows it" +
-             (dowel.apart > Length::inches(2) ? "; then it laps " + tape_text(dowel.apart, tape) + " apart from its bar" : "");
-    case Action::CutAndReplace: return "too far from its bar for a lap or a bend: cut it off and set another, with your engineer's approval";
+      return dowel.apart > limit_of("bar-place") ? fact("dowel-bend-and-lap", {dowel.shift, dowel.height, dowel.apart})
+                                                 : fact("dowel-bend", {dowel.shift, dowel.height});
+    case Action::CutAndReplace: return fact("dowel-replace");
   }
-  return "";
+  return {};
 }
 
 }  // namespace stringcourse::steel

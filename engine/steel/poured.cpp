@@ -2,7 +2,7 @@
 
 #include <algorithm>
 
-#include "measure/notation.hpp"
+#include "catalogue/rules.hpp"
 
 namespace stringcourse::steel {
 namespace {
@@ -26,18 +26,19 @@ DowelsNow dowels_now(const std::vector<Dowel>& poured, const std::vector<Dowel>&
   DowelsNow result;
   for (std::size_t k = 0; k < poured.size(); ++k) result.dowels.push_back({k, {}, {}});
   // A reading is of the dowel that it lies nearest to, as far as the two bars of a lap may stand apart.
-  const Length most = DowelRules{}.apart_most;
+  const Length most = limit_of("lap-apart");
   for (const FoundDowel& dowel : found) {
     result.read.push_back(nearest(poured, dowel.wall, dowel.along, most));
     if (result.read.back()) result.dowels[*result.read.back()].found = dowel.along;
   }
+  const Length off_dowel = limit_of("bar-place");
   std::vector<bool> has_dowel(now.size(), false);
   for (const FoundDowel& dowel : found) {
     if (const auto bar = nearest(now, dowel.wall, dowel.along, most)) has_dowel[*bar] = true;
   }
   for (DowelNow& one : result.dowels) {
     const Dowel& stands = poured[one.dowel];
-    const auto bar = nearest(now, stands.wall, one.found.value_or(stands.along), kBarOffDowel);
+    const auto bar = nearest(now, stands.wall, one.found.value_or(stands.along), off_dowel);
     if (bar) one.bar = now[*bar].along, has_dowel[*bar] = true;
   }
   for (std::size_t k = 0; k < now.size(); ++k) {

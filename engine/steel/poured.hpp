@@ -10,19 +10,17 @@ namespace stringcourse::steel {
 
 /// A poured dowel, where it was found, and where the bar that it is for comes down now.
 struct DowelNow {
-  std::size_t dowel = 0;  // index into the list as poured
+  std::size_t dowel = 0;        // index into the list as poured
   std::optional<Length> found;  // along, as last read; none: not read
-  std::optional<Length> bar;  // along, of the nearest bar of its wall within 2 in of where it stands; none: no bar
+  std::optional<Length>
+      bar;  // along, of the nearest bar of its wall within rule "bar-place" of where it stands; none: no bar
 };
 
 struct DowelsNow {
-  std::vector<DowelNow> dowels;  // by dowel as poured
-  std::vector<Dowel> without;  // bars of the layout now that no poured dowel is for
+  std::vector<DowelNow> dowels;                  // by dowel as poured
+  std::vector<Dowel> without;                    // bars of the layout now that no poured dowel is for
   std::vector<std::optional<std::size_t>> read;  // by dowel found: which of those poured it is
 };
-
-/// How far from its dowel a bar may stand along the wall. SOURCE: TMS 602, placing of bars (second-hand).
-inline constexpr Length kBarOffDowel = Length::inches(2);
 
 /// `poured` is the list as it was poured, `now` the list of the layout as it is now, both by wall, then along it.
 /// `found` as judged against the layout now.

@@ -38,18 +38,22 @@ ground::Spot spot(const Wall& wall, Length along, Length depth) {
   return {metres(point.x), metres(point.y)};
 }
 
-void add_dowel(SlabRoom& room, const Building& building, const Layout& layout, const DowelRules& rules, const ground::WallPlace& place, Length off_face, std::size_t entry) {
+void add_dowel(SlabRoom& room, const Building& building, const Layout& layout, const DowelRules& rules,
+               const ground::WallPlace& place, Length off_face, std::size_t entry) {
   const auto lawful = nearest_lawful(building, layout, rules, place.wall, place.along);
   if (!lawful) return;
   // One that is far out is bent or replaced whatever the building does: it must not drag it along.
-  const Length worst = std::min({place.along - lawful->from, lawful->to - place.along, off_face - lawful->shallow, lawful->deep - off_face});
+  const Length worst = std::min(
+      {place.along - lawful->from, lawful->to - place.along, off_face - lawful->shallow, lawful->deep - off_face});
   if (worst < -kFarOut) return;
   const Wall& wall = building.walls[static_cast<std::size_t>(place.wall)];
   const Ways ways = ways_of(wall.heading);
   const ground::Spot at = spot(wall, place.along, off_face);
   const RoomOf of{entry, false};
-  add(room, at, ways.along, place.along - lawful->from, of), add(room, at, reversed(ways.along), lawful->to - place.along, of);
-  add(room, at, reversed(ways.outward), off_face - lawful->shallow, of), add(room, at, ways.outward, lawful->deep - off_face, of);
+  add(room, at, ways.along, place.along - lawful->from, of),
+      add(room, at, reversed(ways.along), lawful->to - place.along, of);
+  add(room, at, reversed(ways.outward), off_face - lawful->shallow, of),
+      add(room, at, ways.outward, lawful->deep - off_face, of);
   ++room.dowels;
 }
 
@@ -65,10 +69,10 @@ double spread_across(const SlabRoom& room, ground::Spot way) {
   return any ? most - least : -1;
 }
 
-/// What is still to be read: the edge along each outside wall that faces a way which nothing holds, a dowel where no wall
-/// faces it, a second edge where the turn is not known.
-std::vector<std::string> readings_lacking(const Building& building, const SlabRoom& room) {
-  std::vector<std::string> lacks;
+/// What is still to be read: the edge along each outside wall that faces a way which nothing holds, a dowel where no
+/// wall faces it, a second edge where the turn is not known.
+std::vector<Fact> readings_lacking(const Building& building, const SlabRoom& room) {
+  std::vector<Fact> lacks;
   bool turn_held = false;
   const Wall* longest = nullptr;
   for (const Heading heading : {Heading::West, Heading::North, Heading::East, Heading::South}) {
@@ -79,11 +83,11 @@ std::vector<std::string> readings_lacking(const Building& building, const SlabRo
       if (longest == nullptr || wall.actual > longest->actual) longest = &wall;
       if (wall.heading != heading) continue;
       faced = true, turn_held = turn_held || 2 * spread >= metres(wall.actual);
-      if (spread < 0) lacks.push_back("the edge along " + wall.name);
+      if (spread < 0) lacks.push_back(fact("edge-along", {wall.name}));
     }
-    if (spread < 0 && !faced) lacks.push_back("a dowel of the open side");
+    if (spread < 0 && !faced) lacks.push_back(fact("dowel-of-open-side"));
   }
-  if (lacks.empty() && !turn_held && longest != nullptr) lacks.push_back("the edge along " + longest->name + " at both ends");
+  if (lacks.empty() && !turn_held && longest != nullptr) lacks.push_back(fact("edge-along-both-ends", {longest->name}));
   return lacks;
 }
 
@@ -96,22 +100,27 @@ SlabRoom slab_room(const Job& job, const Building& building, const Layout& layou
   for (std::size_t k = 0; k < job.readings.size(); ++k) {
     const Reading& reading = job.readings[k];
     if (!counts[k] || (!reading.edge && !reading.dowel)) continue;
-    const auto place = reading.edge ? ground::wall_place(building, reading.edge->on, reading.edge->from, reading.edge->at)
-                                    : ground::wall_place(building, reading.dowel->on, reading.dowel->from, reading.dowel->at);
+    const auto place = reading.edge
+                           ? ground::wall_place(building, reading.edge->on, reading.edge->from, reading.edge->at)
+                           : ground::wall_place(building, reading.dowel->on, reading.dowel->from, reading.dowel->at);
     if (!place) continue;
     const Wall& wall = building.walls[static_cast<std::size_t>(place->wall)];
-    if (reading.edge) add(room, spot(wall, place->along, Length()), ways_of(wall.heading).outward, reading.edge->beyond, {k, true});
+    if (reading.edge)
+      add(room, spot(wall, place->along, Length()), ways_of(wall.heading).outward, reading.edge->beyond, {k, true});
     else if (building.bars) add_dowel(room, building, layout, rules, *place, reading.dowel->off_face, k);
     if (reading.edge) room.face_lines.push_back({place->wall, place->along, reading.edge->beyond});
     edges = edges || reading.edge.has_value();
   }
   if (edges) room.lacks = readings_lacking(building, room);
-  if (edges && room.lacks.empty()) room.fit = ground::best_fit(room.clearances, building.tape == Tape::Inches ? Length::inches(12) : Length::millimetres(300));
+  if (edges && room.lacks.empty())
+    room.fit = ground::best_fit(room.clearances,
+                                building.tape == Tape::Inches ? Length::inches(12) : Length::millimetres(300));
   std::size_t line = 0;
   if (!room.fit) room.face_lines.clear();
   for (std::size_t k = 0; room.fit && k < room.of.size(); ++k) {
     if (!room.of[k].edge) continue;
-    room.face_lines[line++].from_edge = Length::nanometres(static_cast<std::int64_t>(std::floor(ground::room_after(room.clearances[k], *room.fit) * 1e9 + 0.5)));
+    room.face_lines[line++].from_edge = Length::nanometres(
+        static_cast<std::int64_t>(std::floor(ground::room_after(room.clearances[k], *room.fit) * 1e9 + 0.5)));
   }
   return room;
 }

@@ -4,16 +4,16 @@
 #include <span>
 #include <tuple>
 
+#include "bond/layout_parts.hpp"
 #include "measure/sorting.hpp"
 #include "setout/cleanouts.hpp"
-#include "setout/places.hpp"
 #include "setout/saw_list.hpp"
 #include "walls/corner_plan.hpp"
 
 namespace stringcourse::supply {
 namespace {
 
-UnitCount& unit_entry(std::vector<UnitCount>& units, int series, Kind kind) {
+UnitCount& unit_entry(std::vector<UnitCount>& units, int series, UnitKind kind) {
   const std::tuple key(series, kind);
   auto at = std::find_if(units.begin(), units.end(),
                          [&](const UnitCount& unit) { return std::tuple(unit.series, unit.kind) >= key; });
@@ -34,10 +34,10 @@ Counts count_runs(const Building& building, const Layout& layout, std::span<cons
   Counts counts;
   for (const Run& run : runs) {
     const int series = building.walls[static_cast<std::size_t>(run.wall)].series;
-    for (const Piece& piece : setout::pieces_of(layout, run)) {
+    for (const Piece& piece : bond::pieces_of(layout, run)) {
       UnitCount& unit = unit_entry(counts.units, series, piece.kind);
       ++counts.pieces;
-      if (setout::is_saw_cut(piece)) {
+      if (bond::is_saw_cut(piece)) {
         ++unit.pieces;
         count_cut(counts.cuts, series, piece);
       } else {
@@ -65,7 +65,7 @@ bool corner_listed_before(const std::vector<PlacedBar>& bars, std::size_t index)
   });
 }
 
-PartCount& part_entry(std::vector<PartCount>& parts, int series, const std::string& part, PartWork work) {
+PartCount& part_entry(std::vector<PartCount>& parts, int series, const Fact& part, PartWork work) {
   const auto at = std::find_if(parts.begin(), parts.end(), [&](const PartCount& entry) {
     return entry.series == series && entry.part == part && entry.work == work;
   });
@@ -76,12 +76,14 @@ PartCount& part_entry(std::vector<PartCount>& parts, int series, const std::stri
 /// Only a unit is cut for a beam: a filler stays.
 PartWork work_on(const Course& course, const walls::CornerPart& part) {
   if (course.half_high) return PartWork::SawnHalfHigh;
-  return course.bond_beam && part.from == Length() && part.near == Length() ? PartWork::WebsCutDown : PartWork::AsBought;
+  return course.bond_beam && part.from == Length() && part.near == Length() ? PartWork::WebsCutDown
+                                                                            : PartWork::AsBought;
 }
 
 void count_corner(std::vector<PartCount>& counts, const Building& building, const Run& run, const WallEnd& end,
                   const Piece& piece, walls::Makes makes, std::size_t from_part) {
-  const auto parts = walls::corner_parts(building, building.corners[static_cast<std::size_t>(end.corner)], run.wall, piece.length, makes);
+  const auto parts = walls::corner_parts(building, building.corners[static_cast<std::size_t>(end.corner)], run.wall,
+                                         piece.length, makes);
   if (!parts) return;
   const int series = building.walls[static_cast<std::size_t>(run.wall)].series;
   const Course& course = building.courses[static_cast<std::size_t>(run.course - 1)];
@@ -94,12 +96,10 @@ void count_corner(std::vector<PartCount>& counts, const Building& building, cons
 
 }  // namespace
 
-Counts count_units(const Building& building, const Layout& layout) {
-  return count_runs(building, layout, layout.runs);
-}
+Counts count_units(const Building& building, const Layout& layout) { return count_runs(building, layout, layout.runs); }
 
 Counts count_units_of_wall(const Building& building, const Layout& layout, int wall) {
-  return count_runs(building, layout, setout::runs_of_wall(layout, wall));
+  return count_runs(building, layout, bond::runs_of_wall(layout, wall));
 }
 
 std::vector<Purchase> units_to_buy(const Building& building, const Layout& layout) {
@@ -118,7 +118,9 @@ namespace {
 /// Spares are for all of one part together: they stand with the first of its lines.
 void add_spares(std::vector<PartCount>& parts, int percent) {
   for (std::size_t i = 0; i < parts.size(); ++i) {
-    const auto same = [&](const PartCount& other) { return other.series == parts[i].series && other.part == parts[i].part; };
+    const auto same = [&](const PartCount& other) {
+      return other.series == parts[i].series && other.part == parts[i].part;
+    };
     if (std::find_if(parts.begin(), parts.end(), same) != parts.begin() + static_cast<std::ptrdiff_t>(i)) continue;
     std::int64_t all = 0;
     for (const PartCount& other : parts) all += same(other) ? other.count : 0;
@@ -132,7 +134,7 @@ std::vector<PartCount> corner_set_parts(const Building& building, const Layout& 
   std::vector<PartCount> parts;
   for (const Run& run : layout.runs) {
     const Wall& wall = building.walls[static_cast<std::size_t>(run.wall)];
-    const std::span<const Piece> pieces = setout::pieces_of(layout, run);
+    const std::span<const Piece> pieces = bond::pieces_of(layout, run);
     if (pieces.empty()) continue;
     const bool at_start = run.at_start == RunEnd::ThroughCorner, at_end = run.at_end == RunEnd::ThroughCorner;
     const bool one_makes_both = at_start && at_end && pieces.size() == 1;
@@ -140,7 +142,9 @@ std::vector<PartCount> corner_set_parts(const Building& building, const Layout& 
     if (at_start) count_corner(parts, building, run, wall.start, pieces.front(), makes, 0);
     if (at_end) count_corner(parts, building, run, wall.end, pieces.back(), makes, one_makes_both ? 1 : 0);  // one unit
   }
-  sort_stably(parts, [](const PartCount& a, const PartCount& b) { return std::tuple(a.series, a.work) < std::tuple(b.series, b.work); });
+  sort_stably(parts, [](const PartCount& a, const PartCount& b) {
+    return std::tuple(a.series, a.work) < std::tuple(b.series, b.work);
+  });
   add_spares(parts, building.breakage.percent);
   return parts;
 }
@@ -166,7 +170,8 @@ std::vector<LintelCount> one_piece_lintels(const Building& building, const Layou
 
 CleanoutCount count_cleanouts(const Building& building, const Layout& layout) {
   CleanoutCount count;
-  for (const setout::WallCleanout& cleanout : setout::cleanouts_of(building, layout)) ++(cleanout.bought ? count.bought : count.cut);
+  for (const setout::WallCleanout& cleanout : setout::cleanouts_of(building, layout))
+    ++(cleanout.bought ? count.bought : count.cut);
   return count;
 }
 

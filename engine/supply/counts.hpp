@@ -13,7 +13,7 @@ namespace stringcourse::supply {
 /// Pieces of one kind of one series.
 struct UnitCount {
   std::int32_t series = 0;
-  Kind kind = Kind::Full;
+  UnitKind kind = UnitKind::Full;
   std::int64_t whole = 0;   // laid as they come
   std::int64_t pieces = 0;  // saw cuts laid that were cut from this kind
   friend bool operator==(const UnitCount&, const UnitCount&) = default;
@@ -22,7 +22,7 @@ struct UnitCount {
 /// Cut pieces of one length.
 struct CutCount {
   std::int32_t series = 0;
-  Kind from = Kind::Full;
+  UnitKind from = UnitKind::Full;
   Length length;
   std::int64_t pieces = 0;
   friend bool operator==(const CutCount&, const CutCount&) = default;
@@ -48,10 +48,10 @@ struct Counts {
 /// anything else is cut from a unit of its own.
 struct Purchase {
   std::int32_t series = 0;
-  Kind kind = Kind::Full;
-  std::int64_t whole = 0;     // laid as they come
-  std::int64_t for_saw = 0;   // go to the saw
-  std::int64_t spare = 0;     // for breakage, by Building::breakage
+  UnitKind kind = UnitKind::Full;
+  std::int64_t whole = 0;    // laid as they come
+  std::int64_t for_saw = 0;  // go to the saw
+  std::int64_t spare = 0;    // for breakage, by Building::breakage
   std::int64_t to_buy() const { return whole + for_saw + spare; }
 };
 [[nodiscard]] std::vector<Purchase> units_to_buy(const Building& building, const Layout& layout);
@@ -59,10 +59,11 @@ struct Purchase {
 /// What is done to a part of a corner set before it is laid: no set is made for beams or half-high.
 enum class PartWork { AsBought, WebsCutDown, SawnHalfHigh };
 
-/// A part of the corner sets: "L-corner unit", or "8 in unit" and "4 in filler". Counted corner by corner, course by course.
+/// A part of the corner sets: "L-corner unit", or "8 in unit" and "4 in filler". Counted corner by corner, course by
+/// course.
 struct PartCount {
   std::int32_t series = 0;
-  std::string part;
+  Fact part;
   PartWork work = PartWork::AsBought;
   std::int64_t count = 0;  // laid
   std::int64_t spare = 0;  // for breakage

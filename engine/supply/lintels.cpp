@@ -3,17 +3,13 @@
 #include <algorithm>
 #include <iterator>
 
+#include "bond/layout_parts.hpp"
 #include "bond/lintel_units.hpp"
 #include "measure/sorting.hpp"
-#include "setout/places.hpp"
 #include "walls/resolve.hpp"
 
 namespace stringcourse::supply {
 namespace {
-
-const ResolvedOpening& opening_at(const Building& building, std::int32_t index) {
-  return building.openings[static_cast<std::size_t>(index)];
-}
 
 /// Indices of openings, by their walls.
 std::vector<std::vector<std::int32_t>> openings_by_wall(const Building& building) {
@@ -25,47 +21,48 @@ std::vector<std::vector<std::int32_t>> openings_by_wall(const Building& building
 }
 
 /// The opening of those given whose lintel a unit is part of, or -1.
-std::int32_t opening_under(const Building& building, const std::vector<std::int32_t>& openings, const Run& run, const Piece& piece) {
-  const auto found = std::ranges::find_if(openings, [&](std::int32_t index) { return bond::in_lintel(opening_at(building, index), run, piece); });
+std::int32_t opening_under(const Building& building, const std::vector<std::int32_t>& openings, const Run& run,
+                           const Piece& piece) {
+  const auto found = std::ranges::find_if(
+      openings, [&](std::int32_t index) { return bond::in_lintel(opening_of(building, index), run, piece); });
   return found == openings.end() ? -1 : *found;
 }
 
 void add_unit(std::vector<UnitCount>& units, std::int32_t series, const Piece& piece) {
   auto at = std::ranges::find(units, piece.kind, &UnitCount::kind);
   if (at == units.end()) at = units.insert(at, {series, piece.kind, 0, 0});
-  ++(setout::is_saw_cut(piece) ? at->pieces : at->whole);
+  ++(bond::is_saw_cut(piece) ? at->pieces : at->whole);
 }
 
 /// One end of a lintel of units: `last` is its last piece there, `joint_at` how far off the jamb the joint before it
 /// ends.
 LintelEnd end_of(const Piece& last, Length bearing, Length joint_at, Length asked) {
   const Length needed = asked - bond::kBearingWithin;
-  return {bearing, bearing < needed || bearing < std::min(asked, kLeastLintelBearing), joint_at >= needed,
+  return {bearing, bearing < needed || bearing < std::min(asked, least_lintel_bearing()), joint_at >= needed,
           !takes_bars_along(last.kind)};
 }
 
 /// Soffit, ends and units of a lintel built of units.
 void look_at_units(const Building& building, const Layout& layout, LintelAsLaid& lintel) {
-  const ResolvedOpening& opening = opening_at(building, lintel.opening);
+  const ResolvedOpening& opening = opening_of(building, lintel.opening);
   const std::int32_t series = building.walls[static_cast<std::size_t>(opening.wall)].series;
   const Length from = opening.from.distance_from_start(), to = opening.to.distance_from_start(),
                asked = opening.lintel->least_bearing;
   lintel.soffit = Soffit::Floor;
   const Piece *first = nullptr, *last = nullptr;
   const ResolvedLintel& asked_for = *opening.lintel;
-  for (const Run& run : setout::runs_of_courses(layout, opening.wall, asked_for.first_course, asked_for.first_course + asked_for.courses - 1)) {
-    for (const Piece& piece : setout::pieces_of(layout, run)) {
+  for (const Run& run : bond::runs_of_courses(layout, opening.wall, asked_for.first_course,
+                                              asked_for.first_course + asked_for.courses - 1)) {
+    for (const Piece& piece : bond::pieces_of(layout, run)) {
       if (!bond::in_lintel(opening, run, piece)) continue;
       add_unit(lintel.units, series, piece);
       if (run.course != opening.lintel->first_course) continue;
       if (first == nullptr) first = &piece;
       last = &piece;
-      const Length start = piece.start.nearest_nanometre(), end = setout::far_end(piece).nearest_nanometre();
+      const Length start = piece.start.nearest_nanometre(), end = bond::far_end(piece).nearest_nanometre();
       if (start >= to || end <= from) continue;
-      if (!takes_bars_along(piece.kind))
-        lintel.soffit = Soffit::Nothing;
-      else if (!is_closed_underneath(piece.kind) && lintel.soffit == Soffit::Floor)
-        lintel.soffit = Soffit::Form;
+      if (!takes_bars_along(piece.kind)) lintel.soffit = Soffit::Nothing;
+      else if (!is_closed_underneath(piece.kind) && lintel.soffit == Soffit::Floor) lintel.soffit = Soffit::Form;
     }
   }
   sort_stably(lintel.units, [](const UnitCount& a, const UnitCount& b) {  // what spans first
@@ -73,18 +70,18 @@ void look_at_units(const Building& building, const Layout& layout, LintelAsLaid&
     return floor != is_closed_underneath(b.kind) ? floor : a.kind < b.kind;
   });
   if (first == nullptr) return;
-  lintel.start = end_of(*first, lintel.start.bearing, from - setout::far_end(*first).nearest_nanometre(), asked);
+  lintel.start = end_of(*first, lintel.start.bearing, from - bond::far_end(*first).nearest_nanometre(), asked);
   lintel.end = end_of(*last, lintel.end.bearing, last->start.nearest_nanometre() - to, asked);
 }
 
 /// Bars that come up under a lintel in one piece.
 std::vector<BarThrough> bars_under(const Building& building, const Layout& layout, const LintelAsLaid& lintel) {
-  const ResolvedOpening& opening = opening_at(building, lintel.opening);
-  const auto bars = setout::bars_on_wall(building, layout, opening.wall);
+  const ResolvedOpening& opening = opening_of(building, lintel.opening);
+  const auto bars = bond::bars_on_wall(building, layout, opening.wall);
   const Length from = opening.from.distance_from_start() - lintel.start.bearing,
                to = opening.to.distance_from_start() + lintel.end.bearing;
   std::vector<BarThrough> through;
-  for (const setout::WallBar& bar : setout::bars_between(bars, from, to)) {
+  for (const bond::WallBar& bar : bond::bars_between(bars, from, to)) {
     if (bar.last_course >= opening.lintel->first_course)
       through.push_back({opening.wall, opening.lintel->first_course, lintel.opening, 0, bar.centre});
   }
@@ -92,13 +89,14 @@ std::vector<BarThrough> bars_under(const Building& building, const Layout& layou
 }
 
 /// Units closed underneath over bars of one wall.
-void add_floors(const Building& building, const Layout& layout, int wall, const std::vector<std::int32_t>& openings, std::vector<BarThrough>& floors) {
-  const auto bars = setout::bars_on_wall(building, layout, wall);
-  for (const Run& run : setout::runs_of_wall(layout, wall)) {
-    for (const Piece& piece : setout::pieces_of(layout, run)) {
+void add_floors(const Building& building, const Layout& layout, int wall, const std::vector<std::int32_t>& openings,
+                std::vector<BarThrough>& floors) {
+  const auto bars = bond::bars_on_wall(building, layout, wall);
+  for (const Run& run : bond::runs_of_wall(layout, wall)) {
+    for (const Piece& piece : bond::pieces_of(layout, run)) {
       if (!is_closed_underneath(piece.kind)) continue;
-      for (const setout::WallBar& bar :
-           setout::bars_between(bars, piece.start.nearest_nanometre(), setout::far_end(piece).nearest_nanometre())) {
+      for (const bond::WallBar& bar :
+           bond::bars_between(bars, piece.start.nearest_nanometre(), bond::far_end(piece).nearest_nanometre())) {
         if (run.course < bar.first_course || run.course > bar.last_course) continue;
         floors.push_back({wall, run.course, opening_under(building, openings, run, piece), piece.number, bar.centre});
       }
@@ -135,7 +133,7 @@ std::vector<LintelAsLaid> lintels_as_laid(const Building& building, const Layout
   sort_stably(floors, {}, &BarThrough::opening);
   std::vector<LintelAsLaid> lintels;
   for (const PlacedLintel& placed : layout.lintels) {
-    const ResolvedOpening& opening = opening_at(building, placed.opening);
+    const ResolvedOpening& opening = opening_of(building, placed.opening);
     if (!opening.lintel) continue;
     LintelAsLaid lintel;
     lintel.opening = placed.opening;

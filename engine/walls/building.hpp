@@ -14,6 +14,7 @@
 #include "job/job.hpp"
 #include "job/trouble.hpp"
 #include "measure/length.hpp"
+#include "walls/top.hpp"
 
 namespace stringcourse {
 
@@ -31,7 +32,7 @@ struct Course {
   bool bond_beam = false;
   bool wire = false;  // joint reinforcement in the bed on top of this course
   Length unit_height;
-  Length top;       // of the units
+  Length top;  // of the units
   Length underside() const { return top - unit_height; }
 };
 
@@ -56,16 +57,17 @@ struct Wall {
   std::string name;
   std::string start_name, end_name;  // corner names, or the name of the wall met, or "free end"
   bool interior = false;
-  int series = 0;     // index into Building::series
-  Length nominal;     // as planned on the nominal outline
-  Length actual;      // outer face, corner to corner; interior walls: clear between the walls met
+  int series = 0;         // index into Building::series
+  Length nominal;         // as planned on the nominal outline
+  Length actual;          // outer face, corner to corner; interior walls: clear between the walls met
   PlanPoint start_point;  // outer face at x = 0 (interior walls: the face on the walker's left)
   Heading heading = Heading::West;
   WallEnd start, end;
   std::string place;  // JSON pointer of its source in the job
 };
 
-/// From a place along a wall, and a depth into it from its outer face, to the plan. The building is on the walker's right.
+/// From a place along a wall, and a depth into it from its outer face, to the plan. The building is on the walker's
+/// right.
 [[nodiscard]] constexpr PlanPoint plan_point(const Wall& wall, Length along, Length depth) {
   const Length x = wall.start_point.x, y = wall.start_point.y;
   switch (wall.heading) {
@@ -90,7 +92,10 @@ struct ResolvedLintel {
   LintelMake make = LintelMake::BuiltUp;
   int first_course = 0;  // the course just above the opening
   int courses = 1;
-  Length least_bearing;  // actual
+  Length least_bearing;                      // actual
+  std::optional<Length> shore_spacing = {};  // greatest, as the job says
+  std::optional<LintelPiece> piece = {};     // of one piece, where the job says
+  std::string mark = {}, weight = {};        // in the job's words; empty: not said
 };
 
 /// An opening on module and course lines.
@@ -98,18 +103,18 @@ struct ResolvedOpening {
   std::string name;
   OpeningUse use = OpeningUse::Plain;
   int wall = -1;
-  Position from, to;    // jambs, actual
-  Length underside;     // floor or sill, from the datum
-  Length soffit;        // underside of the lintel, from the datum: top of a course + j
-  int first_course = 1; // courses it takes out ...
-  int last_course = 1;  // ... both included
-  std::optional<ResolvedLintel> lintel;  // none where nothing stands above
-  Length asked_width, asked_height;      // what leaf, frame and buck need; the rest is packed
+  Position from, to;                       // jambs, actual
+  Length underside;                        // floor or sill, from the datum
+  Length soffit;                           // underside of the lintel, from the datum: top of a course + j
+  int first_course = 1;                    // courses it takes out ...
+  int last_course = 1;                     // ... both included
+  std::optional<ResolvedLintel> lintel;    // none where nothing stands above
+  Length asked_width, asked_height;        // what leaf, frame and buck need; the rest is packed
   Length packing_each_side, packing_head;  // what remains to be packed
   std::string note;
-  std::string place;    // JSON pointer
-  /// Where a jamb was found elsewhere: its courses laid before, 1 to laid_courses, and where the jambs stand in them, as
-  /// planned. Else 0, and both places at the wall's start.
+  std::string place;  // JSON pointer
+  /// Where a jamb was found elsewhere: its courses laid before, 1 to laid_courses, and where the jambs stand in them,
+  /// as planned. Else 0, and both places at the wall's start.
   int laid_courses = 0;
   Position laid_from, laid_to;
   Length width() const { return to - from; }
@@ -143,9 +148,9 @@ struct BarRules {
   std::string size;
   Length diameter;
   Grout grout = Grout::Coarse;
-  Length clearance;                // bar to unit
+  Length clearance;                    // bar to unit
   Length common_across, common_along;  // least clear opening from cell to cell (grout-space table)
-  std::optional<Length> spacing;   // greatest, centre to centre
+  std::optional<Length> spacing;       // greatest, centre to centre
 };
 
 /// Units ordered beyond those laid and sawn, each kind rounded up. SOURCE of the 5: rule "breakage".
@@ -157,31 +162,50 @@ struct Breakage {
 /// Everything that rules and sheets need, nothing that the solver decides.
 struct Building {
   Tape tape = Tape::Inches;
-  std::vector<Series> series;     // those in use; index 0 is the job's own
-  std::vector<Kind> stocked;
+  std::vector<Series> series;  // those in use; index 0 is the job's own
+  std::vector<UnitKind> stocked;
   Length joint_least, joint_most, joint;
   Length least_piece;
-  std::vector<Length> cuts;       // the saw's list, actual lengths, longest first
+  std::vector<Length> cuts;  // the saw's list, actual lengths, longest first
   BondWish bond = BondWish::Half;
   bool corner_sets_stocked = true;
   Breakage breakage;
-  std::vector<Course> courses;    // courses[k] is course k + 1
+  std::vector<Course> courses;  // courses[k] is course k + 1
   std::vector<Corner> corners;
-  std::vector<Wall> walls;        // sides in order, then interior walls
+  std::vector<Wall> walls;  // sides in order, then interior walls
   std::vector<Junction> junctions;
   std::vector<ResolvedOpening> openings;
   std::vector<ControlJoint> control_joints;
   std::optional<BarRules> bars;
   std::vector<FixedBar> fixed_bars;
+  std::optional<ResolvedTop> top;  // only where bolts are asked for
   std::vector<int> pour_tops;
-  std::vector<int> laid_to;       // by wall: courses laid already, from the bottom; empty: nothing is fixed
+  std::vector<int> laid_to;           // by wall: courses laid already, from the bottom; empty: nothing is fixed
   std::vector<int> cleanout_courses;  // the lowest course of each pour that is high enough to ask for cleanouts
-  std::vector<Finding> findings;  // found while resolving
+  std::vector<Finding> findings;      // found while resolving
 
   const Series& series_of(const Wall& wall) const { return series[static_cast<std::size_t>(wall.series)]; }
 };
 
-/// Short leg b of the corner made by a through wall of series `s`: half a unit with a stocked corner set, else thickness.
+/// Of a course's units; of course 0 what course 1's bed lies on: the bearing.
+[[nodiscard]] inline Length top_of_course(const Building& building, int course) {
+  if (course < 1) return building.courses.front().underside() - building.joint;
+  return building.courses[static_cast<std::size_t>(course - 1)].top;
+}
+/// What a course's bed lies on: the top of the one below, or the bearing.
+[[nodiscard]] inline Length foot_of_course(const Building& building, int course) {
+  return top_of_course(building, course - 1);
+}
+
+[[nodiscard]] inline const Wall& wall_of(const Building& building, int wall) {
+  return building.walls[static_cast<std::size_t>(wall)];
+}
+[[nodiscard]] inline const ResolvedOpening& opening_of(const Building& building, int opening) {
+  return building.openings[static_cast<std::size_t>(opening)];
+}
+
+/// Short leg b of the corner made by a through wall of series `s`: half a unit with a stocked corner set, else
+/// thickness.
 [[nodiscard]] inline Length corner_leg(const Series& s, bool sets_stocked) {
   return s.corner_set && sets_stocked ? s.corner_set->short_leg : s.thickness;
 }

@@ -1,5 +1,6 @@
 #pragma once
-// Where control joints go in one stretch of wall: the fewest that keep every panel within the rule, panels as alike as can be.
+// Where control joints go in one stretch of wall: the fewest that keep every panel within the rule, panels as alike as
+// can be.
 #include <vector>
 
 #include "measure/length.hpp"
@@ -24,7 +25,8 @@ struct PanelAnswer {
 };
 
 /// Exact. Least in this order: excess over the rule, number of joints, sum of squares of the panels (alike panels win);
-/// of equal ones the earlier lines. Cost: lines times the lines in one panel; lines squared where the rule can't be kept.
+/// of equal ones the earlier lines. Cost: lines times the lines in one panel; lines squared where the rule can't be
+/// kept.
 [[nodiscard]] PanelAnswer best_joint_lines(const PanelSearch& search);
 
 }  // namespace stringcourse::walls

@@ -1,6 +1,7 @@
 // Control joints: placed ones on the half-unit grid, and those that a rule asks for where there is room for them.
 #include <algorithm>
 
+#include "catalogue/rules.hpp"
 #include "measure/sorting.hpp"
 #include "walls/control_joint_search.hpp"
 #include "walls/draft.hpp"
@@ -42,32 +43,33 @@ Position on_grid(Draft& draft, int wall, const Place& place, Position start, con
   const Position line = joint_at_line(draft, wall, nearest_line(draft, wall, start));
   if (line == start) return start;
   const bool keeps = place.at.basis == Basis::Actual;
-  const Length off = start < line ? line - start : start - line;
-  find(draft, "control-joint-off-grid", joined({at, "/at"}),
-       joined({"The control joint stands ", say(draft, off), " off the half-unit grid",
-               keeps ? ", as its place is actual: cuts close against it." : ": it is moved to the nearest line of the grid, "
-                                                                            "its near edge at ",
-               keeps ? "" : say(draft, line.distance_from_start()), keeps ? "" : joined({" from ", wall_at(draft, wall).start_name, "."})}));
+  const FactValue off = marked(start < line ? line - start : start - line);
+  find(draft, "control-joint-off-grid", at + "/at",
+       keeps ? fact("control-joint-kept-off-grid", {off})
+             : fact("control-joint-moved-to-grid",
+                    {off, marked(line.distance_from_start()), wall_at(draft, wall).start_name}));
   return keeps ? start : line;
 }
 
 struct Blocked {
-  std::string reason, remedy;
+  Fact reason, remedy;
 };
+
+Fact move_it(Length by, const std::string& toward) { return fact("move-it-toward", {at_least(by), toward}); }
 
 std::optional<Blocked> blocked_by_opening(const Draft& draft, int wall, Position from) {
   const Position to = from + draft.building.joint;
   for (const ResolvedOpening& opening : draft.building.openings) {
     if (opening.wall != wall) continue;
-    const Reach reach = lintel_reach(opening);
+    const LintelReach reach = lintel_reach(opening);
     if (to <= reach.from || from >= reach.to) continue;
     const bool in_hole = to > opening.from && from < opening.to;
     const Length back = to - reach.from, on = reach.to - from;
     const bool toward_end = on <= back;
     const Wall& line = wall_at(draft, wall);
-    return Blocked{joined({"A control joint runs through ", in_hole ? "" : "the lintel bearing of ", opening.name, "."}),
-                   joined({"Move it at least ", say_at_least(draft, (toward_end ? on : back) + draft.building.series.front().half),
-                           " toward ", toward_end ? line.end_name : line.start_name, "."})};
+    return Blocked{fact(in_hole ? "control-joint-in-opening" : "control-joint-in-bearing", {opening.name}),
+                   move_it((toward_end ? on : back) + draft.building.series.front().half,
+                           toward_end ? line.end_name : line.start_name)};
   }
   return std::nullopt;
 }
@@ -79,21 +81,20 @@ std::optional<Blocked> blocked_by_wall(const Draft& draft, int wall, Position fr
   const Wall& line = wall_at(draft, wall);
   if (before < least || after < least) {
     const bool at_start = before < least;
-    const auto left = say_apart(draft, at_start ? before : after, least);
-    return Blocked{joined({"A control joint on ", line.name, " leaves ", left[0], " of wall at ",
-                           at_start ? line.start_name : line.end_name, ", less than the least piece ", left[1], "."}),
-                   joined({"Move it at least ", say_at_least(draft, least - (at_start ? before : after)), " toward ",
-                           at_start ? line.end_name : line.start_name, "."})};
+    const Length left = at_start ? before : after;
+    return Blocked{
+        fact("control-joint-near-end", {line.name, FactValue::apart(left, least),
+                                        at_start ? line.start_name : line.end_name, FactValue::apart(least, left)}),
+        move_it(least - left, at_start ? line.end_name : line.start_name)};
   }
   for (const Junction& junction : draft.building.junctions) {
     if (junction.main != wall || to <= junction.from || from >= junction.to) continue;
-    return Blocked{joined({"A control joint stands where ", wall_at(draft, junction.abutting).name, " meets ", line.name, "."}),
-                   "Move it to one side of that wall."};
+    return Blocked{fact("control-joint-on-junction", {wall_at(draft, junction.abutting).name, line.name}),
+                   fact("move-beside-wall")};
   }
   for (const ControlJoint& other : draft.building.control_joints) {
     if (other.wall != wall || to + least <= other.from || other.to + least <= from) continue;
-    return Blocked{joined({"Two control joints on ", line.name, " stand nearer than the least piece ", say(draft, least), "."}),
-                   "Leave one of them out."};
+    return Blocked{fact("control-joints-too-near", {line.name, marked(least)}), fact("leave-one-out")};
   }
   return std::nullopt;
 }
@@ -103,27 +104,25 @@ void find_near_opening(Draft& draft, int wall, Position from, const std::string&
   const Length half = draft.building.series.front().half, least = draft.building.least_piece;
   for (const ResolvedOpening& opening : draft.building.openings) {
     if (opening.wall != wall) continue;
-    const Reach reach = lintel_reach(opening);
+    const LintelReach reach = lintel_reach(opening);
     const Length clear = to <= reach.from ? reach.from - to : from - reach.to;
     if (!opening.lintel && clear > Length() && clear < least) {
-      const auto left = say_apart(draft, clear, least);
-      refuse(draft, "pier-short", joined({at, "/at"}),
-             joined({"Between the control joint and ", opening.name, " only ", left[0],
-                     " is left, less than the least piece ", left[1], "."}),
-             joined({"Move it at least ", say_at_least(draft, least - clear), " away, or to the jamb."}));
+      refuse(
+          draft, "pier-short", at + "/at",
+          fact("pier-short-at-joint", {opening.name, FactValue::apart(clear, least), FactValue::apart(least, clear)}),
+          fact("move-off-jamb", {at_least(least - clear)}));
     }
     if (!opening.lintel || clear >= half) continue;
-    find(draft, "control-joint-near-lintel", joined({at, "/at"}),
-         joined({"The control joint stands ", say(draft, clear), " clear of the lintel bearing of ", opening.name,
-                 "; a half unit is ", say(draft, half), "."}),
-         cited("control-joint-bearing"), HoldPoint::Lintels);
+    find(draft, "control-joint-near-lintel", at + "/at",
+         fact("control-joint-near-lintel", {marked(clear), opening.name, marked(half)}), "control-joint-bearing",
+         HoldPoint::Lintels);
   }
 }
 
 void add_placed(Draft& draft, std::size_t index) {
   const PlacedControlJoint& asked = draft.job.control_joints.placed[index];
-  const std::string at = pointer(kPlaced, index), place = joined({at, "/place"});
-  const auto wall = named_wall(draft, asked.on, joined({at, "/on"}));
+  const std::string at = pointer(kPlaced, index), place = at + "/place";
+  const auto wall = named_wall(draft, asked.on, at + "/on");
   if (!wall) return;
   const auto stated = stated_start(draft, *wall, asked.place, place);
   if (!stated) return;
@@ -131,7 +130,7 @@ void add_placed(Draft& draft, std::size_t index) {
   auto blocked = blocked_by_wall(draft, *wall, from);
   if (!blocked) blocked = blocked_by_opening(draft, *wall, from);
   if (blocked) {
-    refuse(draft, "control-joint-blocked", joined({place, "/at"}), blocked->reason, blocked->remedy);
+    refuse(draft, "control-joint-blocked", place + "/at", blocked->reason, blocked->remedy);
     return;
   }
   find_near_opening(draft, *wall, from, place);
@@ -152,7 +151,7 @@ std::vector<Barred> barred_on(const Draft& draft, const std::vector<int>& openin
   std::vector<Barred> barred;
   for (const int index : openings) {
     const ResolvedOpening& opening = draft.building.openings[static_cast<std::size_t>(index)];
-    const Reach reach = lintel_reach(opening);
+    const LintelReach reach = lintel_reach(opening);
     const bool longer = opening.lintel && opening.lintel->make == LintelMake::OnePiece;
     const Length clear = longer ? own.half + own.pitch() : own.half;
     barred.push_back({reach.from - clear - joint, reach.to + clear, {}});
@@ -162,7 +161,8 @@ std::vector<Barred> barred_on(const Draft& draft, const std::vector<int>& openin
     barred.push_back({junction.from - own.half - joint, junction.to + own.half, {}});
   }
   sort_stably(barred, {}, &Barred::from);
-  for (std::size_t i = 0; i < barred.size(); ++i) barred[i].reach = i == 0 ? barred[i].to : std::max(barred[i - 1].reach, barred[i].to);
+  for (std::size_t i = 0; i < barred.size(); ++i)
+    barred[i].reach = i == 0 ? barred[i].to : std::max(barred[i - 1].reach, barred[i].to);
   return barred;
 }
 
@@ -192,12 +192,11 @@ struct Asked {
 void find_no_place(Draft& draft, int wall, const Asked& asked, Length longest) {
   const Wall& line = wall_at(draft, wall);
   find(draft, "control-joint-no-place", line.place,
-       joined({"On ", line.name, " no control joints find room, clear of openings, bearings and junctions, within the ",
-               say(draft, asked.panel), " of the rule (half of it from a corner): the longest panel is ", say(draft, longest), "."}),
-       cited(asked.rule));
+       fact("control-joint-no-place", {line.name, marked(asked.panel), marked(longest)}), asked.rule);
 }
 
-/// Fills one stretch of a wall, between ends or placed joints, with joints by rule. Places are nominal from the wall's start.
+/// Fills one stretch of a wall, between ends or placed joints, with joints by rule. Places are nominal from the wall's
+/// start.
 Length fill_stretch(Draft& draft, int wall, const Asked& asked, PanelSearch search, const std::vector<Barred>& barred) {
   const Length pitch = draft.building.series.front().pitch();
   for (std::int64_t line = search.start.whole_multiples(pitch) + 1; pitch * line < search.end; ++line) {
@@ -212,7 +211,8 @@ Length fill_stretch(Draft& draft, int wall, const Asked& asked, PanelSearch sear
   return answer.too_long > Length() ? answer.longest : Length();
 }
 
-void add_by_rule(Draft& draft, int wall, const Asked& asked, const std::vector<Barred>& barred, const std::vector<Position>& placed) {
+void add_by_rule(Draft& draft, int wall, const Asked& asked, const std::vector<Barred>& barred,
+                 const std::vector<Position>& placed) {
   const Wall line = wall_at(draft, wall);
   if (line.nominal <= asked.panel) return;
   const Position grid = joint_at_line(draft, wall, 0);
@@ -234,16 +234,15 @@ void add_by_rule(Draft& draft, int wall, const Asked& asked, const std::vector<B
 
 void find_rule(Draft& draft, const Asked& asked, Length height) {
   find(draft, "control-joint-rule", "/control_joints/rule",
-       joined({"Control joints by rule: walls ", say(draft, height), " high, panels of at most ", say(draft, asked.panel),
-               " (whole half units), the first within half of that from a corner."}),
-       cited(asked.rule));
+       fact("control-joint-rule", {marked(height), marked(asked.panel)}), asked.rule);
 }
 
 void add_all_by_rule(Draft& draft, JointRule rule) {
   const int courses = static_cast<int>(draft.building.courses.size());
   const Length height = laid_height(draft.building, 1, courses), pitch = draft.building.series.front().pitch();
   const Length limit = greatest_panel(rule, height);
-  const Asked asked{std::max(pitch * limit.whole_multiples(pitch), pitch), rule == JointRule::Us ? "control-joint-us" : "control-joint-uk"};
+  const Asked asked{std::max(pitch * limit.whole_multiples(pitch), pitch),
+                    rule == JointRule::Us ? "control-joint-us" : "control-joint-uk"};
   find_rule(draft, asked, height);
   const auto openings = openings_by_wall(draft.building);
   std::vector<std::vector<int>> junctions(draft.building.walls.size());
@@ -251,7 +250,8 @@ void add_all_by_rule(Draft& draft, JointRule rule) {
     junctions[static_cast<std::size_t>(draft.building.junctions[i].main)].push_back(static_cast<int>(i));
   }
   std::vector<std::vector<Position>> placed(draft.building.walls.size());
-  for (const ControlJoint& joint : draft.building.control_joints) placed[static_cast<std::size_t>(joint.wall)].push_back(joint.from);
+  for (const ControlJoint& joint : draft.building.control_joints)
+    placed[static_cast<std::size_t>(joint.wall)].push_back(joint.from);
   for (std::size_t i = 0; i < draft.building.walls.size(); ++i) {
     add_by_rule(draft, static_cast<int>(i), asked, barred_on(draft, openings[i], junctions[i]), placed[i]);
   }
@@ -264,9 +264,8 @@ void resolve_control_joints(Draft& draft) {
   for (std::size_t i = 0; i < draft.job.control_joints.placed.size(); ++i) add_placed(draft, i);
   const JointRule rule = draft.job.control_joints.rule.value_or(JointRule::None);
   if (rule != JointRule::None && draft.job.steel.beam_steel_in_joints.value_or(false)) {
-    find(draft, "control-joint-rule", "/control_joints/rule",
-         "No control joints by rule: horizontal steel of at least 0.002 of the net section is said to run through.",
-         cited("control-joint-horizontal-steel"));
+    find(draft, "control-joint-rule", "/control_joints/rule", fact("control-joint-rule-off"),
+         "control-joint-horizontal-steel");
   } else if (rule != JointRule::None && draft.refusals.empty()) {
     add_all_by_rule(draft, rule);
   }
@@ -280,8 +279,8 @@ void resolve_control_joints(Draft& draft) {
 namespace stringcourse {
 
 Length greatest_panel(JointRule rule, Length height) {
-  if (rule == JointRule::Uk) return Length::millimetres(6000);
-  return std::min((height * 3).half_down(), Length::feet(25));
+  if (rule == JointRule::Uk) return limit_of("control-joint-uk");
+  return std::min((height * 3).half_down(), limit_of("control-joint-us"));
 }
 
 }  // namespace stringcourse

@@ -1,26 +1,23 @@
 #include "walls/corner_plan.hpp"
 
 #include <algorithm>
-
-#include "walls/words.hpp"
+#include <utility>
 
 namespace stringcourse::walls {
 namespace {
 
-const Wall& wall_at(const Building& building, int wall) { return building.walls[static_cast<std::size_t>(wall)]; }
-
 bool has_set(const Series& series, bool sets_stocked) { return series.corner_set && sets_stocked; }
 
-std::string unit_name(const Series& series) {
+Fact unit_name(const Series& series) {
   const auto& parts = series.corner_set->parts;
-  return parts.empty() ? std::string("corner unit") : parts.front();
+  return parts.empty() ? fact("corner-unit") : fact("corner-set-part", {parts.front()});
 }
 
 /// As the series calls it where it is the one that its set comes with; else by its size.
-std::string filler_name(const Series& series, Length thick, Length long_, bool usual) {
+Fact filler_name(const Series& series, Length thick, Length long_, bool usual) {
   const auto& parts = series.corner_set->parts;
-  if (usual && parts.size() > 1) return parts.back();
-  return joined({"filler ", tape_text(thick, series.tape), " thick, ", tape_text(long_, series.tape), " long"});
+  if (usual && parts.size() > 1) return fact("corner-set-part", {parts.back()});
+  return fact("filler-of-size", {thick, long_});
 }
 
 /// The wall is thicker than the set's short leg: a unit of the leg's thickness, and a filler behind it.
@@ -31,8 +28,8 @@ std::optional<std::vector<CornerPart>> thick_corner(const Series& series, Length
   const bool one_unit = series.corner_set->parts.size() < 2;
   const Length from = butting + joint, near = one_unit ? leg : leg + joint;
   if (near >= thick || from >= length) return parts;
-  const std::string name = one_unit ? std::string() : filler_name(series, thick - near, length - from, butting == thick);
-  parts.push_back({from, length, near, thick, name});
+  Fact name = one_unit ? Fact() : filler_name(series, thick - near, length - from, butting == thick);
+  parts.push_back({from, length, near, thick, std::move(name)});
   return parts;
 }
 
@@ -40,14 +37,15 @@ std::optional<std::vector<CornerPart>> thick_corner(const Series& series, Length
 std::optional<std::vector<CornerPart>> thin_corner(const Series& series, Length butting, Length length, Makes makes) {
   const Length leg = series.corner_set->short_leg, thick = series.thickness, joint = series.joint;
   const bool whole = length == series.full, one_unit = series.corner_set->parts.size() < 2;
-  std::vector<CornerPart> parts{{Length(), length, Length(), thick, whole ? unit_name(series) : std::string()}};
+  std::vector<CornerPart> parts{{Length(), length, Length(), thick, whole ? unit_name(series) : Fact()}};
   if (one_unit && whole && butting == thick && makes == Makes::OneCorner) {
-    parts.push_back({Length(), thick, thick, leg, ""});
+    parts.push_back({Length(), thick, thick, leg, {}});
     return parts;
   }
   if (leg - thick <= joint || butting > length) return std::nullopt;
-  if (one_unit && whole) parts.front().name = "plain-end unit";
-  parts.push_back({Length(), butting, thick + joint, leg, filler_name(series, leg - thick - joint, butting, butting == thick)});
+  if (one_unit && whole) parts.front().name = fact("plain-end-unit");
+  parts.push_back(
+      {Length(), butting, thick + joint, leg, filler_name(series, leg - thick - joint, butting, butting == thick)});
   return parts;
 }
 
@@ -63,47 +61,52 @@ std::optional<std::vector<CornerPart>> corner_parts(const Series& through, Lengt
   if (leg < through.thickness) return thick_corner(through, butting, length);
   if (leg > through.thickness) return thin_corner(through, butting, length, makes);
   const bool set = has_set(through, sets_stocked) && length == through.full;
-  return std::vector<CornerPart>{{Length(), length, Length(), through.thickness, set ? unit_name(through) : std::string()}};
+  return std::vector<CornerPart>{{Length(), length, Length(), through.thickness, set ? unit_name(through) : Fact()}};
 }
 
 std::optional<std::vector<CornerPart>> corner_parts(const Building& building, const Corner& corner, int wall,
                                                     Length length, Makes makes) {
   const int other = corner.arriving == wall ? corner.leaving : corner.arriving;
-  return corner_parts(building.series_of(wall_at(building, wall)), building.series_of(wall_at(building, other)).thickness,
-                      building.corner_sets_stocked, length, makes);
+  return corner_parts(building.series_of(wall_of(building, wall)),
+                      building.series_of(wall_of(building, other)).thickness, building.corner_sets_stocked, length,
+                      makes);
 }
 
 bool halves_make_corners(const Building& building, int wall) {
-  const Wall& here = wall_at(building, wall);
+  const Wall& here = wall_of(building, wall);
   return std::ranges::all_of(std::initializer_list<WallEnd>{here.start, here.end}, [&](const WallEnd& end) {
-    return end.kind != EndKind::Corner ||
-           corner_parts(building, building.corners[static_cast<std::size_t>(end.corner)], wall, building.series_of(here).half);
+    return end.kind != EndKind::Corner || corner_parts(building, building.corners[static_cast<std::size_t>(end.corner)],
+                                                       wall, building.series_of(here).half);
   });
 }
 
 BarPlace corner_bar_place(const Building& building, const Corner& corner, int wall) {
   const bool at_end = corner.arriving == wall;
-  const Wall& here = wall_at(building, wall);
+  const Wall& here = wall_of(building, wall);
   const Series& own = building.series_of(here);
-  const Series& other = building.series_of(wall_at(building, at_end ? corner.leaving : corner.arriving));
+  const Series& other = building.series_of(wall_of(building, at_end ? corner.leaving : corner.arriving));
   const Length in_own = corner_unit_thickness(own, building.corner_sets_stocked).half_down();
   const Length in_other = corner_unit_thickness(other, building.corner_sets_stocked).half_down();
   const Length inward = corner.convex ? in_other : in_other - other.thickness;
   return {at_end ? here.actual - inward : inward, corner.convex ? in_own : own.thickness - in_own};
 }
 
-BarPlace seen_from(const Building& building, const FixedBar& bar, int wall) {
-  const Length along = bar.centre.distance_from_start();
-  if (bar.wall == wall || bar.corner < 0) return {along, bar.off_face};
-  const Corner& corner = building.corners[static_cast<std::size_t>(bar.corner)];
-  const bool at_end = corner.arriving == bar.wall;
-  const Length inwards = at_end ? wall_at(building, bar.wall).actual - along : along;  // from the corner's point
-  const Length off_face = corner.convex ? inwards : -inwards, in = corner.convex ? bar.off_face : -bar.off_face;
-  return {at_end ? in : wall_at(building, wall).actual - in, off_face};
+BarPlace bar_seen_from(const Building& building, const FixedBar& bar, int wall) {
+  const BarPlace place{bar.centre.distance_from_start(), bar.off_face};
+  if (bar.wall == wall || bar.corner < 0) return place;
+  return round_corner(building, building.corners[static_cast<std::size_t>(bar.corner)], bar.wall, place);
+}
+
+BarPlace round_corner(const Building& building, const Corner& corner, int wall, BarPlace place) {
+  const bool at_end = corner.arriving == wall;
+  const Length inwards =
+      at_end ? wall_of(building, wall).actual - place.along : place.along;  // from the corner's point
+  const Length off_face = corner.convex ? inwards : -inwards, in = corner.convex ? place.off_face : -place.off_face;
+  return {at_end ? in : wall_of(building, corner.arriving).actual - in, off_face};
 }
 
 Length middle_of(const Building& building, int wall) {
-  return building.series_of(wall_at(building, wall)).thickness.half_down();
+  return building.series_of(wall_of(building, wall)).thickness.half_down();
 }
 
 }  // namespace stringcourse::walls

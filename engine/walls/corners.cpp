@@ -1,8 +1,7 @@
-// Corners that close: every corner set fits between its two walls; what is done to the sets in courses of another height
-// or with a beam; and the room that a corner's bar has in the units of both its walls.
+// Corners that close: every corner set fits between its two walls; what is done to the sets in courses of another
+// height or with a beam; and the room that a corner's bar has in the units of both its walls.
 #include <algorithm>
 
-#include "measure/sorting.hpp"
 #include "walls/fixed_bars.hpp"
 
 namespace stringcourse::walls {
@@ -19,20 +18,11 @@ void check_closes(Draft& draft, const Corner& corner, int wall) {
   const Series& series = series_at(draft, wall);
   if (corner_parts(draft.building, corner, wall, series.full)) return;
   const int other = corner.arriving == wall ? corner.leaving : corner.arriving;
-  refuse(draft, "corner-set-does-not-close", joined({wall_at(draft, wall).place, "/series"}),
-         joined({"At corner ", corner.name, " the corner set of ", series.id, ", ", say(draft, series.thickness), " thick with a leg of ",
-                 say(draft, corner_leg(series, draft.building.corner_sets_stocked)), ", does not close against ",
-                 wall_at(draft, other).name, ", ", say(draft, series_at(draft, other).thickness), " thick."}),
-         "Build both sides of one series, or leave \"corner-set\" out of the kinds in stock.");
-}
-
-/// "3", "3 and 12", "3, 5 and 12".
-std::string courses_text(const std::vector<int>& courses) {
-  std::string text;
-  for (std::size_t i = 0; i < courses.size(); ++i) {
-    text += (i == 0 ? "" : i + 1 == courses.size() ? " and " : ", ") + count_text(courses[i]);
-  }
-  return joined({courses.size() == 1 ? "course " : "courses ", text});
+  refuse(draft, "corner-set-does-not-close", wall_at(draft, wall).place + "/series",
+         fact("corner-set-does-not-close", {corner.name, series.id, marked(series.thickness),
+                                            marked(corner_leg(series, draft.building.corner_sets_stocked)),
+                                            wall_at(draft, other).name, marked(series_at(draft, other).thickness)}),
+         fact("build-both-sides-alike"));
 }
 
 void find_cut_sets(Draft& draft) {
@@ -43,13 +33,12 @@ void find_cut_sets(Draft& draft) {
   }
   if (!beams.empty()) {
     find(draft, "corner-sets-in-beam", "/steel/bond_beams",
-         joined({"Corner sets stand in the bond beam too (", courses_text(beams), "): cut their webs down for the bars, and cut out "
-                 "the inner face where the other wall's beam comes in, so that the bars pass round the corner."}));
+         fact("corner-sets-in-beam", {beams.size(), listed(FactValue::Kind::And, beams)}));
   }
   if (!half_high.empty()) {
     find(draft, "corner-sets-half-high", "/heights",
-         joined({"No corner set is made half-high: in ", courses_text(half_high), " saw each to ",
-                 say(draft, draft.building.series.front().half_high), " high."}));
+         fact("corner-sets-half-high", {half_high.size(), listed(FactValue::Kind::And, half_high),
+                                        marked(draft.building.series.front().half_high)}));
   }
 }
 
@@ -58,7 +47,8 @@ Length grout_left_in(const Draft& draft, const Corner& corner, int wall, const B
   const Building& building = draft.building;
   const Series& series = series_at(draft, wall);
   const bool at_end = corner.arriving == wall;
-  const Length beyond = corner.convex ? Length() : series_at(draft, at_end ? corner.leaving : corner.arriving).thickness;
+  const Length beyond =
+      corner.convex ? Length() : series_at(draft, at_end ? corner.leaving : corner.arriving).thickness;
   const Length along = (at_end ? wall_at(draft, wall).actual - bar.along : bar.along) + beyond;
   const Length across = corner.convex ? bar.off_face : series.thickness - bar.off_face;
   const Length thick = corner_unit_thickness(series, building.corner_sets_stocked);
@@ -76,11 +66,10 @@ void check_corner_bar(Draft& draft, const FixedBar& bar) {
   const Length left = grout_left(draft, bar);
   const BarRules& rules = *draft.building.bars;
   if (left >= rules.clearance) return;
+  const std::string_view says = rules.grout == Grout::Fine ? "corner-bar-in-fine-grout" : "corner-bar-in-coarse-grout";
   find(draft, "corner-bar-clearance", wall_at(draft, corner.arriving).place,
-       joined({"At corner ", corner.name, " the bar ", rules.size, " has ", say(draft, std::max(left, Length())),
-               " of grout to the unit round it, and ", grout_name(rules), " grout needs ", say(draft, rules.clearance),
-               ". Ask for a thinner bar", rules.grout == Grout::Fine ? "" : " or fine grout", ", or for no bars in corners."}),
-       cited("bar-clearance"), HoldPoint::Pour);
+       fact(says, {corner.name, rules.size, marked(std::max(left, Length())), marked(rules.clearance)}),
+       "bar-clearance", HoldPoint::Pour);
 }
 
 /// A bar in the middle of a wall has its grout on either side.
@@ -89,20 +78,19 @@ void check_across(Draft& draft, int wall) {
   const BarRules& rules = *draft.building.bars;
   const Length clear = series.thickness - series.face_shell * 2, needed = rules.diameter + rules.clearance * 2;
   if (!series.grouts || clear >= needed) return;
+  const std::string_view says = rules.grout == Grout::Fine ? "bar-across-in-fine-grout" : "bar-across-in-coarse-grout";
   find(draft, "bar-clearance-across", wall_at(draft, wall).place,
-       joined({"Between the shells of ", series.id, " there are ", say(draft, std::max(clear, Length())), "; a bar ", rules.size, " in ",
-               grout_name(rules), " grout needs ", say(draft, needed), ". Ask for a thinner bar",
-               rules.grout == Grout::Fine ? "" : " or fine grout", ", or a thicker unit."}),
-       cited("bar-clearance"), HoldPoint::Pour);
+       fact(says, {series.id, marked(std::max(clear, Length())), rules.size, marked(needed)}), "bar-clearance",
+       HoldPoint::Pour);
 }
 
 }  // namespace
 
-std::string_view grout_name(const BarRules& rules) { return rules.grout == Grout::Fine ? "fine" : "coarse"; }
-
 Length grout_left(const Draft& draft, const FixedBar& bar) {
   const Corner& corner = draft.building.corners[static_cast<std::size_t>(bar.corner)];
-  const auto left = [&](int wall) { return grout_left_in(draft, corner, wall, seen_from(draft.building, bar, wall)); };
+  const auto left = [&](int wall) {
+    return grout_left_in(draft, corner, wall, bar_seen_from(draft.building, bar, wall));
+  };
   return std::min(left(corner.arriving), left(corner.leaving));
 }
 

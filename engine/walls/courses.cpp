@@ -27,8 +27,7 @@ struct CoursePlan {
 
 bool check_count(Draft& draft, std::int64_t count, const std::string& place) {
   if (count >= 1 && count <= kMostCourses) return true;
-  refuse(draft, "courses", place, joined({"The wall would have ", count_text(count), " courses."}),
-         joined({"State from 1 to ", count_text(kMostCourses), " courses."}));
+  refuse(draft, "courses", place, fact("courses", {count}), fact("state-courses-up-to", {kMostCourses}));
   return false;
 }
 
@@ -40,15 +39,14 @@ std::optional<CoursePlan> with_stated_half_high(Draft& draft, int count) {
     if (plan.half_high[i] >= 1 && plan.half_high[i] <= count) continue;
     sound = false;
     refuse(draft, "course-range", pointer("/heights/half_high_courses", i),
-           joined({"Course ", count_text(plan.half_high[i]), " is not one of the ", count_text(count), " courses."}),
-           joined({"Name a course from 1 to ", count_text(count), "."}));
+           fact("course-range", {plan.half_high[i], count}), fact("name-course-up-to", {count}));
   }
   sort_stably(plan.half_high);
   plan.half_high.erase(std::unique(plan.half_high.begin(), plan.half_high.end()), plan.half_high.end());
-  if (!plan.half_high.empty() && !is_stocked(draft.building, Kind::HalfHigh)) {
+  if (!plan.half_high.empty() && !is_stocked(draft.building, UnitKind::HalfHigh)) {
     sound = false;
-    refuse(draft, "half-high-not-stocked", "/heights/half_high_courses", "The yard stocks no half-high units.",
-           "Add \"half-high\" to the kinds in stock, or leave these courses whole.");
+    refuse(draft, "half-high-not-stocked", "/heights/half_high_courses", fact("half-high-not-stocked"),
+           fact("add-half-high"));
   }
   return sound ? std::optional(plan) : std::nullopt;
 }
@@ -58,13 +56,13 @@ Length top_if_half_high(const CourseHeights& heights, int course) {
   return course == 1 ? Length() : heights.whole * (course - 2) + heights.half_high;
 }
 
-/// The half-high course on whose top the first opening's head falls. The one at the top, and a finding, where the head falls
-/// on a whole course: a half-high one under it would only raise it.
+/// The half-high course on whose top the first opening's head falls. The one at the top, and a finding, where the head
+/// falls on a whole course: a half-high one under it would only raise it.
 int course_under_head(Draft& draft, int count) {
   const CourseHeights heights = course_heights(draft.building);
   const std::optional<Length> head = first_head_asked(draft);
   if (!head) {
-    find(draft, "no-head", "/heights/half_high", "No opening says where its head is: the half-high course stands at the top.");
+    find(draft, "no-head", "/heights/half_high", fact("no-head"));
     return count;
   }
   const Length least = *head - draft.building.joint;  // top of the course under the head
@@ -73,8 +71,7 @@ int course_under_head(Draft& draft, int count) {
     const Length top = top_if_half_high(heights, course);
     if (top >= least && top < whole_top) return course;
   }
-  find(draft, "half-high-not-under-head", "/heights/half_high",
-       "The head of the first opening falls on a whole course: a half-high course under it would only raise it. It stands at the top.");
+  find(draft, "half-high-not-under-head", "/heights/half_high", fact("half-high-not-under-head"));
   return count;
 }
 
@@ -87,17 +84,20 @@ int half_high_course(Draft& draft, int count) {
   return count;
 }
 
+/// Those next to `lower`, the height of whole courses next below the one asked.
+Fact heights_that_fit(const Draft& draft, Length lower) {
+  const CourseHeights heights = course_heights(draft.building);
+  const FactValue below = marked(lower), above = marked(lower + heights.whole);
+  if (!draft.job.heights.half_high_courses.empty()) return fact("heights-that-fit", {below, above});
+  const bool stocked = is_stocked(draft.building, UnitKind::HalfHigh);
+  return fact(stocked ? "heights-that-fit-half-high" : "heights-that-fit-half-high-not-stocked",
+              {below, above, marked(lower + heights.half_high)});
+}
+
 /// `lower`: the height of whole courses next below the one asked; `got`: that, or the next above.
 void find_off_course(Draft& draft, Length asked, Length lower, Length got) {
-  const CourseHeights heights = course_heights(draft.building);
-  std::string fits = joined({say(draft, lower), ", ", say(draft, lower + heights.whole)});
-  if (draft.job.heights.half_high_courses.empty()) {
-    fits += joined({", or with a half-high course ", say(draft, lower + heights.half_high),
-                    is_stocked(draft.building, Kind::HalfHigh) ? "" : " (half-high units are not in stock)"});
-  }
   find(draft, "height-off-course", "/heights/height",
-       joined({"The height asked, ", say_asked(draft, asked), ", is no whole number of courses: the wall stands ",
-               say(draft, got), ". Heights that fit: ", fits, "."}));
+       sentences({fact("height-off-course", {as_asked(asked), marked(got)}), heights_that_fit(draft, lower)}));
 }
 
 /// Courses for a height, measured from the underside of course 1's bed joint.
@@ -107,22 +107,22 @@ std::optional<CoursePlan> plan_from_height(Draft& draft, Length asked) {
   const Length whole_part = asked - heights.half_high * stated_half;
   const std::int64_t whole = whole_part.whole_multiples(heights.whole);
   const Length rest = whole_part - heights.whole * whole;
-  const bool half_fits = stated_half == 0 && rest == heights.half_high && is_stocked(draft.building, Kind::HalfHigh);
+  const bool half_fits =
+      stated_half == 0 && rest == heights.half_high && is_stocked(draft.building, UnitKind::HalfHigh);
   const bool above_is_nearer = rest > Length() && rest * 2 >= heights.whole;  // of two as near the higher
   const std::int64_t count = whole + stated_half + (half_fits || above_is_nearer ? 1 : 0);
   if (!check_count(draft, count, "/heights/height")) return std::nullopt;
   if (half_fits) return CoursePlan{static_cast<int>(count), {half_high_course(draft, static_cast<int>(count))}};
-  if (rest != Length()) find_off_course(draft, asked, asked - rest, asked - rest + (above_is_nearer ? heights.whole : Length()));
+  if (rest != Length())
+    find_off_course(draft, asked, asked - rest, asked - rest + (above_is_nearer ? heights.whole : Length()));
   return with_stated_half_high(draft, static_cast<int>(count));
 }
 
 std::optional<CoursePlan> plan_courses(Draft& draft) {
   const Heights& heights = draft.job.heights;
   if (heights.courses.has_value() == heights.height.has_value()) {
-    refuse(draft, "choose-one", "/heights",
-           heights.courses ? "Both a number of courses and a height are stated."
-                           : "Neither a number of courses nor a height is stated.",
-           "State one of \"courses\" and \"height\".");
+    refuse(draft, "choose-one", "/heights", fact(heights.courses ? "courses-and-height" : "no-courses-no-height"),
+           fact("state-courses-or-height"));
     return std::nullopt;
   }
   if (heights.height) return plan_from_height(draft, heights.height->length);

@@ -1,47 +1,41 @@
 #include "walls/draft.hpp"
 
-#include "measure/notation.hpp"
+#include <utility>
 
 namespace stringcourse::walls {
+namespace {
 
-void refuse(Draft& draft, std::string code, std::string place, std::string reason, std::string remedy) {
-  draft.refusals.add({std::move(code), std::move(place), std::move(reason), std::move(remedy)});
+/// Names of walls, as many as fit a line.
+std::vector<FactValue> known_walls(const Draft& draft, int besides) {
+  std::vector<FactValue> names;
+  std::size_t letters = 0;
+  for (std::size_t wall = 0; wall < draft.building.walls.size(); ++wall) {
+    if (static_cast<int>(wall) == besides) continue;
+    if (letters > 60) {
+      names.emplace_back("...");
+      break;
+    }
+    names.emplace_back(draft.building.walls[wall].name);
+    letters += draft.building.walls[wall].name.size() + (letters == 0 ? 0 : 2);
+  }
+  return names;
 }
 
-void find(Draft& draft, std::string code, std::string place, std::string text, std::string rule, HoldPoint point) {
-  draft.building.findings.push_back({std::move(code), std::move(place), std::move(text), std::move(rule), point});
+}  // namespace
+
+void refuse(Draft& draft, Code code, std::string place, Fact reason, Fact remedy) {
+  draft.refusals.add({code, std::move(place), std::move(reason), std::move(remedy)});
 }
 
-std::string say(const Draft& draft, Length length) {
-  const bool rounds_away = length != Length() && rounded_to(length, tape_step(draft.job.tape)) == Length();
-  return rounds_away ? exact_text(length, draft.job.tape) : tape_text(length, draft.job.tape);
-}
-
-std::string say_asked(const Draft& draft, Length length) {
-  const bool on_tape = length.is_multiple_of(tape_step(draft.job.tape));
-  return on_tape ? tape_text(length, draft.job.tape) : exact_text(length, draft.job.tape);
-}
-
-std::array<std::string, 2> say_apart(const Draft& draft, Length one, Length other) {
-  const std::array<std::string, 2> rounded{say(draft, one), say(draft, other)};
-  if (one == other || rounded[0] != rounded[1]) return rounded;
-  return {exact_text(one, draft.job.tape), exact_text(other, draft.job.tape)};
-}
-
-std::string say_at_least(const Draft& draft, Length length) {
-  const Length step = tape_step(draft.job.tape);
-  return say(draft, step * -((-length).whole_multiples(step)));
+void find(Draft& draft, Code code, std::string place, Fact says, std::string_view rule, HoldPoint point) {
+  draft.building.findings.push_back({code, std::move(place), std::move(says), std::string(rule), point});
 }
 
 void refuse_unknown_wall(Draft& draft, std::string_view name, const std::string& place, int besides) {
-  std::string known;
-  for (std::size_t wall = 0; wall < draft.building.walls.size(); ++wall) {
-    if (static_cast<int>(wall) == besides) continue;
-    if (known.size() > 60) { known += ", ..."; break; }
-    known += (known.empty() ? "" : ", ") + draft.building.walls[wall].name;
-  }
-  refuse(draft, "unknown-wall", place, joined({"No wall is called ", quoted(name), "."}),
-         known.empty() ? "Name a side or an interior wall of this job." : joined({"Name one of ", known, "."}));
+  std::vector<FactValue> known = known_walls(draft, besides);
+  Fact remedy =
+      known.empty() ? fact("name-a-wall") : fact("name-one-of", {{FactValue::Kind::Commas, std::move(known)}});
+  refuse(draft, "unknown-wall", place, fact("unknown-wall", {FactValue::typed(name)}), std::move(remedy));
 }
 
 std::optional<int> named_wall(Draft& draft, std::string_view name, const std::string& place) {

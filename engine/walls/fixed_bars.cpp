@@ -2,6 +2,7 @@
 #include "walls/fixed_bars.hpp"
 
 #include <algorithm>
+#include <utility>
 
 #include "measure/sorting.hpp"
 
@@ -13,9 +14,9 @@ Length half_cell(const Draft& draft) { return draft.building.series.front().half
 bool takes_grout(Draft& draft, const FixedBar& bar) {
   if (draft.building.series_of(wall_at(draft, bar.wall)).grouts) return true;
   refuse(draft, "bars-no-cell", bar.place,
-         joined({"A bar is asked for on ", wall_at(draft, bar.wall).name, ", whose series ",
-                 draft.building.series_of(wall_at(draft, bar.wall)).id, " has no known cell that takes grout."}),
-         "Leave the bar out, or build this wall of a series with cells.");
+         fact("bar-on-wall-without-cells",
+              {wall_at(draft, bar.wall).name, draft.building.series_of(wall_at(draft, bar.wall)).id}),
+         fact("leave-bar-out"));
   return false;
 }
 
@@ -57,8 +58,9 @@ void add_corner(Draft& draft, BarSet& bars, int index) {
   draft.building.fixed_bars.push_back(bar);
 }
 
-/// Beside a jamb or a joint: a bar in the cell next to it, if that cell is masonry of this wall.
-void add_beside(Draft& draft, BarSet& bars, const FixedBar& bar, const std::string& beside) {
+/// Beside a jamb or a joint: a bar in the cell next to it, if that cell is masonry of this wall; else refused with
+/// `no_room`.
+void add_beside(Draft& draft, BarSet& bars, const FixedBar& bar, Fact no_room) {
   const int hole = opening_over(draft, bar.wall, bar.centre);
   const bool same_courses = [&] {
     if (hole < 0 || bar.opening < 0) return hole >= 0;
@@ -71,18 +73,13 @@ void add_beside(Draft& draft, BarSet& bars, const FixedBar& bar, const std::stri
     add_own(draft, bars, bar, {bar.centre - half, bar.centre + half});
     return;
   }
-  refuse(draft, "bar-no-room", bar.place,
-         joined({"Beside ", beside, " there is no cell for a bar: its middle would stand ", say(draft, half_cell(draft)),
-                 " from the edge, where there is no masonry."}),
-         joined({"Leave a pier of at least ", say(draft, draft.building.series.front().half), " there."}));
+  refuse(draft, "bar-no-room", bar.place, std::move(no_room),
+         fact("leave-pier", {marked(draft.building.series.front().half)}));
 }
 
 void find_under_lintel(Draft& draft, const ResolvedOpening& opening) {
   if (!opening.lintel || opening.lintel->make != LintelMake::OnePiece) return;
-  find(draft, "bar-under-lintel", opening.place,
-       joined({"The jamb bars of ", opening.name, " come up under the ends of its one-piece lintel: it needs cored ends, "
-               "or the bars stop below it."}),
-       {}, HoldPoint::Lintels);
+  find(draft, "bar-under-lintel", opening.place, fact("bar-under-lintel", {opening.name}), {}, HoldPoint::Lintels);
 }
 
 /// One jamb's bar. Where the jamb is the wall round the corner, the corner's bar; where it is a wall met square, none.
@@ -96,7 +93,7 @@ void add_jamb(Draft& draft, BarSet& bars, int index, const WallEnd& end, bool fl
   bar.reason = BarReason::Jamb;
   bar.opening = index;
   bar.place = opening.place;
-  add_beside(draft, bars, bar, joined({"a jamb of ", opening.name}));
+  add_beside(draft, bars, bar, fact("bar-no-room-at-jamb", {opening.name, marked(half_cell(draft))}));
 }
 
 void add_jambs(Draft& draft, BarSet& bars) {
@@ -104,7 +101,8 @@ void add_jambs(Draft& draft, BarSet& bars) {
     const ResolvedOpening opening = draft.building.openings[i];
     const Wall& wall = wall_at(draft, opening.wall);
     const int index = static_cast<int>(i);
-    add_jamb(draft, bars, index, wall.start, opening.from == first_face(draft, opening.wall), opening.from - half_cell(draft));
+    add_jamb(draft, bars, index, wall.start, opening.from == first_face(draft, opening.wall),
+             opening.from - half_cell(draft));
     add_jamb(draft, bars, index, wall.end, opening.to == last_face(draft, opening.wall), opening.to + half_cell(draft));
     find_under_lintel(draft, opening);
   }
@@ -119,7 +117,8 @@ void add_beside_joints(Draft& draft, BarSet& bars) {
     bar.place = "/control_joints";
     for (const Position centre : {joint.from - half_cell(draft), joint.to + half_cell(draft)}) {
       bar.centre = centre;
-      add_beside(draft, bars, bar, joined({"a control joint on ", wall_at(draft, joint.wall).name}));
+      add_beside(draft, bars, bar,
+                 fact("bar-no-room-at-joint", {wall_at(draft, joint.wall).name, marked(half_cell(draft))}));
     }
   }
 }
@@ -129,29 +128,27 @@ bool check_dimensioned(Draft& draft, const FixedBar& bar, Length at) {
   const int hole = opening_over(draft, bar.wall, bar.centre);
   if (hole < 0 && is_on_masonry(draft, bar.wall, bar.centre)) return true;
   const Wall& wall = wall_at(draft, bar.wall);
-  const std::string where =
-      hole < 0 ? joined({"past the end of ", wall.name, " (", say(draft, wall.actual), " long)"})
-               : joined({"in ", draft.building.openings[static_cast<std::size_t>(hole)].name});
-  refuse(draft, "bar-off-masonry", joined({bar.place, "/place/at"}), joined({"The bar at ", say_asked(draft, at), " stands ", where, "."}),
-         "Move it into a cell of the wall.");
+  refuse(draft, "bar-off-masonry", bar.place + "/place/at",
+         hole < 0
+             ? fact("bar-past-end", {as_asked(at), wall.name, marked(wall.actual)})
+             : fact("bar-in-opening", {as_asked(at), draft.building.openings[static_cast<std::size_t>(hole)].name}),
+         fact("move-into-cell"));
   return false;
 }
 
-std::string measured(const Draft& draft, const FixedBar& bar) {
-  return joined({say(draft, bar.centre.distance_from_start()), " from ", wall_at(draft, bar.wall).start_name, " on ", wall_at(draft, bar.wall).name});
-}
-
-/// A bar dimensioned in the cell of a corner's units: it is the corner's bar, or stands in its place where none is asked for.
+/// A bar dimensioned in the cell of a corner's units: it is the corner's bar, or stands in its place where none is
+/// asked for.
 void add_in_corner(Draft& draft, const FixedBar& bar) {
   const Corner& corner = draft.building.corners[static_cast<std::size_t>(bar.corner)];
+  const Wall& wall = wall_at(draft, bar.wall);
+  const Length along = bar.centre.distance_from_start();
   if (const FixedBar* own = bar_of_corner(draft, bar.corner)) {
-    const BarPlace seen = seen_from(draft.building, *own, bar.wall);
-    if (Position::from_start(seen.along) == bar.centre) return;
-    refuse(draft, "bar-beside-corner-bar", joined({bar.place, "/place/at"}),
-           joined({"The bar dimensioned ", measured(draft, bar), " stands in the cell of another bar at corner ", corner.name, ", ",
-                   say(draft, magnitude(bar.centre.distance_from_start() - seen.along)), " from it."}),
-           joined({"One cell, one bar: dimension it ", say(draft, seen.along), " from ", wall_at(draft, bar.wall).start_name,
-                   " (actual), or leave one of the two out."}));
+    const Length its_own = bar_seen_from(draft.building, *own, bar.wall).along;
+    if (its_own == along) return;
+    refuse(draft, "bar-beside-corner-bar", bar.place + "/place/at",
+           fact("bar-beside-corner-bar",
+                {marked(along), wall.start_name, wall.name, corner.name, marked(magnitude(along - its_own))}),
+           fact("dimension-at-corner-bar", {marked(its_own), wall.start_name}));
     return;
   }
   if (!draft.building.bars) return;
@@ -161,11 +158,21 @@ void add_in_corner(Draft& draft, const FixedBar& bar) {
     draft.building.fixed_bars.push_back(bar);
     return;
   }
-  refuse(draft, "bar-in-corner", joined({bar.place, "/place/at"}),
-         joined({"The bar dimensioned ", measured(draft, bar), " has ", say(draft, std::max(left, Length())),
-                 " of grout to the corner units at ", corner.name, "; ", grout_name(rules), " grout needs ", say(draft, rules.clearance), "."}),
-         joined({"Dimension it ", say(draft, corner_bar_place(draft.building, corner, bar.wall).along), " from ",
-                 wall_at(draft, bar.wall).start_name, " (actual), in the middle of the corner units' cell."}));
+  refuse(draft, "bar-in-corner", bar.place + "/place/at",
+         fact(rules.grout == Grout::Fine ? "bar-in-corner-fine-grout" : "bar-in-corner-coarse-grout",
+              {marked(along), wall.start_name, wall.name, marked(std::max(left, Length())), corner.name,
+               marked(rules.clearance)}),
+         fact("dimension-in-corner-cell",
+              {marked(corner_bar_place(draft.building, corner, bar.wall).along), wall.start_name}));
+}
+
+/// A dimensioned bar in the cell of a jamb's or a joint's bar.
+Fact serves(const Draft& draft, const FixedBar& bar, const FixedBar& own) {
+  const Wall& wall = wall_at(draft, bar.wall);
+  const FactValue along = marked(bar.centre.distance_from_start()), off = marked(magnitude(bar.centre - own.centre));
+  if (own.opening < 0) return fact("bar-serves-joint", {along, wall.start_name, wall.name, off});
+  const std::string& opening = draft.building.openings[static_cast<std::size_t>(own.opening)].name;
+  return fact("bar-serves-jamb", {along, wall.start_name, wall.name, opening, off});
 }
 
 /// In the cell beside a jamb or joint a dimensioned bar is that jamb's or joint's bar.
@@ -179,11 +186,7 @@ void add_in_place_of(Draft& draft, const FixedBar& bar, const OwnCell& cell) {
     draft.building.fixed_bars.push_back(bar);
     return;
   }
-  find(draft, "dimensioned-bar-serves", bar.place,
-       joined({"The bar dimensioned ", measured(draft, bar), " stands in the cell of the bar beside ",
-               own.opening >= 0 ? joined({"a jamb of ", draft.building.openings[static_cast<std::size_t>(own.opening)].name}) : std::string("a control joint"),
-               ": it is that bar too, ", say(draft, magnitude(bar.centre - own.centre)), " from the middle of its cell."}),
-       {}, HoldPoint::Pour);
+  find(draft, "dimensioned-bar-serves", bar.place, serves(draft, bar, own), {}, HoldPoint::Pour);
   own = bar;
 }
 
@@ -191,9 +194,9 @@ void add_dimensioned(Draft& draft, const BarSet& bars, std::size_t index) {
   const DimensionedBar& asked = draft.job.steel.bars->dimensioned[index];
   FixedBar bar;
   bar.place = pointer("/steel/bars/dimensioned", index);
-  const auto wall = named_wall(draft, asked.on, joined({bar.place, "/on"}));
+  const auto wall = named_wall(draft, asked.on, bar.place + "/on");
   if (!wall) return;
-  const auto centre = placed_line(draft, *wall, asked.place, joined({bar.place, "/place"}));
+  const auto centre = placed_line(draft, *wall, asked.place, bar.place + "/place");
   if (!centre) return;
   bar.wall = *wall;
   bar.centre = *centre;
@@ -244,23 +247,27 @@ const FixedBar* bar_of_corner(const Draft& draft, int corner) {
 }
 
 const OwnCell* own_cell_at(const BarSet& bars, int wall, Position centre) {
-  const auto found = std::ranges::find_if(bars.cells, [&](const OwnCell& cell) {
-    return cell.wall == wall && centre > cell.from && centre < cell.to;
-  });
+  const auto found = std::ranges::find_if(
+      bars.cells, [&](const OwnCell& cell) { return cell.wall == wall && centre > cell.from && centre < cell.to; });
   return found == bars.cells.end() ? nullptr : &*found;
 }
 
 void settle_in_wall(const Draft& draft, FixedBar& bar) {
   bar.corner = corner_with_cell(draft, bar.wall, bar.centre);
-  bar.off_face = bar.corner < 0 ? middle_of(draft.building, bar.wall)
-                                : corner_bar_place(draft.building, draft.building.corners[static_cast<std::size_t>(bar.corner)], bar.wall).off_face;
+  bar.off_face =
+      bar.corner < 0
+          ? middle_of(draft.building, bar.wall)
+          : corner_bar_place(draft.building, draft.building.corners[static_cast<std::size_t>(bar.corner)], bar.wall)
+                .off_face;
 }
 
 void resolve_fixed_bars(Draft& draft) {
-  if (!draft.job.steel.bars || !draft.series_stand || !draft.plan_stands || !draft.building.series.front().grouts) return;
+  if (!draft.job.steel.bars || !draft.series_stand || !draft.plan_stands || !draft.building.series.front().grouts)
+    return;
   const Bars& asked = *draft.job.steel.bars;
   BarSet bars;
-  for (std::size_t i = 0; asked.corners && i < draft.building.corners.size(); ++i) add_corner(draft, bars, static_cast<int>(i));
+  for (std::size_t i = 0; asked.corners && i < draft.building.corners.size(); ++i)
+    add_corner(draft, bars, static_cast<int>(i));
   if (asked.jambs) add_jambs(draft, bars);
   if (asked.control_joints) add_beside_joints(draft, bars);
   for (std::size_t i = 0; i < asked.dimensioned.size(); ++i) add_dimensioned(draft, bars, i);

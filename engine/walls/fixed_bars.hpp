@@ -36,8 +36,6 @@ struct BarSet {
 void settle_in_wall(const Draft& draft, FixedBar& bar);
 /// What is left of the grout between a corner's bar and the nearest shell or web of the corner units of both walls.
 [[nodiscard]] Length grout_left(const Draft& draft, const FixedBar& bar);
-/// "coarse" or "fine".
-[[nodiscard]] std::string_view grout_name(const BarRules& rules);
 
 /// Bars at dowels that stand already.
 void keep_dowels(Draft& draft, const BarSet& bars);  // kept_bars.cpp

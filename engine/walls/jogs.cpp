@@ -12,11 +12,11 @@ namespace {
 
 /// What stands at the two corners of a jog.
 struct Jog {
-  Length leg_out, leg_in;    // of the corner made by the side at the convex, and at the re-entrant corner
-  Length thick_in;           // of the side at the re-entrant corner
-  Length piece;              // the shortest piece with which the jog runs through at a corner
+  Length leg_out, leg_in;  // of the corner made by the side at the convex, and at the re-entrant corner
+  Length thick_in;         // of the side at the re-entrant corner
+  Length piece;            // the shortest piece with which the jog runs through at a corner
   Length full;
-  bool turns_in_one;         // one piece can make both corners: its unit is as thick as the wall
+  bool turns_in_one;  // one piece can make both corners: its unit is as thick as the wall
 };
 
 Length leg_of(const Draft& draft, int wall) {
@@ -34,7 +34,11 @@ std::optional<Jog> jog_of(const Draft& draft, int index) {
   const int out = start.convex ? start.arriving : end.leaving, in = start.convex ? end.leaving : start.arriving;
   const Series& series = building.series_of(wall);
   const Length piece = halves_make_corners(building, index) ? series.half : series.full;
-  return Jog{leg_of(draft, out), leg_of(draft, in), thickness_of(draft, in), piece, series.full,
+  return Jog{leg_of(draft, out),
+             leg_of(draft, in),
+             thickness_of(draft, in),
+             piece,
+             series.full,
              corner_unit_thickness(series, building.corner_sets_stocked) == series.thickness};
 }
 
@@ -64,12 +68,9 @@ void check_jogs(Draft& draft) {
     const std::optional<Jog> jog = jog_of(draft, index);
     const Wall& wall = wall_at(draft, index);
     if (!jog || least_of(*jog, draft.building.joint_least) <= wall.actual) continue;
-    refuse(draft, "jog-too-short", joined({wall.place, "/length"}),
-           joined({"Side ", wall.name, " is a jog of ", say(draft, wall.actual), ". It is too short for block this thick: in "
-                   "one course or the next the corner units of ", wall.start_name, " and ", wall.end_name,
-                   " would stand in each other's place, or leave a hole."}),
-           joined({"Make ", wall.name, " ", say_at_least(draft, least_of(*jog, draft.building.joint)),
-                   " long or longer, or leave the jog out and run the wall straight on."}));
+    refuse(draft, "jog-too-short", wall.place + "/length",
+           fact("jog-too-short", {wall.name, marked(wall.actual), wall.start_name, wall.end_name}),
+           fact("lengthen-jog", {wall.name, at_least(least_of(*jog, draft.building.joint))}));
   }
 }
 

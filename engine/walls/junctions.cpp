@@ -19,7 +19,7 @@ struct Works {
 };
 
 const InteriorWall& asked(const Draft& draft, std::size_t index) { return draft.job.interior_walls[index]; }
-int wall_of(const Works& works, std::size_t index) { return works.first + static_cast<int>(index); }
+int wall_number(const Works& works, std::size_t index) { return works.first + static_cast<int>(index); }
 
 /// Ends of the stated length: as laid between two walls, and as laid to a free end.
 struct StatedEnds {
@@ -37,8 +37,8 @@ bool check_name(Draft& draft, std::size_t index) {
                                  [&](const InteriorWall& other) { return other.name == name; });
   if (!name.empty() && !twice && !draft.wall_by_name.contains(name)) return true;
   refuse(draft, "name-twice", pointer(kInner, index, "name"),
-         name.empty() ? std::string("An interior wall has no name.") : joined({"Two walls are called ", quoted(name), "."}),
-         "Give it a name of its own.");
+         name.empty() ? fact("interior-wall-without-name") : fact("walls-with-one-name", {FactValue::typed(name)}),
+         fact("name-it"));
   return false;
 }
 
@@ -48,7 +48,7 @@ int off_wall(const Draft& draft, const Works& works, std::size_t index) {
   const auto side = draft.wall_by_name.find(off);
   if (side != draft.wall_by_name.end()) return side->second;
   for (std::size_t i = 0; i < draft.job.interior_walls.size(); ++i) {
-    if (i != index && asked(draft, i).name == off) return wall_of(works, i);
+    if (i != index && asked(draft, i).name == off) return wall_number(works, i);
   }
   return -1;
 }
@@ -63,11 +63,11 @@ bool check_start(Draft& draft, std::size_t index, int off, const Stretch& stretc
   if (before <= Length() && beyond <= Length()) return true;
   const Wall& main = wall_at(draft, off);
   const bool at_start = before > Length();
+  const Length past = at_start ? before : beyond;
   refuse(draft, "junction-off-wall", pointer(kInner, index, "place"),
-         joined({asked(draft, index).name, " stands ", say(draft, at_start ? before : beyond), " past the inner face at the ",
-                 at_start ? main.start_name : main.end_name, " end of ", main.name, "."}),
-         joined({"Move it at least ", say_at_least(draft, at_start ? before : beyond), " toward ",
-                 at_start ? main.end_name : main.start_name, "."}));
+         fact("junction-off-wall",
+              {asked(draft, index).name, marked(past), at_start ? main.start_name : main.end_name, main.name}),
+         fact("move-it-toward", {at_least(past), at_start ? main.end_name : main.start_name}));
   return false;
 }
 
@@ -77,9 +77,8 @@ bool check_beside(Draft& draft, std::size_t index, int off, const Stretch& stret
     if (!other.at_abutting_start || other.main != off || stretch.from >= other.to || stretch.to <= other.from) continue;
     const Wall& main = wall_at(draft, off);
     refuse(draft, "junctions-overlap", pointer(kInner, index, "place"),
-           joined({asked(draft, index).name, " and ", wall_at(draft, other.abutting).name, " start at one place of ", main.name, "."}),
-           joined({"Move ", asked(draft, index).name, " at least ", say_at_least(draft, other.to - stretch.from), " toward ",
-                   main.end_name, "."}));
+           fact("junctions-overlap", {asked(draft, index).name, wall_at(draft, other.abutting).name, main.name}),
+           fact("move-toward", {asked(draft, index).name, at_least(other.to - stretch.from), main.end_name}));
     return false;
   }
   return true;
@@ -96,16 +95,16 @@ void set_start(Draft& draft, std::size_t index, int self, int off, const Stretch
   wall.start = {EndKind::Junction, -1, static_cast<int>(draft.building.junctions.size())};
   draft.start_names[static_cast<std::size_t>(self)] = {"start", main.name};
   if (asked(draft, index).length) wall.actual = stated_ends(draft, *asked(draft, index).length).to_wall;
-  draft.building.junctions.push_back({off, self, true, asked(draft, index).start_junction.value_or(JunctionKind::Tied),
-                                      stretch.from, stretch.to});
+  draft.building.junctions.push_back(
+      {off, self, true, asked(draft, index).start_junction.value_or(JunctionKind::Tied), stretch.from, stretch.to});
 }
 
 /// Starts one waiting wall if what it starts from is known. Returns its new progress.
 Progress try_start(Draft& draft, const Works& works, std::size_t index) {
-  const int off = off_wall(draft, works, index), self = wall_of(works, index);
+  const int off = off_wall(draft, works, index), self = wall_number(works, index);
   if (off < 0 && asked(draft, index).off == asked(draft, index).name) {
     refuse(draft, "junction-loop", pointer(kInner, index, "off"),
-           joined({asked(draft, index).name, " is to start from itself."}), "Let it start from a side or another interior wall.");
+           fact("junction-with-itself", {asked(draft, index).name}), fact("start-from-another-wall"));
     return Progress::Refused;
   }
   if (off < 0) {
@@ -117,8 +116,8 @@ Progress try_start(Draft& draft, const Works& works, std::size_t index) {
   const Place& place = asked(draft, index).place;
   const bool from_start = draft.start_names[static_cast<std::size_t>(off)].contains(place.from);
   if (base == Progress::Waiting || (base == Progress::Started && !from_start)) return Progress::Waiting;
-  const auto stretch = placed_stretch(draft, off, place, thickness_of(draft, self), Placed::Masonry,
-                                      pointer(kInner, index, "place"));
+  const auto stretch =
+      placed_stretch(draft, off, place, thickness_of(draft, self), Placed::Masonry, pointer(kInner, index, "place"));
   if (!stretch) return Progress::Refused;
   const bool final_faces = base == Progress::Ended;
   if (final_faces && !check_start(draft, index, off, *stretch)) return Progress::Refused;
@@ -142,17 +141,16 @@ void end_at_wall(Draft& draft, std::size_t index, int self, const Meeting& met) 
   wall.end_name = wall_at(draft, met.wall).name;
   wall.end = {EndKind::Junction, -1, static_cast<int>(draft.building.junctions.size())};
   draft.end_names[static_cast<std::size_t>(self)] = {"end", wall.end_name};
-  draft.building.junctions.push_back({met.wall, self, false, asked(draft, index).end_junction.value_or(JunctionKind::Tied),
-                                      met.from, met.to});
+  draft.building.junctions.push_back(
+      {met.wall, self, false, asked(draft, index).end_junction.value_or(JunctionKind::Tied), met.from, met.to});
 }
 
 Progress refuse_length(Draft& draft, std::size_t index, const Meeting& met, const StatedEnds& ends) {
   const std::string& name = asked(draft, index).name;
   refuse(draft, "interior-wall-length", pointer(kInner, index, "length"),
-         joined({name, " is stated ", say_asked(draft, ends.to_wall), " between walls (actual), but the clear length to ",
-                 wall_at(draft, met.wall).name, " is ", say(draft, met.clear), "."}),
-         joined({"Leave the length out, or state ", say(draft, met.clear - draft.building.joint), " nominal; a free end stays ",
-                 say(draft, draft.building.series.front().pitch()), " or more clear of the wall."}));
+         fact("interior-wall-misses", {name, as_asked(ends.to_wall), wall_at(draft, met.wall).name, marked(met.clear)}),
+         fact("state-clear-length",
+              {marked(met.clear - draft.building.joint), marked(draft.building.series.front().pitch())}));
   return Progress::Refused;
 }
 
@@ -160,7 +158,8 @@ Progress end_as_stated(Draft& draft, std::size_t index, int self, const std::opt
   const StatedEnds ends = stated_ends(draft, *asked(draft, index).length);
   if (ends.free <= Length()) {
     refuse(draft, "interior-wall-length", pointer(kInner, index, "length"),
-           joined({asked(draft, index).name, " would be ", say(draft, ends.free), " long."}), "State a length above 0.");
+           fact("interior-wall-length", {asked(draft, index).name, marked(ends.free)}),
+           fact("state-length-above-nothing"));
     return Progress::Refused;
   }
   if (!met || ends.free + draft.building.series.front().pitch() <= met->clear) {
@@ -177,24 +176,24 @@ Progress end_as_stated(Draft& draft, std::size_t index, int self, const std::opt
 Progress refuse_meeting(Draft& draft, std::size_t index, const std::optional<Meeting>& met) {
   const std::string& name = asked(draft, index).name;
   if (!met) {
-    refuse(draft, "interior-wall-endless", pointer(kInner, index), joined({name, " meets no wall and states no length."}),
-           "State its length, or start it where it meets a wall.");
+    refuse(draft, "interior-wall-endless", pointer(kInner, index), fact("interior-wall-endless", {name}),
+           fact("state-length-or-meet"));
     return Progress::Refused;
   }
   refuse(draft, "junction-partial", pointer(kInner, index, "place"),
-         joined({name, " runs into an end of ", wall_at(draft, met->wall).name, " or only part way onto its face."}),
-         joined({"Move ", name, " so that its whole thickness stands against one wall, or state a length that ends before."}));
+         fact("junction-partial", {name, wall_at(draft, met->wall).name}), fact("move-onto-face", {name}));
   return Progress::Refused;
 }
 
 /// Ends a wall that has started: at the first wall that it meets, or free.
 Progress end_wall(Draft& draft, const Works& works, std::size_t index) {
-  const int self = wall_of(works, index);
+  const int self = wall_number(works, index);
   std::vector<int> standing;
   for (int i = 0; i < static_cast<int>(draft.building.walls.size()); ++i) {
     const Progress progress = progress_of(works, i);
-    const bool has_length = progress == Progress::Ended ||
-                            (progress == Progress::Started && asked(draft, static_cast<std::size_t>(i - works.first)).length);
+    const bool has_length =
+        progress == Progress::Ended ||
+        (progress == Progress::Started && asked(draft, static_cast<std::size_t>(i - works.first)).length);
     if (i != self && has_length) standing.push_back(i);
   }
   const std::optional<Meeting> met = first_met(draft, self, standing);
@@ -202,7 +201,8 @@ Progress end_wall(Draft& draft, const Works& works, std::size_t index) {
   if (asked(draft, index).length && !partial) return end_as_stated(draft, index, self, met);
   if (partial && asked(draft, index).length) {
     const Length free = stated_ends(draft, *asked(draft, index).length).free;
-    if (free + draft.building.series.front().pitch() <= met->clear) return end_as_stated(draft, index, self, std::nullopt);
+    if (free + draft.building.series.front().pitch() <= met->clear)
+      return end_as_stated(draft, index, self, std::nullopt);
   }
   if (!met || partial || met->clear <= Length()) return refuse_meeting(draft, index, met);
   end_at_wall(draft, index, self, *met);
@@ -250,23 +250,23 @@ void check_slot(Draft& draft, const Works& works, const Junction& junction) {
   const Length before = Position() - junction.from, beyond = junction.to - Position::from_start(main.actual);
   if (junction.kind != JunctionKind::Lapped || (before <= Length() && beyond <= Length())) return;
   const bool at_start = before > Length();
+  const Length inside = at_start ? before : beyond;
   const auto index = static_cast<std::size_t>(junction.abutting - works.first);
-  refuse(draft, "junction-in-corner", pointer(kInner, index, junction.at_abutting_start ? "start_junction" : "end_junction"),
-         joined({asked(draft, index).name, " is to lap into ", main.name, " ", say(draft, at_start ? before : beyond),
-                 " inside the corner at ", at_start ? main.start_name : main.end_name, ", where no unit can give way to it."}),
-         joined({"Butt it with ties, or move it at least ", say_at_least(draft, at_start ? before : beyond), " toward ",
-                 at_start ? main.end_name : main.start_name, "."}));
+  refuse(draft, "junction-in-corner",
+         pointer(kInner, index, junction.at_abutting_start ? "start_junction" : "end_junction"),
+         fact("junction-in-corner",
+              {asked(draft, index).name, main.name, marked(inside), at_start ? main.start_name : main.end_name}),
+         fact("butt-or-move", {at_least(inside), at_start ? main.end_name : main.start_name}));
 }
 
 /// Once all walls stand: names for what comes after, and starts from interior walls against their final faces.
 void settle(Draft& draft, const Works& works) {
   for (std::size_t i = 0; i < works.progress.size(); ++i) {
-    const int self = wall_of(works, i);
+    const int self = wall_number(works, i);
     const std::string& name = asked(draft, i).name;
     if (works.progress[i] == Progress::Waiting) {
-      refuse(draft, "junction-loop", pointer(kInner, i, "off"),
-             joined({name, " starts from a wall whose own start hangs on ", name, "."}),
-             "Let one of these interior walls start from a side.");
+      refuse(draft, "junction-loop", pointer(kInner, i, "off"), fact("junction-loop", {name}),
+             fact("start-one-from-side"));
     }
     if (works.progress[i] == Progress::Ended) {
       draft.wall_by_name.emplace(name, self);

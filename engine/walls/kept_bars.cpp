@@ -2,15 +2,12 @@
 #include <algorithm>
 #include <utility>
 
+#include "catalogue/rules.hpp"
 #include "job/strikes.hpp"
-#include "job/words.hpp"
 #include "walls/fixed_bars.hpp"
 
 namespace stringcourse::walls {
 namespace {
-
-/// A dowel no farther than this from a bar is that bar's. SOURCE: TMS 602, placing of bars along a wall (second-hand).
-constexpr Length kSameBar = Length::inches(2);
 
 /// The dowel of this id in the log, if it stands there (job/strikes.hpp).
 const DowelReading* dowel_read(const Job& job, const std::vector<bool>& stands, std::string_view id) {
@@ -32,14 +29,15 @@ std::optional<std::pair<int, Position>> place_of(const Draft& draft, const Dowel
   return std::pair{named->second, Position::from_start(from_end ? wall.actual - dowel.at : dowel.at)};
 }
 
-/// The bar that a dowel here is: the one whose cell it is in, or within the tolerance of it; null: one of its own. A bar
-/// that has its dowel is no other's.
+/// The bar that a dowel here is: the one whose cell it is in, or whose place along the wall it keeps (rule
+/// "bar-place"); null: one of its own. A bar that has its dowel is no other's.
 FixedBar* bar_at(Draft& draft, const BarSet& bars, int wall, Position at) {
   std::vector<FixedBar>& fixed = draft.building.fixed_bars;
   const OwnCell* cell = own_cell_at(bars, wall, at);
   if (cell && fixed[cell->bar].reason != BarReason::Cast) return &fixed[cell->bar];
+  const Length within = limit_of("bar-place", draft.job.tape);
   const auto near = std::ranges::find_if(fixed, [&](const FixedBar& bar) {
-    return bar.wall == wall && bar.corner < 0 && bar.reason != BarReason::Cast && magnitude(bar.centre - at) <= kSameBar;
+    return bar.wall == wall && bar.corner < 0 && bar.reason != BarReason::Cast && magnitude(bar.centre - at) <= within;
   });
   return near == fixed.end() ? nullptr : &*near;
 }
@@ -47,39 +45,39 @@ FixedBar* bar_at(Draft& draft, const BarSet& bars, int wall, Position at) {
 /// A dowel that is kept already, read a second time: two do not stand within the thickness of one.
 bool is_kept_already(const Draft& draft, int wall, Position at) {
   return std::ranges::any_of(draft.building.fixed_bars, [&](const FixedBar& bar) {
-    return bar.wall == wall && bar.reason == BarReason::Cast && magnitude(bar.centre - at) < draft.building.bars->diameter;
+    return bar.wall == wall && bar.reason == BarReason::Cast &&
+           magnitude(bar.centre - at) < draft.building.bars->diameter;
   });
 }
 
 void find_moved(Draft& draft, const FixedBar& bar, const std::string& dowel, Position at) {
   find(draft, "dimensioned-bar-moved", bar.place,
-       joined({"The bar dimensioned ", say(draft, bar.centre.distance_from_start()), " from ", wall_at(draft, bar.wall).start_name, " on ",
-               wall_at(draft, bar.wall).name, " is set at the dowel ", quoted(dowel), ", which is kept at ", say(draft, at.distance_from_start()),
-               ": ", say(draft, magnitude(at - bar.centre)), " off. One cell, one bar: dimension it there, or leave the dowel out of those kept."}),
+       fact("dimensioned-bar-moved", {marked(bar.centre.distance_from_start()), wall_at(draft, bar.wall).start_name,
+                                      wall_at(draft, bar.wall).name, FactValue::typed(dowel),
+                                      marked(at.distance_from_start()), marked(magnitude(at - bar.centre))}),
        {}, HoldPoint::FirstCourse);
 }
 
-void find_unplaced(Draft& draft, const std::string& place, std::string text) {
-  find(draft, "kept-dowel-not-placed", place, std::move(text), {}, HoldPoint::FirstCourse);
+void find_unplaced(Draft& draft, const std::string& place, Fact says) {
+  find(draft, "kept-dowel-not-placed", place, std::move(says), {}, HoldPoint::FirstCourse);
 }
 
 /// A dowel in a corner's cell is the corner's, where one is asked for there; its bar stays in the middle of the cell.
 void keep_in_corner(Draft& draft, FixedBar bar, const std::string& dowel) {
   if (const FixedBar* own = bar_of_corner(draft, bar.corner)) {
-    const Length along = seen_from(draft.building, *own, bar.wall).along;
+    const Length along = bar_seen_from(draft.building, *own, bar.wall).along;
     const Length off = magnitude(bar.centre.distance_from_start() - along);
     if (off == Length()) return;
     find_unplaced(draft, bar.place,
-                  joined({"The dowel ", quoted(dowel), " stands ", say(draft, off), " from the bar of corner ",
-                          draft.building.corners[static_cast<std::size_t>(bar.corner)].name,
-                          ", in its cell: the bar stays where the corner units hold it."}));
+                  fact("dowel-in-corner", {FactValue::typed(dowel), marked(off),
+                                           draft.building.corners[static_cast<std::size_t>(bar.corner)].name}));
     return;
   }
   if (grout_left(draft, bar) >= draft.building.bars->clearance) {
     draft.building.fixed_bars.push_back(bar);
     return;
   }
-  find_unplaced(draft, bar.place, joined({"The dowel ", quoted(dowel), " lacks its grout in the corner units: it is not kept."}));
+  find_unplaced(draft, bar.place, fact("dowel-without-grout", {FactValue::typed(dowel)}));
 }
 
 /// Beside its jamb or joint a dowel takes the place of the bar there.
@@ -87,18 +85,18 @@ void keep(Draft& draft, const BarSet& bars, const std::vector<bool>& readings_st
   const std::string place = pointer("/steel/kept_dowels", index), &id = draft.job.steel.kept_dowels[index];
   const DowelReading* dowel = dowel_read(draft.job, readings_standing, id);
   const auto at = dowel ? place_of(draft, *dowel) : std::nullopt;
-  const bool stands = at && opening_over(draft, at->first, at->second) < 0 && is_on_masonry(draft, at->first, at->second) &&
+  const bool stands = at && opening_over(draft, at->first, at->second) < 0 &&
+                      is_on_masonry(draft, at->first, at->second) &&
                       draft.building.series_of(wall_at(draft, at->first)).grouts;
   if (!stands) {
-    find_unplaced(draft, place, dowel ? joined({"The dowel ", quoted(id), " was not found where a bar of a wall may stand: it is not kept."})
-                                      : joined({"No reading ", quoted(id), " of a dowel counts: nothing is kept for it."}));
+    find_unplaced(draft, place, fact(dowel ? "dowel-off-masonry" : "dowel-not-read", {FactValue::typed(id)}));
     return;
   }
   FixedBar bar{at->first, at->second, BarReason::Cast, -1, -1, place, {}};
   settle_in_wall(draft, bar);
   if (bar.corner >= 0) return keep_in_corner(draft, bar, id);
   if (is_kept_already(draft, at->first, at->second)) {
-    find_unplaced(draft, place, joined({"The dowel ", quoted(id), " stands within a bar's thickness of another that is kept: it is taken for that one."}));
+    find_unplaced(draft, place, fact("dowel-twice", {FactValue::typed(id)}));
     return;
   }
   FixedBar* same = bar_at(draft, bars, at->first, at->second);
@@ -107,7 +105,8 @@ void keep(Draft& draft, const BarSet& bars, const std::vector<bool>& readings_st
     return;
   }
   if (same->corner >= 0) return;
-  if (same->reason == BarReason::Dimensioned && same->centre != at->second) find_moved(draft, FixedBar(*same), id, at->second);
+  if (same->reason == BarReason::Dimensioned && same->centre != at->second)
+    find_moved(draft, FixedBar(*same), id, at->second);
   same->centre = at->second, same->reason = BarReason::Cast;
 }
 

@@ -20,7 +20,8 @@ Seen seen_from(const Wall& viewer, const Rectangle& at) {
   const Length ahead_a = along(viewer, a), ahead_b = along(viewer, b);
   const Length right_a = ahead(viewer.start_point, right_of(viewer.heading), a);
   const Length right_b = ahead(viewer.start_point, right_of(viewer.heading), b);
-  return {std::min(ahead_a, ahead_b), std::max(ahead_a, ahead_b), std::min(right_a, right_b), std::max(right_a, right_b)};
+  return {std::min(ahead_a, ahead_b), std::max(ahead_a, ahead_b), std::min(right_a, right_b),
+          std::max(right_a, right_b)};
 }
 
 Rectangle whole_footprint(const Draft& draft, int wall) {

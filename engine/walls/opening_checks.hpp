@@ -10,9 +10,9 @@ namespace stringcourse::walls {
 [[nodiscard]] std::vector<std::vector<int>> openings_by_wall(const Building& building);
 
 /// An opening with the bearings of its lintel: no control joint may stand in it. Without a lintel: the opening.
-struct Reach {
+struct LintelReach {
   Position from, to;
 };
-[[nodiscard]] Reach lintel_reach(const ResolvedOpening& opening);
+[[nodiscard]] LintelReach lintel_reach(const ResolvedOpening& opening);
 
 }  // namespace stringcourse::walls

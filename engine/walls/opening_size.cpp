@@ -37,7 +37,8 @@ OpeningNeed need_of(const Opening& opening, Length joint) {
   if (opening.door) return door_need(*opening.door);
   if (opening.overhead) return overhead_need(*opening.overhead);
   if (opening.window) return window_need(*opening.window);
-  return {OpeningUse::Plain, actual_size(opening.masonry->width, joint), actual_size(opening.masonry->height, joint), false};
+  return {OpeningUse::Plain, actual_size(opening.masonry->width, joint), actual_size(opening.masonry->height, joint),
+          false};
 }
 
 /// Its underside from the datum with every course whole: good enough to find the course under the head.
@@ -70,15 +71,13 @@ std::optional<OpeningNeed> opening_need(Draft& draft, std::size_t index) {
   const Opening& opening = draft.job.openings[index];
   const std::string place = pointer("/openings", index);
   if (size_groups(opening) != 1) {
-    refuse(draft, "choose-one", place, "An opening states exactly one of masonry, door, overhead and window.",
-           "State the size of the hole, or of what goes into it.");
+    refuse(draft, "choose-one", place, fact("opening-sizes"), fact("state-one-size"));
     return std::nullopt;
   }
   const OpeningNeed need = need_of(opening, draft.building.joint);
   if (need.width > draft.building.joint && need.height > draft.building.joint) return need;
-  refuse(draft, "opening-size", place,
-         joined({"The opening would be ", say(draft, need.width), " wide and ", say(draft, need.height), " high."}),
-         joined({"State sizes above ", say(draft, draft.building.joint), "."}));
+  refuse(draft, "opening-size", place, fact("opening-size", {marked(need.width), marked(need.height)}),
+         fact("state-sizes-above", {marked(draft.building.joint)}));
   return std::nullopt;
 }
 

@@ -1,5 +1,6 @@
 #pragma once
-// What an opening asks for: the masonry opening that its leaf, frame, buck and shim need, and where it stands in height.
+// What an opening asks for: the masonry opening that its leaf, frame, buck and shim need, and where it stands in
+// height.
 #include "walls/draft.hpp"
 
 namespace stringcourse::walls {

@@ -1,7 +1,10 @@
 // Openings: from what leaf and frame need to a hole on module and course lines, with its lintel.
 #include <algorithm>
 #include <set>
+#include <utility>
 
+#include "catalogue/rules.hpp"
+#include "measure/digits.hpp"
 #include "walls/draft.hpp"
 #include "walls/opening_size.hpp"
 #include "walls/places.hpp"
@@ -19,7 +22,7 @@ int course_count(const Building& building) { return static_cast<int>(building.co
 
 std::string opening_name(const Draft& draft, std::size_t index) {
   const std::string& name = draft.job.openings[index].name;
-  return name.empty() ? joined({"O", count_text(static_cast<std::int64_t>(index) + 1)}) : name;
+  return name.empty() ? "O" + number_text(index + 1) : name;
 }
 
 /// The next width on the module, n (h + j) + j, that is not less than `asked`.
@@ -31,14 +34,14 @@ Length module_width(const Series& series, Length asked) {
 bool check_levels(Draft& draft, std::size_t index) {
   const Opening& opening = draft.job.openings[index];
   const bool has_sill = opening.sill || opening.sill_course;
-  std::string reason;
-  if (opening.sill && opening.sill_course) reason = "states a sill height and a sill course";
-  if (has_sill && (opening.floor || opening.door || opening.overhead)) reason = "stands on a floor and states a sill";
-  if (opening.window && opening.floor) reason = "is a window and states a floor";
-  if (opening.window && !has_sill) reason = "is a window and states no sill";
+  std::string_view reason;
+  if (opening.sill && opening.sill_course) reason = "opening-with-two-sills";
+  if (has_sill && (opening.floor || opening.door || opening.overhead)) reason = "opening-with-floor-and-sill";
+  if (opening.window && opening.floor) reason = "window-with-floor";
+  if (opening.window && !has_sill) reason = "window-without-sill";
   if (reason.empty()) return true;
-  refuse(draft, "opening-level", pointer(kOpenings, index), joined({opening_name(draft, index), " ", reason, "."}),
-         "State a floor for a door, one of \"sill\" and \"sill_course\" for a window.");
+  refuse(draft, "opening-level", pointer(kOpenings, index), fact(reason, {opening_name(draft, index)}),
+         fact("state-floor-or-sill"));
   return false;
 }
 
@@ -61,30 +64,31 @@ struct Underside {
   int first_course = 1;
 };
 
-std::optional<Underside> refuse_level(Draft& draft, std::size_t index, std::string_view field, const std::string& value) {
+/// `where`: a height, or a course.
+std::optional<Underside> refuse_level(Draft& draft, std::size_t index, std::string_view field, FactValue where) {
   const int count = course_count(draft.building);
   refuse(draft, "opening-level", pointer(kOpenings, index, field),
-         joined({opening_name(draft, index), " would start at ", value, ", not below the top of the wall (course ",
-                 count_text(count), ", ", say(draft, course_at(draft.building, count).top), ")."}),
-         "Lower it, or build the wall higher.");
+         fact("opening-level",
+              {opening_name(draft, index), std::move(where), count, marked(course_at(draft.building, count).top)}),
+         fact("lower-opening"));
   return std::nullopt;
 }
 
 std::optional<Underside> on_sill(Draft& draft, std::size_t index) {
   const Opening& opening = draft.job.openings[index];
   const int count = course_count(draft.building);
-  const int course = opening.sill_course ? *opening.sill_course : sill_course_near(draft.building, opening.sill->length);
+  const int course =
+      opening.sill_course ? *opening.sill_course : sill_course_near(draft.building, opening.sill->length);
   if (course < 1 || course >= count) {
-    return refuse_level(draft, index, "sill_course", joined({"the top of course ", count_text(course)}));
+    return refuse_level(draft, index, "sill_course", fact("top-of-course", {course}));
   }
   const Length top = course_at(draft.building, course).top;
   if (opening.sill && opening.sill->length >= course_at(draft.building, count).top) {
-    return refuse_level(draft, index, "sill", say_asked(draft, opening.sill->length));
+    return refuse_level(draft, index, "sill", as_asked(opening.sill->length));
   }
   if (opening.sill && top != opening.sill->length) {
     find(draft, "sill-off-course", pointer(kOpenings, index, "sill"),
-         joined({"The sill of ", opening_name(draft, index), " asked at ", say_asked(draft, opening.sill->length),
-                 " falls on no course line: it stands on course ", count_text(course), " at ", say(draft, top), "."}));
+         fact("sill-off-course", {opening_name(draft, index), as_asked(opening.sill->length), course, marked(top)}));
   }
   return Underside{top, course + 1};
 }
@@ -95,7 +99,7 @@ std::optional<Underside> on_floor(Draft& draft, std::size_t index) {
   for (const Course& course : building.courses) {
     if (course.top > floor) return Underside{floor, course.number};
   }
-  return refuse_level(draft, index, "floor", say_asked(draft, floor));
+  return refuse_level(draft, index, "floor", as_asked(floor));
 }
 
 /// The last course taken out: the lowest whose top + j is not under the head asked; the top course if none is.
@@ -106,27 +110,28 @@ int last_course_for(const Building& building, const Underside& underside, Length
   return course_count(building);
 }
 
-/// A frame may leave up to one joint to pack: that is what the nominal size leaves. A bare size leaves nothing.
+/// A frame may leave up to one joint to pack: that is what the nominal size leaves. A bare size leaves nothing. (What
+/// can be done is told by supply/heads.hpp.)
 void find_head_off_course(Draft& draft, std::size_t index, const ResolvedOpening& opening) {
   const Length allowed = opening.use == OpeningUse::Plain ? Length() : draft.building.joint;
   if (opening.packing_head <= allowed) return;
-  std::string fits = say(draft, opening.height());
+  const FactValue asked = as_asked(opening.asked_height), fits = marked(opening.height()),
+                  packing = marked(opening.packing_head);
+  Fact says = fact("head-in-first-course", {opening.name, asked, fits, packing});
   if (opening.last_course > opening.first_course) {
-    const Length lower = course_at(draft.building, opening.last_course - 1).top + draft.building.joint - opening.underside;
-    fits = joined({say(draft, lower), " and ", fits});
+    const Length lower =
+        course_at(draft.building, opening.last_course - 1).top + draft.building.joint - opening.underside;
+    says = fact("head-off-course", {opening.name, asked, marked(lower), fits, packing});
   }
-  find(draft, "head-off-course", pointer(kOpenings, index),
-       joined({"The head of ", opening.name, " asked ", say_asked(draft, opening.asked_height),
-               " above its underside falls on no course line. Heights that fit (actual): ", fits, ". The taller is taken: ",
-               say(draft, opening.packing_head), " is to be packed."}));
+  find(draft, "head-off-course", pointer(kOpenings, index), std::move(says));
 }
 
 void find_short_bearing(Draft& draft, std::size_t index, const ResolvedOpening& opening) {
-  if (opening.lintel->least_bearing >= kLeastLintelBearing) return;
+  const Length least = least_lintel_bearing();
+  if (opening.lintel->least_bearing >= least) return;
   find(draft, "lintel-bearing", pointer(kOpenings, index, "lintel/bearing"),
-       joined({"The lintel of ", opening.name, " bears ", say_asked(draft, opening.lintel->least_bearing), "; the least is ",
-               say(draft, kLeastLintelBearing), "."}),
-       cited("lintel-bearing"), HoldPoint::Lintels);
+       fact("lintel-bearing", {opening.name, as_asked(opening.lintel->least_bearing), marked(least)}), "lintel-bearing",
+       HoldPoint::Lintels);
 }
 
 /// Lintel and bond-beam units are made as high as whole ones: no lintel is built of units in a half-high course.
@@ -137,12 +142,18 @@ bool check_built_of_whole_units(Draft& draft, std::size_t index, const ResolvedO
     const Course& course = course_at(draft.building, number);
     if (!course.half_high) continue;
     refuse(draft, "lintel-half-high", pointer(kOpenings, index, "lintel"),
-           joined({"The lintel of ", opening.name, " would be built of units in half-high course ", count_text(number), ", ",
-                   say(draft, course.unit_height), " high: no lintel or bond-beam unit is made so."}),
-           "Ask for a lintel in one piece, put the half-high course elsewhere (\"half_high\" in the heights), or lower the head.");
+           fact("lintel-half-high", {opening.name, number, marked(course.unit_height)}), fact("ask-for-one-piece"));
     return false;
   }
   return true;
+}
+
+/// What a piece is, and weighs, says nothing of a lintel built of units: one of the two is meant.
+void find_piece_of_units(Draft& draft, std::size_t index, const ResolvedOpening& opening) {
+  const ResolvedLintel& lintel = *opening.lintel;
+  if (lintel.make != LintelMake::BuiltUp || (!lintel.piece && lintel.weight.empty())) return;
+  find(draft, "lintel-piece-of-units", pointer(kOpenings, index, "lintel"),
+       fact("lintel-piece-of-units", {opening.name}), {}, HoldPoint::Lintels);
 }
 
 bool check_lintel(Draft& draft, std::size_t index, const ResolvedOpening& opening) {
@@ -151,23 +162,28 @@ bool check_lintel(Draft& draft, std::size_t index, const ResolvedOpening& openin
   const bool sized = lintel.courses >= 1 && lintel.courses <= above && lintel.least_bearing > Length();
   if (sized) return check_built_of_whole_units(draft, index, opening);
   refuse(draft, "lintel-deep", pointer(kOpenings, index, "lintel"),
-         joined({"The lintel of ", opening.name, " is ", count_text(lintel.courses), " courses deep and bears ",
-                 say_asked(draft, lintel.least_bearing), "; ", count_text(above), " courses stand above the opening."}),
-         joined({"State from 1 to ", count_text(above), " courses and a bearing above 0, or lower the head."}));
+         fact("lintel-deep", {opening.name, lintel.courses, as_asked(lintel.least_bearing), above}),
+         fact("state-lintel", {above}));
   return false;
 }
 
 bool set_lintel(Draft& draft, std::size_t index, ResolvedOpening& opening) {
   if (opening.last_course == course_count(draft.building)) {
-    find(draft, "no-lintel", pointer(kOpenings, index),
-         joined({opening.name, " reaches the top of the wall: no lintel closes it."}), {}, HoldPoint::Lintels);
+    find(draft, "no-lintel", pointer(kOpenings, index), fact("no-lintel", {opening.name}), {}, HoldPoint::Lintels);
     return true;
   }
   const Lintel asked = draft.job.openings[index].lintel.value_or(Lintel{});
-  opening.lintel = ResolvedLintel{asked.make, opening.last_course + 1, asked.courses.value_or(1),
-                                  asked.bearing.value_or(draft.building.series.front().half)};
+  opening.lintel = ResolvedLintel{asked.make,
+                                  opening.last_course + 1,
+                                  asked.courses.value_or(1),
+                                  asked.bearing.value_or(draft.building.series.front().half),
+                                  asked.shore_spacing,
+                                  asked.piece,
+                                  asked.mark,
+                                  asked.weight};
   if (!check_lintel(draft, index, opening)) return false;
   find_short_bearing(draft, index, opening);
+  find_piece_of_units(draft, index, opening);
   return true;
 }
 
@@ -199,7 +215,8 @@ std::optional<ResolvedOpening> resolved(Draft& draft, std::size_t index) {
   if (!need || !levels || !wall || draft.building.courses.empty()) return std::nullopt;
   const Series& series = draft.building.series.front();
   const Length width = need->goes_up ? module_width(series, need->width) : need->width;
-  const auto stretch = placed_stretch(draft, *wall, asked.place, width, Placed::Hole, pointer(kOpenings, index, "place"));
+  const auto stretch =
+      placed_stretch(draft, *wall, asked.place, width, Placed::Hole, pointer(kOpenings, index, "place"));
   const auto underside = stands_on_floor(asked) ? on_floor(draft, index) : on_sill(draft, index);
   if (!stretch || !underside) return std::nullopt;
   ResolvedOpening opening;
@@ -219,7 +236,7 @@ void check_names(Draft& draft) {
   for (std::size_t i = 0; i < draft.job.openings.size(); ++i) {
     if (names.insert(opening_name(draft, i)).second) continue;
     refuse(draft, "name-twice", pointer(kOpenings, i, "name"),
-           joined({"Two openings are called ", quoted(opening_name(draft, i)), "."}), "Give one of them a name of its own.");
+           fact("openings-with-one-name", {FactValue::typed(opening_name(draft, i))}), fact("name-one-of-them"));
   }
 }
 
@@ -235,3 +252,9 @@ void resolve_openings(Draft& draft) {
 }
 
 }  // namespace stringcourse::walls
+
+namespace stringcourse {
+
+Length least_lintel_bearing() { return limit_of("lintel-bearing"); }
+
+}  // namespace stringcourse

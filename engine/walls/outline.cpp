@@ -23,7 +23,8 @@ std::vector<Walk> walk_as_stated(const Outline& outline) {
   std::vector<Walk> walk;
   for (std::size_t i = 0; i < outline.sides.size(); ++i) {
     const Side& side = outline.sides[i];
-    walk.push_back({i, side.name.empty() ? side.from + side.to : side.name, side.from, side.to, side.length, side.turn});
+    walk.push_back(
+        {i, side.name.empty() ? side.from + side.to : side.name, side.from, side.to, side.length, side.turn});
   }
   return walk;
 }
@@ -53,7 +54,7 @@ bool check_names(Draft& draft, const std::vector<Walk>& walk) {
     if (fresh) continue;
     sound = false;
     refuse(draft, "name-twice", pointer(kSides, side.source, "name"),
-           joined({"Two sides are called ", quoted(side.name), "."}), "Give one of them a name of its own.");
+           fact("sides-with-one-name", {FactValue::typed(side.name)}), fact("name-one-of-them"));
   }
   return sound;
 }
@@ -66,16 +67,16 @@ bool check_chain(Draft& draft, const std::vector<Walk>& walk) {
     if (!starts.emplace(walk[i].from, i).second || (last && !draft.job.outline.closed && starts.contains(walk[i].to))) {
       sound = false;
       refuse(draft, "corner-twice", pointer(kSides, walk[i].source, "from"),
-             joined({"Two corners are called ", quoted(walk[i].from), ", or the open outline comes back to ", quoted(walk[i].to), "."}),
-             "Give each corner one name; say \"closed\" if the outline comes back to its first corner.");
+             fact("corner-twice", {FactValue::typed(walk[i].from), FactValue::typed(walk[i].to)}),
+             fact("name-each-corner"));
     }
     if (last && !draft.job.outline.closed) break;
     const Walk& next = walk[(i + 1) % walk.size()];
     if (walk[i].to == next.from) continue;
     sound = false;
     refuse(draft, "outline-chain", pointer(kSides, walk[i].source, "to"),
-           joined({"Side ", walk[i].name, " ends at ", quoted(walk[i].to), " but side ", next.name, " starts at ", quoted(next.from), "."}),
-           joined({"Let ", walk[i].name, " end at ", next.from, " or ", next.name, " start at ", walk[i].to, "."}));
+           fact("outline-chain", {walk[i].name, FactValue::typed(walk[i].to), next.name, FactValue::typed(next.from)}),
+           fact("let-sides-meet", {walk[i].name, next.from, next.name, walk[i].to}));
   }
   return sound;
 }
@@ -87,8 +88,7 @@ bool check_turns(Draft& draft, const std::vector<Walk>& walk) {
     if (walk[i].turn) continue;
     sound = false;
     refuse(draft, "turn-missing", pointer(kSides, walk[i].source, "turn"),
-           joined({"At corner ", walk[i].to, ", the far end of ", walk[i].name, ", no turn is said."}),
-           "Say \"right\" or \"left\".");
+           fact("turn-missing", {walk[i].to, walk[i].name}), fact("say-right-or-left"));
   }
   return sound;
 }
@@ -107,15 +107,12 @@ std::optional<std::vector<Walk>> right_handed(Draft& draft, std::vector<Walk> wa
   const Hand hand = net > 0 ? Hand::Right : Hand::Left;
   if (net != 4 && net != -4) {
     refuse(draft, "outline-turns", "/outline/sides",
-           joined({"The outline makes ", count_text(net > 0 ? net : -net), net > 0 ? " right" : " left",
-                   " turns more than it makes the other way; a closed outline makes 4."}),
-           "Look at each corner's turn again: walking round, say right or left at each.");
+           net > 0 ? fact("outline-turns-right", {net}) : fact("outline-turns-left", {-net}), fact("look-at-turns"));
     return std::nullopt;
   }
   if (outline.building_on && *outline.building_on != hand) {
-    refuse(draft, "outline-hand", "/outline/building_on",
-           joined({"The turns go round with the building on the ", net > 0 ? "right" : "left", "."}),
-           "Leave building_on out of a closed outline, or turn round the order of its sides.");
+    refuse(draft, "outline-hand", "/outline/building_on", fact(net > 0 ? "outline-round-right" : "outline-round-left"),
+           fact("leave-building-on-out"));
     return std::nullopt;
   }
   return hand == Hand::Left ? walked_back(walk) : walk;
@@ -147,9 +144,8 @@ Wall wall_from(const Draft& draft, const Walk& side, PushedEnd start, PushedEnd 
 
 bool check_length(Draft& draft, const Wall& wall) {
   if (wall.actual > Length() && wall.nominal <= kLongest) return true;
-  refuse(draft, "side-length", joined({wall.place, "/length"}),
-         joined({"Side ", wall.name, " would be ", say(draft, wall.actual), " long (actual)."}),
-         joined({"State a length above ", say(draft, draft.building.joint), "."}));
+  refuse(draft, "side-length", wall.place + "/length", fact("side-length", {wall.name, marked(wall.actual)}),
+         fact("state-length-above", {marked(draft.building.joint)}));
   return false;
 }
 
@@ -186,7 +182,8 @@ void add_points(Draft& draft) {
   for (Wall& wall : draft.building.walls) {
     wall.start_point = point;
     wall.heading = heading;
-    if (wall.start.kind == EndKind::Corner) draft.building.corners[static_cast<std::size_t>(wall.start.corner)].point = point;
+    if (wall.start.kind == EndKind::Corner)
+      draft.building.corners[static_cast<std::size_t>(wall.start.corner)].point = point;
     point = moved(point, heading, wall.actual);
     if (wall.end.kind != EndKind::Corner) continue;
     const bool convex = draft.building.corners[static_cast<std::size_t>(wall.end.corner)].convex;
@@ -198,16 +195,17 @@ void add_points(Draft& draft) {
 
 void resolve_outline(Draft& draft) {
   const Outline& outline = draft.job.outline;
-  for (const Side& side : outline.sides) draft.refused_walls.insert(side.name.empty() ? side.from + side.to : side.name);
+  for (const Side& side : outline.sides)
+    draft.refused_walls.insert(side.name.empty() ? side.from + side.to : side.name);
   const std::size_t least = outline.closed ? 4 : 1;
   if (outline.sides.size() < least) {
-    refuse(draft, "outline-short", "/outline/sides",
-           joined({"The outline has ", count_text(static_cast<std::int64_t>(outline.sides.size())), " sides."}),
-           outline.closed ? "A closed outline needs at least four sides." : "State at least one side.");
+    refuse(draft, "outline-short", "/outline/sides", fact("outline-short", {outline.sides.size()}),
+           fact(outline.closed ? "state-four-sides" : "state-one-side"));
     return;
   }
   const std::vector<Walk> stated = walk_as_stated(outline);
-  const bool named = check_names(draft, stated), chained = check_chain(draft, stated), turned = check_turns(draft, stated);
+  const bool named = check_names(draft, stated), chained = check_chain(draft, stated),
+             turned = check_turns(draft, stated);
   if (!named || !chained || !turned) return;
   const std::optional<std::vector<Walk>> walk = right_handed(draft, stated);
   if (!walk || !draft.series_stand) return;

@@ -1,18 +1,21 @@
 #include "walls/outline_gap.hpp"
 
+#include <utility>
+
 #include "walls/plan.hpp"
 
 namespace stringcourse::walls {
 namespace {
 
-std::string_view heading_name(Heading heading) {
-  switch (heading) {
-    case Heading::West: return "west";
-    case Heading::North: return "north";
-    case Heading::East: return "east";
-    case Heading::South: return "south";
+/// So far this way.
+Fact told_off(Heading way, Length by) {
+  switch (way) {
+    case Heading::West: return fact("so-far-west", {marked(by)});
+    case Heading::North: return fact("so-far-north", {marked(by)});
+    case Heading::East: return fact("so-far-east", {marked(by)});
+    case Heading::South: return fact("so-far-south", {marked(by)});
   }
-  return "";
+  return {};
 }
 
 /// The longest side with this heading that is longer than `longer_than`, or none.
@@ -33,18 +36,21 @@ std::vector<Miss> misses(const Building& building) {
   PlanPoint end;
   for (const Wall& wall : building.walls) end = moved(end, wall.heading, wall.nominal);
   std::vector<Miss> all;
-  if (end.x != Length()) all.push_back({end.x > Length() ? Heading::East : Heading::West, end.x > Length() ? end.x : -end.x});
-  if (end.y != Length()) all.push_back({end.y > Length() ? Heading::North : Heading::South, end.y > Length() ? end.y : -end.y});
+  if (end.x != Length())
+    all.push_back({end.x > Length() ? Heading::East : Heading::West, end.x > Length() ? end.x : -end.x});
+  if (end.y != Length())
+    all.push_back({end.y > Length() ? Heading::North : Heading::South, end.y > Length() ? end.y : -end.y});
   return all;
 }
 
-std::string mend(const Draft& draft, const Miss& miss) {
+/// What is to be made shorter, longer.
+Fact mend(const Draft& draft, const Miss& miss) {
   const Wall* shorten = longest(draft.building, miss.off, miss.by + draft.building.joint);
   const Wall* lengthen = longest(draft.building, right_of(right_of(miss.off)), Length());
-  const std::string by = say(draft, miss.by);
-  const std::string shorter = shorten ? joined({shorten->name, " ", by, " shorter"}) : std::string();
-  const std::string longer = lengthen ? joined({lengthen->name, " ", by, " longer"}) : std::string();
-  return joined({shorter, !shorter.empty() && !longer.empty() ? " or " : "", longer});
+  const FactValue by = marked(miss.by);
+  if (shorten && lengthen) return fact("one-shorter-or-other-longer", {shorten->name, by, lengthen->name});
+  if (shorten) return fact("side-shorter", {shorten->name, by});
+  return lengthen ? fact("side-longer", {lengthen->name, by}) : Fact();
 }
 
 }  // namespace
@@ -52,16 +58,14 @@ std::string mend(const Draft& draft, const Miss& miss) {
 bool check_gap(Draft& draft) {
   const std::vector<Miss> all = misses(draft.building);
   if (all.empty()) return true;
-  std::string off, mends;
-  for (const Miss& miss : all) {
-    off += joined({off.empty() ? "" : " and ", say(draft, miss.by), " to the ", heading_name(miss.off)});
-    mends += joined({mends.empty() ? "Make " : ", and make ", mend(draft, miss)});
-  }
+  std::vector<FactValue> off;
+  for (const Miss& miss : all) off.emplace_back(told_off(miss.off, miss.by));
   const Wall& last = draft.building.walls.back();
-  refuse(draft, "outline-open", joined({last.place, "/length"}),
-         joined({"The outline does not close: ", last.name, " ends ", off, " of corner ", last.end_name,
-                 " (nominal; ", draft.building.walls.front().name, " runs west)."}),
-         joined({mends, "."}));
+  refuse(draft, "outline-open", last.place + "/length",
+         fact("outline-open",
+              {last.name, {FactValue::Kind::And, std::move(off)}, last.end_name, draft.building.walls.front().name}),
+         all.size() == 1 ? fact("make-side", {mend(draft, all[0])})
+                         : fact("make-both-sides", {mend(draft, all[0]), mend(draft, all[1])}));
   return false;
 }
 

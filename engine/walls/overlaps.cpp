@@ -1,4 +1,5 @@
-// No two walls stand in the same place. A sweep from west to east: cost grows with the walls and their near neighbours.
+// No two sides of the outline stand in the same place; inner walls end at what they meet. A sweep from west to east:
+// cost grows with the walls and their near neighbours.
 #include <algorithm>
 
 #include "measure/sorting.hpp"
@@ -11,7 +12,7 @@ namespace {
 /// A wall's masonry, or the square that a re-entrant corner adds beyond its two walls.
 struct Patch {
   Rectangle at;
-  int wall = -1;    // the wall, or the wall that arrives at the square's corner
+  int wall = -1;  // the wall, or the wall that arrives at the square's corner
   bool square = false;
 };
 
@@ -26,7 +27,8 @@ std::vector<Patch> patches(const Draft& draft) {
     if (corner.convex) continue;
     const Wall& arriving = wall_at(draft, corner.arriving);
     const Length beyond = arriving.actual + thickness_of(draft, corner.leaving);
-    all.push_back({footprint(arriving, thickness_of(draft, corner.arriving), arriving.actual, beyond), corner.arriving, true});
+    all.push_back(
+        {footprint(arriving, thickness_of(draft, corner.arriving), arriving.actual, beyond), corner.arriving, true});
   }
   sort_stably(all, {}, [](const Patch& patch) { return patch.at.west; });
   return all;
@@ -53,9 +55,8 @@ bool may_share_ground(const Draft& draft, const Patch& a, const Patch& b) {
 void refuse_overlap(Draft& draft, const Patch& a, const Patch& b) {
   const Wall& first = wall_at(draft, std::min(a.wall, b.wall));
   const Wall& second = wall_at(draft, std::max(a.wall, b.wall));
-  refuse(draft, second.interior ? "walls-overlap" : "outline-crosses", second.place,
-         joined({second.name, " crosses ", first.name, " or stands nearer to it than the walls are thick."}),
-         joined({"Move ", second.name, " clear of ", first.name, ": change the sides between them, or a turn."}));
+  refuse(draft, "outline-crosses", second.place, fact("walls-overlap", {second.name, first.name}),
+         fact("move-clear", {second.name, first.name}));
 }
 
 }  // namespace

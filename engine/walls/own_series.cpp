@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <array>
 
+#include "catalogue/rules.hpp"
+
 namespace stringcourse::walls {
 namespace {
 
@@ -10,24 +12,24 @@ struct Size {
   std::string_view field;
   Length OwnSeries::* size;
 };
-constexpr std::array<Size, 4> kSizes{{{"full", &OwnSeries::full}, {"half", &OwnSeries::half},
-                                      {"thickness", &OwnSeries::thickness}, {"height", &OwnSeries::height}}};
+constexpr std::array<Size, 4> kSizes{{{"full", &OwnSeries::full},
+                                      {"half", &OwnSeries::half},
+                                      {"thickness", &OwnSeries::thickness},
+                                      {"height", &OwnSeries::height}}};
 
 bool has_sizes(Draft& draft, const OwnSeries& own, const std::string& place) {
   bool sound = true;
   for (const Size& size : kSizes) {
     if (own.*size.size > Length()) continue;
     sound = false;
-    refuse(draft, "series-size", joined({place, "/", size.field}),
-           joined({"The ", size.field, " of ", own.id, " is ", say_asked(draft, own.*size.size), "."}),
-           "Measure one unit and state a length above 0.");
+    refuse(draft, "series-size", place + "/" + std::string(size.field),
+           fact("series-size", {size.field, own.id, as_asked(own.*size.size)}), fact("measure-one-unit"));
   }
   if (own.joint < Length() || own.half >= own.full) {
     sound = false;
     refuse(draft, "series-size", place,
-           joined({"In ", own.id, " the half unit ", say_asked(draft, own.half), " is not shorter than the whole one ",
-                   say_asked(draft, own.full), ", or the joint ", say_asked(draft, own.joint), " is below 0."}),
-           "Measure a whole and a half unit and state both.");
+           fact("series-half-or-joint", {own.id, as_asked(own.half), as_asked(own.full), as_asked(own.joint)}),
+           fact("measure-whole-and-half"));
   }
   return sound;
 }
@@ -60,13 +62,13 @@ void copy_sizes(Series& series, const OwnSeries& own) {
 }
 
 void complete_sizes(const Draft& draft, Series& series, const OwnSeries& own) {
-  const Length tolerance = std::min(by_tape(draft, Length::sixteenths(2), Length::millimetres(3)), own.joint);
+  const Length tolerance = std::min(limit_of("joint-range", draft.job.tape), own.joint);
   series.half_high = own.half_high.value_or((own.height - own.joint).half_down());
   series.joint_tolerance = own.joint_tolerance.value_or(tolerance);
   series.cut_step = own.cut_step.value_or(tape_step(draft.job.tape));
   if (series.cut_step <= Length()) series.cut_step = tape_step(draft.job.tape);
   series.least_piece = own.least_piece.value_or(quarter_piece(series));
-  series.short_lap_margin = own.short_lap_margin.value_or(by_tape(draft, Length::sixteenths(8), Length::millimetres(12)));
+  series.short_lap_margin = own.short_lap_margin.value_or(limit_of("short-lap", draft.job.tape));
   series.relaxed_piece = std::min(by_tape(draft, Length::inches(2), Length::millimetres(50)), series.least_piece);
   series.face_shell = own.face_shell.value_or(assumed_shell(own.thickness));
 }
@@ -80,9 +82,9 @@ std::optional<Series> series_from_own(Draft& draft, const OwnSeries& own, const 
   copy_sizes(series, own);
   complete_sizes(draft, series, own);
   series.grouts = !own.full_cells.empty();
-  series.made = own.made.empty() ? std::vector{Kind::Full, Kind::Half, Kind::Corner} : own.made;
-  if (own.corner_leg) series.corner_set = CornerSet{own.full, *own.corner_leg, {"corner unit"}};
-  if (own.corner_leg && own.made.empty()) series.made.push_back(Kind::CornerSet);
+  series.made = own.made.empty() ? std::vector{UnitKind::Full, UnitKind::Half, UnitKind::Corner} : own.made;
+  if (own.corner_leg) series.corner_set = CornerSet{own.full, *own.corner_leg, {}};
+  if (own.corner_leg && own.made.empty()) series.made.push_back(UnitKind::CornerSet);
   series.source = {"measured on one unit by the user", Knowledge::Measured};
   return series;
 }

@@ -1,23 +1,26 @@
 #include "walls/places.hpp"
 
+#include <utility>
+
 namespace stringcourse::walls {
 namespace {
 
 /// Which end of its wall a place is measured from.
 enum class MeasuredFrom { Start, End };
 
-std::optional<MeasuredFrom> measured_from(Draft& draft, int wall, const Place& place, const std::string& place_pointer) {
+std::optional<MeasuredFrom> measured_from(Draft& draft, int wall, const Place& place,
+                                          const std::string& place_pointer) {
   const auto& starts = draft.start_names[static_cast<std::size_t>(wall)];
   const auto& ends = draft.end_names[static_cast<std::size_t>(wall)];
   if (starts.contains(place.from)) return MeasuredFrom::Start;
   if (ends.contains(place.from)) return MeasuredFrom::End;
-  std::string known;
+  std::vector<FactValue> known;
   for (const auto* names : {&starts, &ends}) {
-    for (const std::string& name : *names) known += (known.empty() ? "" : " or ") + quoted(name);
+    for (const std::string& name : *names) known.push_back(FactValue::typed(name));
   }
-  refuse(draft, "unknown-corner", joined({place_pointer, "/from"}),
-         joined({quoted(place.from), " is no end of ", wall_at(draft, wall).name, "."}),
-         joined({"Measure from ", known, "."}));
+  refuse(draft, "unknown-corner", place_pointer + "/from",
+         fact("unknown-corner", {FactValue::typed(place.from), wall_at(draft, wall).name}),
+         fact("measure-from", {{FactValue::Kind::Or, std::move(known)}}));
   return std::nullopt;
 }
 
@@ -79,7 +82,8 @@ Position last_face(const Draft& draft, int wall) {
   const Wall& line = wall_at(draft, wall);
   const bool behind = line.end.kind == EndKind::Corner && pushed_end(draft, line.end) == PushedEnd::Out;
   const Length other =
-      behind ? thickness_of(draft, draft.building.corners[static_cast<std::size_t>(line.end.corner)].leaving) : Length();
+      behind ? thickness_of(draft, draft.building.corners[static_cast<std::size_t>(line.end.corner)].leaving)
+             : Length();
   return Position::from_start(line.actual - other);
 }
 

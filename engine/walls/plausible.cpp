@@ -1,19 +1,26 @@
 // Sizes that can be built but can hardly be meant: inches where feet were thought of, millimetres where metres were.
 #include <algorithm>
+#include <utility>
 
+#include "catalogue/rules.hpp"
 #include "walls/draft.hpp"
 #include "walls/resolve.hpp"
 
 namespace stringcourse::walls {
 namespace {
 
-// Bounds of our own: no figure of a code. Nobody can turn round in two feet between walls, nor step over less as a building;
-// at thirty feet of height or three hundred of length a building is none of the small ones that this program is for.
-constexpr Length kLeastInside = Length::feet(2), kLeastHeight = Length::feet(2);
-constexpr Length kMostHeight = Length::feet(30), kMostLength = Length::feet(300);
+// Nobody can turn round in two feet between walls, nor step over less as a building; at thirty feet of height or three
+// hundred of length a building is none of the small ones that this program is for.
+Length least_inside() { return limit_of("building-plausible"); }
+Length least_height() { return limit_of("building-plausible", Tape::Inches, 1); }
+Length most_height() { return limit_of("building-plausible", Tape::Inches, 2); }
+Length most_length() { return limit_of("building-plausible", Tape::Inches, 3); }
 
-std::string question(const Draft& draft) {
-  return draft.job.tape == Tape::Inches ? " Are feet and inches mixed up?" : " Are metres and millimetres mixed up?";
+/// What is found, and what may have been meant.
+void find_implausible(Draft& draft, std::string place, Fact says) {
+  const bool inches = draft.job.tape == Tape::Inches;
+  find(draft, "building-implausible", std::move(place),
+       sentences({std::move(says), fact(inches ? "feet-or-inches-mixed" : "metres-or-millimetres-mixed")}));
 }
 
 struct Extent {
@@ -41,25 +48,24 @@ void look_inside(Draft& draft) {
   const Extent outside = extent_of(draft.building);
   const Length walls = 2 * thickness_of(draft, 0);
   const Length east = outside.east - walls, north = outside.north - walls;
-  if (east >= kLeastInside && north >= kLeastInside) return;
-  find(draft, "building-implausible", "/outline",
-       joined({"The building is ", say(draft, outside.east), " by ", say(draft, outside.north), " outside; its walls leave ",
-               say(draft, std::max(east, Length())), " by ", say(draft, std::max(north, Length())), " inside.", question(draft)}));
+  if (east >= least_inside() && north >= least_inside()) return;
+  find_implausible(draft, "/outline",
+                   fact("building-small", {marked(outside.east), marked(outside.north),
+                                           marked(std::max(east, Length())), marked(std::max(north, Length()))}));
 }
 
 void look_at_height(Draft& draft) {
   const std::vector<Course>& courses = draft.building.courses;
   if (courses.empty()) return;
   const Length height = courses.back().top - courses.front().top + courses.front().unit_height;
-  if (height <= kMostHeight && (height >= kLeastHeight - draft.building.joint || !draft.job.outline.closed)) return;
-  find(draft, "building-implausible", "/heights", joined({"The walls stand ", say(draft, height), " high.", question(draft)}));
+  if (height <= most_height() && (height >= least_height() - draft.building.joint || !draft.job.outline.closed)) return;
+  find_implausible(draft, "/heights", fact("walls-stand-high", {marked(height)}));
 }
 
 void look_at_lengths(Draft& draft) {
   for (const Wall& wall : draft.building.walls) {
-    if (wall.actual <= kMostLength) continue;
-    find(draft, "building-implausible", wall.place,
-         joined({wall.name, " is ", say(draft, wall.actual), " long.", question(draft)}));
+    if (wall.actual <= most_length()) continue;
+    find_implausible(draft, wall.place, fact("wall-long", {wall.name, marked(wall.actual)}));
     return;
   }
 }

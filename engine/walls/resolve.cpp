@@ -6,7 +6,7 @@ namespace stringcourse {
 
 std::expected<Building, Refusals> resolve(const Job& job) {
   walls::Draft draft{.job = job};
-  draft.building.tape = job.tape;
+  draft.building.tape = draft.refusals.tape = job.tape;
   walls::resolve_units(draft);
   walls::resolve_outline(draft);
   walls::resolve_courses(draft);
@@ -22,6 +22,7 @@ std::expected<Building, Refusals> resolve(const Job& job) {
   walls::resolve_fixed_bars(draft);
   walls::check_bar_room(draft);
   walls::check_bars_apart(draft);
+  walls::resolve_top(draft);
   if (!draft.refusals.empty()) return std::unexpected(std::move(draft.refusals));
   return std::move(draft.building);
 }

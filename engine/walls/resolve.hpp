@@ -26,12 +26,10 @@ namespace stringcourse {
 [[nodiscard]] std::expected<Building, Refusals> resolve(const Job& job);
 
 /// Greatest panel length between control joints under `rule` in a wall `height` high, before it is rounded down to half
-/// units. US: the lesser of 1 1/2 x height and 25 ft (TEK 10-2B table 1, second-hand). UK: 6 m (second-hand).
+/// units: rules "control-joint-us" and "control-joint-uk".
 [[nodiscard]] Length greatest_panel(JointRule rule, Length height);
 
-/// A pour taller than this asks for a cleanout at the foot of each bar's cell: 5'-4" (TMS 602 3.2F, second-hand).
-inline constexpr Length kTallestPourWithoutCleanouts = Length::inches(64);
-/// Least bearing of a lintel: 4 in (MSJC-08 2.3.3.3).
-inline constexpr Length kLeastLintelBearing = Length::inches(4);
+/// Least bearing of a lintel (rule "lintel-bearing").
+[[nodiscard]] Length least_lintel_bearing();
 
 }  // namespace stringcourse

@@ -1,6 +1,8 @@
 // Steel that belongs to courses: bond beams, wire, grout pours; and the rules for bars.
 #include <algorithm>
+#include <utility>
 
+#include "catalogue/rules.hpp"
 #include "walls/draft.hpp"
 #include "walls/resolve.hpp"
 
@@ -11,9 +13,8 @@ int course_count(const Draft& draft) { return static_cast<int>(draft.building.co
 
 bool check_course(Draft& draft, int number, const std::string& place) {
   if (number >= 1 && number <= course_count(draft)) return true;
-  refuse(draft, "course-range", place,
-         joined({"Course ", count_text(number), " is not one of the ", count_text(course_count(draft)), " courses."}),
-         joined({"Name a course from 1 to ", count_text(course_count(draft)), "."}));
+  refuse(draft, "course-range", place, fact("course-range", {number, course_count(draft)}),
+         fact("name-course-up-to", {course_count(draft)}));
   return false;
 }
 
@@ -25,13 +26,10 @@ void resolve_beams(Draft& draft) {
   }
   for (const Course& course : draft.building.courses) {
     if (!course.bond_beam || !course.half_high) continue;
-    find(draft, "bond-beam-half-high", "/steel/bond_beams",
-         joined({"Course ", count_text(course.number), " is half-high and a bond beam: no bond-beam unit is made so. Cut the webs of "
-                 "half-high units down for it, or put the beam in a whole course."}));
+    find(draft, "bond-beam-half-high", "/steel/bond_beams", fact("bond-beam-half-high", {course.number}));
   }
-  if (beams.empty() || is_stocked(draft.building, Kind::BondBeam)) return;
-  find(draft, "bond-beam-not-stocked", "/steel/bond_beams",
-       "The yard stocks no bond-beam units: whole units with their webs cut down stand in the beam courses.");
+  if (beams.empty() || is_stocked(draft.building, UnitKind::BondBeam)) return;
+  find(draft, "bond-beam-not-stocked", "/steel/bond_beams", fact("bond-beam-not-stocked"));
 }
 
 /// Wire lies in the bed on top of every n-th course; on top of the last there is none.
@@ -39,13 +37,15 @@ void resolve_wire(Draft& draft) {
   const std::optional<int>& every = draft.job.steel.wire_every;
   if (!every) return;
   if (*every < 1) {
-    refuse(draft, "wire-every", "/steel/wire_every", joined({"Wire every ", count_text(*every), " courses."}),
-           "State 1 or more.");
+    refuse(draft, "wire-every", "/steel/wire_every", fact("wire-every", {*every}), fact("state-one-or-more"));
     return;
   }
   for (Course& course : draft.building.courses) {
     course.wire = course.number % *every == 0 && course.number < course_count(draft);
   }
+  if (std::ranges::any_of(draft.building.courses, &Course::wire)) return;
+  find(draft, "wire-none", "/steel/wire_every",
+       fact("wire-none", {*every, course_count(draft), course_count(draft) - 1}));
 }
 
 /// Pour tops as stated, and the top of the wall after the last of them. Empty stays empty: not said.
@@ -55,9 +55,7 @@ void resolve_pours(Draft& draft) {
     if (!check_course(draft, tops[i], pointer("/steel/pour_tops", i))) continue;
     if (!draft.building.pour_tops.empty() && tops[i] <= draft.building.pour_tops.back()) {
       refuse(draft, "pour-order", pointer("/steel/pour_tops", i),
-             joined({"A pour stops at course ", count_text(tops[i]), " after one at course ",
-                     count_text(draft.building.pour_tops.back()), "."}),
-             "List the courses from the bottom up, each once.");
+             fact("pour-order", {tops[i], draft.building.pour_tops.back()}), fact("list-courses-upward"));
       continue;
     }
     draft.building.pour_tops.push_back(tops[i]);
@@ -86,13 +84,12 @@ std::vector<Pour> pours_of(const Draft& draft) {
 }
 
 void find_cleanouts(Draft& draft, const std::vector<Pour>& pours) {
+  const Length without = limit_of("cleanout-pour", draft.job.tape);
   for (const Pour& pour : pours) {
-    if (pour.height <= kTallestPourWithoutCleanouts) continue;
+    if (pour.height <= without) continue;
     draft.building.cleanout_courses.push_back(pour.first);
     find(draft, "cleanout-pour", "/steel/pour_tops",
-         joined({"The grout pour from course ", count_text(pour.first), " up is ", say(draft, pour.height), " high, over ",
-                 say(draft, kTallestPourWithoutCleanouts), ": every bar's cell has a cleanout in that course, in a corner's unit too."}),
-         cited("cleanout-pour"), HoldPoint::Grout);
+         fact("cleanout-pour", {pour.first, marked(pour.height), marked(without)}), "cleanout-pour", HoldPoint::Grout);
   }
 }
 
@@ -115,33 +112,57 @@ void set_common_opening(Draft& draft, BarRules& rules, Length tallest) {
   rules.common_across = row->across;
   rules.common_along = row->along;
   if (row->pour_at_most >= tallest) return;
-  find(draft, "pour-too-tall", "/steel/pour_tops",
-       joined({"A grout pour of ", say(draft, tallest), " is taller than the grout-space table goes (",
-               say(draft, row->pour_at_most), "): stop the grout at more courses."}),
-       row->source.text, HoldPoint::Grout);
+  find(draft, "pour-too-tall", "/steel/pour_tops", fact("pour-too-tall", {marked(tallest), marked(row->pour_at_most)}),
+       "grout-space", HoldPoint::Grout);
 }
 
-std::string bar_names() {
-  std::string names;
-  for (const Bar& bar : catalogue_bars()) names += (names.empty() ? "" : ", ") + bar.name;
-  return names;
+FactValue bar_names() {
+  std::vector<FactValue> names;
+  for (const Bar& bar : catalogue_bars()) names.emplace_back(bar.name);
+  return {FactValue::Kind::Commas, std::move(names)};
+}
+
+/// Bars of ASTM A615 are called by eighths of an inch, #5; all others are metric.
+bool is_metric(const Bar& bar) { return !bar.name.starts_with('#'); }
+
+/// A bar that yards which sell these blocks seldom have: a slip of a letter more often than a wish.
+void find_other_system(Draft& draft, const Bar& bar, std::string_view place) {
+  const bool metric = draft.building.series.front().tape == Tape::Millimetres;
+  if (is_metric(bar) == metric) return;
+  const Bar* nearest = nullptr;
+  const auto off = [&](const Bar& one) { return magnitude(one.diameter - bar.diameter); };
+  for (const Bar& one : catalogue_bars()) {
+    if (is_metric(one) == metric && (nearest == nullptr || off(one) < off(*nearest))) nearest = &one;
+  }
+  if (nearest == nullptr) return;
+  find(draft, "bar-other-system", std::string(place),
+       fact(metric ? "bar-inch-in-metric" : "bar-metric-in-inch",
+            {bar.name, draft.building.series.front().id, nearest->name}),
+       {}, HoldPoint::Pour);
+}
+
+void check_size(Draft& draft, const std::string& size, std::string_view place) {
+  if (const Bar* bar = find_bar(size)) {
+    find_other_system(draft, *bar, place);
+    return;
+  }
+  refuse(draft, "bar-size", std::string(place), fact("bar-size", {FactValue::typed(size)}),
+         fact("name-one-of", {bar_names()}));
 }
 
 void check_spacing(Draft& draft, const Bars& bars) {
   if (!bars.spacing) return;
   const Length pitch = draft.building.series.front().pitch();
   if (*bars.spacing < pitch) {
-    refuse(draft, "bar-spacing", "/steel/bars/spacing",
-           joined({"A bar spacing of ", say_asked(draft, *bars.spacing), " is less than that of the cells, ", say(draft, pitch), "."}),
-           joined({"State ", say(draft, pitch), " or more."}));
+    refuse(draft, "bar-spacing", "/steel/bars/spacing", fact("bar-spacing", {as_asked(*bars.spacing), marked(pitch)}),
+           fact("state-or-more", {marked(pitch)}));
     return;
   }
   if (bars.spacing->is_multiple_of(pitch)) return;
   const Length below = pitch * bars.spacing->whole_multiples(pitch);
   find(draft, "spacing-off-cells", "/steel/bars/spacing",
-       joined({"A bar every ", say_asked(draft, *bars.spacing), " would fall on webs: cells come every ", say(draft, pitch), ". Bars stand in cells, never farther apart than asked; every ",
-               say(draft, below), " and every ", say(draft, below + pitch), " fall on cells."}),
-       {}, HoldPoint::Pour);
+       fact("spacing-off-cells", {as_asked(*bars.spacing), marked(pitch), marked(below), marked(below + pitch)}), {},
+       HoldPoint::Pour);
 }
 
 bool check_cells(Draft& draft) {
@@ -151,12 +172,10 @@ bool check_cells(Draft& draft) {
     if (series.grouts) continue;
     if (i == 0) {
       all = false;
-      refuse(draft, "bars-no-cell", "/steel/bars",
-             joined({"Bars are asked for, but ", series.id, " has no known cell that takes grout."}),
-             "Leave the bars out, or choose a series with cells (or state the cells of your own).");
+      refuse(draft, "bars-no-cell", "/steel/bars", fact("series-without-cells", {series.id}),
+             fact("choose-series-with-cells"));
     } else {
-      find(draft, "bars-no-cell", "/steel/bars", joined({"Walls of ", series.id, " take no bars: no known cell takes grout."}),
-           {}, HoldPoint::Pour);
+      find(draft, "bars-no-cell", "/steel/bars", fact("walls-without-bars", {series.id}), {}, HoldPoint::Pour);
     }
   }
   return all;
@@ -164,10 +183,7 @@ bool check_cells(Draft& draft) {
 
 void resolve_bar_rules(Draft& draft, const Bars& bars) {
   const Bar* bar = find_bar(bars.size);
-  if (!bar) {
-    refuse(draft, "bar-size", "/steel/bars/size", joined({"No bar is called ", quoted(bars.size), "."}),
-           joined({"Name one of ", bar_names(), "."}));
-  }
+  check_size(draft, bars.size, "/steel/bars/size");
   check_spacing(draft, bars);
   if (!check_cells(draft) || !bar) return;
   BarRules rules;
@@ -189,7 +205,10 @@ void resolve_steel(Draft& draft) {
   resolve_beams(draft);
   resolve_wire(draft);
   resolve_pours(draft);
-  if (draft.job.steel.bars) resolve_bar_rules(draft, *draft.job.steel.bars);
+  const Steel& steel = draft.job.steel;
+  if (steel.bars) resolve_bar_rules(draft, *steel.bars);
+  if (steel.beam_bars) check_size(draft, steel.beam_bars->size, "/steel/beam_bars/size");
+  if (steel.lintel_bars) check_size(draft, steel.lintel_bars->size, "/steel/lintel_bars/size");
 }
 
 }  // namespace stringcourse::walls

@@ -1,6 +1,7 @@
 // Units: the job's series, what the yard stocks, joints and the saw's list.
 #include <algorithm>
 #include <array>
+#include <utility>
 
 #include "measure/sorting.hpp"
 #include "walls/draft.hpp"
@@ -9,12 +10,11 @@
 namespace stringcourse::walls {
 namespace {
 
-std::string known_series(const Draft& draft) {
-  std::string known;
-  for (const OwnSeries& own : draft.job.units.own_series) known += own.id + ", ";
-  for (const Series& series : catalogue_series()) known += series.id + ", ";
-  if (known.size() >= 2) known.resize(known.size() - 2);
-  return known;
+FactValue known_series(const Draft& draft) {
+  std::vector<FactValue> known;
+  for (const OwnSeries& own : draft.job.units.own_series) known.emplace_back(own.id);
+  for (const Series& series : catalogue_series()) known.emplace_back(series.id);
+  return {FactValue::Kind::Commas, std::move(known)};
 }
 
 std::optional<Series> series_named(Draft& draft, const std::string& id, const std::string& place) {
@@ -23,17 +23,19 @@ std::optional<Series> series_named(Draft& draft, const std::string& id, const st
     if (own[i].id == id) return series_from_own(draft, own[i], pointer("/units/own_series", i));
   }
   if (const Series* found = find_series(id)) return *found;
-  refuse(draft, "unknown-series", place, joined({"No unit series is called ", quoted(id), "."}),
-         joined({"Name one of ", known_series(draft), "."}));
+  refuse(draft, "unknown-series", place, fact("unknown-series", {FactValue::typed(id)}),
+         fact("name-one-of", {known_series(draft)}));
   return std::nullopt;
 }
 
 struct Shared {
-  std::string_view what;
+  std::string_view says;  // where it differs
   Length Series::* size;
 };
-constexpr std::array<Shared, 4> kShared{{{"unit height", &Series::height}, {"joint", &Series::joint},
-                                         {"whole length", &Series::full}, {"half length", &Series::half}}};
+constexpr std::array<Shared, 4> kShared{{{"series-of-other-height", &Series::height},
+                                         {"series-of-other-joint", &Series::joint},
+                                         {"series-of-other-length", &Series::full},
+                                         {"series-of-other-half", &Series::half}}};
 
 /// True if `other` may stand in one building with `own`: equal in all but thickness. Else refusals.
 bool goes_with(Draft& draft, const Series& own, const Series& other, const std::string& place) {
@@ -42,58 +44,53 @@ bool goes_with(Draft& draft, const Series& own, const Series& other, const std::
     if (own.*shared.size == other.*shared.size) continue;
     together = false;
     refuse(draft, "series-mixed", place,
-           joined({"The ", shared.what, " of ", other.id, " is ", say_asked(draft, other.*shared.size), ", of ", own.id, " ",
-                   say_asked(draft, own.*shared.size), "."}),
-           joined({"All walls of a building share course height, joint and unit length: choose a series that goes with ",
-                   own.id, "; only the thickness may differ."}));
+           fact(shared.says, {other.id, as_asked(other.*shared.size), own.id, as_asked(own.*shared.size)}),
+           fact("choose-series-that-goes", {own.id}));
   }
   return together;
 }
 
-void add_kinds(std::vector<Kind>& kinds, const std::vector<Kind>& more) {
-  for (const Kind kind : more) {
+void add_kinds(std::vector<UnitKind>& kinds, const std::vector<UnitKind>& more) {
+  for (const UnitKind kind : more) {
     if (std::ranges::find(kinds, kind) == kinds.end()) kinds.push_back(kind);
   }
   sort_stably(kinds);
 }
 
 /// Kinds that the series of this job are made in.
-std::vector<Kind> made_kinds(const Building& building) {
-  std::vector<Kind> made;
+std::vector<UnitKind> made_kinds(const Building& building) {
+  std::vector<UnitKind> made;
   for (const Series& series : building.series) add_kinds(made, series.made);
   return made;
 }
 
 void resolve_stock(Draft& draft) {
   Building& building = draft.building;
-  const std::vector<Kind> made = made_kinds(building);
+  const std::vector<UnitKind> made = made_kinds(building);
   building.stocked = made;
   if (!draft.job.units.stocked) return;
   building.stocked.clear();
   for (std::size_t i = 0; i < draft.job.units.stocked->size(); ++i) {
-    const Kind kind = (*draft.job.units.stocked)[i];
+    const UnitKind kind = (*draft.job.units.stocked)[i];
     if (std::ranges::find(made, kind) != made.end()) {
       add_kinds(building.stocked, {kind});
     } else {
       find(draft, "kind-not-made", pointer("/units/stocked", i),
-           joined({building.series.front().id, " is not made as ", kind_name(kind), ": left out of the stock."}));
+           fact("kind-not-made", {building.series.front().id, kind_name(kind)}));
     }
   }
-  if (is_stocked(building, Kind::Full)) return;
-  refuse(draft, "full-not-stocked", "/units/stocked", "The yard stocks no whole unit (\"full\").",
-         "Add \"full\" to the kinds in stock: no wall is laid without it.");
+  if (is_stocked(building, UnitKind::Full)) return;
+  refuse(draft, "full-not-stocked", "/units/stocked", fact("full-not-stocked"), fact("add-full"));
 }
 
 void resolve_corner_sets(Draft& draft) {
   Building& building = draft.building;
-  building.corner_sets_stocked = is_stocked(building, Kind::CornerSet);
+  building.corner_sets_stocked = is_stocked(building, UnitKind::CornerSet);
   if (building.corner_sets_stocked) return;
   for (const Series& series : building.series) {
     if (!series.corner_set) continue;
     find(draft, "corner-set-not-stocked", "/units/stocked",
-         joined({"The yard stocks no corner set of ", series.id, ": plain units make the corners, which shifts the bond by ",
-                 say(draft, building.series.front().half), " less ", say(draft, series.thickness),
-                 " at each of them and costs cuts or short laps."}));
+         fact("corner-set-not-stocked", {series.id, marked(building.series.front().half), marked(series.thickness)}));
   }
 }
 
@@ -106,22 +103,18 @@ void resolve_joints(Draft& draft) {
   building.joint_most = units.joint_most.value_or(own.joint + own.joint_tolerance);
   if (building.joint_least < Length() || building.joint_least > own.joint) {
     refuse(draft, "joint-range", "/units/joint_least",
-           joined({"The least joint ", say_asked(draft, building.joint_least), " is not from 0 to the joint ",
-                   say_asked(draft, own.joint), "."}),
-           joined({"State at most ", say_asked(draft, own.joint), "."}));
+           fact("joint-least", {as_asked(building.joint_least), as_asked(own.joint)}),
+           fact("state-at-most", {as_asked(own.joint)}));
   }
   if (building.joint_most < own.joint) {
     refuse(draft, "joint-range", "/units/joint_most",
-           joined({"The greatest joint ", say_asked(draft, building.joint_most), " is less than the joint ",
-                   say_asked(draft, own.joint), "."}),
-           joined({"State at least ", say_asked(draft, own.joint), "."}));
+           fact("joint-most", {as_asked(building.joint_most), as_asked(own.joint)}),
+           fact("state-at-least", {as_asked(own.joint)}));
   }
 }
 
 /// `length` cut down to the saw's step.
-Length sawn(Length length, Length step) {
-  return step > Length() ? step * length.whole_multiples(step) : length;
-}
+Length sawn(Length length, Length step) { return step > Length() ? step * length.whole_multiples(step) : length; }
 
 /// A quarter and three quarters of a unit as laid, less the joint.
 std::vector<Length> default_cuts(const Series& series, Length least_piece) {
@@ -144,9 +137,7 @@ std::vector<Length> stated_cuts(Draft& draft, const std::vector<Length>& asked) 
       continue;
     }
     refuse(draft, "cut-length", pointer("/units/cuts", i),
-           joined({"A cut of ", say_asked(draft, asked[i]), " is not from the least piece ", say_asked(draft, building.least_piece),
-                   " to under the whole unit ", say(draft, full), "."}),
-           "Change or leave out this length.");
+           fact("cut-length", {as_asked(asked[i]), as_asked(building.least_piece), marked(full)}), fact("change-cut"));
   }
   return cuts;
 }
@@ -158,16 +149,13 @@ void resolve_cuts(Draft& draft) {
   building.least_piece = units.least_piece.value_or(own.least_piece);
   if (building.least_piece <= Length() || building.least_piece > own.half) {
     refuse(draft, "least-piece", "/units/least_piece",
-           joined({"The least piece ", say_asked(draft, building.least_piece), " is not between 0 and the half unit ",
-                   say(draft, own.half), "."}),
-           joined({"State at most ", say(draft, own.half), "."}));
+           fact("least-piece", {as_asked(building.least_piece), marked(own.half)}),
+           fact("state-at-most", {marked(own.half)}));
   }
   building.cuts = units.cuts ? stated_cuts(draft, *units.cuts) : default_cuts(own, building.least_piece);
-  if (!is_stocked(building, Kind::Half)) {
+  if (!is_stocked(building, UnitKind::Half)) {
     building.cuts.push_back(own.half);
-    find(draft, "kind-replaced-by-cut", "/units/stocked",
-         joined({"The yard stocks no half units: each half (", say(draft, own.half),
-                 ") is sawn from a whole one, and shows its sawn end to a joint only."}));
+    find(draft, "kind-replaced-by-cut", "/units/stocked", fact("half-not-stocked", {marked(own.half)}));
   }
   sort_stably(building.cuts, std::greater{});
   building.cuts.erase(std::unique(building.cuts.begin(), building.cuts.end()), building.cuts.end());

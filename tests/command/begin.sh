@@ -66,12 +66,48 @@ runs 0 begin --length 24ft --width 16ft --height 8ft --out feet.json
 cmp -s inches.json feet.json || fails "288 in and 24 ft differ"
 runs 0 begin --length 7200 --width 4800 --height 2600 --series au-190
 
-fact "a building of the size of a box is said to be one"
-runs 0 begin --length 32in --width 24in --height 8in --out box.json
-runs 0 look box.json
-holds out "Are feet and inches mixed up?"
-holds out "its walls leave"
+fact "a building that can hardly be meant is refused, and says so"
+runs 3 begin --length 24in --width 20in --height 8ft --out box.json
+is_not_there box.json
+holds err "mixed up"
 runs 0 look "$(example kiln-house)"
 holds_not out "mixed up"
+
+fact "openings in short stand where and as large as they were typed, and what comes next is said"
+runs 0 begin --length 24ft --width 20ft --height 9ft4in --overhead AB:7-4:9-0x7-0 --door BC:4-0:3-0x6-8 \
+  --window CD:8-0:4-0x3-4 --window "CD:16-0:2'-8\"x32in:3-4" --out store.json
+holds err "next: stringcourse look store.json"
+"$python" - store.json >out 2>err <<'END' || fails "see err"
+import json, sys
+job = json.load(open(sys.argv[1]))
+over, door, wide, small = job["openings"]
+assert [one["name"] for one in job["openings"]] == ["D1", "D2", "W1", "W2"]
+assert over["on"] == "AB" and over["place"] == {"from": "A", "at": "7'-4\""}
+assert over["overhead"]["leaf_width"] == "9'-0\"" and over["overhead"]["leaf_height"] == "7'-0\""
+assert door["place"] == {"from": "B", "at": "4'-0\""} and door["door"]["leaf_width"] == "3'-0\""
+assert wide["masonry"] == {"width": "4'-0\"", "height": "3'-4\""} and wide["sill_course"] == 5
+assert small["masonry"] == {"width": "2'-8\"", "height": "2'-8\""} and small["sill"] == "3'-4\""
+END
+runs 0 look store.json --no-offers
+holds out "D2"
+
+fact "all that is wrong with openings comes at once, each with what would mend it"
+runs 2 begin --length 24ft --width 20ft --height 9ft4in --door BX:4-0:3-0x6-8 --door BC:4-0 --window CD:8-0:3x4 --out no.json
+is_not_there no.json
+holds err "--door BX:4-0:3-0x6-8 There is no side or wall"
+holds err "AB, BC, CD or DA"
+holds err "--door BC:4-0 "
+holds err "BC:4'-0\":3-0x6-8"
+holds err "feet or inches? Write 3' or 3\"."
+holds err "feet or inches? Write 4' or 4\"."
+runs 3 begin --length 24ft --width 20ft --height 8ft --door BC:4-0:3-0x9-0 --window CD:4-0:4-0x3-4 --window CD:6-0:4-0x3-4
+holds err "door D1 on BC"
+holds err "overlap"
+is_empty out
+
+fact "every measure that is missing is asked for at once"
+runs 2 begin --length 24ft
+holds err "--width"
+holds err "--height"
 
 done_with_facts

@@ -35,7 +35,7 @@ assert json.load(open(sys.argv[1]))["job"]["name"] == sys.argv[2]
 END
 done
 only . work job.json out err
-[ "$(find work -type f | grep -cvE '^work/[0-9]+/(answer.json|job.json|set-letter.pdf|stringcourse-set.json|drawings/[^/]+\.svg)$')" = 0 ] ||
+[ "$(find work -type f | grep -cvE '^work/[0-9]+/(answer.json|job.json|days.ics|order.csv|set-letter.pdf|stringcourse-set.json|drawings/[^/]+\.svg)$')" = 0 ] ||
   fails "a file stands where none should"
 
 fact "a name with a control character is refused, and the refusal does not pass it on"

@@ -26,6 +26,8 @@ fact "HACKING.md shows the layers as they are"
 [ "$(wc -l <picture)" = "$(ls -d "$repository"/engine/*/ | wc -l)" ] || fails "not one line for each folder"
 hacking=$(cat "$repository/HACKING.md")
 [[ "$hacking" == *"$(cat picture)"* ]] || fails "HACKING.md does not hold what scripts/layers.sh prints"
+"$repository/scripts/layers.sh" web | sed 's/^/    /' >picture
+[[ "$hacking" == *"$(cat picture)"* ]] || fails "HACKING.md does not hold what scripts/layers.sh web prints"
 
 fact "a small engine whose files keep to the list is let pass"
 small_engine

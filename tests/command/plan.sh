@@ -6,7 +6,7 @@ fact "a set holds the answer, the job, one PDF, drawings and its marker, and not
 mkdir work
 runs 0 plan "$job" --out work/set
 only work set
-only work/set answer.json drawings job.json set-letter.pdf stringcourse-set.json
+only work/set answer.json drawings job.json order.csv set-letter.pdf stringcourse-set.json
 [ "$(ls work/set/drawings/*.svg | wc -l)" -ge 6 ] || fails "fewer drawings than four sides and two courses"
 is_json work/set/answer.json
 holds out "Kiln house"
@@ -47,6 +47,52 @@ is_not_there work/metric/set-letter.pdf
 runs 0 plan "$(example clay-store)" --out work/both --paper both --quiet
 is_there work/both/set-a4.pdf
 is_there work/both/set-letter.pdf
+
+fact "a set can be had by hold point: the parts together are the whole, page by page"
+runs 0 plan "$job" --out work/whole --quiet
+whole=$(pdfinfo work/whole/set-letter.pdf | sed -n 's/^Pages: *//p')
+mkdir work/pages
+for point in order pour first-course lintels grout top; do
+  runs 0 plan "$job" --out "work/$point" --for "$point" --quiet
+  only "work/$point" answer.json drawings job.json order.csv "set-$point-letter.pdf" stringcourse-set.json
+  pages=$(pdfinfo "work/$point/set-$point-letter.pdf" | sed -n 's/^Pages: *//p')
+  [ "$pages" -le 9 ] || fails "$point takes $pages sheets"
+  # A sheet with the lists of two points comes with both, and is the same page.
+  for page in $(seq "$pages"); do
+    pdftotext -f "$page" -l "$page" "work/$point/set-$point-letter.pdf" work/page.txt
+    number=$(sed -n "s/^\\([0-9]*\\) of $whole\$/\\1/p" work/page.txt | tail -1)
+    [ -n "$number" ] || fails "page $page of $point has no number"
+    kept=work/pages/$(printf %02d "$number").txt
+    if [ -e "$kept" ]; then same work/page.txt "$kept"; else cp work/page.txt "$kept"; fi
+  done
+done
+parts=$(ls work/pages | wc -l)
+[ "$parts" = "$whole" ] && [ "$whole" -le 34 ] || fails "parts $parts, whole $whole"
+pdftotext work/top/set-top-letter.pdf top.txt
+holds top.txt "Top of the walls"
+pdftotext work/grout/set-grout-letter.pdf grout.txt
+holds grout.txt "Before the pour"
+cat work/pages/*.txt >work/parts.txt
+pdftotext work/whole/set-letter.pdf work/whole.txt
+same work/parts.txt work/whole.txt
+runs 0 plan "$job" --out work/all --for all --quiet
+same work/all/set-letter.pdf work/whole/set-letter.pdf
+
+fact "the set of one hold point can be written over by another"
+runs 0 plan "$job" --out work/pour --for lintels --quiet
+only work/pour answer.json drawings job.json order.csv set-lintels-letter.pdf stringcourse-set.json
+is_there work/pour.previous/set-pour-letter.pdf
+
+fact "what is printed on request alone is named, and comes when it is asked for"
+runs 0 plan "$job" --out work/named
+holds err "--templates adds"
+holds err "--standards adds"
+holds err " sheets: order "
+runs 0 plan "$job" --out work/asked --templates --standards --quiet
+pdftotext work/asked/set-letter.pdf asked.txt
+holds asked.txt "Dowel template"
+holds asked.txt "Standards used"
+holds_not work/whole.txt "Dowel template"
 
 fact "stdin is a job like any other"
 runs_with "$job" 0 plan - --out work/stdin --quiet

@@ -28,6 +28,19 @@ holds err "wants a value"
 runs 2 look job.json --json=yes
 holds err "takes no value"
 
+fact "all that is wrong with a command is said at once"
+runs 2 look --strikt --jsn a.json b.json c.json
+holds err "Did you mean '--strict'?"
+holds err "Did you mean '--json'?"
+holds err "b.json"
+holds err "c.json"
+runs 2 plan job.json --paper a5 --for por
+holds err "--out DIR"
+holds err "letter, a4 or both"
+holds err "Did you mean 'pour'?"
+runs 2 help lok
+holds err "Did you mean 'look'?"
+
 fact "a missing or surplus operand is refused"
 runs 2 look
 holds err "wants JOB"
@@ -42,7 +55,7 @@ holds err "letter, a4 or both"
 
 fact "help names every verb and every exit code"
 runs 0 help
-for verb in plan begin look schema help version; do holds out "  $verb "; done
+for verb in plan begin add enter look schema help version; do holds out "  $verb "; done
 for code in 0 1 2 3 4 70; do grep -qE "^  $code +[a-z]" out || fails "code $code is not told"; done
 is_empty err
 
@@ -58,7 +71,7 @@ for verb in plan begin look schema help version; do
 done
 
 fact "every example of the help can be typed into a shell as it stands"
-for verb in plan begin look marks merge schema help version; do
+for verb in plan begin add enter look marks merge schema help version; do
   runs 0 help "$verb"
   sed -n '/^examples:/,$p' out | grep '^  stringcourse' >examples.sh
   [ -s examples.sh ] || fails "$verb has no example"
@@ -67,7 +80,7 @@ done
 
 fact "every option of a verb stands in its help"
 runs 0 help plan
-for option in --out --paper --json --quiet --strict --no-offers; do holds out "$option"; done
+for option in --out --paper --for --templates --standards --json --quiet --strict --no-offers; do holds out "$option"; done
 
 fact "help for no verb ends with 2"
 runs 2 help wheelbarrow
@@ -93,7 +106,7 @@ glossary = (root / "docs/glossary.md").read_text()
 entries = [word for line in glossary.splitlines() if line.startswith("- ") for word in re.findall(r"\*\*([^*]+)\*\*", line)]
 twice = [word for word, times in collections.Counter(entries).items() if times > 1]
 print("defined twice:", twice)
-legends = re.findall(r'\.legend_\w+ = "(\w+) ([\w -]+)', (root / "engine/sheet/words_english.cpp").read_text())
+legends = re.findall(r'\.legend_\w+ = "(\w+) ([\w -]+)', (root / "engine/words/english_sheets.cpp").read_text())
 marks = re.search(r"- \*\*unit\*\*.*?(?=\n- )", glossary, re.S)[0]
 untold = [mark for mark, _ in legends if not re.search(rf"\b{mark}\b", marks)]
 print("marks:", legends, "not told:", untold)

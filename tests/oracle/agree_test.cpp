@@ -1,7 +1,8 @@
-// The bond solver against the oracles on random small walls: equal in every cost term, and alike in what cannot be laid.
-// The solver's layout is also judged from its pieces alone. Without an argument: 40 walls by CBC, 10 by GLPK and 120 tiny
-// ones by brute force. With --long: 300, 150 and 1,000; scripts/long_oracles.sh keeps the figures.
-// --seed N starts elsewhere; --each prints a line for each wall. A wall that a solver does not finish in time fails the test.
+// The bond solver against the oracles on random small walls: equal in every cost term, and alike in what cannot be
+// laid. The solver's layout is also judged from its pieces alone. Without an argument: 40 walls by CBC, 10 by GLPK and
+// 120 tiny ones by brute force. With --long: 300, 150 and 1,000; scripts/long_oracles.sh keeps the figures.
+// --seed N starts elsewhere; --each prints a line for each wall. A wall that a solver does not finish in time fails the
+// test.
 #include <gtest/gtest.h>
 
 #include <chrono>
@@ -22,7 +23,8 @@ constexpr std::size_t kMostRows = 300;
 /// A wall whose model has more columns is passed over and counted: its size depends on the wall alone, not on time. The
 /// seconds are by the clock, which runs on while a busy machine does other work: in the long run they only end a hang.
 MilpLimits limits(Program program) {
-  return {.seconds_a_stage = asked.long_run ? 3600.0 : 120.0, .most_columns = asked.long_run && program == Program::Cbc ? 3'000U : 2'500U};
+  return {.seconds_a_stage = asked.long_run ? 3600.0 : 120.0,
+          .most_columns = asked.long_run && program == Program::Cbc ? 3'000U : 2'500U};
 }
 
 struct Tally {
@@ -38,12 +40,14 @@ struct Tally {
     weighted += panel.weighted ? 1 : 0;
   }
   void print(const char* oracle) const {
-    std::printf("FIGURES %s: seeds %llu to %llu; %d walls compared, %d passed over as too large, %d lawful, %d not to be laid; %d of more than one band, "
-                "%d with bars, %d in quarter bond, %d weighted; largest model %zu columns; oracle %.1f s in all, slowest "
-                "wall %.1f s; solver %.2f s in all, slowest wall %.2f s\n",
-                oracle, static_cast<unsigned long long>(asked.first_seed), static_cast<unsigned long long>(last), compared, too_large,
-                lawful, compared - lawful, two_bands, with_bars, quarter_bond, weighted, columns, models, slowest_model, solver,
-                slowest_solver);
+    std::printf(
+        "FIGURES %s: seeds %llu to %llu; %d walls compared, %d passed over as too large, %d lawful, %d not to be laid; "
+        "%d of more than one band, "
+        "%d with bars, %d in quarter bond, %d weighted; largest model %zu columns; oracle %.1f s in all, slowest "
+        "wall %.1f s; solver %.2f s in all, slowest wall %.2f s\n",
+        oracle, static_cast<unsigned long long>(asked.first_seed), static_cast<unsigned long long>(last), compared,
+        too_large, lawful, compared - lawful, two_bands, with_bars, quarter_bond, weighted, columns, models,
+        slowest_model, solver, slowest_solver);
     std::fflush(stdout);
   }
   std::uint64_t last = 0;
@@ -64,7 +68,8 @@ Solved solve_timed(const bond::Panel& panel, Tally& tally) {
 }
 
 /// The solver's answer against what an oracle found: `lawful`, and then the least cost.
-void expect_equal(const bond::Panel& panel, const Solved& solved, bool lawful, const Cost& least, const std::string& wall) {
+void expect_equal(const bond::Panel& panel, const Solved& solved, bool lawful, const Cost& least,
+                  const std::string& wall) {
   if (!lawful) {
     ASSERT_FALSE(solved.has_value()) << wall << "\nthe oracle finds no layout; the solver: " << say(solved->cost);
     EXPECT_TRUE(solved.error().proven) << wall;
@@ -79,7 +84,9 @@ void expect_equal(const bond::Panel& panel, const Solved& solved, bool lawful, c
   EXPECT_EQ(in_order(panel, judged.cost), in_order(panel, solved->cost)) << wall << "\njudged: " << say(judged.cost);
 }
 
-std::string name(std::uint64_t seed, const bond::Panel& panel) { return "seed " + std::to_string(seed) + ": " + say(panel); }
+std::string name(std::uint64_t seed, const bond::Panel& panel) {
+  return "seed " + std::to_string(seed) + ": " + say(panel);
+}
 
 void compare_by_model(std::uint64_t seed, Program program, const MilpLimits& most, Tally& tally) {
   const bond::Panel panel = random_panel(seed, PanelSize::Small);
@@ -121,8 +128,8 @@ TEST(SolverAgrees, WithTheModelInGlpkOnSmallWalls) {
   tally.print("GLPK");
 }
 
-/// Walls on which a solver in the making was wrong: shifted joints priced too high (46, 219, 223), and a joint that is a
-/// whole run beside a lintel's end (143).
+/// Walls on which a solver in the making was wrong: shifted joints priced too high (46, 219, 223), and a joint that is
+/// a whole run beside a lintel's end (143).
 TEST(SolverAgrees, OnWallsThatOnceWentWrong) {
   Tally tally;
   for (const std::uint64_t seed : {46U, 143U, 219U, 223U}) compare_by_model(seed, Program::Glpk, {}, tally);

@@ -69,8 +69,15 @@ std::set<Group> groups(const Panel& panel, const Row& row, const RowRun& run) {
 class GroupGraph {
  public:
   GroupGraph(const Panel& panel, const Row& row, std::int32_t run, const Group& group, RunGraph& graph)
-      : panel_(panel), row_(row), run_(row.runs[static_cast<std::size_t>(run)]), run_index_(run), group_(group),
-        graph_(graph), scale_(2 * group.joint.under), joint_(2 * group.joint.over), end_(run_.end * scale_) {}
+      : panel_(panel),
+        row_(row),
+        run_(row.runs[static_cast<std::size_t>(run)]),
+        run_index_(run),
+        group_(group),
+        graph_(graph),
+        scale_(2 * group.joint.under),
+        joint_(2 * group.joint.over),
+        end_(run_.end * scale_) {}
 
   void build() {
     const std::int64_t first = run_.start * scale_ + (has_joint(run_.at_start) ? joint_ : 0);
@@ -116,7 +123,8 @@ class GroupGraph {
   }
 
   bool corner_allows(const bond::Chosen& piece, bool first, bool last) const {
-    const bool at_corner = (first && run_.at_start == RunEnd::ThroughCorner) || (last && run_.at_end == RunEnd::ThroughCorner);
+    const bool at_corner =
+        (first && run_.at_start == RunEnd::ThroughCorner) || (last && run_.at_end == RunEnd::ThroughCorner);
     if (!at_corner) return true;
     if (piece.choice < 0) return false;
     const bond::PieceChoice& choice = row_.choices[static_cast<std::size_t>(piece.choice)];
@@ -157,7 +165,8 @@ class GroupGraph {
     ++arc.all_joints;
     if (end == RunEnd::TiedJunction) return;
     const bool closes_lintel = end == RunEnd::LintelEnd && lintel >= 0;
-    arc.joints.push_back({run_index_, Exact::of(centre, scale_), closes_lintel ? lintel : -1, closes_lintel ? side : 0});
+    arc.joints.push_back(
+        {run_index_, Exact::of(centre, scale_), closes_lintel ? lintel : -1, closes_lintel ? side : 0});
   }
 
   /// Notes the cell of each bar; false: a bar of this run stands in this piece or its joint, but in no cell.

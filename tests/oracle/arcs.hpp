@@ -48,9 +48,9 @@ struct Arc {
   bond::Chosen piece;
   bool empty = false;
   Exact joint_width;
-  std::int64_t all_joints = 0;     // joints that this arc brings, tied ones too
-  std::vector<ArcJoint> joints;    // those that count for laps
-  std::vector<ArcCell> cells;      // bars that stand well in this piece
+  std::int64_t all_joints = 0;   // joints that this arc brings, tied ones too
+  std::vector<ArcJoint> joints;  // those that count for laps
+  std::vector<ArcCell> cells;    // bars that stand well in this piece
 };
 
 struct RunGraph {

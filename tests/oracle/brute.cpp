@@ -61,9 +61,12 @@ Cost row_cost(const Panel& panel, const FilledRow& row, std::int64_t times) {
 }
 
 Cost sum(const Cost& a, const Cost& b) {
-  return {a.short_laps + b.short_laps,         a.cuts + b.cuts,
-          a.short_pieces + b.short_pieces,     a.shifted_joints + b.shifted_joints,
-          a.extra_bars + b.extra_bars,         a.joint_deviation + b.joint_deviation,
+  return {a.short_laps + b.short_laps,
+          a.cuts + b.cuts,
+          a.short_pieces + b.short_pieces,
+          a.shifted_joints + b.shifted_joints,
+          a.extra_bars + b.extra_bars,
+          a.joint_deviation + b.joint_deviation,
           a.units + b.units};
 }
 
@@ -80,8 +83,8 @@ struct PairTable {
   const Together& at(std::size_t a, std::size_t b) const { return entries[a * width + b]; }
 };
 
-Together together(const Panel& panel, const Meetings& up, const Meetings& down, std::pair<std::size_t, std::size_t> index,
-                  const FilledRow& a, const FilledRow& b) {
+Together together(const Panel& panel, const Meetings& up, const Meetings& down,
+                  std::pair<std::size_t, std::size_t> index, const FilledRow& a, const FilledRow& b) {
   Together found;
   if (up.touching > 0) {
     const std::optional<std::int64_t> laps = short_laps_between(panel, a, b);
@@ -96,7 +99,8 @@ Together together(const Panel& panel, const Meetings& up, const Meetings& down, 
   return found;
 }
 
-PairTable pair_table(const Panel& panel, std::size_t i, std::size_t j, const std::vector<std::vector<FilledRow>>& rows) {
+PairTable pair_table(const Panel& panel, std::size_t i, std::size_t j,
+                     const std::vector<std::vector<FilledRow>>& rows) {
   const Meetings up = meetings(panel, i, j), down = meetings(panel, j, i);
   PairTable table;
   if (up.touching + up.shifting + down.shifting == 0) return table;
@@ -106,7 +110,8 @@ PairTable pair_table(const Panel& panel, std::size_t i, std::size_t j, const std
   return table;
 }
 
-/// Depth-first over the rows of a panel; all costs are at least 0, so a partial cost not better than the best is dropped.
+/// Depth-first over the rows of a panel; all costs are at least 0, so a partial cost not better than the best is
+/// dropped.
 class Combiner {
  public:
   Combiner(const Panel& panel, const std::vector<std::vector<FilledRow>>& rows) : panel_(panel), rows_(rows) {

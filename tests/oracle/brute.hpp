@@ -54,7 +54,8 @@ struct FilledRow {
 
 /// Every lawful filling of one run by itself (ends, joints, make-up, cuts; not bars or zones). Which end of a cut is
 /// the saw's is told apart only if the panel has bars. nullopt: more than `limit`, or 5 times as many begun.
-std::optional<std::vector<FilledRun>> all_runs(const bond::Panel& panel, const bond::Row& row, std::size_t run, std::size_t limit);
+std::optional<std::vector<FilledRun>> all_runs(const bond::Panel& panel, const bond::Row& row, std::size_t run,
+                                               std::size_t limit);
 
 /// Every lawful filling of one row, bars and uncut zones included. nullopt: more than `limit`, or too many on the way.
 std::optional<std::vector<FilledRow>> all_rows(const bond::Panel& panel, const bond::Row& row, std::size_t limit);

@@ -66,10 +66,13 @@ std::string ends_broken(const Row& row, const RowRun& run, const FilledRun& fill
 std::string make_up_broken(const Panel& panel, const Row& row, const RowRun& run, const FilledRun& filled) {
   std::int64_t others = 0, make_ups = 0, make_up = 0;
   for (const Chosen& piece : filled.pieces) {
-    if (piece.choice < 0) { ++make_ups; make_up = piece.length; }
-    else {
+    if (piece.choice < 0) {
+      ++make_ups;
+      make_up = piece.length;
+    } else {
       others += piece.length;
-      if (row.choices[static_cast<std::size_t>(piece.choice)].length != piece.length) return "a length not of its choice";
+      if (row.choices[static_cast<std::size_t>(piece.choice)].length != piece.length)
+        return "a length not of its choice";
     }
   }
   if (make_ups > 1) return "two make-up pieces in one run";
@@ -212,8 +215,7 @@ void add_joints(FilledRow& filled, const RowRun& run, const FilledRun& laid) {
     face += laid.pieces[i].length;
     filled.joints.push_back({plus(face, (2 * passed + 1) * half, divisor), -1, false});
   }
-  if (has_joint(run.at_end))
-    add_end_joint(filled, run.at_end, plus(run.end, -half, divisor), run.end_lintel, false);
+  if (has_joint(run.at_end)) add_end_joint(filled, run.at_end, plus(run.end, -half, divisor), run.end_lintel, false);
 }
 
 std::vector<bond::Cell> cells_of(const Row& row, const Chosen& piece) {
@@ -239,9 +241,12 @@ std::vector<Fraction> starts(const RowRun& run, const FilledRun& laid) {
   return faces;
 }
 
-Fraction shifted(Fraction place, std::int64_t by) { return {place.numerator + by * place.denominator, place.denominator}; }
+Fraction shifted(Fraction place, std::int64_t by) {
+  return {place.numerator + by * place.denominator, place.denominator};
+}
 
-std::optional<CellPlace> cell_around(const Row& row, const RowRun& run, const FilledRun& laid, const bond::PanelBar& bar) {
+std::optional<CellPlace> cell_around(const Row& row, const RowRun& run, const FilledRun& laid,
+                                     const bond::PanelBar& bar) {
   const std::vector<Fraction> faces = starts(run, laid);
   for (std::size_t i = 0; i < laid.pieces.size(); ++i)
     for (const bond::Cell& cell : cells_of(row, laid.pieces[i])) {

@@ -33,7 +33,9 @@ struct Case {
   std::int64_t optimum;
 };
 
-bond::Cell cell(std::int64_t from_halves, std::int64_t to_halves) { return {from_halves * kInch / 2, to_halves * kInch / 2}; }
+bond::Cell cell(std::int64_t from_halves, std::int64_t to_halves) {
+  return {from_halves * kInch / 2, to_halves * kInch / 2};
+}
 
 /// A piece of the reference's list: nominal length with the joint folded in, cells from its left face. The reference
 /// tells no saw's end apart, so its cuts are entered as uncut lengths and lie the way the list says.
@@ -108,7 +110,8 @@ Panel band_by_band(const Case& wall) {
   std::map<std::pair<CourseRuns, std::size_t>, std::int32_t> known;
   std::map<std::vector<CourseRuns>, std::int32_t> bands;
   for (std::size_t p = 0; p < wall.courses.size(); ++p) {
-    const auto& [place, is_new] = known.try_emplace({wall.courses[p], p % 2}, static_cast<std::int32_t>(panel.rows.size()));
+    const auto& [place, is_new] =
+        known.try_emplace({wall.courses[p], p % 2}, static_cast<std::int32_t>(panel.rows.size()));
     const std::size_t first = p - p % 2;
     const std::vector<CourseRuns> pair{wall.courses[first], wall.courses[std::min(first + 1, wall.courses.size() - 1)]};
     const std::int32_t band = bands.try_emplace(pair, static_cast<std::int32_t>(bands.size())).first->second;
@@ -119,7 +122,9 @@ Panel band_by_band(const Case& wall) {
   return panel;
 }
 
-std::vector<CourseRuns> courses(std::size_t count, const CourseRuns& runs) { return std::vector<CourseRuns>(count, runs); }
+std::vector<CourseRuns> courses(std::size_t count, const CourseRuns& runs) {
+  return std::vector<CourseRuns>(count, runs);
+}
 
 std::vector<CourseRuns> stacked(std::vector<CourseRuns> low, const std::vector<CourseRuns>& high) {
   low.insert(low.end(), high.begin(), high.end());
@@ -140,7 +145,8 @@ const std::vector<Case>& walls() {
 }
 
 Case w8() {
-  return {"W8", stacked(courses(10, {{0, 160}, {200, 384}}), courses(2, {{0, 384}})), {4, 156, 204, 380}, 0, true, 2674};
+  return {"W8", stacked(courses(10, {{0, 160}, {200, 384}}), courses(2, {{0, 384}})), {4, 156, 204, 380}, 0, true,
+          2674};
 }
 
 void expect_solver(const Panel& panel, std::int64_t optimum, const char* name) {
@@ -194,7 +200,8 @@ SideTable table_by_solver(std::int64_t length) {
   for (int start = 0; start < 2; ++start)
     for (int end = 0; end < 2; ++end) {
       const auto solved = bond::solve_panel(ring_side(length, start, end), kBudget);
-      table[static_cast<std::size_t>(start)][static_cast<std::size_t>(end)] = solved && solved->proven ? solved->cost.short_laps : -1;
+      table[static_cast<std::size_t>(start)][static_cast<std::size_t>(end)] =
+          solved && solved->proven ? solved->cost.short_laps : -1;
     }
   return table;
 }

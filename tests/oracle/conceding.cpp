@@ -36,7 +36,8 @@ std::int64_t sum(const std::vector<PieceChoice>& pieces) {
 
 class RunFiller {
  public:
-  RunFiller(const Panel& panel, const Row& row, const RowRun& run, std::size_t limit) : panel_(panel), row_(row), run_(run), limit_(limit) {
+  RunFiller(const Panel& panel, const Row& row, const RowRun& run, std::size_t limit)
+      : panel_(panel), row_(row), run_(run), limit_(limit) {
     starts_ = has_joint(run.at_start), ends_ = has_joint(run.at_end);
   }
 
@@ -55,12 +56,15 @@ class RunFiller {
 
  private:
   std::int64_t courses() const { return static_cast<std::int64_t>(row_.courses.size()); }
-  std::int64_t joints_of(std::size_t pieces) const { return static_cast<std::int64_t>(pieces) - 1 + (starts_ ? 1 : 0) + (ends_ ? 1 : 0); }
+  std::int64_t joints_of(std::size_t pieces) const {
+    return static_cast<std::int64_t>(pieces) - 1 + (starts_ ? 1 : 0) + (ends_ ? 1 : 0);
+  }
 
   void grow(std::vector<PieceChoice>& pieces, bool made_up, std::vector<Filling>& all) {
     if (++begun_ > 40 * limit_ || all.size() > limit_) return;
     close(pieces, made_up, all);
-    const std::int64_t tightest = sum(pieces) + std::max<std::int64_t>(joints_of(pieces.size()), 0) * panel_.far_joint_least;
+    const std::int64_t tightest =
+        sum(pieces) + std::max<std::int64_t>(joints_of(pieces.size()), 0) * panel_.far_joint_least;
     if (tightest > run_.end - run_.start) return;
     for (const PieceChoice& choice : row_.choices) {
       pieces.push_back(choice);
@@ -85,7 +89,8 @@ class RunFiller {
       if (rest <= 0) return;
       const std::int64_t step = panel_.cut_step, made = (rest + step / 2) / step * step;
       const auto is_listed = [&](const PieceChoice& choice) { return choice.length == made; };
-      if (made < panel_.least_piece || made >= row_.make_up_from || std::ranges::any_of(row_.choices, is_listed)) return;
+      if (made < panel_.least_piece || made >= row_.make_up_from || std::ranges::any_of(row_.choices, is_listed))
+        return;
       if (m == 0 && made != rest) return;
       for (PieceChoice& piece : pieces) {
         if (!piece.make_up) continue;
@@ -103,9 +108,11 @@ class RunFiller {
   }
 
   /// Each cut with its sawn end at its start or at its end; at a face the sawn end is turned away if it can be.
-  void turn(const std::vector<PieceChoice>& pieces, std::vector<bool> at_start, std::size_t i, std::int64_t slack, bool wide, std::vector<Filling>& all) {
+  void turn(const std::vector<PieceChoice>& pieces, std::vector<bool> at_start, std::size_t i, std::int64_t slack,
+            bool wide, std::vector<Filling>& all) {
     if (i == pieces.size()) return all.push_back(weigh(pieces, at_start, slack, wide));
-    const bool start_shows = i == 0 && shows_face(run_.at_start), end_shows = i + 1 == pieces.size() && shows_face(run_.at_end);
+    const bool start_shows = i == 0 && shows_face(run_.at_start),
+               end_shows = i + 1 == pieces.size() && shows_face(run_.at_end);
     const bool may_start = pieces[i].is_cut && !start_shows && (end_shows || !panel_.bars.empty());
     if (!pieces[i].is_cut || !end_shows || start_shows) turn(pieces, at_start, i + 1, slack, wide, all);
     if (!may_start) return;
@@ -113,18 +120,23 @@ class RunFiller {
     turn(pieces, at_start, i + 1, slack, wide, all);
   }
 
-  Filling weigh(const std::vector<PieceChoice>& pieces, const std::vector<bool>& at_start, std::int64_t slack, bool wide) {
+  Filling weigh(const std::vector<PieceChoice>& pieces, const std::vector<bool>& at_start, std::int64_t slack,
+                bool wide) {
     Filling filling;
     filling.cells.resize(panel_.bars.size());
     const std::int64_t m = std::max<std::int64_t>(joints_of(pieces.size()), 1);
     std::int64_t each_course = wide ? 1 : 0, once = 0, before = 0;
     const auto add_joint = [&](std::int64_t number, RunEnd end, std::int32_t lintel, bool after) {
       if (end == RunEnd::TiedJunction) return;
-      filling.joints.push_back({{2 * (run_.start + before) * m + (2 * number + 1) * slack, 2 * m}, end == RunEnd::LintelEnd ? lintel : -1, after});
+      filling.joints.push_back({{2 * (run_.start + before) * m + (2 * number + 1) * slack, 2 * m},
+                                end == RunEnd::LintelEnd ? lintel : -1,
+                                after});
     };
     if (starts_ && !pieces.empty()) add_joint(0, run_.at_start, run_.start_lintel, true);
-    if (pieces.empty()) add_joint(0, run_.at_end == RunEnd::LintelEnd || run_.at_end == RunEnd::TiedJunction ? run_.at_end : run_.at_start,
-                                  run_.at_end == RunEnd::LintelEnd ? run_.end_lintel : run_.start_lintel, false);
+    if (pieces.empty())
+      add_joint(0,
+                run_.at_end == RunEnd::LintelEnd || run_.at_end == RunEnd::TiedJunction ? run_.at_end : run_.at_start,
+                run_.at_end == RunEnd::LintelEnd ? run_.end_lintel : run_.start_lintel, false);
     std::vector<bool> held(panel_.bars.size(), false);
     for (std::size_t i = 0; i < pieces.size(); ++i) {
       const PieceChoice& piece = pieces[i];
@@ -142,11 +154,13 @@ class RunFiller {
       }
       for (std::size_t b = 0; b < panel_.bars.size(); ++b) {
         for (const Cell& cell : piece.cells) {
-          const std::int64_t from = at_start[i] ? piece.length - cell.to : cell.from, to = at_start[i] ? piece.length - cell.from : cell.to;
+          const std::int64_t from = at_start[i] ? piece.length - cell.to : cell.from,
+                             to = at_start[i] ? piece.length - cell.from : cell.to;
           const Fraction a{start.numerator + from * m, m}, z{start.numerator + to * m, m};
           const std::int64_t centre = panel_.bars[b].centre, half = panel_.bars[b].half_width;
           if (centre <= run_.start || centre >= run_.end) continue;
-          if (compare(a, {centre - half, 1}) > 0 || compare(z, {centre + half, 1}) < 0 || filling.cells[b].any) continue;
+          if (compare(a, {centre - half, 1}) > 0 || compare(z, {centre + half, 1}) < 0 || filling.cells[b].any)
+            continue;
           filling.cells[b] = {true, a, z};
         }
       }
@@ -217,7 +231,8 @@ std::int64_t between(const Panel& panel, const Filling& a, const Filling& b) {
 class Combiner {
  public:
   Combiner(const Panel& panel, std::vector<std::vector<Filling>> rows) : panel_(panel), rows_(std::move(rows)) {
-    for (std::size_t c = 0; c + 1 < panel.course_rows.size(); ++c) ++times_[std::minmax(panel.course_rows[c], panel.course_rows[c + 1])];
+    for (std::size_t c = 0; c + 1 < panel.course_rows.size(); ++c)
+      ++times_[std::minmax(panel.course_rows[c], panel.course_rows[c + 1])];
   }
   std::int64_t least() {
     choose(0, 0);

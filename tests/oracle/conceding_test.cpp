@@ -15,7 +15,8 @@ constexpr std::int64_t kBudget = 400'000;
 constexpr int kWanted = 200;
 constexpr std::uint64_t kSeeds = 60'000;
 
-/// The same wall where rules may be given up: 1/4 in (6 mm) and 3/8 in (10 mm) of site tolerance, laps stacked below 2 in.
+/// The same wall where rules may be given up: 1/4 in (6 mm) and 3/8 in (10 mm) of site tolerance, laps stacked below 2
+/// in.
 bond::Panel conceding(bond::Panel panel) {
   panel.concedes = true;
   panel.far_joint_least = std::min(panel.joint_least, std::max<std::int64_t>(panel.joint - 6'350'000, 0));
@@ -29,7 +30,8 @@ bond::Panel conceding(bond::Panel panel) {
 
 bool can_be_laid_out(const bond::Panel& panel) {
   return std::ranges::none_of(panel.rows, [](const bond::Row& row) {
-    return row.choices.empty() || std::ranges::any_of(row.runs, [](const bond::RowRun& run) { return run.end < run.start; });
+    return row.choices.empty() ||
+           std::ranges::any_of(row.runs, [](const bond::RowRun& run) { return run.end < run.start; });
   });
 }
 
@@ -46,13 +48,17 @@ TEST(Conceding, TheLeastIsGivenUpInSmallWallsWithoutALawfulLayout) {
       ++too_large;
       continue;
     }
-    const auto found = bond::PanelSolver(panel, kBudget, bond::OutOfRoom::LayRoughly, bond::Room(kBudget * bond::kLooksOfBudget)).concede(bond::PanelSolver::Effort::Search);
+    const auto found =
+        bond::PanelSolver(panel, kBudget, bond::OutOfRoom::LayRoughly, bond::Room(kBudget * bond::kLooksOfBudget))
+            .concede(bond::PanelSolver::Effort::Search);
     ASSERT_TRUE(found) << "seed " << seed << ": " << say(panel);
     if (!found->proven) ++unproven;
-    ASSERT_EQ(found->cost.conceded, *least) << "seed " << seed << (found->proven ? " (said to be proven): " : ": ") << say(panel);
+    ASSERT_EQ(found->cost.conceded, *least)
+        << "seed " << seed << (found->proven ? " (said to be proven): " : ": ") << say(panel);
     ++compared;
   }
-  std::printf("%d walls compared, %d of them not proven by the solver, %d too large to write down\n", compared, unproven, too_large);
+  std::printf("%d walls compared, %d of them not proven by the solver, %d too large to write down\n", compared,
+              unproven, too_large);
   EXPECT_EQ(compared, kWanted);
 }
 

@@ -38,7 +38,12 @@ Job rectangle(const char* series, std::int64_t a, std::int64_t b) {
 
 /// a by b less a notch c by d.
 Job l_plan(const char* series, std::int64_t a, std::int64_t b, std::int64_t c, std::int64_t d) {
-  return plan(series, {{a, Turn::Right}, {b - d, Turn::Right}, {c, Turn::Left}, {d, Turn::Right}, {a - c, Turn::Right}, {b, Turn::Right}});
+  return plan(series, {{a, Turn::Right},
+                       {b - d, Turn::Right},
+                       {c, Turn::Left},
+                       {d, Turn::Right},
+                       {a - c, Turn::Right},
+                       {b, Turn::Right}});
 }
 
 void expect_whole_units_only(const Job& job, const std::string& name) {
@@ -78,7 +83,8 @@ TEST(CornerLawBuildings, LPlansOfOtherThicknessesNeverCloseWithoutACutOrAShortLa
       const auto answer = solve(l_plan(series, 13, 12, c, 4), {});
       ASSERT_TRUE(answer.has_value()) << series << c;
       const Layout& layout = answer->layout;
-      EXPECT_GT(layout.cost.cuts + layout.cost.short_laps + static_cast<std::int64_t>(layout.stopped.size()), 0) << series << c;
+      EXPECT_GT(layout.cost.cuts + layout.cost.short_laps + static_cast<std::int64_t>(layout.stopped.size()), 0)
+          << series << c;
     }
 }
 

@@ -1,10 +1,11 @@
-// The corner law, by counting every layout: plans on the half-unit grid without openings, two courses that repeat, whole
-// and half units only, every joint exactly j, half bond (no two head joints of the two courses nearer than h + j less
-// the short-lap margin; at quarter lap: a quarter of a unit). The joint at a butt end is a head joint. No solver here.
+// The corner law, by counting every layout: plans on the half-unit grid without openings, two courses that repeat,
+// whole and half units only, every joint exactly j, half bond (no two head joints of the two courses nearer than h + j
+// less the short-lap margin; at quarter lap: a quarter of a unit). The joint at a butt end is a head joint. No solver
+// here.
 //
-// Range of the proof: rectangles of 2 to 57 half units a side (3,136 plans), L-plans of 4 to 15 by 4 to 15 half units with
-// every notch from 1 half unit that leaves arms of at least 2 (8,100 plans); plain units: rectangles of 4 to 40 half
-// units a side (with 4 in units a side of 3 does not close: its through course would end in a half at a corner).
+// Range of the proof: rectangles of 2 to 57 half units a side (3,136 plans), L-plans of 4 to 15 by 4 to 15 half units
+// with every notch from 1 half unit that leaves arms of at least 2 (8,100 plans); plain units: rectangles of 4 to 40
+// half units a side (with 4 in units a side of 3 does not close: its through course would end in a half at a corner).
 #include <gtest/gtest.h>
 
 #include <algorithm>
@@ -22,8 +23,8 @@ namespace {
 
 /// Sixteenths of an inch.
 constexpr std::int64_t kWhole = 250, kHalf = 122, kJoint = 6, kPitch = kHalf + kJoint;
-constexpr std::int64_t kHalfBond = kPitch - 8;      // less the margin of 1/2 in
-constexpr std::int64_t kQuarterLap = kWhole / 4;    // 62.5: joints lie on whole sixteenths, so 62 and 63 mean the same
+constexpr std::int64_t kHalfBond = kPitch - 8;    // less the margin of 1/2 in
+constexpr std::int64_t kQuarterLap = kWhole / 4;  // 62.5: joints lie on whole sixteenths, so 62 and 63 mean the same
 
 /// What the corners of a plan are built of: wall thickness t, short leg b of the corner unit or set.
 struct Masonry {
@@ -71,7 +72,8 @@ Course course_of(const Side& side, const Masonry& masonry, bool first) {
 /// compared with the other course's last one; those before it are a pitch farther away.
 class PairCounter {
  public:
-  PairCounter(const std::array<Course, 2>& courses, std::int64_t least_lap) : courses_(courses), least_lap_(least_lap) {}
+  PairCounter(const std::array<Course, 2>& courses, std::int64_t least_lap)
+      : courses_(courses), least_lap_(least_lap) {}
 
   Count count() {
     Front fronts[2];
@@ -119,7 +121,8 @@ class PairCounter {
     const bool first = front.place == course.start + (course.joint_at_start ? kJoint : 0);
     const bool last = far + (course.joint_at_end ? kJoint : 0) == course.end;
     // At a through end stands a corner unit: a whole, or a half that is all of its run.
-    if (piece == kHalf && ((first && !course.joint_at_start) || (last && !course.joint_at_end)) && !(first && last)) return {};
+    if (piece == kHalf && ((first && !course.joint_at_start) || (last && !course.joint_at_end)) && !(first && last))
+      return {};
     if (far > course.end || (!last && far + kJoint >= course.end)) return {};
     Front next{far + kJoint, !last || course.joint_at_end, last};
     if (next.joint && other.joint && too_near(next.place, other.place)) return {};
@@ -213,7 +216,8 @@ TEST(CornerLaw, EveryRectangleOfThicknessHalfAUnitHasTwoLayoutsEachTheOthersComp
 TEST(CornerLaw, EveryLPlanOfThicknessHalfAUnitHasTwoLayoutsEachTheOthersComplement) {
   SideTable table({});
   const int plans = for_each_l_plan([&](int a, int b, int c, int d) {
-    EXPECT_TRUE(two_complements_of_whole_units(layouts(l_plan(a, b, c, d), table), 6)) << a << " " << b << " " << c << " " << d;
+    EXPECT_TRUE(two_complements_of_whole_units(layouts(l_plan(a, b, c, d), table), 6))
+        << a << " " << b << " " << c << " " << d;
   });
   EXPECT_EQ(plans, 90 * 90);  // 90: the sum of 2 to 13, ways to choose a side and its notch
 }
@@ -226,7 +230,8 @@ TEST(CornerLaw, RectanglesWithCornerSetsHaveTwoLayoutsAtAnyThickness) {
     SideTable table({thickness, kHalf, kHalfBond});
     for (int a = 2; a <= kLongestSide; ++a)
       for (int b = 2; b <= kLongestSide; ++b)
-        ASSERT_TRUE(two_complements_of_whole_units(layouts(rectangle(a, b), table), 4)) << thickness << ": " << a << " by " << b;
+        ASSERT_TRUE(two_complements_of_whole_units(layouts(rectangle(a, b), table), 4))
+            << thickness << ": " << a << " by " << b;
   }
 }
 
@@ -234,7 +239,8 @@ TEST(CornerLaw, NoLPlanClosesAtHalfBondUnlessTheWallIsHalfAUnitThick) {
   for (const std::int64_t thickness : kOtherThicknesses) {
     SideTable table({thickness, kHalf, kHalfBond});
     for_each_l_plan([&](int a, int b, int c, int d) {
-      ASSERT_EQ(layouts(l_plan(a, b, c, d), table).count.all, 0) << thickness << ": " << a << " " << b << " " << c << " " << d;
+      ASSERT_EQ(layouts(l_plan(a, b, c, d), table).count.all, 0)
+          << thickness << ": " << a << " " << b << " " << c << " " << d;
     });
   }
 }
@@ -253,8 +259,12 @@ TEST(CornerLaw, PlainUnitsOfFourAndTwelveInchesCloseRectanglesWithHalvesAtQuarte
 // ---- the counter itself, against the row writer of the brute force ----
 
 bond::RowRun run_of(const Course& course) {
-  return {course.start, course.end, course.joint_at_start ? RunEnd::ButtCorner : RunEnd::ThroughCorner,
-          course.joint_at_end ? RunEnd::ButtCorner : RunEnd::ThroughCorner, -1, -1};
+  return {course.start,
+          course.end,
+          course.joint_at_start ? RunEnd::ButtCorner : RunEnd::ThroughCorner,
+          course.joint_at_end ? RunEnd::ButtCorner : RunEnd::ThroughCorner,
+          -1,
+          -1};
 }
 
 bond::Panel panel_of(const Side& side, const Masonry& masonry) {
@@ -275,14 +285,16 @@ bond::Panel panel_of(const Side& side, const Masonry& masonry) {
 
 std::int64_t pairs_written_down(const bond::Panel& panel) {
   std::int64_t pairs = 0;
-  const auto odd = all_rows(panel, panel.rows[0], 100'000).value(), even = all_rows(panel, panel.rows[1], 100'000).value();
+  const auto odd = all_rows(panel, panel.rows[0], 100'000).value(),
+             even = all_rows(panel, panel.rows[1], 100'000).value();
   for (const FilledRow& a : odd)
     for (const FilledRow& b : even) pairs += short_laps_between(panel, a, b) ? 1 : 0;
   return pairs;
 }
 
 TEST(CornerLaw, CountingAgreesWithWritingDownEveryPairOfRowsOfAShortSide) {
-  for (const Masonry& masonry : {Masonry{}, Masonry{58, 58, kQuarterLap}, Masonry{186, 186, kQuarterLap}, Masonry{90, kHalf, kHalfBond}})
+  for (const Masonry& masonry :
+       {Masonry{}, Masonry{58, 58, kQuarterLap}, Masonry{186, 186, kQuarterLap}, Masonry{90, kHalf, kHalfBond}})
     for (int length = 2; length <= 9; ++length)
       for (unsigned code = 0; code < 16; ++code) {
         const Side side{length, (code & 1U) != 0, (code & 2U) != 0, (code & 4U) != 0, (code & 8U) != 0};

@@ -75,8 +75,8 @@ TEST(WallsWithoutAlignedJoints, Width32Has3329RowsAnd806844323190414WallsOfTenRo
 }
 
 // ---- S1: every joint free by itself, 1 to 6 eighths, natural 3; cost 100 a whole, 70 a half, and the square of each
-// joint's deviation. Rule 1 of the bond model makes the joints of a run equal, so the product never lays this wall: only
-// the closed forms and the optimum are reproduced here, from the sequences that the brute force writes down. ----
+// joint's deviation. Rule 1 of the bond model makes the joints of a run equal, so the product never lays this wall:
+// only the closed forms and the optimum are reproduced here, from the sequences that the brute force writes down. ----
 
 constexpr std::int64_t kWhole = 125, kHalf = 61, kWidth = 775;  // eighths of an inch
 

@@ -36,7 +36,8 @@ std::optional<Cost> brute_cost(Job job, const std::vector<std::string>& kept) {
   const auto bits = bond::bits_of(*building);
   const auto sites = bond::sites_of(*building, bits);
   EXPECT_EQ(sites.size(), 1u);
-  const auto answer = oracle::brute_force(bond::panel_of(*building, sites[0], bits, 0, {}, bond::Strictness::Full), 20'000);
+  const auto answer =
+      oracle::brute_force(bond::panel_of(*building, sites[0], bits, 0, {}, bond::Strictness::Full), 20'000);
   EXPECT_TRUE(answer.has_value());
   if (!answer || !answer->lawful) return std::nullopt;
   return answer->cost;
@@ -54,7 +55,8 @@ BestOfAll every_set(const Job& job) {
   const std::size_t count = job.readings.size();
   for (unsigned set = 1; set < 1U << count; ++set) {
     std::vector<std::string> kept;
-    for (std::size_t k = 0; k < count; ++k) if ((set >> k & 1) != 0) kept.push_back(job.readings[k].id);
+    for (std::size_t k = 0; k < count; ++k)
+      if ((set >> k & 1) != 0) kept.push_back(job.readings[k].id);
     const int stands = static_cast<int>(kept.size());
     if (stands < best.stands) continue;
     const auto cost = brute_cost(job, kept);
@@ -75,7 +77,8 @@ TEST(DowelSearch, SavesAsManyOfTheDowelsOfASmallWallAsAnySetByBruteForceAtTheLea
     for (int k = 0; k < 3; ++k) {
       // One in each third, anywhere in it: more than 4 in from the next, so that none is taken for another's bar.
       const std::int64_t third = length.in_nanometres() / 1'587'500 / 3;
-      const Length at = Length::sixteenths(third * k + 34 + static_cast<std::int64_t>(random() % static_cast<unsigned>(third - 68)));
+      const Length at =
+          Length::sixteenths(third * k + 34 + static_cast<std::int64_t>(random() % static_cast<unsigned>(third - 68)));
       Reading reading;
       reading.id = std::string(1, static_cast<char>('p' + k));
       reading.dowel = DowelReading{"AB", {}, at, Length::sixteenths(61)};
@@ -85,7 +88,8 @@ TEST(DowelSearch, SavesAsManyOfTheDowelsOfASmallWallAsAnySetByBruteForceAtTheLea
     ASSERT_TRUE(building.has_value());
     bond::PanelMemo memo(400'000);
     const Layout layout = bond::lay_out(*building, memo);
-    if (!layout.stopped.empty() || layout.relaxed_piece || layout.cost.conceded != 0) continue;  // brute force keeps the rules
+    if (!layout.stopped.empty() || layout.relaxed_piece || layout.cost.conceded != 0)
+      continue;  // brute force keeps the rules
     const std::vector<bool> counts(3, true);
     const auto found = dowels_found(job, *building, layout, counts, Length());
     const DowelSearch search = search_dowels(job, layout, found, counts, Length(), {400'000, 400'000, 60});

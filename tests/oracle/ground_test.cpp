@@ -54,8 +54,10 @@ std::vector<Spot> adjusted_by_qr(const std::vector<NetPoint>& points, const std:
     Matrix a(readings.size(), std::vector<Real>(2 * (points.size() - 2), 0));
     std::vector<Real> b(readings.size());
     for (std::size_t r = 0; r < readings.size(); ++r) {
-      const std::size_t from = static_cast<std::size_t>(readings[r].from), to = static_cast<std::size_t>(readings[r].to);
-      const Real dx = places[to][0] - places[from][0], dy = places[to][1] - places[from][1], length = std::sqrt(dx * dx + dy * dy);
+      const std::size_t from = static_cast<std::size_t>(readings[r].from),
+                        to = static_cast<std::size_t>(readings[r].to);
+      const Real dx = places[to][0] - places[from][0], dy = places[to][1] - places[from][1],
+                 length = std::sqrt(dx * dx + dy * dy);
       const Real sigma = readings[r].sigma;
       b[r] = (readings[r].length - length) / sigma;
       const auto put = [&](std::size_t point, Real sign) {
@@ -65,7 +67,8 @@ std::vector<Spot> adjusted_by_qr(const std::vector<NetPoint>& points, const std:
       put(from, -1), put(to, 1);
     }
     const std::vector<Real> change = least_squares(std::move(a), std::move(b));
-    for (std::size_t k = 2; k < points.size(); ++k) places[k][0] += change[2 * (k - 2)], places[k][1] += change[2 * (k - 2) + 1];
+    for (std::size_t k = 2; k < points.size(); ++k)
+      places[k][0] += change[2 * (k - 2)], places[k][1] += change[2 * (k - 2) + 1];
   }
   std::vector<Spot> spots;
   for (const auto& [x, y] : places) spots.push_back({static_cast<double>(x), static_cast<double>(y)});
@@ -139,18 +142,21 @@ TEST(GroundOracle, RandomMarginsAreGlpks) {
         limits.push_back(box);
       }
     }
-    for (int k = 0; k < 5 + round % 60; ++k) limits.push_back({{factor(dice), factor(dice), factor(dice)}, 1, limit(dice)});
+    for (int k = 0; k < 5 + round % 60; ++k)
+      limits.push_back({{factor(dice), factor(dice), factor(dice)}, 1, limit(dice)});
     const auto found = best_margin(limits);
     ASSERT_TRUE(found);
     EXPECT_NEAR(found->margin, margin_by_glpk(limits), 1e-6) << "round " << round;
     for (const Limit& one : limits) {
-      EXPECT_LE(one.a[0] * found->x[0] + one.a[1] * found->x[1] + one.a[2] * found->x[2] + one.share * found->margin, one.limit + 1e-9);
+      EXPECT_LE(one.a[0] * found->x[0] + one.a[1] * found->x[1] + one.a[2] * found->x[2] + one.share * found->margin,
+                one.limit + 1e-9);
     }
   }
 }
 
 /// A random net of rod readings: every point from at least two set-ups, so that loops close.
-std::vector<RodReading> random_levels(std::mt19937& dice, int points, int setups, const std::vector<double>& heights, double sigma) {
+std::vector<RodReading> random_levels(std::mt19937& dice, int points, int setups, const std::vector<double>& heights,
+                                      double sigma) {
   std::uniform_real_distribution<double> height(1, 2);
   std::vector<double> instruments;
   for (int k = 0; k < setups; ++k) instruments.push_back(height(dice));
@@ -159,7 +165,10 @@ std::vector<RodReading> random_levels(std::mt19937& dice, int points, int setups
   for (int setup = 0; setup < setups; ++setup) {
     for (int point = 0; point < points; ++point) {
       if ((point + setup) % 3 == 2) continue;  // not every point is seen from everywhere
-      readings.push_back({setup, point, instruments[static_cast<std::size_t>(setup)] - heights[static_cast<std::size_t>(point)] + sigma * unit(dice), sigma});
+      readings.push_back(
+          {setup, point,
+           instruments[static_cast<std::size_t>(setup)] - heights[static_cast<std::size_t>(point)] + sigma * unit(dice),
+           sigma});
     }
   }
   return readings;
@@ -185,12 +194,16 @@ TEST(GroundOracle, RandomLevelNetsComeOutAsByHouseholderReflections) {
       b.push_back(readings[r].rod);
     }
     const std::vector<Real> twin = least_squares(std::move(a), std::move(b));
-    for (int k = 1; k < points; ++k) EXPECT_NEAR(found->heights[static_cast<std::size_t>(k)], static_cast<double>(twin[static_cast<std::size_t>(k - 1)]), 1e-12) << "round " << round;
+    for (int k = 1; k < points; ++k)
+      EXPECT_NEAR(found->heights[static_cast<std::size_t>(k)],
+                  static_cast<double>(twin[static_cast<std::size_t>(k - 1)]), 1e-12)
+          << "round " << round;
   }
 }
 
 TEST(GroundOracle, HeightsScatterAsTheirDoubtsSay) {
-  // 4000 nets: the scatter of each height over its stated doubt is 1 within 4 / sqrt(2 x 4000) (four standard deviations).
+  // 4000 nets: the scatter of each height over its stated doubt is 1 within 4 / sqrt(2 x 4000) (four standard
+  // deviations).
   std::mt19937 dice(37);
   const int points = 6, setups = 4, rounds = 4000;
   const std::vector<double> heights{0, 0.1, 0.2, 0.15, 0.05, 0.3};
@@ -199,9 +212,11 @@ TEST(GroundOracle, HeightsScatterAsTheirDoubtsSay) {
     const auto found = adjust_levels(points, setups, random_levels(dice, points, setups, heights, 0.001), 0, 0);
     ASSERT_TRUE(found);
     doubts = found->doubts;
-    for (std::size_t k = 1; k < heights.size(); ++k) squares[k] += (found->heights[k] - heights[k]) * (found->heights[k] - heights[k]);
+    for (std::size_t k = 1; k < heights.size(); ++k)
+      squares[k] += (found->heights[k] - heights[k]) * (found->heights[k] - heights[k]);
   }
-  for (std::size_t k = 1; k < heights.size(); ++k) EXPECT_NEAR(std::sqrt(squares[k] / rounds) / doubts[k], 1, 4 / std::sqrt(2.0 * rounds));
+  for (std::size_t k = 1; k < heights.size(); ++k)
+    EXPECT_NEAR(std::sqrt(squares[k] / rounds) / doubts[k], 1, 4 / std::sqrt(2.0 * rounds));
 }
 
 }  // namespace

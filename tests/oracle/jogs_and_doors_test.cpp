@@ -61,8 +61,8 @@ Panel jog(bool convex_through_first, bool reentrant_through_first) {
   for (const bool first : {true, false}) {
     const bool convex_through = convex_through_first == first, reentrant_through = reentrant_through_first == first;
     RowRun run;
-    run.start = convex_through ? 0 : kHalf;                     // butt: -b
-    run.end = kPitch + (reentrant_through ? kHalf : 0);         // through: +t; butt: t - b = 0
+    run.start = convex_through ? 0 : kHalf;              // butt: -b
+    run.end = kPitch + (reentrant_through ? kHalf : 0);  // through: +t; butt: t - b = 0
     run.at_start = convex_through ? RunEnd::ThroughCorner : RunEnd::ButtCorner;
     run.at_end = reentrant_through ? RunEnd::ThroughCorner : RunEnd::ButtCorner;
     add_course(panel, {run}, 0);
@@ -71,7 +71,7 @@ Panel jog(bool convex_through_first, bool reentrant_through_first) {
 }
 
 TEST(Jog, OfEightInchesCanBeLaidOnlyIfBothCornersRunTheSameWay) {
-  EXPECT_TRUE(can_be_laid(jog(true, true)));    // one whole over one joint
+  EXPECT_TRUE(can_be_laid(jog(true, true)));  // one whole over one joint
   EXPECT_TRUE(can_be_laid(jog(false, false)));
   EXPECT_FALSE(can_be_laid(jog(true, false)));  // a half beside a joint in each course: both joints 7 13/16 in along
   EXPECT_FALSE(can_be_laid(jog(false, true)));
@@ -102,10 +102,15 @@ Panel door_wall(std::int64_t length, std::int64_t before, Bearings bearings) {
   const std::int64_t end = length * kPitch - kJoint;
   const std::int64_t left = before * kPitch - kJoint, right = (before + kDoor) * kPitch;
   for (int course = 0; course < 2; ++course)
-    add_course(panel, {{0, left, RunEnd::FreeEnd, RunEnd::Jamb, -1, -1}, {right, end, RunEnd::Jamb, RunEnd::FreeEnd, -1, -1}}, 0);
-  const std::int64_t lintel_left = left - (bearings.left * kPitch - kJoint), lintel_right = right + bearings.right * kPitch - kJoint;
-  add_course(panel, {{0, lintel_left, RunEnd::FreeEnd, RunEnd::LintelEnd, -1, 0},
-                     {lintel_right, end, RunEnd::LintelEnd, RunEnd::FreeEnd, 0, -1}}, 1);
+    add_course(panel,
+               {{0, left, RunEnd::FreeEnd, RunEnd::Jamb, -1, -1}, {right, end, RunEnd::Jamb, RunEnd::FreeEnd, -1, -1}},
+               0);
+  const std::int64_t lintel_left = left - (bearings.left * kPitch - kJoint),
+                     lintel_right = right + bearings.right * kPitch - kJoint;
+  add_course(panel,
+             {{0, lintel_left, RunEnd::FreeEnd, RunEnd::LintelEnd, -1, 0},
+              {lintel_right, end, RunEnd::LintelEnd, RunEnd::FreeEnd, 0, -1}},
+             1);
   for (int course = 0; course < 2; ++course) add_course(panel, {{0, end, RunEnd::FreeEnd, RunEnd::FreeEnd, -1, -1}}, 2);
   return panel;
 }

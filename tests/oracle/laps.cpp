@@ -65,7 +65,8 @@ void LapConstraints::require_laps(const Joints& lower, const Joints& upper, Line
 
 /// Inside a window not wider than lap and spacing each run has at most one joint, and a joint of either run excludes
 /// all of the other's.
-void LapConstraints::require_cliques(const Joints& lower, const Joints& upper, std::int64_t window, LinearModel& model) const {
+void LapConstraints::require_cliques(const Joints& lower, const Joints& upper, std::int64_t window,
+                                     LinearModel& model) const {
   std::vector<Exact> places;
   for (const Joints* side : {&lower, &upper})
     for (const JointColumn& joint : *side) places.push_back(joint.joint.centre);
@@ -86,7 +87,8 @@ void LapConstraints::require_cliques(const Joints& lower, const Joints& upper, s
 }
 
 /// Joint by joint: p excludes what stands at a distance in [from, least lap) of it.
-void LapConstraints::require_gap(const Joints& lower, const Joints& upper, std::int64_t from, LinearModel& model) const {
+void LapConstraints::require_gap(const Joints& lower, const Joints& upper, std::int64_t from,
+                                 LinearModel& model) const {
   for (const JointColumn& p : lower)
     for (const Hand hand : {Hand::Left, Hand::Right})
       for (const Joints& few : stretches(at_distance(p, upper, from, least_lap_, hand), spacing_)) {

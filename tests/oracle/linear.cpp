@@ -54,7 +54,7 @@ LinearAnswer by_cbc(const LinearModel& model, double seconds) {
     if (model.whole[i] != 0) Cbc_setInteger(cbc, static_cast<int>(i));
   Cbc_setParameter(cbc, "ratioGap", "0");
   Cbc_setParameter(cbc, "allowableGap", "0");
-  Cbc_setParameter(cbc, "increment", "0.9");  // objectives are whole, so a better one is better by at least 1
+  Cbc_setParameter(cbc, "increment", "0.9");   // objectives are whole, so a better one is better by at least 1
   Cbc_setParameter(cbc, "preprocess", "off");  // measured on these models: two to five times slower with it
   Cbc_setParameter(cbc, "log", "0");
   Cbc_setMaximumSeconds(cbc, seconds);

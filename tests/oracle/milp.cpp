@@ -118,13 +118,15 @@ class Builder {
     if (arc.piece.length < panel_.half_length) shorts_.push_back({column, times});
     units_.push_back({column, times});
     if (arc.piece.choice >= 0)
-      weights_.push_back({column, times * static_cast<double>(row.choices[static_cast<std::size_t>(arc.piece.choice)].weight)});
+      weights_.push_back(
+          {column, times * static_cast<double>(row.choices[static_cast<std::size_t>(arc.piece.choice)].weight)});
   }
 
   /// |joint - j| of every joint that the arc brings, in grains. Summed over a run's path this is |S - m j|: whole.
   double deviation_of(const Arc& arc) const {
     const std::int64_t off = std::abs(arc.joint_width.over - panel_.joint * arc.joint_width.under);
-    return static_cast<double>(arc.all_joints * off) / static_cast<double>(arc.joint_width.under) / static_cast<double>(grain());
+    return static_cast<double>(arc.all_joints * off) / static_cast<double>(arc.joint_width.under) /
+           static_cast<double>(grain());
   }
 
   /// The greatest length of which every length of the panel is a whole multiple: |S - m j| is whole in grains.
@@ -230,7 +232,8 @@ class Builder {
     for (const Row& row : panel_.rows)
       for (const bond::PieceChoice& choice : row.choices) least = std::min(least, choice.length);
     for (const std::int32_t row : panel_.course_rows)
-      for (const bond::RowRun& run : panel_.rows[static_cast<std::size_t>(row)].runs) count += (run.end - run.start) / least;
+      for (const bond::RowRun& run : panel_.rows[static_cast<std::size_t>(row)].runs)
+        count += (run.end - run.start) / least;
     return static_cast<double>(count);
   }
 
@@ -278,7 +281,8 @@ class Builder {
     for (std::size_t r = 0; r < graphs_.size(); ++r) {
       answer.rows.emplace_back();
       standing.emplace_back();
-      for (std::size_t k = 0; k < graphs_[r].size(); ++k) answer.rows.back().push_back(path(r, k, values, standing.back(), answer.cost));
+      for (std::size_t k = 0; k < graphs_[r].size(); ++k)
+        answer.rows.back().push_back(path(r, k, values, standing.back(), answer.cost));
     }
     if (panel_.weighted) return;
     for (std::size_t a = 0; a < standing.size(); ++a)
@@ -324,7 +328,8 @@ class Builder {
   std::int64_t short_laps(const std::vector<ArcJoint>& lower, const std::vector<ArcJoint>& upper) const {
     std::int64_t count = 0;
     for (const ArcJoint& p : lower)
-      for (const ArcJoint& q : upper) count += !exempt(p, q) && nearer_than(p.centre, q.centre, panel_.short_lap_below) ? 1 : 0;
+      for (const ArcJoint& q : upper)
+        count += !exempt(p, q) && nearer_than(p.centre, q.centre, panel_.short_lap_below) ? 1 : 0;
     return count;
   }
 
@@ -344,7 +349,7 @@ class Builder {
   std::vector<std::vector<Joints>> joints_;  // [row][run], sorted by place
   std::vector<std::map<std::pair<std::int32_t, std::pair<Exact, Exact>>, std::vector<Term>>> cells_;
   std::vector<Term> laps_, cuts_, shorts_, shifts_, deviation_, units_, weights_;
-  std::int64_t spacing_;         // joints of one run are at least this far apart
+  std::int64_t spacing_;  // joints of one run are at least this far apart
   mutable std::int64_t grain_ = 0;
   bool impossible_ = false;  // a run without any path, or a bar without any cell
 };

@@ -19,13 +19,13 @@ struct MilpAnswer {
   Outcome outcome = Outcome::OutOfTime;
   Cost cost;  // Optimal: counted from the chosen arcs in whole numbers, not read from the objective
   std::vector<std::vector<std::vector<bond::Chosen>>> rows;  // Optimal: one layout of that cost
-  std::size_t columns = 0;  // size of the model
+  std::size_t columns = 0;                                   // size of the model
 };
 
 /// The least cost of the panel, term by term in the panel's order. A row that lies directly on itself is not modelled:
-/// the panel's course_rows must not name one row twice in succession. A model of more than `most_columns` is not solved:
-/// TooLarge. The size depends on the panel alone.
-/// First: short laps, cuts and short pieces only, in half bond; the other terms of the cost found are not the least.
+/// the panel's course_rows must not name one row twice in succession. A model of more than `most_columns` is not
+/// solved: TooLarge. The size depends on the panel alone. First: short laps, cuts and short pieces only, in half bond;
+/// the other terms of the cost found are not the least.
 enum class Terms { All, First };
 struct MilpLimits {
   double seconds_a_stage = 120;

@@ -87,7 +87,7 @@ EndPlace end_place(const WallEnd& wall_end, const Kit& kit, std::int64_t parity)
 }
 
 WallEnd any_end(Dice& dice) {
-  constexpr EndMake kMakes[] = {EndMake::Convex, EndMake::Convex,    EndMake::Convex, EndMake::Free,   EndMake::Free,
+  constexpr EndMake kMakes[] = {EndMake::Convex,  EndMake::Convex,    EndMake::Convex, EndMake::Free,  EndMake::Free,
                                 EndMake::Control, EndMake::Reentrant, EndMake::Tied,   EndMake::Lapped};
   return {kMakes[dice.from_to(0, 8)], dice.from_to(0, 1)};
 }
@@ -130,7 +130,8 @@ class WallMaker {
     panel_.least_piece = nanometres(kit_.least_piece);
     panel_.least_lap = nanometres(kit_.full) / 4;
     panel_.short_lap_below = nanometres(pitch() - kit_.margin);
-    panel_.cut_step = nanometres(kit_.step * (dice_.chance(size_ == PanelSize::Tiny ? 20 : 6) ? 4 : 1));  // 4: it is rounded
+    panel_.cut_step =
+        nanometres(kit_.step * (dice_.chance(size_ == PanelSize::Tiny ? 20 : 6) ? 4 : 1));  // 4: it is rounded
     panel_.half_length = nanometres(kit_.half);
     panel_.match_within = nanometres(kit_.match);
     panel_.weighted = dice_.chance(5);
@@ -157,7 +158,8 @@ class WallMaker {
   }
 
   void choose_slot() {
-    const std::int64_t from = dice_.from_to(2, (length_ - 2 * pitch()) / pitch() - 1) * pitch() + (dice_.chance(50) ? 0 : kit_.joint);
+    const std::int64_t from =
+        dice_.from_to(2, (length_ - 2 * pitch()) / pitch() - 1) * pitch() + (dice_.chance(50) ? 0 : kit_.joint);
     slot_ = {from, from + kit_.thickness, RunEnd::SlotSide, -1};
     slot_parity_ = dice_.from_to(0, 1);
   }
@@ -173,7 +175,8 @@ class WallMaker {
       bands_.push_back({courses - high, {}});
       return;
     }
-    const std::int64_t bearing = kit_.half + (dice_.chance(30) ? pitch() : 0), other = kit_.half + (dice_.chance(50) ? pitch() : 0);
+    const std::int64_t bearing = kit_.half + (dice_.chance(30) ? pitch() : 0),
+                       other = kit_.half + (dice_.chance(50) ? pitch() : 0);
     const Break lintel{from - bearing, from + width + other, RunEnd::LintelEnd, 0};
     const std::int64_t deep = dice_.from_to(1, courses - high);
     bands_.push_back({deep, {lintel}});

@@ -11,7 +11,8 @@ namespace stringcourse::oracle {
 FilledRun measured(const bond::RowRun& run, std::vector<bond::Chosen> pieces);
 
 /// Which rule a filled run breaks by itself (not bars or zones); empty: none.
-std::string run_broken(const bond::Panel& panel, const bond::Row& row, const bond::RowRun& run, const FilledRun& filled);
+std::string run_broken(const bond::Panel& panel, const bond::Row& row, const bond::RowRun& run,
+                       const FilledRun& filled);
 
 /// A row made of the given runs, with its joints, cells and cost.
 struct RowOrRule {

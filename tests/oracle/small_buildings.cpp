@@ -308,7 +308,7 @@ Job job_of(const SmallBuilding& b) {
   opening.place = {"A", nominal(b.from), std::nullopt};
   opening.masonry = MasonrySize{nominal(b.wide), nominal((b.kit->height + b.kit->joint) * b.high)};
   if (b.sill > 0) opening.sill_course = b.sill;
-  if (b.sill + b.high < b.courses) opening.lintel = Lintel{b.make, 1, Length::nanometres(b.kit->half)};
+  if (b.sill + b.high < b.courses) opening.lintel = Lintel{b.make, 1, Length::nanometres(b.kit->half), {}};
   job.openings = {opening};
   return job;
 }

@@ -13,6 +13,7 @@
 #include "oracle/small_buildings.hpp"
 #include "property/certify.hpp"
 #include "property/said_otherwise.hpp"
+#include "told.hpp"
 
 namespace stringcourse::oracle {
 namespace {
@@ -34,8 +35,8 @@ struct Tally {
         "%d of those need cuts or short laps, %d with a lintel in one piece; %d panels, largest model %zu columns; of "
         "%d answers %d proven, "
         "%d not proven with a bound above nothing; oracle %.1f s in all, slowest building %.1f s\n",
-        oracle, static_cast<unsigned long long>(asked.first_seed), static_cast<unsigned long long>(last), compared, too_large,
-        kept, cut, one_piece, panels, columns, answers, proven, bounds, model, slowest);
+        oracle, static_cast<unsigned long long>(asked.first_seed), static_cast<unsigned long long>(last), compared,
+        too_large, kept, cut, one_piece, panels, columns, answers, proven, bounds, model, slowest);
     std::fflush(stdout);
   }
 };
@@ -114,7 +115,7 @@ void compare_building(std::uint64_t seed, Program program, Tally& tally) {
   tally.cut += model.outcome == Outcome::Optimal && model.least > FirstThree{} ? 1 : 0;
   for (const std::int64_t budget : kBudgets) {
     const auto answer = solve(job_of(building), Wishes{.search_budget = budget});
-    ASSERT_TRUE(answer.has_value()) << which << ": " << answer.error().shown.front().reason;
+    ASSERT_TRUE(answer.has_value()) << which << ": " << test::told(answer.error().shown.front().reason);
     expect_same_building(building, answer->building, which);
     EXPECT_EQ(property::faults_of(*answer), "") << which;
     compare(answer->layout, model, which + ", budget " + std::to_string(budget), tally);

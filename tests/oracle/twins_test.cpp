@@ -34,7 +34,8 @@ void expect_same(std::uint64_t seed, const bond::Panel& panel, Program program, 
   }
   ++tally.compared;
   const MilpAnswer milp = solve_by_milp(panel, program, kLimits);
-  ASSERT_EQ(milp.outcome, brute->lawful ? Outcome::Optimal : Outcome::Infeasible) << "seed " << seed << ": " << say(panel);
+  ASSERT_EQ(milp.outcome, brute->lawful ? Outcome::Optimal : Outcome::Infeasible)
+      << "seed " << seed << ": " << say(panel);
   if (!brute->lawful) return;
   ++tally.lawful;
   EXPECT_EQ(in_order(panel, milp.cost), in_order(panel, brute->cost))
@@ -46,7 +47,8 @@ void expect_same(std::uint64_t seed, const bond::Panel& panel, Program program, 
 
 Tally compare_tiny(Program program, std::uint64_t first, int wanted) {
   Tally tally;
-  for (std::uint64_t seed = first; tally.compared < wanted && seed < first + 1000; ++seed) expect_same(seed, random_panel(seed, PanelSize::Tiny), program, tally);
+  for (std::uint64_t seed = first; tally.compared < wanted && seed < first + 1000; ++seed)
+    expect_same(seed, random_panel(seed, PanelSize::Tiny), program, tally);
   std::printf("seeds from %llu: %d compared, %d of them lawful, %d too large for brute force\n",
               static_cast<unsigned long long>(first), tally.compared, tally.lawful, tally.too_large);
   return tally;
@@ -71,7 +73,8 @@ TEST(Twins, BruteForceAndTheModelInGlpkAgreeOnEightyWallsWithALintel) {
     const bond::Panel panel = random_panel(seed, PanelSize::Small);
     if (has_lintel(panel)) expect_same(seed, panel, Program::Glpk, tally);
   }
-  std::printf("%d compared, %d of them lawful, %d too large for brute force\n", tally.compared, tally.lawful, tally.too_large);
+  std::printf("%d compared, %d of them lawful, %d too large for brute force\n", tally.compared, tally.lawful,
+              tally.too_large);
   EXPECT_EQ(tally.compared, 80);
   EXPECT_GE(tally.lawful, 8);
 }

@@ -1,11 +1,14 @@
 // Corners drawn course by course: units, fillers and bars as the layout has them.
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <regex>
+#include <set>
+#include <sstream>
 
+#include "bond/layout_parts.hpp"
 #include "measure/notation.hpp"
 #include "print/printed_marks.hpp"
-#include "setout/places.hpp"
 
 namespace stringcourse::print_test {
 namespace {
@@ -44,7 +47,7 @@ std::string unit_over(const Solved& solved, PlanPoint point, int course) {
   for (const Run& run : solved.answer.layout.runs) {
     const Wall& wall = building.walls[static_cast<std::size_t>(run.wall)];
     if (run.course != course) continue;
-    const setout::SeenFrom place = setout::seen_from(wall, point);
+    const bond::SeenFrom place = bond::seen_from(wall, point);
     for (std::uint32_t p = 0; p < run.piece_count; ++p) {
       const Piece& piece = solved.answer.layout.pieces[run.first_piece + p];
       const Series& series = building.series_of(wall);
@@ -53,7 +56,7 @@ std::string unit_over(const Solved& solved, PlanPoint point, int course) {
           place.along > start + piece.length)
         continue;
       int number = 0;
-      for (const CellSpan& cell : setout::cells_of(series, piece)) {
+      for (const CellSpan& cell : bond::cells_of(series, piece)) {
         ++number;
         if (place.along > start + cell.from && place.along < start + cell.to)
           return wall.name + " unit " + std::to_string(piece.number) + ", cell " + std::to_string(number);
@@ -63,11 +66,24 @@ std::string unit_over(const Solved& solved, PlanPoint point, int course) {
   return "";
 }
 
+/// Corners that are named as built like another one.
+std::set<std::string> built_alike(const std::string& text) {
+  std::set<std::string> names;
+  const std::regex told("Built alike, each along its own sides: ([^.]*)\\.");
+  for (auto at = std::sregex_iterator(text.begin(), text.end(), told); at != std::sregex_iterator(); ++at) {
+    std::istringstream list((*at)[1].str());
+    for (std::string name; std::getline(list, name, ',');) names.insert(name.substr(name.find_first_not_of(' ')));
+  }
+  return names;
+}
+
 void expect_every_corner_told(const Solved& solved) {
   SCOPED_TRACE(solved.name);
   const Building& building = solved.answer.building;
   for (const Paper paper : {Paper::Letter, Paper::A4}) {
     const std::string text = corner_text(solved, paper);
+    const std::set<std::string> alike = built_alike(text);
+    std::set<std::string> drawn, like;  // distances of the bars from both faces
     for (const PlacedBar& bar : solved.answer.layout.bars) {
       if (bar.reason != BarReason::Corner) continue;
       const Corner& corner = building.corners[static_cast<std::size_t>(bar.corner)];
@@ -80,6 +96,13 @@ void expect_every_corner_told(const Solved& solved) {
       const auto said = [&](Length distance) { return tape_text(distance, building.tape); };
       const std::string sentence = "Bar: " + said(level ? up : across) + " from the outer face of " + arriving.name +
                                    ", " + said(level ? across : up) + " from that of " + leaving.name;
+      // One of those that are built alike is drawn; the others are named under it.
+      const std::string distances = said(level ? up : across) + ", " + said(level ? across : up);
+      if (alike.contains(corner.name)) {
+        like.insert(distances);
+        continue;
+      }
+      drawn.insert(distances);
       EXPECT_EQ(count_of(text, sentence), std::min<int>(2, static_cast<int>(building.courses.size())))
           << corner.name << ": " << sentence;
       for (int course = 1; course <= 2; ++course) {
@@ -90,6 +113,7 @@ void expect_every_corner_told(const Solved& solved) {
             << corner.name << ", course " << course << ": " << unit;
       }
     }
+    EXPECT_TRUE(std::ranges::includes(drawn, like)) << text;
   }
 }
 
@@ -108,9 +132,11 @@ TEST(CornerSheets, SayOfEveryCornerBarItsDistancesAndWhoseCellItStandsIn) {
 
 TEST(CornerSheets, NameTheUnitAndTheFillerOfEachCornerSet) {
   const std::string text = corner_text(twelve_inch(), Paper::Letter);
-  // Four corners, two courses: in words beside each, and in each filler.
-  EXPECT_EQ(count_of(text, "8 in unit + 4 in filler") + count_of(text, "8 in unit + 4 in  filler"), 8) << text;
-  EXPECT_EQ(count_of(text, "filler"), 16);
+  // Four corners, one of those alike drawn, two courses: in words beside each, and in each filler.
+  const int drawn = 4 - static_cast<int>(built_alike(text).size());
+  EXPECT_GE(drawn, 1);
+  EXPECT_EQ(count_of(text, "8 in unit + 4 in filler") + count_of(text, "8 in unit + 4 in  filler"), 2 * drawn) << text;
+  EXPECT_EQ(count_of(text, "filler"), 4 * drawn);
   // Walls without bars have their fillers drawn too.
   EXPECT_GT(count_of(corner_text(solved_example("pug-mill-shop"), Paper::Letter), "4 in filler"), 4);
 }
@@ -118,7 +144,7 @@ TEST(CornerSheets, NameTheUnitAndTheFillerOfEachCornerSet) {
 TEST(CornerSheets, AreLeftOutWhereAPlainUnitTurnsTheCornerAndNoBarStands) {
   for (const Solved& solved : solved_examples()) {
     const bool sets = std::ranges::any_of(solved.answer.layout.pieces,
-                                          [](const Piece& piece) { return piece.kind == Kind::CornerSet; });
+                                          [](const Piece& piece) { return piece.kind == UnitKind::CornerSet; });
     const bool bars = std::ranges::any_of(solved.answer.layout.bars,
                                           [](const PlacedBar& bar) { return bar.reason == BarReason::Corner; });
     EXPECT_EQ(!corner_text(solved, Paper::Letter).empty(), sets || bars) << solved.name;

@@ -50,13 +50,13 @@ std::vector<std::pair<std::string, ListRow>> dowel_rows(const Solved& solved, Pa
     if (!sheet.title.starts_with("Dowel list")) continue;
     for (const PrintedLine& line : table_lines(sheet)) {
       if (line.heading) {
-        if (line.cells.front() == sheet::kEnglish.poured_heading) continue;
-        since = line.cells.front() == sheet::kEnglish.poured_since;
+        if (line.cells.front() == words::kEnglish.poured_heading) continue;
+        since = line.cells.front() == words::kEnglish.poured_since;
         heading = open ? heading + " " + line.cells.front() : line.cells.front();
         open = true;
         continue;
       }
-      if (since || line.cells.size() < 4 || line.cells[1] == sheet::kEnglish.dowel) continue;
+      if (since || line.cells.size() < 4 || line.cells[1] == words::kEnglish.dowel) continue;
       if (line.cells[1].empty()) {
         if (rows.empty()) continue;  // the head's second line
         rows.back().second.centre += (line.cells[2].empty() ? "" : " ") + line.cells[2];
@@ -122,7 +122,7 @@ std::optional<Titled> titled(const Building& building, const Sheet& sheet, const
   return Titled{wall, origin_of(building, wall, sentence[1])};
 }
 
-/// Running labels with these words: the number in the same upright line.
+/// Running labels with these words: the number 5 mm high before them.
 std::vector<std::pair<std::string, std::string>> labels(const Sheet& sheet, const std::regex& what) {
   std::vector<std::pair<std::string, std::string>> found;
   visit_groups(sheet.groups, [&](const paper::Group& group) {
@@ -130,7 +130,7 @@ std::vector<std::pair<std::string, std::string>> labels(const Sheet& sheet, cons
       const paper::Text& text = group.texts[k];
       if (text.quarter_turns != 1 || !std::regex_match(text.text, what)) continue;
       for (std::size_t before = k; before-- > 0;) {
-        if (group.texts[before].at.x != text.at.x || group.texts[before].height != 5'000) continue;
+        if (group.texts[before].height != 5'000) continue;
         found.emplace_back(group.texts[before].text, text.text);
         break;
       }
@@ -152,14 +152,15 @@ std::pair<Length, Length> ends_of(const Building& building, const Wall& wall) {
   return {-beyond(wall.start, true), wall.actual + beyond(wall.end, false)};
 }
 
-TEST(DowelMarks, EveryBarOnAStripStandsWhereItsNumberPutsIt) {
-  int numbers = 0;
+// Bars that start at the footing have their numbers in the dowel list; on a strip they are dots.
+TEST(DowelMarks, ABarThatIsNoDowelHasItsNumberOnItsStripsAndNoOtherHas) {
+  int strips = 0;
   for (const Solved& solved : solved_examples()) {
     SCOPED_TRACE(solved.name);
     const Building& building = solved.answer.building;
     const auto bars = bars_in_plan(building, solved.answer.layout);
     std::map<std::pair<std::string, char>, std::multiset<int>> found;
-    for (const Sheet& sheet : solved.sheets(Paper::Letter)) {
+    for (const Sheet& sheet : bands_of(solved.sheets(Paper::Letter))) {
       const auto on = titled(building, sheet, std::regex("Course [12]: (?:side|wall) (.+?)(?: \\(\\d+ of \\d+\\))?"));
       if (!on) continue;
       SCOPED_TRACE(sheet.title);
@@ -182,22 +183,23 @@ TEST(DowelMarks, EveryBarOnAStripStandsWhereItsNumberPutsIt) {
         }
         EXPECT_GE(bar, 0) << number << " " << what;
         seen.insert(bar);
-        ++numbers;
       }
     }
-    // Every bar in the wall's masonry stands on its strips once in each course.
+    // Every such bar in the wall's masonry stands on its strips once in each course.
     for (const auto& [strip, seen] : found) {
       const Wall& wall = building.walls[static_cast<std::size_t>(wall_named(building, strip.first))];
       const auto [from, to] = ends_of(building, wall);
       for (std::size_t k = 0; k < bars.size(); ++k) {
-        const setout::SeenFrom place = setout::seen_from(wall, bars[k].at);
+        const bond::SeenFrom place = bond::seen_from(wall, bars[k].at);
         const bool inside = place.along > from && place.along < to && place.depth > Length() &&
                             place.depth < building.series_of(wall).thickness;
-        EXPECT_EQ(seen.count(static_cast<int>(k)), inside ? 1u : 0u) << strip.first << " course " << strip.second;
+        const bool numbered = inside && !bars[k].at_bearing;
+        EXPECT_EQ(seen.count(static_cast<int>(k)), numbered ? 1u : 0u) << strip.first << " course " << strip.second;
       }
+      ++strips;
     }
   }
-  EXPECT_GT(numbers, 200);
+  EXPECT_GT(strips, 50);
 }
 
 TEST(DowelMarks, EveryDowelOnAFormBoardStandsWhereItsNumberPutsIt) {
@@ -210,7 +212,7 @@ TEST(DowelMarks, EveryDowelOnAFormBoardStandsWhereItsNumberPutsIt) {
     std::map<std::string, std::string> listed;  // "AB 3" -> its centre in the list
     for (const auto& [heading, row] : dowel_rows(solved, Paper::Letter)) listed[row.name] = row.centre;
     std::set<std::string> drawn;
-    for (const Sheet& sheet : solved.sheets(Paper::Letter)) {
+    for (const Sheet& sheet : bands_of(solved.sheets(Paper::Letter))) {
       const auto on = titled(building, sheet, std::regex("Form board: (?:side|wall) (.+?)(?: \\(\\d+ of \\d+\\))?"));
       if (!on) continue;
       SCOPED_TRACE(sheet.title);
@@ -231,7 +233,7 @@ TEST(DowelMarks, EveryDowelOnAFormBoardStandsWhereItsNumberPutsIt) {
         ++numbers;
       }
     }
-    EXPECT_EQ(drawn.size(), listed.size());
+    for (const auto& [name, centre] : listed) EXPECT_TRUE(drawn.contains(name)) << name << " at " << centre;
   }
   EXPECT_GT(numbers, 80);
 }

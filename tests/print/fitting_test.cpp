@@ -45,8 +45,10 @@ std::string beyond_its_place(const Sheet& sheet, Paper paper) {
   const sheet::Page page = sheet::page_of(paper);
   std::string all;
   for (const Group& group : sheet.groups) {
-    const bool caution = group.label == sheet::kEnglish.caution, block = group.label == sheet::kEnglish.job;
-    const Area area = caution ? page.caution : block ? page.block : page.margin;
+    const bool caution = group.label == words::kEnglish.caution, block = group.label == words::kEnglish.job;
+    const bool scaled =
+        std::ranges::any_of(sheet.groups, [](const Group& one) { return one.label == words::kEnglish.print_ruler; });
+    const Area area = caution ? (scaled ? page.caution : page.wide_caution) : block ? page.block : page.margin;
     std::vector<const Text*> texts;
     texts_in(group, texts);
     for (const Text* text : texts) {
@@ -99,7 +101,7 @@ std::string keys_untold(const Solved& solved) {
   std::string listed, all;
   const auto sheets = solved.sheets(Paper::Letter);
   for (const Sheet& sheet : sheets) {
-    if (!sheet.title.starts_with(sheet::kEnglish.title_names)) continue;
+    if (!sheet.title.starts_with(words::kEnglish.title_names)) continue;
     for (const std::string& text : texts_of(sheet)) listed += text + "\n";
   }
   for (const Sheet& sheet : sheets) {
@@ -125,7 +127,7 @@ TEST(Fitting, NothingOnAnExamplesSheetsIsCutOrSetOverAnother) {
 TEST(Fitting, TheExamplesNeedNoSheetOfNames) {
   for (const Solved& solved : solved_examples()) {
     for (const Sheet& sheet : solved.sheets(Paper::Letter))
-      EXPECT_FALSE(sheet.title.starts_with(sheet::kEnglish.title_names)) << solved.name;
+      EXPECT_FALSE(sheet.title.starts_with(words::kEnglish.title_names)) << solved.name;
   }
 }
 

@@ -40,7 +40,7 @@ std::string column_under(const std::vector<Sheet>& sheets, const std::string& ti
   return all;
 }
 
-bool is_lintel_kind(Kind kind) { return kind == Kind::Lintel || kind == Kind::LintelHalf; }
+bool is_lintel_kind(UnitKind kind) { return kind == UnitKind::Lintel || kind == UnitKind::LintelHalf; }
 
 /// From both jambs outward, over as many pieces of lintel kind as stand side by side: the bearings as laid.
 std::pair<Length, Length> walked(const Layout& layout, const ResolvedOpening& opening) {
@@ -135,7 +135,7 @@ TEST(Lintels, EveryBarUnderALintelUnitIsListedMarkedAndFound) {
     EXPECT_EQ(triangles, floors.size());
     std::string findings;
     for (const Finding& finding : solved.answer.findings)
-      findings += finding.code == "lintel-floor" ? finding.text : "";
+      findings += finding.code == "lintel-floor" ? words::told(finding.says, {solved.answer.building.tape}) : "";
     for (const std::string& place : floors) EXPECT_NE(findings.find(place + " at "), std::string::npos) << place;
     if (!floors.empty())
       EXPECT_NE(text_under(sheets, "Summary").find(std::to_string(floors.size()) + " floors to break out"),
@@ -145,7 +145,7 @@ TEST(Lintels, EveryBarUnderALintelUnitIsListedMarkedAndFound) {
   EXPECT_GE(seen, 15u);
 }
 
-/// A garage's worth: one side with a door, three without, a bond beam over the door or none.
+/// A shed: one side with a door, three without, a bond beam over the door or none.
 std::string shed(const std::string& stocked, const std::string& beams) {
   return R"({"stringcourse": 1, "tape": "inches", "units": {"series": "us-8", "stocked": [)" + stocked + R"(]},
     "outline": {"closed": true, "sides": [{"from": "A", "to": "B", "length": "16'", "turn": "right"},
@@ -159,7 +159,7 @@ std::string shed(const std::string& stocked, const std::string& beams) {
 }
 
 struct Spanned {
-  std::map<Kind, int> over;  // the units over the door, by kind
+  std::map<UnitKind, int> over;  // the units over the door, by kind
   std::string findings, schedule;
 };
 
@@ -174,7 +174,7 @@ Spanned spanned(const std::string& stocked, const std::string& beams) {
         ++is.over[piece.kind];
     }
   }
-  for (const Finding& finding : solved.answer.findings) is.findings += finding.code + " ";
+  for (const Finding& finding : solved.answer.findings) is.findings += std::string(finding.code) + " ";
   is.schedule = column_under(solved.sheets(Paper::Letter), "Opening schedule", 5);
   return is;
 }
@@ -191,7 +191,7 @@ TEST(Lintels, WhatSpansAnOpeningIsWhatTheYardStocks) {
 
     const Spanned open = spanned(plain + beam, beams);
     for (const auto& [kind, count] : open.over)
-      EXPECT_TRUE(kind == Kind::BondBeam || kind == Kind::BondBeamHalf) << kind_name(kind) << count;
+      EXPECT_TRUE(kind == UnitKind::BondBeam || kind == UnitKind::BondBeamHalf) << kind_name(kind) << count;
     EXPECT_NE(open.findings.find("lintel-soffit"), std::string::npos);
     EXPECT_NE(open.schedule.find("open underneath"), std::string::npos);
     EXPECT_NE(open.schedule.find("soffit"), std::string::npos);
@@ -223,7 +223,7 @@ TEST(Lintels, NoSheetSpeaksOfADateToStripShores) {
       EXPECT_TRUE(has_text(sheet, "engineer")) << solved.name;
     }
   }
-  EXPECT_EQ(sheet::kEnglish.caution_lintel.find("date"), std::string_view::npos);
+  EXPECT_EQ(words::kEnglish.caution_lintel.find("date"), std::string_view::npos);
 }
 
 }  // namespace

@@ -20,7 +20,7 @@ TEST(MarksBehindZero, NoMarkOfALappedWallIsBelowZero) {
   bool behind = false;
   for (const stringcourse::Run& run : solved.answer.layout.runs) behind = behind || run.start < Length();
   EXPECT_TRUE(behind);
-  for (const paper::Sheet& sheet : solved.sheets(paper::Paper::Letter)) {
+  for (const paper::Sheet& sheet : bands_of(solved.sheets(paper::Paper::Letter))) {
     if (!sheet.title.starts_with("Course")) continue;
     for (const std::string& one : texts_of(sheet))
       EXPECT_FALSE(one.size() > 1 && one[0] == '-' && one[1] >= '0' && one[1] <= '9') << sheet.title << ": " << one;

@@ -2,7 +2,7 @@
 
 #include <regex>
 
-#include "setout/places.hpp"
+#include "bond/layout_parts.hpp"
 
 namespace stringcourse::print_test {
 namespace {

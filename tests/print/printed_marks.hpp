@@ -20,8 +20,8 @@ struct PrintedLine {
 struct PrintedOrigin {
   bool understood = false;
   PlanPoint zero;
-  int x = 0, y = 0;          // along
-  int in_x = 0, in_y = 0;    // in from the face
+  int x = 0, y = 0;        // along
+  int in_x = 0, in_y = 0;  // in from the face
   [[nodiscard]] PlanPoint at(Length along, Length in) const {
     return {zero.x + along * x + in * in_x, zero.y + along * y + in * in_y};
   }

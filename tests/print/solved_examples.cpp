@@ -57,6 +57,28 @@ void visit_groups(const std::vector<paper::Group>& groups, const std::function<v
   }
 }
 
+namespace {
+
+bool is_board(const paper::Group& group) {
+  return group.label.starts_with("Form board: ") && group.role == paper::Role::Figure;
+}
+
+}  // namespace
+
+std::vector<paper::Sheet> bands_of(const std::vector<paper::Sheet>& sheets) {
+  std::vector<paper::Sheet> bands;
+  for (const paper::Sheet& sheet : sheets) {
+    visit_groups(sheet.groups, [&](const paper::Group& group) {
+      const bool strip = group.label.starts_with("Course ") && group.label.find(": ") != std::string::npos &&
+                         !group.label.ends_with(": plan");
+      // A sheet of one board has its title: the board is the inner one.
+      const bool board = is_board(group) && std::ranges::none_of(group.groups, is_board);
+      if (strip || board) bands.push_back({sheet.name, group.label, sheet.width, sheet.height, {group}});
+    });
+  }
+  return bands;
+}
+
 std::vector<std::string> texts_of(const paper::Sheet& sheet) {
   std::vector<std::string> texts;
   visit_groups(sheet.groups, [&](const paper::Group& group) {

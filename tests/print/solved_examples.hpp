@@ -16,10 +16,14 @@ struct Solved {
   std::shared_ptr<const Answer> kept;
   const Answer& answer;
 
+  /// With all that is printed on request.
   [[nodiscard]] std::vector<paper::Sheet> sheets(paper::Paper paper) const {
-    return sheet::make_sheets(answer, paper);
+    return sheet::make_sheets(answer, paper, words::english(), {.templates = true, .standards = true});
   }
 };
+
+/// The strips and form boards of a set, each as a sheet of its own under its own title: "Course 1: side AB".
+[[nodiscard]] std::vector<paper::Sheet> bands_of(const std::vector<paper::Sheet>& sheets);
 
 /// All jobs of examples/, in the order of their names.
 [[nodiscard]] const std::vector<Solved>& solved_examples();

@@ -7,9 +7,9 @@
 #include <random>
 #include <sstream>
 
+#include "bond/layout_parts.hpp"
 #include "certify.hpp"
 #include "job/read.hpp"
-#include "setout/places.hpp"
 
 namespace stringcourse::property {
 namespace {
@@ -30,16 +30,16 @@ LaidEntry found(const ResolvedOpening& opening, const std::string& wall, bool ne
 /// Where every piece of a course stands, exactly.
 std::vector<ExactPosition> starts_of(const Layout& layout, int wall, int course) {
   std::vector<ExactPosition> all;
-  for (const Run& run : setout::runs_in(layout, wall, course)) {
-    for (const Piece& piece : setout::pieces_of(layout, run)) all.push_back(piece.start);
+  for (const Run& run : bond::runs_in(layout, wall, course)) {
+    for (const Piece& piece : bond::pieces_of(layout, run)) all.push_back(piece.start);
   }
   return all;
 }
 
-std::vector<std::tuple<Length, Kind, CutEnd>> pieces_of(const Layout& layout, int wall, int course) {
-  std::vector<std::tuple<Length, Kind, CutEnd>> all;
-  for (const Run& run : setout::runs_in(layout, wall, course)) {
-    for (const Piece& piece : setout::pieces_of(layout, run)) all.emplace_back(piece.length, piece.kind, piece.cut);
+std::vector<std::tuple<Length, UnitKind, CutEnd>> pieces_of(const Layout& layout, int wall, int course) {
+  std::vector<std::tuple<Length, UnitKind, CutEnd>> all;
+  for (const Run& run : bond::runs_in(layout, wall, course)) {
+    for (const Piece& piece : bond::pieces_of(layout, run)) all.emplace_back(piece.length, piece.kind, piece.cut);
   }
   return all;
 }
@@ -68,10 +68,12 @@ TEST(AsBuilt, EveryJambFoundOffIsBuiltOnWithACertificateAndTheLaidCoursesKeepThe
     const auto answer = solve(job, Wishes{});
     ASSERT_TRUE(answer.has_value());
     ASSERT_TRUE(answer->as_built.has_value()) << wall << " " << off.in_nanometres();
-    EXPECT_EQ(faults_of(*answer), "") << opening.name << (near ? " near " : " far ") << tape_text(off, Tape::Inches) << " laid " << laid;
+    EXPECT_EQ(faults_of(*answer), "") << opening.name << (near ? " near " : " far ") << tape_text(off, Tape::Inches)
+                                      << " laid " << laid;
     EXPECT_TRUE(answer->layout.stopped.empty());
     // The jamb stands where it was found, exactly; the corners run through as printed.
-    const ResolvedOpening& now = answer->building.openings[static_cast<std::size_t>(&opening - planned->building.openings.data())];
+    const ResolvedOpening& now =
+        answer->building.openings[static_cast<std::size_t>(&opening - planned->building.openings.data())];
     EXPECT_EQ((near ? now.from : now.to).distance_from_start(), at);
     EXPECT_EQ(answer->layout.arriving_through, planned->layout.arriving_through);
     if (answer->as_built->laid_kept) {
@@ -87,7 +89,8 @@ TEST(AsBuilt, EveryJambFoundOffIsBuiltOnWithACertificateAndTheLaidCoursesKeepThe
     // Other walls are as printed.
     for (int other = 0; other < static_cast<int>(planned->building.walls.size()); ++other) {
       if (other == opening.wall) continue;
-      for (const Course& course : planned->building.courses) EXPECT_EQ(pieces_of(planned->layout, other, course.number), pieces_of(answer->layout, other, course.number));
+      for (const Course& course : planned->building.courses)
+        EXPECT_EQ(pieces_of(planned->layout, other, course.number), pieces_of(answer->layout, other, course.number));
     }
     // Dowels stay where they were poured, and nothing laid is told to change.
     ASSERT_EQ(answer->dowels.size(), planned->dowels.size());
@@ -99,7 +102,8 @@ TEST(AsBuilt, EveryJambFoundOffIsBuiltOnWithACertificateAndTheLaidCoursesKeepThe
     }
     // A quarter inch over a pier of several joints is theirs to take: no unit beside the opening changes.
     const bool same = std::ranges::all_of(answer->as_built->changes, [&](const CourseChange& change) {
-      return std::ranges::all_of(change.courses, [&](int course) { return course > opening.last_course || change.units.empty(); });
+      return std::ranges::all_of(change.courses,
+                                 [&](int course) { return course > opening.last_course || change.units.empty(); });
     });
     (same ? unchanged : changed) += 1;
   }
@@ -133,7 +137,8 @@ TEST(AsBuilt, WhatIsFoundFarFromItsPlanIsQuestionedUntilItIsReadTwiceAlike) {
   job.laid = {found(opening, wall, true, opening.from.distance_from_start() - Length::inches(4))};
   const auto once = solve(job, Wishes{});
   EXPECT_FALSE(once->as_built.has_value());
-  EXPECT_TRUE(std::ranges::any_of(once->findings, [](const Finding& finding) { return finding.code == "found-place-doubtful"; }));
+  EXPECT_TRUE(std::ranges::any_of(once->findings,
+                                  [](const Finding& finding) { return finding.code == "found-place-doubtful"; }));
   job.laid.push_back(job.laid.front());
   job.laid.back().id = "g";
   const auto twice = solve(job, Wishes{});

@@ -8,6 +8,8 @@
 #include "job/read.hpp"
 #include "job/write.hpp"
 #include "random_jobs.hpp"
+#include "random_top.hpp"
+#include "told.hpp"
 
 namespace stringcourse::property {
 namespace {
@@ -27,13 +29,14 @@ struct Tally {
     if (verdict.proven) ++proven;
   }
   void print(std::uint64_t first, std::uint64_t count) const {
-    std::printf("seeds %llu + %llu: %d solved (%d proven), %d stopped, %d refused\n", static_cast<unsigned long long>(first),
-                static_cast<unsigned long long>(count), solved, proven, stopped, refused);
+    std::printf("seeds %llu + %llu: %d solved (%d proven), %d stopped, %d refused\n",
+                static_cast<unsigned long long>(first), static_cast<unsigned long long>(count), solved, proven, stopped,
+                refused);
   }
 };
 
 TEST(Certified, EveryLayoutOfRandomSmallJobs) {
-  const std::uint64_t first = number_from("STRINGCOURSE_FIRST_SEED", 1), count = number_from("STRINGCOURSE_JOBS", 1000);
+  const std::uint64_t first = number_from("STRINGCOURSE_FIRST_SEED", 1), count = number_from("STRINGCOURSE_JOBS", 2000);
   Tally tally;
   for (std::uint64_t seed = first; seed < first + count; ++seed) {
     const Job job = random_job(seed);
@@ -43,7 +46,7 @@ TEST(Certified, EveryLayoutOfRandomSmallJobs) {
   }
   tally.print(first, count);
   EXPECT_GE(static_cast<std::uint64_t>(tally.solved) * 10, count * 6);  // or the jobs test nothing
-  EXPECT_GE(tally.proven * 4, tally.solved * 3);  // the budget is small
+  EXPECT_GE(tally.proven * 4, tally.solved * 3);                        // the budget is small
 }
 
 /// What is shown while something is dragged: no search, and yet every rule holds.
@@ -58,12 +61,34 @@ TEST(Certified, EveryQuickLayoutOfRandomSmallJobs) {
   EXPECT_GE(tally.solved * 2, 1000);  // or the jobs test nothing
 }
 
+/// With a plate on top, its bolts, trusses and shores: what is listed of them is worked out again too.
+TEST(Certified, EveryTopOfRandomSmallJobs) {
+  Tally tally;
+  std::size_t bolts = 0, without = 0;
+  for (std::uint64_t seed = 3001; seed <= 3600; ++seed) {
+    Job job = random_job(seed);
+    add_top(job, seed, job.tape == Tape::Inches ? Length::sixteenths(1) : Length::millimetres(1));
+    const auto read = read_job(write_job(job));
+    ASSERT_TRUE(read.has_value() && *read == job) << "seed " << seed;
+    const Verdict verdict = certify(job, 0);
+    tally.count(verdict);
+    if (!verdict.faults.empty()) ADD_FAILURE() << "seed " << seed << "\n" << verdict.faults;
+    const auto answer = solve(job, Wishes{.search_budget = 0});
+    for (std::size_t k = 0; answer && k < answer->plates.size(); ++k)
+      bolts += answer->plates[k].bolts.size(), without += answer->plates[k].without.size();
+  }
+  tally.print(3001, 600);
+  EXPECT_GT(bolts, 500u);
+  EXPECT_GT(without, 100u);
+}
+
 TEST(RandomJobs, AreDocumentsThatReadBackEqual) {
   for (const Size size : {Size::Small, Size::Large})
     for (std::uint64_t seed = 1; seed <= 1500; ++seed) {
       const Job job = random_job(seed, size);
       const auto read = read_job(write_job(job));
-      ASSERT_TRUE(read.has_value()) << "seed " << seed << " " << read.error().shown.front().place << " " << read.error().shown.front().reason;
+      ASSERT_TRUE(read.has_value()) << "seed " << seed << " " << read.error().shown.front().place << " "
+                                    << test::told(read.error().shown.front().reason);
       ASSERT_EQ(*read, job) << "seed " << seed;
     }
 }

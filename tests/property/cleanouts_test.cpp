@@ -29,15 +29,18 @@ Answer example(const std::string& name) {
 
 /// 24 x 16 ft, twelve courses in one pour (8 ft: over 5'-4"), bars as said.
 std::string box(const std::string& series, const std::string& steel) {
-  return R"({"stringcourse":1,"name":"t","tape":"inches","units":{"series":")" + series + R"("},"outline":{"closed":true,"sides":[
+  return R"({"stringcourse":1,"name":"t","tape":"inches","units":{"series":")" + series +
+         R"("},"outline":{"closed":true,"sides":[
     {"from":"A","to":"B","length":"24'-0\"","turn":"right"},{"from":"B","to":"C","length":"16'-0\"","turn":"right"},
     {"from":"C","to":"D","length":"24'-0\"","turn":"right"},{"from":"D","to":"A","length":"16'-0\"","turn":"right"}]},
-    "heights":{"courses":12},"openings":[],"interior_walls":[],"steel":)" + steel + "}";
+    "heights":{"courses":12},"openings":[],"interior_walls":[],"steel":)" +
+         steel + "}";
 }
 
 // By hand: 35, 16 and 28 bars stand in these, none of them under a window only; one pour of 12 or more courses.
 TEST(Cleanouts, EveryBarOfTheExamplesHasOne) {
-  for (const auto& [name, bars] : {std::pair("glaze-store", 35), std::pair("drying-shed", 16), std::pair("clay-store", 28)}) {
+  for (const auto& [name, bars] :
+       {std::pair("glaze-store", 35), std::pair("drying-shed", 16), std::pair("clay-store", 28)}) {
     SCOPED_TRACE(name);
     const Answer answer = example(name);
     EXPECT_EQ(static_cast<int>(answer.layout.bars.size()), bars);
@@ -61,7 +64,8 @@ TEST(Cleanouts, OfCornerUnitsAreCutAndOpenOutward) {
 
 TEST(Cleanouts, StandAtTheFootOfEachHighPourAndOfNoOther) {
   const auto courses = [](const std::string& tops) {
-    const Answer answer = solved(box("us-8", R"({"bars":{"size":"#5","corners":true,"spacing":"4'-0\""},"pour_tops":[)" + tops + "]}"));
+    const Answer answer =
+        solved(box("us-8", R"({"bars":{"size":"#5","corners":true,"spacing":"4'-0\""},"pour_tops":[)" + tops + "]}"));
     EXPECT_EQ(faults_of(answer), "");
     std::vector<int> found;
     for (const PlacedCleanout& one : answer.layout.cleanouts) {
@@ -70,15 +74,17 @@ TEST(Cleanouts, StandAtTheFootOfEachHighPourAndOfNoOther) {
     if (!found.empty()) EXPECT_EQ(answer.layout.cleanouts.size(), found.size() * answer.layout.bars.size());
     return found;
   };
-  EXPECT_EQ(courses("6"), std::vector<int>{});      // 4 ft and 4 ft
-  EXPECT_EQ(courses("3"), std::vector<int>{4});     // 2 ft and 6 ft
-  EXPECT_EQ(courses("9"), std::vector<int>{1});     // 6 ft and 2 ft
-  EXPECT_EQ(courses("8"), std::vector<int>{});      // 5'-4" just
+  EXPECT_EQ(courses("6"), std::vector<int>{});   // 4 ft and 4 ft
+  EXPECT_EQ(courses("3"), std::vector<int>{4});  // 2 ft and 6 ft
+  EXPECT_EQ(courses("9"), std::vector<int>{1});  // 6 ft and 2 ft
+  EXPECT_EQ(courses("8"), std::vector<int>{});   // 5'-4" just
 }
 
 TEST(Cleanouts, TheCertificateFindsOneLeftOutTwiceElsewhereOrInAPlainUnit) {
   const Answer answer = solved(box("us-8", R"({"bars":{"size":"#5","corners":true,"spacing":"4'-0\""}})"));
-  const auto faults = [&](const Layout& layout) { return proof::check(answer.job, answer.building, layout).violations.size(); };
+  const auto faults = [&](const Layout& layout) {
+    return proof::check(answer.job, answer.building, layout).violations.size();
+  };
   ASSERT_EQ(faults(answer.layout), 0u);
   for (std::size_t k = 0; k < answer.layout.cleanouts.size(); ++k) {
     Layout less = answer.layout;
@@ -92,8 +98,8 @@ TEST(Cleanouts, TheCertificateFindsOneLeftOutTwiceElsewhereOrInAPlainUnit) {
     EXPECT_GT(faults(moved), 0u) << k;
     Layout plain = answer.layout;
     Piece& piece = plain.pieces[plain.cleanouts[k].piece];
-    if (piece.kind != Kind::Cleanout) continue;
-    piece.kind = Kind::Full;
+    if (piece.kind != UnitKind::Cleanout) continue;
+    piece.kind = UnitKind::Full;
     EXPECT_GT(faults(plain), 0u) << k;
   }
   Building none = answer.building;

@@ -1,5 +1,5 @@
-// Corners of walls that are not half a unit thick, in beams and half-high courses: laid whole, certified in plan, and every
-// corner of every course has its set among the counts.
+// Corners of walls that are not half a unit thick, in beams and half-high courses: laid whole, certified in plan, and
+// every corner of every course has its set among the counts.
 #include <gtest/gtest.h>
 
 #include <algorithm>
@@ -13,15 +13,17 @@ namespace {
 
 using tests::outline_of;
 
-/// 36 by 24 half units, twelve courses; the last a bond beam, the first and the ninth half-high where the series is made so.
+/// 36 by 24 half units, twelve courses; the last a bond beam, the first and the ninth half-high where the series is
+/// made so.
 Job box_of(const Series& series) {
   Job job = tests::job_with(outline_of({{0}, {0}, {0}, {0}}));
   job.tape = series.tape;
   job.units.series = series.id;
-  for (std::size_t side = 0; side < 4; ++side) job.outline.sides[side].length = tests::nominal(series.pitch() * (side % 2 == 0 ? 36 : 24));
-  const auto makes = [&](Kind kind) { return std::ranges::find(series.made, kind) != series.made.end(); };
-  if (makes(Kind::HalfHigh)) job.heights.half_high_courses = {1, 9};
-  if (makes(Kind::BondBeam)) job.steel.bond_beams = {12};
+  for (std::size_t side = 0; side < 4; ++side)
+    job.outline.sides[side].length = tests::nominal(series.pitch() * (side % 2 == 0 ? 36 : 24));
+  const auto makes = [&](UnitKind kind) { return std::ranges::find(series.made, kind) != series.made.end(); };
+  if (makes(UnitKind::HalfHigh)) job.heights.half_high_courses = {1, 9};
+  if (makes(UnitKind::BondBeam)) job.steel.bond_beams = {12};
   return job;
 }
 
@@ -32,11 +34,13 @@ TEST(Corners, CloseInEveryCourseOfEverySeries) {
     EXPECT_TRUE(answer->layout.stopped.empty()) << series.id;
     EXPECT_EQ(faults_of(*answer), "") << series.id;
     std::int64_t sets = 0;
-    for (const Piece& piece : answer->layout.pieces) sets += piece.kind == Kind::CornerSet ? 1 : 0;
+    for (const Piece& piece : answer->layout.pieces) sets += piece.kind == UnitKind::CornerSet ? 1 : 0;
     EXPECT_EQ(sets, series.corner_set ? 48 : 0) << series.id;  // 4 corners of 12 courses
     std::int64_t parts = 0;
-    for (const supply::PartCount& part : supply::corner_set_parts(answer->building, answer->layout)) parts += part.count;
-    EXPECT_EQ(parts, series.corner_set ? 48 * static_cast<std::int64_t>(series.corner_set->parts.size()) : 0) << series.id;
+    for (const supply::PartCount& part : supply::corner_set_parts(answer->building, answer->layout))
+      parts += part.count;
+    EXPECT_EQ(parts, series.corner_set ? 48 * static_cast<std::int64_t>(series.corner_set->parts.size()) : 0)
+        << series.id;
   }
 }
 
@@ -52,8 +56,8 @@ TEST(Corners, OfTwoThicknessesCloseToo) {
     }
 }
 
-// A return as long as a half unit, 7 5/8 in, on the end of a wall: in every other course it would run through as one half.
-// 12 in walls are 11 5/8 in thick and would reach past it; in 6 in walls the half and a filler make the corner.
+// A return as long as a half unit, 7 5/8 in, on the end of a wall: in every other course it would run through as one
+// half. 12 in walls are 11 5/8 in thick and would reach past it; in 6 in walls the half and a filler make the corner.
 TEST(Corners, OfThickWallsAreNeverHalves) {
   for (const auto& [series, closes] : {std::pair{"us-6", true}, {"us-8", true}, {"us-10", false}, {"us-12", false}}) {
     Job job = tests::job_with(outline_of({{192}, {8}}, false));
@@ -65,8 +69,8 @@ TEST(Corners, OfThickWallsAreNeverHalves) {
   }
 }
 
-// Fine or coarse grout, any bar that the catalogue has up to #8: a corner's bar has its grout in both courses' units, or a
-// finding says that it has not; the certificate measures both ways and knows no more than the places.
+// Fine or coarse grout, any bar that the catalogue has up to #8: a corner's bar has its grout in both courses' units,
+// or a finding says that it has not; the certificate measures both ways and knows no more than the places.
 TEST(Corners, BarsHaveTheirGroutInBothCourses) {
   for (const char* series : {"us-6", "us-8", "us-10", "us-12"})
     for (const char* size : {"#4", "#5", "#8"}) {

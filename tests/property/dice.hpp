@@ -18,7 +18,9 @@ class Dice {
     return mixed ^ (mixed >> 31);
   }
   /// 0 .. count - 1.
-  std::int64_t below(std::int64_t count) { return static_cast<std::int64_t>(next() % static_cast<std::uint64_t>(count)); }
+  std::int64_t below(std::int64_t count) {
+    return static_cast<std::int64_t>(next() % static_cast<std::uint64_t>(count));
+  }
   /// least .. most, both included.
   std::int64_t between(std::int64_t least, std::int64_t most) { return least + below(most - least + 1); }
   /// True once in `times` throws, on average.

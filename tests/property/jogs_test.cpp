@@ -1,5 +1,5 @@
-// Jogs of every length from a joint to beyond a unit and a half, in every thickness: refused with a length that would do,
-// stopped with a reason, or laid so that the certificate finds no unit in another's place and no hole.
+// Jogs of every length from a joint to beyond a unit and a half, in every thickness: refused with a length that would
+// do, stopped with a reason, or laid so that the certificate finds no unit in another's place and no hole.
 #include <gtest/gtest.h>
 
 #include "property/certify.hpp"

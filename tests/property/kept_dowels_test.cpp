@@ -29,10 +29,13 @@ TEST(KeptDowels, EveryLayoutThatIsOfferedIsCertifiedAndSavesWhatItPromises) {
     Job job = plain;
     for (const steel::Dowel& dowel : planned->dowels) {
       // One in three dowels is 2 1/2 to 4 in off its place, either way.
-      const Length off = random() % 3 == 0 ? Length::sixteenths(40 + static_cast<int>(random() % 25)) * (random() % 2 == 0 ? 1 : -1) : Length();
+      const Length off = random() % 3 == 0
+                             ? Length::sixteenths(40 + static_cast<int>(random() % 25)) * (random() % 2 == 0 ? 1 : -1)
+                             : Length();
       Reading reading;
       reading.id = "d" + std::to_string(job.readings.size());
-      reading.dowel = DowelReading{planned->building.walls[static_cast<std::size_t>(dowel.wall)].name, {}, dowel.along + off, dowel.off_face};
+      reading.dowel = DowelReading{
+          planned->building.walls[static_cast<std::size_t>(dowel.wall)].name, {}, dowel.along + off, dowel.off_face};
       job.readings.push_back(reading);
     }
     const auto answer = solve(job, Wishes{});
@@ -43,7 +46,8 @@ TEST(KeptDowels, EveryLayoutThatIsOfferedIsCertifiedAndSavesWhatItPromises) {
       const auto laid = solve(kept, Wishes{});
       ASSERT_TRUE(laid.has_value());
       EXPECT_EQ(faults_of(*laid), "");
-      const auto stands = std::ranges::count_if(laid->found_dowels, [](const steel::FoundDowel& dowel) { return dowel.action == steel::Action::Stands; });
+      const auto stands = std::ranges::count_if(
+          laid->found_dowels, [](const steel::FoundDowel& dowel) { return dowel.action == steel::Action::Stands; });
       EXPECT_GE(stands, layout.stands);  // a longer search may find one that keeps more
       EXPECT_GT(layout.stands, answer->dowel_search.stands);
       EXPECT_LE(laid->layout.cost.short_laps, answer->layout.cost.short_laps + layout.short_laps);

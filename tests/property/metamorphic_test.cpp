@@ -1,15 +1,15 @@
-// Jobs that say the same thing in two ways get answers of equal cost, or the same answer. Ties may fall another way in a
-// mirrored plan, so costs are compared there, and only where both are proven least.
+// Jobs that say the same thing in two ways get answers of equal cost, or the same answer. Ties may fall another way in
+// a mirrored plan, so costs are compared there, and only where both are proven least.
 #include <gtest/gtest.h>
 
 #include <algorithm>
 
 #include "bond/assemble.hpp"
+#include "document/answer_json.hpp"
 #include "job/read.hpp"
 #include "job/write.hpp"
 #include "random_jobs.hpp"
 #include "said_otherwise.hpp"
-#include "document/answer_json.hpp"
 #include "solve/solve.hpp"
 #include "unit/walls/made_jobs.hpp"
 #include "walls/resolve.hpp"
@@ -31,18 +31,21 @@ bool expect_equal_cost(const Job& job, const Job& other, std::uint64_t seed) {
   const auto a = solved(job), b = solved(other);
   EXPECT_EQ(a.has_value(), b.has_value()) << "seed " << seed;
   if (!a || !b || !a->layout.proven || !b->layout.proven) return false;
-  EXPECT_EQ(a->layout.cost, b->layout.cost) << "seed " << seed << ": cuts " << a->layout.cost.cuts << " and " << b->layout.cost.cuts
-                                            << ", short laps " << a->layout.cost.short_laps << " and " << b->layout.cost.short_laps;
+  EXPECT_EQ(a->layout.cost, b->layout.cost)
+      << "seed " << seed << ": cuts " << a->layout.cost.cuts << " and " << b->layout.cost.cuts << ", short laps "
+      << a->layout.cost.short_laps << " and " << b->layout.cost.short_laps;
   return true;
 }
 
 bool same_runs(const Layout& a, const Layout& b) {
   const auto run = [](const Run& x, const Run& y) {
-    return x.wall == y.wall && x.course == y.course && x.start == y.start && x.end == y.end && x.at_start == y.at_start &&
-           x.at_end == y.at_end && x.joints == y.joints && x.slack == y.slack && x.piece_count == y.piece_count;
+    return x.wall == y.wall && x.course == y.course && x.start == y.start && x.end == y.end &&
+           x.at_start == y.at_start && x.at_end == y.at_end && x.joints == y.joints && x.slack == y.slack &&
+           x.piece_count == y.piece_count;
   };
   const auto piece = [](const Piece& x, const Piece& y) {
-    return x.start == y.start && x.length == y.length && x.kind == y.kind && x.cut == y.cut && x.make_up == y.make_up && x.number == y.number;
+    return x.start == y.start && x.length == y.length && x.kind == y.kind && x.cut == y.cut && x.make_up == y.make_up &&
+           x.number == y.number;
   };
   return std::ranges::equal(a.runs, b.runs, run) && std::ranges::equal(a.pieces, b.pieces, piece);
 }
@@ -91,8 +94,9 @@ TEST(Metamorphic, InchesWrittenInMillimetresGiveTheSameLayout) {
   int compared = 0;
   for (std::uint64_t seed = 1; seed <= 2 * kJobs; ++seed) {
     Job job = random_job(seed);
-    if (!job.units.own_series.empty() || job.tape != Tape::Inches) continue;  // an own series takes its steps from the tape
-    if (job.steel.bars) job.steel.bars->spacing = std::nullopt;               // spaced bars stand on marks of the tape
+    if (!job.units.own_series.empty() || job.tape != Tape::Inches)
+      continue;                                                  // an own series takes its steps from the tape
+    if (job.steel.bars) job.steel.bars->spacing = std::nullopt;  // spaced bars stand on marks of the tape
     Job other = job;
     other.tape = Tape::Millimetres;
     const auto read = read_job(write_job(other));
@@ -121,19 +125,21 @@ Job wall_with_joint() {
   job.outline.sides = {side};
   job.heights.courses = 10;
   job.control_joints.placed = {{"AB", tests::at("A", Length::feet(20))}};
-  job.openings = {tests::plain_hole("D1", "AB", tests::at("A", Length::inches(61)), Length::inches(40), Length::inches(48))};
+  job.openings = {
+      tests::plain_hole("D1", "AB", tests::at("A", Length::inches(61)), Length::inches(40), Length::inches(48))};
   return job;
 }
 
 TEST(Metamorphic, AnOpeningBeyondAControlJointMovesNoPieceOnThisSide) {
   const Job job = wall_with_joint();
   Job more = job;
-  more.openings.push_back(tests::plain_hole("D2", "AB", tests::at("B", Length::inches(53)), Length::inches(43), Length::inches(56)));
+  more.openings.push_back(
+      tests::plain_hole("D2", "AB", tests::at("B", Length::inches(53)), Length::inches(43), Length::inches(56)));
   const auto a = solved(job), b = solved(more);
   ASSERT_TRUE(a && b);
   const Position joint = a->building.control_joints.front().from;
   const auto before_joint = [&](const Answer& answer) {
-    std::vector<std::tuple<int, ExactPosition, Length, Kind>> pieces;
+    std::vector<std::tuple<int, ExactPosition, Length, UnitKind>> pieces;
     for (const stringcourse::Run& run : answer.layout.runs) {
       if (run.end > joint.distance_from_start()) continue;
       for (std::uint32_t p = 0; p < run.piece_count; ++p) {

@@ -31,8 +31,9 @@ Job straight_wall(Length length, int courses) {
 }
 
 // A 20 x 8 ft building, 8 ft high: 40 blocks a course at 3/4 of a block a foot, once each corner is counted once:
-// 40 x 12 = 480. The rule of thumb that counts the corners in both sides says 56 ft x 3/4 x 12 = 504 (a builder manual's
-// example, which asks that corner handling be made explicit): 4 corners x 12 courses x half a block = 24 too many.
+// 40 x 12 = 480. The rule of thumb that counts the corners in both sides says 56 ft x 3/4 x 12 = 504 (a builder
+// manual's example, which asks that corner handling be made explicit): 4 corners x 12 courses x half a block = 24 too
+// many.
 TEST(Published, ABuildingOfTwentyByEightFeetTakes480BlocksWithEachCornerCountedOnce) {
   const Answer answer = answer_of(tests::job_with(tests::outline_of({{240}, {96}, {240}, {96}}), 12));
   EXPECT_EQ(answer.layout.cost.units, 480);
@@ -67,9 +68,10 @@ TEST(Published, TheWallWithDoorAndWindowHasTheSizesThatFollowFromItsNominalOnes)
   EXPECT_EQ(answer.building.openings[1].width(), in16(48, 6));
 }
 
-// Conservation: the faces of the pieces and of their joints fill the net area. Counted on nominal cells of 8 x 8 in (half a
-// unit with its joints), a course of n nominal half units holds n halves whatever it is laid of, as whole units cover two
-// and saw cuts with their joints cover the rest. Net area 192 - 24.44 - 16 = 151.56 sq ft at 8/9 sq ft a block = 170.5 blocks.
+// Conservation: the faces of the pieces and of their joints fill the net area. Counted on nominal cells of 8 x 8 in
+// (half a unit with its joints), a course of n nominal half units holds n halves whatever it is laid of, as whole units
+// cover two and saw cuts with their joints cover the rest. Net area 192 - 24.44 - 16 = 151.56 sq ft at 8/9 sq ft a
+// block = 170.5 blocks.
 TEST(Published, TheWallWithDoorAndWindowIsMadeOf170AndAHalfBlocksOfFace) {
   const Answer answer = answer_of(wall_with_door_and_window());
   Length laid;  // along all courses, each piece with one joint
@@ -87,12 +89,12 @@ TEST(Published, TheWallWithDoorAndWindowIsMadeOf170AndAHalfBlocksOfFace) {
   EXPECT_EQ(answer.layout.cost.short_laps, 0);
 }
 
-// 40 in is five half units. With bearings of one half unit each a one-piece lintel is seven half units long, its ends stand
-// over head joints of the same course below; 8 and 16 in makes it 8 half units and closes.
+// 40 in is five half units. With bearings of one half unit each a one-piece lintel is seven half units long, its ends
+// stand over head joints of the same course below; 8 and 16 in makes it 8 half units and closes.
 TEST(Published, AOnePieceLintelOverADoorOfThreeFeetFourBearsEightAndSixteenInches) {
   Job job = straight_wall(Length::feet(24), 14);
   job.openings = {tests::plain_hole("D1", "AB", at("A", in(64)), in(40), in(88))};
-  job.openings.front().lintel = Lintel{LintelMake::OnePiece, 1, in16(7, 10)};
+  job.openings.front().lintel = Lintel{LintelMake::OnePiece, 1, in16(7, 10), {}};
   const Answer answer = answer_of(job);
   ASSERT_EQ(answer.layout.lintels.size(), 1u);
   const PlacedLintel& lintel = answer.layout.lintels.front();
@@ -102,10 +104,11 @@ TEST(Published, AOnePieceLintelOverADoorOfThreeFeetFourBearsEightAndSixteenInche
   EXPECT_EQ(answer.layout.cost.short_laps, 0);
 }
 
-// A jog of 8 in: the side between its convex and its re-entrant corner is one nominal half unit, and actual too. It is laid
-// only if both its corners run the same way: one whole unit over one joint, in turn.
+// A jog of 8 in: the side between its convex and its re-entrant corner is one nominal half unit, and actual too. It is
+// laid only if both its corners run the same way: one whole unit over one joint, in turn.
 TEST(Published, AJogOfEightInchesIsLaidOfWholeUnitsAndSingleJoints) {
-  const Answer answer = answer_of(tests::job_with(tests::outline_of({{240}, {160}, {120}, {8, Turn::Left}, {120}, {152}}), 6));
+  const Answer answer =
+      answer_of(tests::job_with(tests::outline_of({{240}, {160}, {120}, {8, Turn::Left}, {120}, {152}}), 6));
   EXPECT_EQ(answer.layout.cost.cuts, 0);
   int joints_alone = 0, whole_units = 0;
   for (const stringcourse::Run& run : answer.layout.runs) {
@@ -123,7 +126,8 @@ TEST(Published, AJogOfEightInchesIsLaidOfWholeUnitsAndSingleJoints) {
   EXPECT_EQ(whole_units, 3);
 }
 
-// The corner law (docs/bond-model.md): 8 in walls on the half-unit grid, no openings, close without a cut, a short lap or a half.
+// The corner law (docs/bond-model.md): 8 in walls on the half-unit grid, no openings, close without a cut, a short lap
+// or a half.
 TEST(CornerLaw, ThreeHundredRectanglesAndLPlansOfEightInchBlockLayWhole) {
   int plans = 0;
   const auto expect_whole = [&](const Outline& outline, int courses) {
@@ -141,7 +145,8 @@ TEST(CornerLaw, ThreeHundredRectanglesAndLPlansOfEightInchBlockLayWhole) {
   for (std::int64_t a = 12; a < 16; ++a)
     for (std::int64_t c = 4; c < 9; ++c)
       for (std::int64_t d = 2; d < 10; ++d)
-        expect_whole(tests::outline_of({{8 * a}, {8 * 14}, {8 * c}, {8 * d, Turn::Left}, {8 * (a - c)}, {8 * (14 - d)}}), 4);
+        expect_whole(
+            tests::outline_of({{8 * a}, {8 * 14}, {8 * c}, {8 * d, Turn::Left}, {8 * (a - c)}, {8 * (14 - d)}}), 4);
   EXPECT_EQ(plans, 140 + 160);
 }
 

@@ -32,11 +32,14 @@ class JobMaker {
     choose_openings();
     choose_control_joints();
     choose_steel();
+    choose_laps();
     return std::move(job_);
   }
 
  private:
-  [[nodiscard]] std::int64_t large(std::int64_t small, std::int64_t large) const { return size_ == Size::Small ? small : large; }
+  [[nodiscard]] std::int64_t large(std::int64_t small, std::int64_t large) const {
+    return size_ == Size::Small ? small : large;
+  }
 
   // --- lengths ---
   /// Whole half units, now and then off the grid by a little.
@@ -85,19 +88,20 @@ class JobMaker {
     own.joint = base.joint;
     own.full_cells = base.full_cells;
     own.half_cells = base.half_cells;
-    if (dice_.one_in(2)) own.corner_leg = base.half;
+    const Length lip = base.half - base.thickness;
+    if (dice_.one_in(2) && (lip <= Length() || lip > base.joint)) own.corner_leg = base.half;
     job_.units.own_series = {own};
     job_.units.series = own.id;
-    base.made = {Kind::Full, Kind::Half, Kind::Corner};
+    base.made = {UnitKind::Full, UnitKind::Half, UnitKind::Corner};
     base.grouts = !base.full_cells.empty();
   }
 
   void choose_units() {
     Units& units = job_.units;
     if (dice_.one_in(4)) {
-      std::vector<Kind> stocked;
-      for (const Kind kind : made_) {
-        if (kind == Kind::Full || !dice_.one_in(5)) stocked.push_back(kind);
+      std::vector<UnitKind> stocked;
+      for (const UnitKind kind : made_) {
+        if (kind == UnitKind::Full || !dice_.one_in(5)) stocked.push_back(kind);
       }
       units.stocked = std::move(stocked);
     }
@@ -145,7 +149,8 @@ class JobMaker {
     else if (shape < 3 || !square) legs = rectangle();
     else if (shape < 6) legs = l_plan();
     else legs = u_plan();
-    if (job_.outline.closed) std::rotate(legs.begin(), legs.begin() + dice_.below(static_cast<std::int64_t>(legs.size())), legs.end());
+    if (job_.outline.closed)
+      std::rotate(legs.begin(), legs.begin() + dice_.below(static_cast<std::int64_t>(legs.size())), legs.end());
     if (!job_.outline.closed && dice_.one_in(2)) job_.outline.building_on = dice_.one_in(2) ? Hand::Left : Hand::Right;
     lay_sides(legs);
   }
@@ -185,7 +190,7 @@ class JobMaker {
   // --- heights ---
   void choose_heights() {
     courses_ = static_cast<int>(dice_.between(large(3, 8), large(8, 16)));
-    const bool half_high = std::ranges::find(made_, Kind::HalfHigh) != made_.end();
+    const bool half_high = std::ranges::find(made_, UnitKind::HalfHigh) != made_.end();
     if (half_high && dice_.one_in(10)) {
       job_.heights.height = StatedLength{course_ * courses_ + course_.half_down(), Basis::Nominal};
       job_.heights.half_high = static_cast<HalfHighPlace>(dice_.below(3));
@@ -200,14 +205,15 @@ class JobMaker {
     std::int64_t from, to;
   };
 
-  /// A stretch `width` wide with `clear` half units to its neighbours and the wall's ends; from the wall's first corner.
-  /// Now and then anything goes, so that refusals come up too.
+  /// A stretch `width` wide with `clear` half units to its neighbours and the wall's ends; from the wall's first
+  /// corner. Now and then anything goes, so that refusals come up too.
   std::optional<std::int64_t> free_stretch(std::size_t wall, std::int64_t width, std::int64_t clear) {
     const std::int64_t room = halves_[wall] - width;
     if (room < 2 * clear) return std::nullopt;
     for (int tries = 0; tries < 6; ++tries) {
       const std::int64_t from = dice_.between(clear, room - clear);
-      const bool free = std::ranges::none_of(taken_[wall], [&](const Taken& t) { return from < t.to + clear && t.from - clear < from + width; });
+      const bool free = std::ranges::none_of(
+          taken_[wall], [&](const Taken& t) { return from < t.to + clear && t.from - clear < from + width; });
       if (!free && !dice_.one_in(40)) continue;
       taken_[wall].push_back({from, from + width});
       return from;
@@ -302,7 +308,8 @@ class JobMaker {
         opening.masonry = MasonrySize{halves(width), {tall, Basis::Nominal}};
         if (dice_.one_in(2)) opening.sill_course = static_cast<int>(sill);
         else if (dice_.one_in(4)) opening.sill = StatedLength{course_ * (sill - 1), Basis::Nominal};
-        else if (dice_.one_in(4)) opening.floor = StatedLength{course_ * (sill - 1) - step_ * dice_.below(8), Basis::Nominal};
+        else if (dice_.one_in(4))
+          opening.floor = StatedLength{course_ * (sill - 1) - step_ * dice_.below(8), Basis::Nominal};
     }
   }
 
@@ -312,7 +319,10 @@ class JobMaker {
     if (dice_.one_in(2)) made.courses = static_cast<int>(dice_.between(1, 2));
     switch (dice_.below(6)) {
       case 0: made.bearing = full_; break;
-      case 1: made.bearing = tape_of_series_ == Tape::Inches ? Length::inches(dice_.between(4, 12)) : Length::millimetres(dice_.between(10, 30) * 10); break;
+      case 1:
+        made.bearing = tape_of_series_ == Tape::Inches ? Length::inches(dice_.between(4, 12))
+                                                       : Length::millimetres(dice_.between(10, 30) * 10);
+        break;
       default: break;
     }
     return made;
@@ -333,7 +343,7 @@ class JobMaker {
 
   void choose_steel() {
     Steel& steel = job_.steel;
-    const bool beams = std::ranges::find(made_, Kind::BondBeam) != made_.end();
+    const bool beams = std::ranges::find(made_, UnitKind::BondBeam) != made_.end();
     if (beams && dice_.one_in(4)) steel.bond_beams = {courses_};
     if (beams && dice_.one_in(10)) steel.bond_beams.insert(steel.bond_beams.begin(), 1);
     if (dice_.one_in(8)) steel.wire_every = static_cast<int>(dice_.between(1, 3));
@@ -345,18 +355,22 @@ class JobMaker {
   void choose_bars() {
     Bars bars;
     const std::vector<std::string> american{"#3", "#4", "#5"}, australian{"N12", "N16"}, british{"H10", "H12", "H16"};
-    bars.size = tape_of_series_ == Tape::Inches ? dice_.pick(american) : job_.units.series.starts_with("uk") ? dice_.pick(british) : dice_.pick(australian);
+    bars.size = tape_of_series_ == Tape::Inches       ? dice_.pick(american)
+                : job_.units.series.starts_with("uk") ? dice_.pick(british)
+                                                      : dice_.pick(australian);
     if (dice_.one_in(2)) bars.grout = dice_.one_in(2) ? Grout::Fine : Grout::Coarse;
     bars.corners = !dice_.one_in(3);
     bars.jambs = !dice_.one_in(3);
     bars.control_joints = dice_.one_in(2);
-    if (!dice_.one_in(3)) bars.spacing = pitch_ * dice_.between(2, 8) + (dice_.one_in(4) ? step_ * dice_.between(-20, 20) : Length{});
+    if (!dice_.one_in(3))
+      bars.spacing = pitch_ * dice_.between(2, 8) + (dice_.one_in(4) ? step_ * dice_.between(-20, 20) : Length{});
     if (dice_.one_in(4)) {
       const std::size_t wall = some_wall();
       DimensionedBar bar;
       bar.on = walls_[wall];
       bar.place.from = ends_[wall].first;
-      bar.place.at = {pitch_ * dice_.between(1, std::max<std::int64_t>(halves_[wall] - 1, 1)) + pitch_.half_down(), Basis::Nominal};
+      bar.place.at = {pitch_ * dice_.between(1, std::max<std::int64_t>(halves_[wall] - 1, 1)) + pitch_.half_down(),
+                      Basis::Nominal};
       bars.dimensioned = {std::move(bar)};
     }
     if (dice_.one_in(4)) bars.dimensioned.push_back(bar_anywhere());
@@ -364,16 +378,53 @@ class JobMaker {
     if (dice_.one_in(4)) keep_dowels();
   }
 
+  /// How bars are lapped and what lies in beams and lintels; last, so that all else of a seed stays as it was.
+  void choose_laps() {
+    Steel& steel = job_.steel;
+    const bool inches = job_.tape == Tape::Inches;
+    if (!dice_.one_in(4)) choose_lap();
+    if (dice_.one_in(2))
+      steel.bar_stock =
+          inches ? Length::inches(dice_.between(30, 160)) : tape_step(job_.tape) * dice_.between(800, 4'000);
+    if (dice_.one_in(3))
+      steel.end_cover = inches ? Length::sixteenths(dice_.between(0, 64)) : Length::millimetres(dice_.between(0, 100));
+    const std::vector<std::string> sizes = inches ? std::vector<std::string>{"#3", "#4", "#5", "#6", "#8"}
+                                                  : std::vector<std::string>{"N12", "N16", "H10", "H20"};
+    if (!dice_.one_in(3)) {
+      steel.beam_bars = BeamBars{dice_.pick(sizes), static_cast<int>(dice_.between(1, 3)), std::nullopt};
+      if (dice_.one_in(2))
+        steel.beam_bars->at_control_joints = dice_.one_in(2) ? AtControlJoint::Stop : AtControlJoint::Pass;
+    }
+    if (!dice_.one_in(3)) steel.lintel_bars = LintelBars{dice_.pick(sizes), static_cast<int>(dice_.between(1, 3))};
+    if (dice_.one_in(4))
+      steel.dowel_lap = inches ? Length::inches(dice_.between(12, 40)) : Length::millimetres(dice_.between(300, 1'000));
+    if (dice_.one_in(3))
+      steel.bar_kerf = inches ? Length::sixteenths(dice_.between(0, 4)) : Length::millimetres(dice_.between(0, 6));
+  }
+
+  void choose_lap() {
+    Lap lap;
+    lap.rule = static_cast<LapRule>(dice_.between(0, 6));
+    const std::vector<std::string> masonry{"1500 psi", "2000 psi", "2.5 ksi", "10.3 MPa", "15 N/mm2"};
+    const std::vector<std::string> steel{"40 ksi", "60000 psi", "500 MPa", "24000 psi", "32 ksi"};
+    if (!dice_.one_in(8)) lap.masonry = dice_.pick(masonry);
+    if (!dice_.one_in(8)) lap.steel = dice_.pick(steel);
+    if (!dice_.one_in(8)) lap.length = Length::sixteenths(dice_.between(100, 800));
+    job_.steel.lap = lap;
+  }
+
   /// A place that knows nothing of cells, now and then near a whole cell's middle.
   Length anywhere(std::size_t wall) {
     const std::int64_t halves = std::max<std::int64_t>(halves_[wall], 2);
-    if (dice_.one_in(2)) return pitch_ * dice_.between(0, halves - 1) + half_.half_down() + step_ * dice_.between(-24, 24);
+    if (dice_.one_in(2))
+      return pitch_ * dice_.between(0, halves - 1) + half_.half_down() + step_ * dice_.between(-24, 24);
     return step_ * dice_.between(1, (pitch_ * halves).whole_multiples(step_) - 1);
   }
 
   DimensionedBar bar_anywhere() {
     const std::size_t wall = some_wall();
-    return {walls_[wall], {dice_.one_in(2) ? ends_[wall].first : ends_[wall].second, {anywhere(wall), Basis::Actual}, std::nullopt}};
+    return {walls_[wall],
+            {dice_.one_in(2) ? ends_[wall].first : ends_[wall].second, {anywhere(wall), Basis::Actual}, std::nullopt}};
   }
 
   /// Dowels as found, and kept: some near a dimensioned bar.
@@ -400,12 +451,12 @@ class JobMaker {
   Length full_, half_, pitch_, course_, thickness_, step_;
   Tape tape_of_series_ = Tape::Inches;
   bool grouts_ = true, off_grid_ = false;
-  std::vector<Kind> made_;
+  std::vector<UnitKind> made_;
   int courses_ = 8;
-  std::vector<std::int64_t> halves_;                          // by side: nominal length
-  std::vector<std::vector<Taken>> taken_;                     // by side
-  std::vector<std::string> walls_;                            // by side: name
-  std::vector<std::pair<std::string, std::string>> ends_;     // by side: corner names
+  std::vector<std::int64_t> halves_;                       // by side: nominal length
+  std::vector<std::vector<Taken>> taken_;                  // by side
+  std::vector<std::string> walls_;                         // by side: name
+  std::vector<std::pair<std::string, std::string>> ends_;  // by side: corner names
 };
 
 }  // namespace

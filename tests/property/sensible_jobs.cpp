@@ -49,7 +49,8 @@ class Maker {
   }
 
   void choose_series() {
-    const std::vector<std::string> all{"us-8", "us-8", "us-8", "us-8", "us-12", "us-12", "us-6", "us-10", "us-4", "au-190", "au-190", "au-140", "uk-100", "uk-215"};
+    const std::vector<std::string> all{"us-8",  "us-8", "us-8",   "us-8",   "us-12",  "us-12",  "us-6",
+                                       "us-10", "us-4", "au-190", "au-190", "au-140", "uk-100", "uk-215"};
     series_ = find_series(dice_.pick(all));
     job_.units.series = series_->id;
     job_.tape = series_->tape;
@@ -62,7 +63,8 @@ class Maker {
     if (shape < 6) {
       legs = {{a}, {b}, {a}, {b}};
     } else if (shape < 9) {
-      const Length c = size(9, a.whole_multiples(series_->pitch()) - 9), d = size(6, b.whole_multiples(series_->pitch()) - 6);
+      const Length c = size(9, a.whole_multiples(series_->pitch()) - 9),
+                   d = size(6, b.whole_multiples(series_->pitch()) - 6);
       legs = {{a}, {b}, {c}, {d, Turn::Left}, {a - c}, {b - d}};
     } else {
       const Length left = size(9, 15), notch = size(9, 15), right = size(9, 15), d = size(4, 8);
@@ -87,11 +89,13 @@ class Maker {
   /// A stretch with at least two half units to each neighbour and three to each corner.
   std::optional<Length> free_stretch(std::size_t side, Length width) {
     const Length pitch = series_->pitch(), beside = pitch * 2, corner = pitch * 3;
-    const std::int64_t low = corner.whole_multiples(step()) + 1, high = (lengths_[side] - width - corner).whole_multiples(step());
+    const std::int64_t low = corner.whole_multiples(step()) + 1,
+                       high = (lengths_[side] - width - corner).whole_multiples(step());
     if (high < low) return std::nullopt;
     for (int tries = 0; tries < 8; ++tries) {
       const Length from = step() * dice_.between(low, high);
-      const bool free = std::ranges::none_of(taken_[side], [&](const Taken& t) { return from < t.to + beside && t.from < from + width + beside; });
+      const bool free = std::ranges::none_of(
+          taken_[side], [&](const Taken& t) { return from < t.to + beside && t.from < from + width + beside; });
       if (!free) continue;
       taken_[side].push_back({from, from + width});
       return from;
@@ -105,7 +109,10 @@ class Maker {
 
   void choose_opening(std::int64_t number) {
     enum class Sort { Door, Overhead, Window };
-    const Sort sort = number == 1 ? Sort::Door : number == 2 && dice_.one_in(2) ? Sort::Overhead : dice_.one_in(3) ? Sort::Door : Sort::Window;
+    const Sort sort = number == 1                      ? Sort::Door
+                      : number == 2 && dice_.one_in(2) ? Sort::Overhead
+                      : dice_.one_in(3)                ? Sort::Door
+                                                       : Sort::Window;
     const Length wide = sort == Sort::Door ? size(5, 6) : sort == Sort::Overhead ? size(12, 15) : size(3, 8);
     const auto side = static_cast<std::size_t>(dice_.below(static_cast<std::int64_t>(lengths_.size())));
     const auto from = free_stretch(side, wide);
@@ -131,10 +138,13 @@ class Maker {
   }
 
   void choose_steel() {
-    if (dice_.one_in(2) && std::ranges::find(series_->made, Kind::BondBeam) != series_->made.end()) job_.steel.bond_beams = {courses_};
+    if (dice_.one_in(2) && std::ranges::find(series_->made, UnitKind::BondBeam) != series_->made.end())
+      job_.steel.bond_beams = {courses_};
     if (!series_->grouts || dice_.one_in(3)) return;
     Bars bars;
-    bars.size = series_->tape == Tape::Inches ? (dice_.one_in(2) ? "#4" : "#5") : series_->id.starts_with("uk") ? "H12" : "N12";
+    bars.size = series_->tape == Tape::Inches   ? (dice_.one_in(2) ? "#4" : "#5")
+                : series_->id.starts_with("uk") ? "H12"
+                                                : "N12";
     bars.grout = dice_.one_in(2) ? Grout::Fine : Grout::Coarse;
     bars.corners = bars.jambs = bars.control_joints = true;
     if (!dice_.one_in(3)) bars.spacing = series_->pitch() * dice_.between(3, 6);

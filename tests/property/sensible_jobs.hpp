@@ -1,8 +1,8 @@
 #pragma once
-// Buildings that somebody would build: rectangles, L and U plans of a garage's size, with doors, an overhead door and
-// windows where they would stand, bars, control joints and lintels of either make. Unlike random_jobs, nothing here is
-// meant to be refused: all of it can be laid by a mason.
-// Pure C++ without files, clocks or the standard library's generators: a seed means the same job everywhere.
+// Buildings that somebody would build: rectangles, L and U plans of a small shed's size, with doors, an overhead door
+// and windows where they would stand, bars, control joints and lintels of either make. Unlike random_jobs, nothing here
+// is meant to be refused: all of it can be laid by a mason. Pure C++ without files, clocks or the standard library's
+// generators: a seed means the same job everywhere.
 #include <cstdint>
 
 #include "job/job.hpp"

@@ -49,7 +49,50 @@ class Maker:
             self.readings()
         if self.one_in(2):
             self.laid()
+        self.top()
+        self.days()
         return self.job
+
+    def days(self):
+        """Days and a forecast on some. Thrown last: all else stays."""
+        if not self.one_in(3):
+            return
+        days = {'crew': self.dice.choice(['beginners', 'mason'])}
+        if self.one_in(2):
+            days['start'] = self.dice.choice(['2026-03-30', '2026-04-02', '2026-04-20'])
+        if self.one_in(3):
+            days['log_until'] = '2026-04-1%d' % self.dice.randint(0, 9)
+        if self.one_in(2):
+            degrees, winds = ((15, 99), (0, 30)) if self.inches else ((-10, 38), (0, 50))
+            days['forecast'] = []
+            for date in self.dice.sample(range(1, 29), 4):
+                low, high = sorted(self.dice.randint(*degrees) for _ in range(2))
+                days['forecast'].append({'date': f'2026-04-{date:02}', 'coldest': low, 'warmest': high,
+                                         'wind': self.dice.randint(*winds), 'gusts': self.dice.randint(*winds)})
+        self.job['days'] = days
+
+    def top(self):
+        """Plate, bolts and trusses on some; shores' spacing on some lintels of units. Thrown last: all else stays."""
+        inches = self.inches
+        for opening in self.job.get('openings', []):
+            if opening.get('lintel', {}).get('make') == 'built-up' and self.one_in(2):
+                opening['lintel']['shore_spacing'] = '30"' if inches else '750 mm'
+        if not self.one_in(2):
+            return
+        bolts = {'spacing': self.dice.choice(['32"', '48"', '72"'] if inches else ['800 mm', '1200 mm', '1800 mm']),
+                 'end_most': '12"' if inches else '300 mm'}
+        if self.one_in(2):
+            bolts.update({'size': '1/2 in, 7 in deep' if inches else 'M12', 'end_least': '4"' if inches else '90 mm'})
+        if self.one_in(2):
+            bolts['clear_of_bars'] = '2"' if inches else '50 mm'
+        top = {'bolts': bolts}
+        if self.one_in(2):
+            top.update({'plate': '2x8, treated', 'plate_piece': '12\'-0"' if inches else '3600 mm'})
+        if self.one_in(2):
+            side = self.names[0]
+            top['trusses'] = [{'on': side, 'place': {'from': side[0], 'at': '20" actual' if inches else '500 mm actual'},
+                               'spacing': '24"' if inches else '600 mm', 'clear': '3"' if inches else '80 mm'}]
+        self.job['top'] = top
 
     def outline(self):
         a, b = self.dice.randint(9, 20), self.dice.randint(8, 16)
@@ -143,7 +186,24 @@ class Maker:
             if self.one_in(3):
                 steel['pour_tops'] = [self.courses // 2, self.courses]
         if steel:
+            self.laps(steel)
             self.job['steel'] = steel
+
+    def laps(self, steel):
+        """A lap rule with what it needs, and bars in beams and lintels; from dice of its own, so that the rest stays."""
+        dice = Random(str(steel) + str(self.courses))
+        rule = dice.choice(['', 'tms-402-to-2008', 'tms-402-from-2011', 'ibc', 'florida-2017', '40-bars', '48-bars',
+                            'as-drawn'])
+        if rule:
+            steel['lap'] = {'rule': rule, 'masonry': dice.choice(['1500 psi', '10.3 MPa']),
+                            'steel': dice.choice(['60 ksi', '500 MPa']), 'length': '24"' if self.inches else '600 mm'}
+        if dice.random() < 0.6:
+            steel['beam_bars'] = {'size': dice.choice(BARS[self.inches]), 'count': dice.randint(1, 3)}
+            steel['lintel_bars'] = {'size': dice.choice(BARS[self.inches]), 'count': dice.randint(1, 2)}
+        if dice.random() < 0.3:
+            steel['bar_stock'] = '10\'-0"' if self.inches else '3000 mm'
+        if dice.random() < 0.3:
+            steel['dowel_lap'] = '28"' if self.inches else '700 mm'
 
     def setting_out(self):
         inches = self.inches
@@ -258,6 +318,18 @@ def with_marks(job, answer, seed):
                  'at': f'{steps} mm' if tape != 'inches' else written(steps)}
         entries.append({'id': 'f1', 'by': 'QA', 'found': found})
     return {**job, 'laid': entries}
+
+
+def with_top_read(job):
+    """An example in inches with its bearing and some points of its top read: over, under, to plane, right."""
+    rods = [('datum', '10\'-0"'), ('A', '10\'-0"'), ('B', '10\'-0 1/8"'), ('C', '10\'-0 1/16"'), ('D', '10\'-0"')]
+    tops = [('AB', '2\'-0"', '8"'), ('AB', '14\'-0"', '7 7/8"'), ('AB', '26\'-0"', '8 1/4"'), ('CD', '1\'-0"', '7"'),
+            ('CD', '20\'-0"', '8 5/16"')]
+    rows = [{'station': name, 'rod': rod} for name, rod in rods]
+    rows += [{'station': f'top {number}', 'rod': rod, 'on': on, 'at': at, 'surface': 'top'}
+             for number, (on, at, rod) in enumerate(tops, 1)]
+    readings = [{'id': f'r{number}', 'by': 'M. L.', 'rod': {'setup': '1', **row}} for number, row in enumerate(rows, 1)]
+    return {**job, 'readings': readings}
 
 
 def written(sixteenths):

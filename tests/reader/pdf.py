@@ -41,10 +41,12 @@ class Text:
 
 
 class Page:
-    __slots__ = ('number', 'width', 'height', 'texts', 'scale')
+    """`top` and `bottom`: of a page that is cut into bands, where one of them lies; else None."""
+    __slots__ = ('number', 'width', 'height', 'texts', 'scale', 'top', 'bottom')
 
-    def __init__(self, number, width, height):
-        self.number, self.width, self.height, self.texts, self.scale = number, width, height, [], None
+    def __init__(self, number, width, height, texts=(), scale=None, top=None, bottom=None):
+        self.number, self.width, self.height, self.texts, self.scale = number, width, height, list(texts), scale
+        self.top, self.bottom = top, bottom
 
 
 def box_height(box, turned):

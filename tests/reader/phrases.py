@@ -10,7 +10,8 @@ import re
 TITLES = {
     'summary': 'Summary',
     'sides': 'Sizes, outer face to outer face',
-    'notes': 'Findings and standards',
+    'findings': 'Findings',
+    'standards': 'Standards used',
     'card': 'Setting-out card',
     'dowels': 'Dowel list',
     'corners': 'Corners in courses 1 and 2',
@@ -21,15 +22,42 @@ TITLES = {
     'bed': 'First course as found: side {side~}',
     'plan': 'Course {course#}: plan',
     'strip': ['Course {course#}: side {side~}', 'Course {course#}: wall {side~}'],
+    'elevations': 'Elevation {one~}; Elevation {other~}',
     'elevation': 'Elevation {side~}',
     'openings': 'Opening schedule',
     'lintel-bars': 'Bars that pass a lintel',
     'saw': 'Saw list',
-    'rod': ['Gauge rod', 'Story pole'],
-    'leads': 'Corner leads',
+    'rod': ['Gauge rod and corner leads', 'Story pole and corner leads'],
+    'reading-form': 'Reading form',
+    'pour': 'Pour card',
+    'bars': 'Bar schedule',
+    'top': 'Top of the walls',
+    'forms': 'Form boards: {sides~}',
+    'strips': ['Side {side~}: courses {low#} and {high#}', 'Side {side~}: course {course#}', 'Side {one~}; Side {other~}'],
     'changes': 'Changed since it was printed',
     'marks': 'Marks at the wall',
     'log': 'The laid log',
+    'shores': 'What goes over each opening, and what holds it up',
+    'inspection': 'Before the pour',
+    'bars-to-buy': 'Bars to buy and cut',
+    'filling': 'Order of filling',
+    'wire': 'Joint reinforcement',
+    'hidden': ['{one~}: what is in it', '{one~}: what is hidden in it'],
+    'bolts': 'Anchor bolts',
+    'plates': 'Plate and bolts of {one~}; Plate and bolts of {other~}',
+    'plate': 'Plate and bolts of {side~}',
+    'top-read': 'Top of the walls as read',
+    'zone': 'Keep out: the zone beside unbraced walls',
+    'heads': 'Heads off a course line: what can be done',
+    'weather': 'Weather and wind',
+    'order': 'Order list',
+    'reckoned': 'How the order is reckoned',
+    'days': 'Days',
+    'forecast': 'Weather expected',
+    'chart': 'Days in a chart',
+    'drops': 'What comes when',
+    'pallets': 'Where pallets stand',
+    'pallet-plan': 'Pallets from above',
 }
 PART = '{title~} ({part#} of {parts#})'
 
@@ -42,13 +70,41 @@ HEADS = {
     'lintel-bars': ['Opening', 'Unit', 'Over cell', "Bar's centre, from the corner", 'Before it is laid'],
     'saw': ['Mark', 'Length', 'Pieces', 'Cut from', 'Offcut', 'Where they go: side-course-number'],
     'rod': ['Height from datum', 'Course', 'What'],
-    'leads': ['Corner', 'Along', 'Course 1', 'Course 2', 'Course 3', 'Course 4', 'Course 5'],
+    'pour': ['Side', 'Cells', 'Which', 'Grout', 'Cleanouts', 'Seen', 'Filled'],
+    'bars': ['Mark', 'Bar', 'Count', 'Shape', 'Length', 'Where'],
+    'top': ['Side', 'Top from', 'At its', 'Middle', 'At its', 'Upright bars'],
+    'reading-form': ['What', 'Wanted', 'Read', 'Read again'],
     'changes': ['Where', 'Units'],
     'marks': ['Mark', 'What it is', 'Past or short', 'Next joints'],
     'log': ['When, who', 'What', 'Read', 'What it comes to'],
     'sides': ['Side', 'Nominal', 'Actual', 'Units'],
     'units': ['Units', 'Count', 'Buy'],
+    'shores': ['Opening', 'Its head', 'Lintel bears on', 'Held up meanwhile', 'Beam courses'],
+    'bars-to-buy': ['Bars', 'Cut from each', 'Over'],
+    'inspection': ['Side', 'Bars, by dowel', 'Cleanouts, by', 'Floors broken', 'Photos'],
+    'filling': ['Cell', 'This lift', 'So far', 'Full,'] * 3,
+    'wire': ['Side', 'Where', 'From, to', 'In each bed', 'The last of', 'Ends'],
+    'bolts': ['Plate', 'Bolts', "To each bolt's middle"],
+    'heads': ['What can be done', 'Blocks more', 'Saw cuts more'],
+    'top-read': ['Side', 'Point', 'Off its', 'So that the', 'By rule'],
+    'order': ['What', 'Order', 'Made up of', 'Beside'],
+    'order-priced': ['What', 'Order', 'Made up of', 'Price', 'Cost', 'Beside'],
+    'reckoned': ['What', 'Amount', 'Why'],
+    'days': ['Day', 'Work', 'Blocks', 'Mortar', 'Tonight'],
+    'forecast': ['Day, or rule', 'What it brings up, or', 'On which days'],
+    'drops': ['Wanted for', 'What', 'Weight', 'Beside'],
+    'pallets': ['What', 'Stands', 'For the blocks'],
 }
+DAYS_CHANCE = ('Done by {by~} in {done#} of {all#} programmes drawn; half of them are done by {half~}, '
+               'nine in ten by {most~}. ')
+DAYS_DONE = ('By the log {laid#} of {all#} blocks are laid, up to the evening of {evening~}; what is left is planned '
+             'from the day after')
+DAYS_UNDATED = ('By the log {laid#} of {all#} blocks are laid, no entry says when: what is left is planned without '
+                'dates')
+PALLET_STANDS = 'outside {side~}: its middle {along} from {corner~}, {out} off the wall'
+RECKONED_HEADINGS = ('Money', 'What is assumed',
+                     'How mortar, water and grout are reckoned: published figures disagree, none is averaged')
+ORDER_MADE = r'(\d+) needed(?:, (\d+) spare)?(?:, (\d+) to whole pallets)?$'
 
 # ---- where numbers are measured from ---------------------------------------------------------------------------------
 HOOKS = {
@@ -103,7 +159,10 @@ DOWEL_OFF = '{off}'
 DOWEL_CELL = ['{unit#}, cell {cell#}', '{side~} {unit#}, cell {cell#}']
 DOWEL_NO_CELL = 'no cell'
 DOWEL_GROUT = 'still have {grout} of grout between it and the block'
-DOWEL_LAP = 'They stand up {lap} over the bearing, as your drawings ask.'
+DOWEL_LAP = ['They stand up {lap} over the footing or slab, as your drawings ask.',
+             'They stand up {lap} over the bearing, as your drawings ask.']
+DOWELS_BY_RULE = ['They stand up {least} to {most} by the lap rule', 'They stand up {least} by the lap rule']
+FORM_BENCHMARK, FORM_CORNER, FORM_MIDDLE = 'the benchmark', 'corner ', 'middle of '
 FORM_HERE = "The form's edge is the outer face line."
 FORM_AT = 'The form stands {form} outside the outer face line: from the form, add {again} to what stands under In from.'
 FORM_UNKNOWN = 'The form may stand outside the face line'
@@ -128,7 +187,7 @@ TEMPLATE_OTHER = ['Outer face line of {side~}', 'Outer face line of the wall rou
 TEMPLATE_BOARD = "The board of {side~} begins {before} before that corner: from the board's end add {again}."
 CORNER_TITLE = 'Corner {corner~}, course {course#}'
 CORNER_RUNS = '{side~} runs through.'
-CORNER_UNIT = r'(?P<piece>\S+-\d+-\d+): (?P<made>.+?)(?= Bar:| It stands|$)'
+CORNER_UNIT = r'(?P<piece>\S+-\d+-\d+): (?P<made>.+?)(?= Bar:| It stands| Built alike|$)'
 CORNER_BAR = 'Bar: {a} from the outer face of {first~}, {b} from that of {second~}.'
 CORNER_CELL = 'It stands in {side~} unit {unit#}, cell {cell#}.'
 
@@ -144,7 +203,7 @@ CARD_PAIR = '{a~} - {b~}'
 CARD_SQUARES = 'Square check: along one side, along the other, across'
 CARD_LEGS = '{a}, {b}, {c}'
 CARD_SLIP = '{slip} wrong across puts the far end {out} out'
-CARD_BOARDS = "Boards of side {side~}, {beyond} beyond {start~} and beyond {end~}: saw nicks, from the board's outer end"
+CARD_BOARDS = "Boards of {sides~}, {beyond} beyond both ends: saw nicks, from the board's outer end"
 CARD_KERFS = {'footing, outer edge': 'footing_outside', 'outer face': 'outer', 'dowel line': 'middle',
               'inner face': 'inner', 'footing, inner edge': 'footing_inside'}
 CARD_ROD = 'Rod readings, with {backsight} on the benchmark'
@@ -176,8 +235,7 @@ STRIP_MEETS = 'meets {side~}'
 STRIP_FREE = 'free end'
 STRIP_CUT = '{mark~} = {length}'
 PLAN_ORDER = 'Start at corner {corner~}. Lay the corners in this order: {order~}.'
-PLAN_NO_LEADS = 'Leads: see the list of corner leads.'
-PLAN_LEAD = 'Lead at {corner~}: {lead~}.'
+LEAD = 'Lead at {corner~}: {lead~}.'
 LETTERS = {
     'half': 'HA', 'corner-set': 'CS', 'open-end': 'OE', 'open-both': 'OB', 'bond-beam': 'BB', 'bond-beam-half': 'BB',
     'lintel': 'LI', 'lintel-half': 'LI', 'sash': 'SA', 'sash-half': 'SA', 'cleanout': 'CO', 'cleanout-half': 'CO',
@@ -211,6 +269,7 @@ OPENING_HEIGHTS = ['floor {underside=} head {soffit=}', 'sill {underside=} head 
 OPENING_ASKED = '{wide} x {high}'
 OPENING_PACK_SIDE = '{side} each side'
 OPENING_PACK_HEAD = '{head} at the head'
+OPENING_DRAWN = 'drawings: {mark~}'
 SAW_FROM = '{kind~} {length}'
 SAW_MARK = 'CU{mark#}'
 SAW_PLACE = '{piece~}({end~})'
@@ -222,8 +281,57 @@ ROD_EVENTS = {'top of course': 'course-top', 'wire': 'wire', 'bond beam': 'bond-
               'top of wall': 'top'}
 ROD_OPENINGS = {'floor {names~}': 'floor', 'sill {names~}': 'sill', 'head {names~}': 'head',
                 'lintel course {names~}': 'lintel-course'}
-LEAD_SIDES = '{arriving~} + {leaving~}'
-LEAD_COUNT = '{arriving#} + {leaving#}'
+BAR_USES = ('Dowels: what stands over the footing or slab', 'Upright bars', 'Bars in lintels', 'Bars in bond beams',
+            'Corner bars of bond beams')
+BAR_TOTAL = 'In all, without dowels'
+BAR_STRAIGHT = 'straight (00)'
+BAR_LEGS = 'two legs (11) of {leg=}'
+BAR_LAPS = ['Laps of upright {size~} bars by each rule, on {side~}, where least masonry is round one: {clear=}',
+            'Laps of {size~} bars in bond beams by each rule, with {clear=} of masonry and grout round one']
+BAR_RULES = {'tms-402-to-2008': 'TMS 402, editions to 2008', 'tms-402-from-2011': 'TMS 402, editions from 2011 on',
+             'ibc': 'IBC, bars used at', 'florida-2017': 'Florida Building Code 2017', '40-bars': '40 bar diameters',
+             '48-bars': '48 bar diameters', 'as-drawn': 'as your drawings say'}
+BAR_BUY = '{size~}: {bars#} bars of {stock=}; {fewest~}'
+BAR_FEWEST, BAR_AT_LEAST = 'no way of cutting takes fewer', 'at least {least} are needed'
+BAR_CUT = r'(?P<count>\d+) of (?P<length>.+?) \(mark (?P<mark>\d+)\)'
+BAR_KERF = 'Dowels are not in it. A cut takes {length=} ({how~}).'
+BAR_STOCK = 'Bars are sold {length=} long ({how~});'
+BAR_COVER = 'Bars end {length=} inside the masonry ({how~}).'
+POUR_HEADING = 'Pour {pour#}: courses {first#} to {last#}, {high=} high, up to {top=} over the datum.'
+
+# ---- over openings and on top -----------------------------------------------------------------------------------------
+SHORE_HEADS = ['{foot=} over its floor {bearing=} over the footing or slab',
+               '{foot=} over its sill {bearing=} over the footing or slab']
+SHORE_NO_LINTEL, SHORE_ONE_PIECE = 'no lintel', 'one piece: nothing is shored'
+SHORE_SEAT = r'(?P<course>\S+-\d+): (?P<units>[\d, -]+?) toward (?P<toward>.+?)(?= \S+-\d+: | nothing toward|$)'
+SHORE_HELD = ['before course {course#}: {shores#} shores, one at each jamb, at most {apart} apart',
+              'before course {course#}: shores as your drawings or their maker say']
+PLATE = '{side~}: {from=} to {to=}'
+BOLT = '☐ {at=}'
+NO_BOLT = 'none can stand from {after=} to {by=}'
+BOLT_NEXT = 'nearest behind: {next=}'
+BOLTS_ASKED = 'at most {spacing} apart, {least} to {most} from each end of a piece.'
+BOLTS_BARS = 'At least {clear} from upright bars.'
+BOLTS_TRUSSES = 'On {side~} at least {clear} from trusses.'
+BOLTS_GROUT = 'At least {round} from the block beside them (assumed).'
+
+ZONE_BESIDE = '{side~}: {wide}'
+ZONE = 'walls stand {high} over their footing or slab; the zone is {wide} wide'
+HEAD_ASKED = '{opening~}: asked {asked} high, head {under} under the line of course {course#}'
+HEAD_WAYS = {'leave it, and pack {by} over the frame': 'pack',
+             'make it {by} higher: its head comes to the course line above': 'raise',
+             'set it {by} higher, and bed up the sill': 'sill',
+             'make it {by} lower: its head comes to the course line below': 'lower',
+             'lintel at the head asked: saw blocks {by} lower under its ends, and pieces {high} high to lie over it': 'cut'}
+PLATE_ENDS = 'plate ends'
+PLATE_TRUSSES = r'Trusses as given: the first at (?P<first>.+?), then every (?P<step>.+?) toward (?P<toward>[^.]+)\.'
+TOP_BEARS = ['Plate bears {bearing} over; readings are good to {doubt}.',
+             'Plate bears {bearing} under; readings are good to {doubt}.', 'Plate bears right; readings are good to {doubt}.']
+TOP_POINT = '{name~}, {at=}'
+TOP_OFF = ['{off} over', '{off} under', 'right']
+TOP_WORKS = {'stands as it is': 'stands', 'pack {by}': 'pack', 'bed {by} up in mortar': 'bed', 'plane {by} off': 'plane'}
+TOP_VERDICTS = {'level': 'fits', 'not level': 'does-not-fit', "the readings can't tell": 'cannot-tell',
+                'not read': 'not-read'}
 
 # ---- at the wall -----------------------------------------------------------------------------------------------------
 MARK_HEADING = ['{side~}, course {course#}: marks from {hook~}, along its outer face',
@@ -264,6 +372,8 @@ FOUND_INSTRUMENT = ['{over} up over {sight}', '{over} down over {sight}']
 FOUND_DOOR = '{opening~}: floor to soffit'
 FOUND_DOOR_TALL = '{least=} to {most=}'
 FOUND_DOOR_PLANNED = '{planned=} ± {doubt}'
+FOUND_CORNERS = 'What can be done where corners stand off'
+FOUND_BEST, FOUND_ELSE, FOUND_CHOSEN = 'Recommended', 'Or', 'Chosen'
 FOUND_TOP = 'top of bed {top}'
 FOUND_MARGIN = 'margin {margin}'
 FOUND_ROD = 'the rod on course 1, from set-up {setup~}, must read'
@@ -357,3 +467,11 @@ def part(templates, text):
 
 def parts(templates, text):
     return [found for pattern in patterns(templates) for found in pattern.finditer(text)]
+
+# ---- grout cell by cell ----------------------------------------------------------------------------------------------
+LIFT = 'Pour {pour#}, lift {lift#}: courses {first#} to {last#}, {high=} high, {all~}. {walk} of walking from corner {corner~} to'
+WIRE = 'Sold in lengths of {stock=} {first~}. Laps {lap=} {second~}. Legs round corners {leg=} '
+WIRE_SUMS = {'Straight pieces': 'pieces', 'Round corners': 'corner_count', 'At inner walls': 'tee_count',
+             'Stock lengths to buy': 'to_buy'}
+WIRE_CORNERS = ['{count#}, bought as corners: legs {leg=}', '{count#}, bought as tees: legs {leg=}']
+MIDDLES = r'Middles of bars, from corner (?P<corner>[^:]+):'

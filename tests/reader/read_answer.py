@@ -6,6 +6,7 @@ from fractions import Fraction
 import phrases
 from lengths import agrees, lengths_in, rounded
 from read_lists import rod_events
+from read_over import check_there
 from sheets import Sheet
 from world import HEADINGS, nm
 
@@ -21,6 +22,7 @@ def read_answer(book):
     check_rod(sheet)
     check_counts(sheet)
     check_cleanouts(sheet)
+    check_there(sheet)
     return sheet
 
 

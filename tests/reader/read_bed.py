@@ -65,8 +65,8 @@ def bed(sheet):
     for page in sheet.pages:
         one = BedStrip(sheet, page, side)
         split_labels(sheet, one)
-        above += reversed(one.labels_above)
-        check_feet(sheet, one, world.block_ends(side.name, 1), [])
+        above += reversed(one.labels)
+        check_feet(sheet, one, [end for end, _ in world.block_ends(side.name, 1)])
         bed_numbers(sheet, one, side, top)
         bed_openings(sheet, page, side)
         bed_stations(sheet, one, side, top)

@@ -5,6 +5,7 @@ from fractions import Fraction
 import phrases
 from lengths import FOOT, INCH, MM, agrees
 from places import hook_in, shift_of
+from read_top import form_rows
 from sheets import read_table, take_paragraphs
 from world import nm
 
@@ -19,6 +20,7 @@ def card(sheet):
                 continue
             if part in CARD_ROWS:
                 CARD_ROWS[part](sheet, row, side)
+        form_rows(sheet, page)
         take_paragraphs(sheet, page)
     for passage in sheet.passages:
         found = phrases.part(phrases.CARD_OFF_LINE, passage.text)
@@ -28,7 +30,7 @@ def card(sheet):
 
 
 def card_heading(sheet, passage, part, side):
-    world, asked = sheet.world, sheet.world.job['setting_out']
+    world, asked = sheet.world, sheet.world.job.get('setting_out', {})
     text = passage.text
     if text == phrases.CARD_TAPES:
         return 'tapes', None
@@ -36,12 +38,11 @@ def card_heading(sheet, passage, part, side):
         return 'squares', None
     found = phrases.whole(phrases.CARD_BOARDS, text)
     if found:
-        side = world.sides[found['side']]
+        sides = [world.sides[name] for name in found['sides'].split(', ')]
         beyond = world.length(asked['boards_off']) if 'boards_off' in asked else (4 * FOOT if world.inches
                                                                                   else 1200 * MM)
         sheet.length(passage, found, 'beyond', beyond, 'boards')
-        sheet.same((found['start'], found['end']), (side.start, side.end), 'boards beyond', passage)
-        return 'boards', side
+        return 'boards', sides
     found = phrases.whole(phrases.CARD_ROD, text)
     if found:
         sheet.length(passage, found, 'backsight', world.length(asked['backsight']), 'backsight')
@@ -109,7 +110,12 @@ def square_row(sheet, row, _):
         sheet.wrong('what a slip costs', row.text(1), phrases.CARD_SLIP, passage)
 
 
-def board_row(sheet, row, side):
+def board_row(sheet, row, sides):
+    for side in sides:
+        one_board_row(sheet, row, side)
+
+
+def one_board_row(sheet, row, side):
     world, asked = sheet.world, sheet.world.job['setting_out']
     start = world.length(asked['first_kerf']) if 'first_kerf' in asked else (2 * FOOT if world.inches else 600 * MM)
     what = phrases.CARD_KERFS.get(row.text(0))
@@ -129,7 +135,9 @@ def rod_height(world, text):
         if found is None:
             continue
         if 'opening' in found.re.groupindex:
-            return nm(world.openings[found['opening']][what]) if found['opening'] in world.openings else None
+            names = found['opening'].split(', ')
+            heights = {nm(world.openings[name][what]) for name in names if name in world.openings}
+            return heights.pop() if len(heights) == 1 and all(name in world.openings for name in names) else None
         return {'bearing': bearing, 'datum': 0, 'top': nm(world.answer['courses'][-1]['top']),
                 'boards': bearing + world.length(world.job['setting_out'].get('boards_over', '0"'))}[what]
     return None

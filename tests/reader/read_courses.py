@@ -4,7 +4,7 @@ import re
 import phrases
 from lengths import INCH, MM, agrees
 from places import reference_in, says_reference, shift_of
-from read_lists import check_lead, cut_marks
+from read_lists import cut_marks
 from read_summary import read_side_dimensions
 from read_pour import SLACK, check_label, label_pairs, points, scale_of
 from sheets import take_paragraphs
@@ -53,38 +53,15 @@ def plan(sheet):
     read_side_dimensions(sheet, page)
     take_paragraphs(sheet, page)
     check_legend(sheet)
-    leads = {}
     for passage in sheet.passages:
         hole = phrases.part(phrases.CLEANOUT_HOLE, passage.text)
         if hole:  # TMS 602, cleanouts: at least 3 in; told in both units
             sheet.length(passage, hole, 'inches', 3 * INCH, 'cleanout hole')
             sheet.length(passage, hole, 'mm', 75 * MM, 'cleanout hole')
-        found = phrases.whole(phrases.PLAN_LEAD, passage.text)
-        if found:
-            leads[found['corner']] = (passage, found['lead'])
         order = phrases.whole(phrases.PLAN_ORDER, passage.text)
         if order:
             first = next(iter(world.sides.values())).start
             sheet.same(order['corner'], first, 'start corner', passage)
-    elsewhere = any(phrases.PLAN_NO_LEADS in passage.text for passage in sheet.passages)
-    if sheet.fields['course'] != '1' or sheet.title.startswith('drawing') or elsewhere:
-        return
-    both = {name for name, row in world.corners.items() if 'arriving' in row and 'leaving' in row}
-    sheet.same(sorted(leads), sorted(both), 'leads told')
-    for name, (passage, text) in leads.items():
-        if name in both:
-            counts = [tuple(int(n) for n in one.split('+')) for one in text.split(', ')]
-            check_lead(sheet, LeadLine(passage, name), world.corners[name], counts)
-
-
-class LeadLine:
-    """A lead told in words, as a row of the table of leads."""
-
-    def __init__(self, passage, name):
-        self.cells, self.name = [passage] * 7, name
-
-    def text(self, column):
-        return self.name if column == 0 else self.cells[0].text
 
 
 # ---- strips ----------------------------------------------------------------------------------------------------------
@@ -101,7 +78,7 @@ class Strip:
                       and any(abs(box.bottom - box.top - high) < SLACK for high in deep)]
         face = max((box.bottom for box in self.boxes), default=None)
         self.top, self.bottom = (face - self.high, face) if self.boxes else (None, None)
-        self.zero, self.labels_above, self.labels_below = None, [], []
+        self.zero, self.labels = None, []
 
     def place(self, along):
         return self.zero - points(along, self.scale)
@@ -123,14 +100,10 @@ def strip(sheet):
     shifts = [shift_of(sheet, side, reference_in(one.text), one) for one in notes] or [0]
     sheet.same(len(set(shifts)), 1, 'every part measures from one place')
     shift = shifts[0]
-    ends = world.block_ends(side.name, course)
-    above = [passage for one in pages for passage in reversed(one.labels_above)]
-    sheet.same(len(above), len(ends), 'marks of block ends')
-    for passage, (end, piece) in zip(above, ends):
-        check_label(sheet, passage, end + shift, f'end of {piece.name}')
-    low_marks(sheet, pages, side, course, shift)
+    ends, low = world.block_ends(side.name, course), world.strip_marks(side.name, course)
+    check_marks(sheet, [passage for one in pages for passage in one.labels], ends, low, shift)
     for one in pages:
-        check_feet(sheet, one, ends, world.low_marks(side.name, course))
+        check_feet(sheet, one, [end for end, _ in ends] + [mark[0] for mark in low])
         check_drawn(sheet, one, side, course)
     check_numbers(sheet, pages, side, course)
 
@@ -138,37 +111,41 @@ def strip(sheet):
 def split_labels(sheet, one):
     turned = [text for text in sheet.texts(one.page) if text.turned]
     beside = [at for at, text in enumerate(turned)
-              if one.top is not None and text.lengths() and (text.bottom < one.top or text.top > one.bottom)]
+              if one.top is not None and text.lengths() and text.bottom < one.top]
     if not beside:
         return
     first = beside[0]  # what stands in the units themselves comes before
-    for passage in label_pairs(sheet, one.page, turned[first:]):
-        (one.labels_above if passage.texts[0].bottom < one.top else one.labels_below).append(passage)
+    one.labels = label_pairs(sheet, one.page, turned[first:])
 
 
-def low_marks(sheet, pages, side, course, shift):
-    """Labels under the strip: jambs, joints, bars and faces of walls that meet, each with its own word."""
-    expected = sheet.world.low_marks(side.name, course)
-    found = [passage for one in pages for passage in reversed(one.labels_below)]
-    sheet.same(len(found), len(expected), 'marks under the strip')
-    # Two marks on one place may be drawn in either order.
-    left = list(expected)
-    for passage in found:
+def check_marks(sheet, labels, ends, low, shift):
+    """Numbers over the strip: ends of blocks, and jambs, joints, bars and faces of walls that meet, each with its word;
+    a block that ends where one of these stands has one number, which says both."""
+    step, left, marks = sheet.world.step, list(ends), list(low)
+    for passage in labels:
         words = passage.texts[-1].text if not passage.texts[-1].lengths() else ''
         behind = phrases.whole(phrases.STRIP_BEHIND, words)
         what, sign = low_word(behind['what'] if behind else words), -1 if behind else 1
         value = passage.lengths[0].value * sign if passage.lengths else None
-        near = [mark for mark in left if (mark[1], mark[2]) == what and value is not None
-                and agrees(value, mark[0] + shift, sheet.world.step)]
-        if near:
-            check_label(sheet, passage, sign * (near[0][0] + shift), words)
+        near = [one for one in left if value is not None and agrees(value, one[0] + shift, step)]
+        if not words and near:
+            check_label(sheet, passage, near[0][0] + shift, f'end of {near[0][1].name}')
             left.remove(near[0])
-        else:
+            continue
+        mark = next((one for one in marks if words and value is not None and (one[1], one[2]) == what
+                     and agrees(value, one[0] + shift, step)), None)
+        if mark is None:
             sheet.claim_all(passage)
-            sheet.wrong('mark under the strip', passage.text,
-                        [f'{mark[1]} {mark[2]} {sheet.book.text(mark[0])}' for mark in left], passage)
-    for mark in left:
-        sheet.wrong('mark under the strip', 'missing', f'{mark[1]} {mark[2]} {sheet.book.text(mark[0])}')
+            sheet.wrong('mark', passage.text, [f'{one[1]} {one[2]} {sheet.book.text(one[0])}' for one in marks], passage)
+            continue
+        check_label(sheet, passage, sign * (mark[0] + shift), words)
+        marks.remove(mark)
+        if near and abs(near[0][0] - mark[0]) < step:
+            left.remove(near[0])
+    for end, piece in left:
+        sheet.wrong('mark', 'missing', f'end of {piece.name} {sheet.book.text(end)}')
+    for mark in marks:
+        sheet.wrong('mark', 'missing', f'{mark[1]} {mark[2]} {sheet.book.text(mark[0])}')
 
 
 def low_word(words):
@@ -194,17 +171,12 @@ def leaders(sheet, one, level, down):
     return feet
 
 
-def check_feet(sheet, one, ends, low):
+def check_feet(sheet, one, places):
     """Every leader starts where its own number stands on the side's line: all give one zero on paper."""
     zeros = []
-    for labels, level, down, places in ((one.labels_above, one.top, False, [end for end, _ in ends]),
-                                        (one.labels_below, one.bottom, True, [mark[0] for mark in low])):
-        if level is None:
-            continue
-        feet = leaders(sheet, one, level, down)
-        if not sheet.same(len(feet), len(labels), 'leaders'):
-            continue
-        for foot, passage in zip(feet, labels):
+    feet = [] if one.top is None else leaders(sheet, one, one.top, False)
+    if sheet.same(len(feet), len(one.labels), 'leaders'):
+        for foot, passage in zip(feet, one.labels):
             if not passage.lengths:
                 continue
             value = passage.lengths[0].value
@@ -251,6 +223,11 @@ def check_drawn(sheet, one, side, course):
             if not any(abs(box.left - low) < 2 * SLACK and abs(box.right - high) < 2 * SLACK
                        for box in sheet.shapes(one.page).boxes):
                 sheet.wrong('cell of a bar', 'not drawn', f'unit {cell[1]}, cell {cell[2]}')
+    places = [(one.place(centre), one.bottom - points(depth, one.scale))
+              for centre, first, last, _, depth in world.bars_on(side.name) if first <= course <= last]
+    for dot in dots:
+        if not any(abs(dot[0] - x) < SLACK and abs(dot[1] - y) < SLACK for x, y in places):
+            sheet.wrong('dot of a bar', f'{dot[0]:.1f}, {dot[1]:.1f} pt', 'no bar of the answer stands there')
 
 
 def take_units(sheet, one, side, course):

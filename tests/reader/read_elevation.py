@@ -22,7 +22,7 @@ def elevation(sheet):
         check_heights(sheet, page, view)
         check_elevation_openings(sheet, page, side, view)
         check_letters(sheet, page, side, view)
-        edges += reversed(running(sheet, page))
+        edges += reversed(running(sheet, page, view.ground))
         take_paragraphs(sheet, page)
     check_legend(sheet)
     expected = sorted({nm(row[edge]) for row in world.answer['openings'] if row['side'] == side.name
@@ -209,9 +209,10 @@ def check_letters(sheet, page, side, view):
             sheet.wrong(f'letter of {over[0].name}', text.text, wanted, passage)
 
 
-def running(sheet, page):
+def running(sheet, page, ground):
     """Lengths under the ground, each with its other form below: one passage each, from left to right."""
-    texts = [text for text in sheet.texts(page) if not text.turned and phrases.whole('{at}', text.text)]
+    texts = [text for text in sheet.texts(page) if not text.turned and phrases.whole('{at}', text.text)
+             and (ground is None or text.y > ground)]
     found, used = [], set()
     for at, text in enumerate(texts):
         if id(text) in used:

@@ -94,7 +94,7 @@ def reading_heading(sheet, row):
         return None
     passage, text = row.cells[0], row.text(0)
     for template, part in ((phrases.FOUND_TAPINGS, 'tapings'), (phrases.FOUND_MOVES, 'moves'),
-                           (phrases.FOUND_HEIGHTS, 'heights'),
+                           (phrases.FOUND_HEIGHTS, 'heights'), (phrases.FOUND_CORNERS, 'corners'),
                            (phrases.FOUND_DOWELS, 'dowels'), (phrases.FOUND_FIT, 'fit')):
         named = phrases.whole(template, text)
         if named and part == 'tapings':
@@ -289,12 +289,36 @@ def bed_row(sheet, row, state):
         return sheet.same(row.text(3), ', '.join(bed['lacks']), 'where to read the rod', row.cells[3])
     if row.text(0) == '':
         return None
-    choice = next((one for one in bed['choices'] if one['text'] == row.text(0)), None)
+    if row.text(0) == phrases.FOUND_CHOSEN:
+        return chosen_row(sheet, row, 'bed_chosen')
+    best = next((one for one in bed['choices'] if one['recommended'] and len(bed['choices']) > 1), None)
+    told = {f'{phrases.FOUND_BEST}: {one["text"]}' if one is best else one['text']: one for one in bed['choices']}
+    choice = told.get(row.text(0))
     if choice is None:
-        return sheet.wrong('choice of a bed', row.text(0), [one['text'] for one in bed['choices']], row.cells[0])
+        return sheet.wrong('choice of a bed', row.text(0), list(told), row.cells[0])
     sheet.tell(row.cells[0])
     cell(sheet, row, 1, phrases.FOUND_TOP, {'top': nm(choice['top'])}, 'top of the bed')
     cell(sheet, row, 2, phrases.FOUND_MARGIN, {'margin': nm(choice['margin'])}, 'margin of the bed')
+
+
+def chosen_row(sheet, row, which):
+    """What the job has chosen; what was read since follows where it says otherwise."""
+    chosen = ground(sheet).get(which)
+    sheet.same(row.text(3).startswith(chosen['text'] if chosen else '-'), True, f'{which}: {row.text(3)}', row.cells[3])
+    sheet.tell(row.cells[3])
+
+
+def corner_row(sheet, row, state):
+    """Each way to mend the corners, as the answer ranks them."""
+    if row.text(0) == phrases.FOUND_CHOSEN:
+        return chosen_row(sheet, row, 'shape_chosen')
+    choices = ground(sheet)['tape']['choices']
+    choice = next((one for one in choices if row.text(3).startswith(one['text'])), None)
+    if choice is None:
+        return sheet.wrong('way to mend the corners', row.text(3), [one['text'] for one in choices], row.cells[3])
+    wanted = phrases.FOUND_BEST if choice['recommended'] else phrases.FOUND_ELSE
+    sheet.same(row.text(0), wanted, f'rank of: {row.text(3)}', row.cells[0])
+    sheet.tell(row.cells[3])
 
 
 def dowel_row(sheet, row, state):
@@ -352,7 +376,8 @@ def fit_row(sheet, row, state):
         cell(sheet, row, 2, '{at}', {'at': nm(fit['room_before'])}, 'room before')
 
 
-ROWS = {'tapings': taping_row, 'moves': move_row, 'heights': height_row, 'bed': bed_row, 'dowels': dowel_row,
+ROWS = {'tapings': taping_row, 'moves': move_row, 'corners': corner_row, 'heights': height_row, 'bed': bed_row,
+        'dowels': dowel_row,
         'fit': fit_row}
 
 

@@ -2,7 +2,7 @@
 from lengths import INCH
 import phrases
 from places import reference_in, shift_of
-from sheets import read_table, take_paragraphs
+from sheets import read_table
 from world import nm
 
 WITHIN = INCH // 8            # a unit's size tolerance (ASTM C90): so much less counts as the bearing asked
@@ -114,11 +114,3 @@ def check_bars(sheet, rows):
         sheet.same(row.text(4), best[3], f'{key[0]}: what to do', row.cells[4])
         left.remove(best)
     sheet.same([one[:2] for one in left], [], 'bars that pass a lintel, not listed')
-
-
-def lintel_bars(sheet):
-    rows = []
-    for page in sheet.pages:
-        rows += read_bars(sheet, page)
-        take_paragraphs(sheet, page)
-    check_bars(sheet, rows)

@@ -1,6 +1,8 @@
 """Findings, schedules and lists: sizes, jambs, heights, cut lengths, the rod, the leads."""
 import phrases
-from read_lintels import check_bars, check_bearing, read_bars
+from read_bars import bought_read, buy_rows
+from read_lintels import check_bearing
+from read_over import under
 from sheets import read_table, take_paragraphs
 from lengths import agrees
 from places import hook_in, shift_of
@@ -16,27 +18,35 @@ def words_of(text):
 
 # ---- findings --------------------------------------------------------------------------------------------------------
 
-def notes(sheet):
+def findings(sheet):
     world = sheet.world
     expected = sorted(world.answer['findings'], key=lambda row: HOLD_POINTS.index(row['hold_point']))
     wanted = {words_of(row['text']): row for row in expected}
-    found = []
+    found, bought = [], {}
     for page in sheet.pages:
+        buy_rows(sheet, page, bought)
         for cells in note_rows(sheet, page):
-            text = ' '.join(passage.text for passage in cells)
             for passage in cells:
-                row = wanted.get(words_of(passage.text))
-                if row is not None:
-                    found.append(words_of(passage.text))
-                    sheet.tell(passage)
-                elif any(words_of(passage.text) == words_of(one['rule']) for one in expected):
-                    sheet.tell(passage)
-                elif words_of(passage.text) == words_of(world.job.get('notes', '\0')):
+                words = words_of(passage.text)
+                rule = any(words == words_of(one['rule']) for one in expected)
+                if words in wanted:
+                    found.append(words)
+                if words in wanted or rule or words == words_of(world.job.get('notes', '\0')):
                     sheet.tell(passage)
                 else:
                     sheet.book.published.check(sheet, passage)
-                    check_series(sheet, passage)
     sheet.same(sorted(found), sorted(wanted), 'findings')
+    if bought:
+        bought_read(sheet, bought)
+
+
+def standards(sheet):
+    """The rules; weather and wind may stand under them."""
+    for page in sheet.pages:
+        for cells in note_rows(sheet, page):
+            for passage in cells:
+                sheet.book.published.check(sheet, passage)
+                check_series(sheet, passage)
 
 
 def check_series(sheet, passage):
@@ -69,15 +79,12 @@ def note_rows(sheet, page):
 # ---- opening schedule ------------------------------------------------------------------------------------------------
 
 def openings(sheet):
-    world, seen, bars = sheet.world, [], []
+    world, seen = sheet.world, []
     for page in sheet.pages:
         for row in read_table(sheet, page, phrases.HEADS['openings']):
             seen.append(opening_row(sheet, row))
-        bars += read_bars(sheet, page)
-        take_paragraphs(sheet, page)
     sheet.same(seen, list(world.openings), 'openings listed')
-    if not any(sort == 'lintel-bars' for sort, *_ in sheet.book.sheets):  # a short list stands under the schedule
-        check_bars(sheet, bars)
+    under(sheet)
 
 
 def opening_row(sheet, row):
@@ -157,8 +164,9 @@ def saw(sheet):
             if piece.cut != 'none':
                 cut[piece.name] = piece
     kerf = nm(world.answer['saw_list']['kerf'])
-    marks = cut_marks(world)
+    marks, bought = cut_marks(world), {}
     for page in sheet.pages:
+        buy_rows(sheet, page, bought)
         for row in read_table(sheet, page, phrases.HEADS['saw'], has_boxes=True):
             if row.text(0):
                 row_now = saw_row(sheet, row, marks, kerf)
@@ -170,6 +178,8 @@ def saw(sheet):
                 check_saw_names(sheet, row, row_now, names, cut)
         take_paragraphs(sheet, page)
     sheet.same(sorted(listed), sorted(cut), 'cuts listed')
+    if bought:
+        bought_read(sheet, bought)
     saw_note(sheet, kerf)
 
 
@@ -268,8 +278,8 @@ def rod(sheet):
                 continue
             sheet.length(row.cells[0], match, 'at', fits[0], 'height of the rod')
             rod_row(sheet, row, expected, fits, seen)
-        lead_rows(sheet, page)
         take_paragraphs(sheet, page)
+    check_leads(sheet)
     sheet.same(sorted(seen), sorted(expected), 'heights of the rod listed')
 
 
@@ -325,28 +335,29 @@ def rod_events(world):
     return found
 
 
-def leads(sheet):
-    for page in sheet.pages:
-        lead_rows(sheet, page)
-        take_paragraphs(sheet, page)
+class LeadLine:
+    """A lead told in words, as a row of a table."""
+
+    def __init__(self, passage, name):
+        self.cells, self.name = [passage] * 7, name
+
+    def text(self, column):
+        return self.name if column == 0 else self.cells[0].text
 
 
-def lead_rows(sheet, page):
-    courses = min(5, len(sheet.world.courses))
-    heads = phrases.HEADS['leads'][:2 + courses]
-    for row in read_table(sheet, page, heads):
-        corner = sheet.world.corners.get(row.text(0))
+def check_leads(sheet):
+    """A lead at each corner where two sides meet."""
+    world, told = sheet.world, []
+    for passage in sheet.passages:
+        found = phrases.part(phrases.LEAD, passage.text)
+        corner = world.corners.get(found['corner']) if found else None
         if corner is None:
-            sheet.wrong('corner of a lead', row.text(0), list(sheet.world.corners), row.cells[0])
             continue
-        match = phrases.whole(phrases.LEAD_SIDES, row.text(1))
-        sheet.same(match and (match['arriving'], match['leaving']), (corner['arriving'], corner['leaving']),
-                   f'lead at {row.text(0)}', row.cells[1])
-        counts = []
-        for column in range(2, 2 + courses):
-            count = phrases.whole(phrases.LEAD_COUNT, row.text(column))
-            counts.append((int(count['arriving']), int(count['leaving'])) if count else None)
-        check_lead(sheet, row, corner, counts)
+        told.append(found['corner'])
+        counts = [tuple(int(n) for n in one.split('+')) for one in found['lead'].split(', ')]
+        check_lead(sheet, LeadLine(passage, found['corner']), corner, counts)
+    both = [name for name, row in world.corners.items() if 'arriving' in row and 'leaving' in row]
+    sheet.same(sorted(told), sorted(both), 'leads told')
 
 
 def check_lead(sheet, row, corner, counts):
@@ -356,7 +367,7 @@ def check_lead(sheet, row, corner, counts):
         below = None
         for course, pair in enumerate(counts, 1):
             if pair is None:
-                return sheet.wrong(f'lead at {row.text(0)}', row.text(1 + course), phrases.LEAD_COUNT, row.cells[0])
+                return sheet.wrong(f'lead at {row.text(0)}', row.text(1 + course), 'two counts', row.cells[0])
             runs = world.runs[side, course]
             if not runs:
                 continue

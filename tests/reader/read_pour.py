@@ -154,6 +154,11 @@ def dowel_notes(sheet, passage):
         wanted = phrases.FORM_UNKNOWN if form is None else phrases.FORM_HERE if form == 0 else None
         if (wanted is not None and wanted not in passage.text) or (wanted is None and not told):
             sheet.wrong('where the form stands', passage.text[-120:], wanted or phrases.FORM_AT, passage)
+    by_rule = phrases.part(phrases.DOWELS_BY_RULE, passage.text)
+    if by_rule:
+        up = [nm(one['to']) - nm(one['from']) for one in world.answer['bar_pieces']['pieces'] if one['use'] == 'dowel']
+        sheet.length(passage, by_rule, 'least', min(up), 'dowels by the lap rule')
+        sheet.length(passage, by_rule, 'most', max(up), 'dowels by the lap rule')
     lap = phrases.part(phrases.DOWEL_LAP, passage.text)
     if lap:
         sheet.length(passage, lap, 'lap', world.length(world.job['steel']['dowel_lap']), 'lap of the dowels')
@@ -215,7 +220,7 @@ class Board:
         self.bottom = face.points[0][1] if face else None
         self.top = self.bottom - points(side.thick, self.scale) if face else None
         self.left, self.right = sorted(point[0] for point in face.points) if face else (None, None)
-        self.above, self.below = [], []
+        self.labels, self.dowels, self.jambs = [], [], []
 
     def place(self, along):
         return self.zero - points(along, self.scale)
@@ -236,13 +241,15 @@ def form(sheet):
         turned = [text for text in sheet.texts(board.page) if text.turned]
         first = next((at for at, text in enumerate(turned) if text.lengths()), len(turned))
         for passage in label_pairs(sheet, board.page, turned[first:]):
-            (board.above if passage.texts[0].bottom < board.top else board.below).append(passage)
+            board.labels.append(passage)
+            jamb = phrases.whole(phrases.STRIP_JAMB, passage.texts[-1].text)
+            (board.jambs if jamb else board.dowels).append(passage)
         take_paragraphs(sheet, board.page)
     shift = board_words(sheet, side)
-    board_labels(sheet, [passage for board in boards for passage in reversed(board.above)],
+    board_labels(sheet, [passage for board in boards for passage in reversed(board.dowels)],
                  [(dowel.centre + shift, phrases.BOARD_NUMBER.replace('{number#}', name.rsplit(' ', 1)[1]))
                   for name, dowel in mine.items()], 'dowels on the board')
-    board_labels(sheet, [passage for board in boards for passage in reversed(board.below)],
+    board_labels(sheet, [passage for board in boards for passage in reversed(board.jambs)],
                  [(place + shift, phrases.STRIP_JAMB.replace('{opening~}', name)) for place, name in jambs], 'jambs')
     for board in boards:
         if board.bottom is not None:
@@ -261,12 +268,10 @@ def board_labels(sheet, labels, expected, what):
 
 def board_zero(sheet, board, dowels_on, jambs, shift):
     """Every leader starts where its own number stands on the side's line: all give one zero on paper."""
-    zeros = []
-    for labels, level, down, places in ((board.above, board.top, False, dowels_on), (board.below, None, True, jambs)):
-        feet = board_feet(sheet, board, level, down)
-        if not sheet.same(len(feet), len(labels), 'leaders'):
-            continue
-        for foot, passage in zip(feet, labels):
+    zeros, places = [], dowels_on + jambs
+    feet = board_feet(sheet, board)
+    if sheet.same(len(feet), len(board.labels), 'leaders'):
+        for foot, passage in zip(feet, board.labels):
             value = passage.lengths[0].value - shift if passage.lengths else None
             near = min(places, key=lambda place: abs(place - value), default=None) if value is not None else None
             if near is not None:
@@ -279,14 +284,13 @@ def board_zero(sheet, board, dowels_on, jambs, shift):
             sheet.wrong('foot of a leader', passage.text, f'{zero - board.zero:.2f} pt away', passage)
 
 
-def board_feet(sheet, board, level, down):
+def board_feet(sheet, board):
     feet = []
     for line in sheet.shapes(board.page).lines:
         first = line.points[0]
-        plumb = len(line.points) == 4 and abs(line.points[1][0] - first[0]) < 0.01
-        if plumb and (line.points[1][1] > first[1]) == down and (level is None or abs(first[1] - level) < SLACK):
-            if level is not None or first[1] > board.bottom:
-                feet.append(first[0])
+        plumb = len(line.points) == 4 and abs(line.points[1][0] - first[0]) < 0.01 and line.points[1][1] < first[1]
+        if plumb and abs(first[1] - board.top) < SLACK:
+            feet.append(first[0])
     return feet
 
 

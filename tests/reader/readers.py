@@ -1,21 +1,29 @@
 """The reader of each sort of sheet."""
+import read_bars
 import read_bed
 import read_card
 import read_courses
+import read_days
 import read_elevation
 import read_found
-import read_lintels
+import read_grout
 import read_lists
+import read_order
+import read_over
+import read_plate
 import read_pour
 import read_summary
 import read_template
+import read_top
 import read_wall
+import read_weather
 
 
 READERS = {
     'summary': read_summary.summary,
     'sides': read_summary.sides,
-    'notes': read_lists.notes,
+    'findings': read_lists.findings,
+    'standards': read_lists.standards,
     'card': read_card.card,
     'dowels': read_pour.dowels,
     'form': read_pour.form,
@@ -28,11 +36,38 @@ READERS = {
     'strip': read_courses.strip,
     'elevation': read_elevation.elevation,
     'openings': read_lists.openings,
-    'lintel-bars': read_lintels.lintel_bars,
+    'lintel-bars': read_over.under,
     'saw': read_lists.saw,
     'rod': read_lists.rod,
-    'leads': read_lists.leads,
+    'strips': read_top.frame,
+    'forms': read_top.frame,
+    'elevations': read_top.frame,
+    'reading-form': read_top.reading_form,
+    'pour': read_top.pour,
+    'bars': read_over.under,
+    'bars-to-buy': read_over.under,
+    'top': read_over.under,
     'changes': read_wall.changes,
     'marks': read_wall.marks,
     'log': read_wall.log,
+    'shores': read_over.under,
+    'inspection': read_over.under,
+    'bolts': read_over.under,
+    'plates': read_top.frame,
+    'plate': read_plate.plate,
+    'zone': read_over.zone,
+    'top-read': read_over.under,
+    'heads': read_over.under,
+    'weather': read_over.under,
+    'filling': read_grout.order,
+    'wire': read_grout.wire,
+    'hidden': read_grout.hidden,
+    'order': read_order.order,
+    'reckoned': read_order.reckoned,
+    'days': read_days.days,
+    'chart': read_days.chart,
+    'forecast': read_weather.forecast,
+    'drops': read_days.drops,
+    'pallets': read_days.pallets,
+    'pallet-plan': read_days.pallet_plan,
 }

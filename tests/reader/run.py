@@ -31,7 +31,8 @@ NOTHING = (Counter(), Counter(), Counter())
 
 def plan(program, job, out, paper='both'):
     """Plans a job; the program's exit code and what it said."""
-    done = subprocess.run([program, 'plan', str(job), '--out', str(out), '--paper', paper, '--quiet', '--no-offers'],
+    done = subprocess.run([program, 'plan', str(job), '--out', str(out), '--paper', paper, '--quiet', '--no-offers',
+                           '--templates', '--standards'],
                           capture_output=True, text=True)
     return done.returncode, done.stderr
 
@@ -57,6 +58,14 @@ def example(program, path):
         if code != 0:
             return [(path.stem, 'plan', [('plan', 0, 'exit code', code, talk)], NOTHING, [])]
         return read_set(path.stem, Path(work) / 'set')
+
+
+def top_read(program, path):
+    """The same with its top read."""
+    with tempfile.TemporaryDirectory() as work:
+        job = Path(work) / f'{path.stem}-top-read.json'
+        job.write_text(json.dumps(jobs.with_top_read(json.loads(path.read_text()))))
+        return example(program, job)
 
 
 def random_job(program, seed):
@@ -134,6 +143,7 @@ def run_examples(program, root):
     paths = sorted((root / 'examples').glob('*.json'))
     with pool() as workers:
         results = [one for found in workers.map(example, [program] * len(paths), paths) for one in found]
+    results += top_read(program, root / 'examples' / 'kiln-house.json')
     papers = {paper for _, paper, *_ in results}
     well = report(results)
     if len(paths) < 7 or papers != {'set-letter.pdf', 'set-a4.pdf'}:

@@ -47,7 +47,7 @@ class Case:
         book, missed = Book(self.pdf, wrong, self.pages, self.file, self.right.sheets), []
         for sort, fields in where.items():
             titles = [base for base, entry in self.sheets.items()
-                      if entry[0] == sort and (fields is None or fields.items() <= entry[2].items())]
+                      if sort in ('any', entry[0]) and (fields is None or fields.items() <= entry[2].items())]
             if not any(self.noticed(book, base) for base in titles):
                 missed.append(sort)
         return missed
@@ -78,9 +78,16 @@ def wrong_marks(answer):
             yield f'mark of {run["pieces"][place][0]}', change, ['runs'], where
 
 
+def listed(answer):
+    """As long as nothing is laid, the strips' boxes stand for the list of marks."""
+    return bool(answer['job'].get('laid'))
+
+
 def wrong_wall_marks(answer):
     """Each mark listed at the wall, one step further."""
     from read_wall import shown
+    if not listed(answer):
+        return
     for at, course in enumerate(answer.get('laying', {}).get('at_hand', [])):
         for place, mark in enumerate(course['marks']):
             if shown(mark):
@@ -113,8 +120,9 @@ def wrong_jambs(answer):
             where['strip'] = of(side, 1)
         if any(dowel['side'] == side for dowel in answer['dowels']):
             where['form'] = of(side)
-        if any(mark.get('opening') == opening['name'] for course in answer.get('laying', {}).get('at_hand', [])
-               for mark in course['marks']):
+        if listed(answer) and any(mark.get('opening') == opening['name']
+                                  for course in answer.get('laying', {}).get('at_hand', [])
+                                  for mark in course['marks']):
             where['marks'] = None
         for edge in ('from', 'to'):
             def change(wrong, at=at, edge=edge):
@@ -207,13 +215,37 @@ def wrong_places(answer):
                 wrong['sides'][at]['start_point'][axis] += way[axis] * nm(series['thickness'])
         if side['interior']:
             continue
-        where = {'strip': of(side['name'], 1), 'marks': None}
+        where = {'strip': of(side['name'], 1)}
+        if listed(answer):
+            where['marks'] = None
         if any(dowel['side'] == side['name'] for dowel in answer['dowels']):
             where.update({'dowels': None, 'template': None, 'form': of(side['name'])})
         yield f'{side["name"]} starts a thickness further', change, ['sides'], where
 
 
-WRONG = [wrong_marks, wrong_wall_marks, wrong_dowels, wrong_jambs, wrong_cuts, wrong_beds, wrong_counts, wrong_heights,
+def wrong_tops(answer):
+    """A bolt, the end of a piece of plate, a bearing's course, a bar to look at: wherever their lists stand."""
+    for at, piece in enumerate(answer['plates']):
+        def bolt(wrong, at=at):
+            wrong['plates'][at]['bolts'][0]['at']['nm'] += step_of(wrong)
+
+        def end(wrong, at=at):
+            wrong['plates'][at]['to']['nm'] -= step_of(wrong)
+        yield f'first bolt of piece {at}', bolt, ['plates'], {'any': None}
+        yield f'end of piece {at}', end, ['plates'], {'any': None}
+    for at, opening in enumerate(answer['openings']):
+        if 'lintel' in opening and any(course['bond_beam'] for course in answer['courses']):
+            def deep(wrong, at=at):
+                wrong['openings'][at]['lintel']['first_course'] += 1
+            yield f'first course of the lintel of {opening["name"]}', deep, ['openings'], {'any': None}
+    for at, pour in enumerate(answer['inspection']):
+        def photo(wrong, at=at):
+            wrong['inspection'][at]['bars'][0]['photo'] = 'other-1'
+        if pour['bars']:
+            yield f'photo before pour {at + 1}', photo, ['inspection'], {'any': None}
+
+
+WRONG = [wrong_tops, wrong_marks, wrong_wall_marks, wrong_dowels, wrong_jambs, wrong_cuts, wrong_beds, wrong_counts, wrong_heights,
          wrong_places]
 
 

@@ -25,6 +25,14 @@ class Shapes:
     def __init__(self):
         self.boxes, self.lines, self.dots = [], [], []
 
+    def between(self, top, bottom):
+        """Those of one band of the page."""
+        part = Shapes()
+        part.boxes = [box for box in self.boxes if top <= box.top and box.bottom <= bottom]
+        part.lines = [line for line in self.lines if all(top <= y <= bottom for _, y in line.points)]
+        part.dots = [dot for dot in self.dots if top <= dot[1] <= bottom]
+        return part
+
 
 class File:
     """Content streams of a PDF by page number, from 1."""

@@ -43,7 +43,8 @@ class Sheet:
         return self.book.world
 
     def shapes(self, page):
-        return self.book.file.shapes(page.number)
+        shapes = self.book.file.shapes(page.number)
+        return shapes if page.top is None else shapes.between(page.top, page.bottom)
 
     def texts(self, page):
         """Texts of a page that no passage has yet."""
@@ -227,6 +228,8 @@ def row_of(sheet, page, texts, lefts, edge, has_boxes):
 
 
 def is_heading(sort, text):
+    if sort == 'reckoned':
+        return text in phrases.RECKONED_HEADINGS
     if sort == 'readings':
         return any(phrases.whole(one, text) for one in (phrases.FOUND_TAPINGS, phrases.FOUND_MOVES,
                                                         phrases.FOUND_HEIGHTS,
@@ -261,8 +264,9 @@ def read_furniture(sheet, page):
     sheet.take([texts[0]])
     caution = next((text for text in texts if text.text == 'CAUTION'), None)
     if caution is not None:
+        foot = caution.bottom + (8 if caution.turned else 26)  # beside the ruler, or across the sheet
         words = [text for text in texts if text.left > caution.right and text.top > caution.top - 12
-                 and text.top < caution.bottom + 8 and not text.turned]
+                 and text.top < foot and not text.turned]
         sheet.take([caution])
         passage = sheet.take(words)
         sheet.book.published.check(sheet, passage)
@@ -295,6 +299,11 @@ def read_scale_bar(sheet, page):
         unit = one.value / int(one.text.split(' ')[0])
         digits = last.text.split(' ')[0]
         places = [((text.left + text.right) / 2, int(text.text)) for text in bar[:-1] if text.text.isdigit()]
+        if len(places) == 1:  # a bar of one length: from its nought to the middle of its number
+            points = ((last.left + last.right) / 2 - places[0][0]) / (int(digits) - places[0][1]) / 72 * 25_400_000 * scale
+            last.claimed.add(one.start)
+            if abs(points - unit) > unit / 20:
+                sheet.wrong('scale bar', f'{points:.0f} nm a unit', unit, last)
         if len(places) >= 2 and places[1][1] > 0:
             per = (places[-1][0] - places[0][0]) / (places[-1][1] - places[0][1])
             points = per / 72 * 25_400_000 * scale

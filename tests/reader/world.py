@@ -284,6 +284,11 @@ class World:
                 marks += [(nm(junction[edge]), 'face', junction['abutting']) for edge in ('from', 'to')]
         return sorted(marks)
 
+    def strip_marks(self, side, course):
+        """Those that a strip numbers: bars that start at the footing have their numbers in the dowel list."""
+        dowels = {centre for centre, first, _, _, _ in self.bars_on(side) if first == 1 and self.answer['dowels']}
+        return [mark for mark in self.low_marks(side, course) if mark[1] != 'bar' or mark[0] not in dowels]
+
     # ---- job -------------------------------------------------------------------------------------------------------
 
     def length(self, text):

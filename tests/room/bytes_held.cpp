@@ -8,7 +8,8 @@
 namespace {
 
 // One thread runs these tests. In front of each block stands its size.
-constexpr std::size_t kFront = alignof(std::max_align_t) > sizeof(std::size_t) ? alignof(std::max_align_t) : sizeof(std::size_t);
+constexpr std::size_t kFront = alignof(std::max_align_t) > sizeof(std::size_t) ? alignof(std::max_align_t)
+                                                                               : sizeof(std::size_t);
 std::int64_t held = 0, most = 0;
 
 void* take(std::size_t size) {

@@ -35,16 +35,16 @@ std::optional<Taken> taken_by(const Job& job, std::int64_t budget) {
   return taken;
 }
 
-/// The page: the budget's looks, and twice as many where rules are given up (six panels, two looks each, a sixth for each;
-/// each of those twelve counts as one panel more); beyond them each panel that is left takes 6'000 and 8 for each of its
-/// pieces, a walk that is laid at once. (At most: pieces of a panel are no more than all pieces.)
+/// The page: the budget's looks, and twice as many where rules are given up (six panels, two looks each, a sixth for
+/// each; each of those twelve counts as one panel more); beyond them each panel that is left takes 6'000 and 8 for each
+/// of its pieces, a walk that is laid at once. (At most: pieces of a panel are no more than all pieces.)
 std::int64_t most_looks(const Taken& taken, std::int64_t budget) {
   const std::int64_t of_budget = bond::kLooksOfBudget * std::max<std::int64_t>(budget, 200'000);
   return 3 * of_budget + 6'000 * (taken.cases + kAgain) + 8 * (1 + kAgain) * taken.pieces;
 }
 
-/// The page: what a step may take and what is held between steps, in looks of kBytesOfLook; 50 kB for each panel that is
-/// known and 160 bytes for each piece.
+/// The page: what a step may take and what is held between steps, in looks of kBytesOfLook; 50 kB for each panel that
+/// is known and 160 bytes for each piece.
 std::int64_t most_bytes(const Taken& taken, std::int64_t budget) {
   const std::int64_t step = bond::kLooksOfBudget * std::max<std::int64_t>(budget, 200'000) / 5, held = 1'000'000;
   return bond::kBytesOfLook * (step + held) + 50'000 * taken.cases + 160 * taken.pieces;

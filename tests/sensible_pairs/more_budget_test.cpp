@@ -1,12 +1,12 @@
-// A larger search never makes a worse layout, by rules and first terms, of a building that somebody would build, and what a small one says to be
-// the least possible is never more than what another finds.
+// A larger search never makes a worse layout, by rules and first terms, of a building that somebody would build, and
+// what a small one says to be the least possible is never more than what another finds.
 #include <gtest/gtest.h>
 
 #include <cstdio>
 
 #include "cost_in_order.hpp"
-#include "sensible/looks_elsewhere.hpp"
 #include "property/sensible_jobs.hpp"
+#include "sensible/looks_elsewhere.hpp"
 
 namespace stringcourse::property {
 namespace {

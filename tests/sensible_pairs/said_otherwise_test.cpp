@@ -12,6 +12,7 @@
 #include "property/said_otherwise.hpp"
 #include "property/sensible_jobs.hpp"
 #include "sensible/looks_elsewhere.hpp"
+#include "told.hpp"
 #include "walls/resolve.hpp"
 
 namespace stringcourse::property {
@@ -153,7 +154,7 @@ TEST(SaidOtherwise, AnOpeningMovedThereAndBackGivesTheSameBytes) {
       ASSERT_TRUE(plan.has_value()) << name(seed);
       const Length to = plan->openings.front().from.distance_from_start() + Length::sixteenths(step);
       const auto moved = edited(now, *plan, MoveOpening{0, to});
-      ASSERT_TRUE(moved.has_value()) << name(seed) << ": " << moved.error();
+      ASSERT_TRUE(moved.has_value()) << name(seed) << ": " << test::told(moved.error());
       now = *moved;
       static_cast<void>(solve(now, wishes, memo));
     }
@@ -166,8 +167,8 @@ TEST(SaidOtherwise, AnOpeningMovedThereAndBackGivesTheSameBytes) {
   EXPECT_GT(tally.compared, 0);
 }
 
-/// What a memory laid for a building with fewer choices is no other than what it lays for this one: the walls that the two
-/// share are one and the same.
+/// What a memory laid for a building with fewer choices is no other than what it lays for this one: the walls that the
+/// two share are one and the same.
 TEST(SaidOtherwise, WhatAnotherBuildingLeftInMemoryMovesNoPiece) {
   Tally tally;
   for (std::uint64_t seed = seeds(40).first; seed < seeds(40).beyond(); ++seed) {

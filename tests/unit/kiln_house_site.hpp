@@ -1,5 +1,6 @@
 #pragma once
-// The kiln house of the examples, resolved and laid out: 28 x 20 ft, corners A B C D, 8 in block, #5 bars in coarse grout.
+// The kiln house of the examples, resolved and laid out: 28 x 20 ft, corners A B C D, 8 in block, #5 bars in coarse
+// grout.
 #include <fstream>
 #include <sstream>
 #include <string>

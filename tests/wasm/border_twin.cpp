@@ -1,7 +1,8 @@
 // The border built natively, for comparison with the WebAssembly module.
 //   border_twin requests COUNT   prints that many requests, one a line: random jobs of seeds 1, 2, ...
 //   border_twin seconds          reads requests, one a line, answers them all and prints how long that took
-//   border_twin answers          reads requests, one a line; writes each reply block behind its length (u32, little-endian)
+//   border_twin answers          reads requests, one a line; writes each reply block behind its length (u32,
+//   little-endian)
 #include <chrono>
 #include <cstdlib>
 #include <iostream>
@@ -9,9 +10,9 @@
 #include <string_view>
 #include <vector>
 
+#include "document/json_out.hpp"
 #include "job/write.hpp"
 #include "property/random_jobs.hpp"
-#include "document/json_out.hpp"
 #include "wasm/border.hpp"
 
 namespace {

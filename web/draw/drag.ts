@@ -2,17 +2,17 @@
 // Pure. The only arithmetic on lengths in the page: viewBox micrometres x scale x 1000 = nanometres.
 import type { Edit, Handle } from "../engine/contract";
 
-export type Grip = "body" | "from" | "to" | "side";
+export type HandlePart = "body" | "from" | "to" | "side";
 
 /// What a hand has hold of, fixed when the drag begins.
 export interface Hold {
   readonly handle: Handle;
-  readonly grip: Grip;
+  readonly part: HandlePart;
   /// 1 : scale, of the drawing held.
   readonly scale: number;
   /// CSS pixels for one micrometre of the drawing, as shown.
   readonly pixels: number;
-  /// Places that lay without a cut, nanometres of the grip, ascending.
+  /// Places that lay without a cut, nanometres of the handle, ascending.
   readonly free: readonly number[];
   /// Half unit and joint, nanometres: the step by which free places follow one another.
   readonly pitch: number;
@@ -27,17 +27,17 @@ export interface Wanted {
 /// So near to a free place the hand is taken to mean it.
 export const kSnapPixels = 10;
 
-/// Where the grip stood at the start: a distance along the wall, or 0 for a side.
+/// Where the handle stood at the start: a distance along the wall, or 0 for a side.
 export function startOf(hold: Hold): number {
   if (hold.handle.kind === "side") return 0;
-  return hold.grip === "to" ? hold.handle.to_nm : hold.handle.from_nm;
+  return hold.part === "to" ? hold.handle.to_nm : hold.handle.from_nm;
 }
 
 function direction(hold: Hold): readonly [number, number] {
   return hold.handle.kind === "side" ? hold.handle.outward : hold.handle.along;
 }
 
-/// Nanometres that a movement of the pointer means along the grip's own direction.
+/// Nanometres that a movement of the pointer means along the handle's own direction.
 export function movedBy(hold: Hold, dx: number, dy: number): number {
   const [x, y] = direction(hold);
   const micrometres = (dx * x + dy * y) / hold.pixels;
@@ -86,6 +86,6 @@ export function nextFree(hold: Hold, nm: number, sign: 1 | -1): number {
 export function editFor(hold: Hold, nm: number): Edit {
   const { handle } = hold;
   if (handle.kind === "side") return { do: "move-side", side: handle.index, by_nm: nm };
-  if (hold.grip === "body" || hold.grip === "side") return { do: "move-opening", opening: handle.index, to_nm: nm };
-  return { do: "resize-opening", opening: handle.index, edge: hold.grip, to_nm: nm };
+  if (hold.part === "body" || hold.part === "side") return { do: "move-opening", opening: handle.index, to_nm: nm };
+  return { do: "resize-opening", opening: handle.index, edge: hold.part, to_nm: nm };
 }

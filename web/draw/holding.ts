@@ -1,11 +1,11 @@
-// The hand: from the moment a grip is taken, by pointer or by key, until it is let go.
+// The hand: from the moment a handle is taken, by pointer or by key, until it is let go.
 import { signal } from "@preact/signals";
-import { settle } from "../app/actions";
-import { beginDrafts, draft, endDrafts, solveNow } from "../app/solving";
-import { freeHand, history, offered, readOnly, refusals, shown } from "../app/state";
 import type { DrawingHead, Handle, SideHandle } from "../engine/contract";
+import { settle } from "../state/building";
+import { freeHand, history, offered, readOnly, refusals, shown } from "../state/signals";
+import { beginDrafts, draft, endDrafts, solveNow } from "../state/solving";
 import { words } from "../words/words";
-import { editFor, type Grip, type Hold, nextFree, startOf, wantedBy } from "./drag";
+import { editFor, type HandlePart, type Hold, nextFree, startOf, wantedBy } from "./drag";
 
 export interface Held {
   readonly drawing: "plan" | "elevation";
@@ -25,15 +25,15 @@ function pitchOf(handle: Handle): number {
   const name = handle.kind === "side" ? handle.name : handle.side;
   const side = answer?.sides.find((one) => one.name === name);
   const series = answer?.series.find((one) => one.id === side?.series) ?? answer?.series[0];
-  return series === undefined ? 0 : series.half.nm + series.joint.nm;
+  return series?.pitch.nm ?? 0;
 }
 
-function freeFor(handle: Handle, grip: Grip, pitch: number): readonly number[] {
+function freeFor(handle: Handle, part: HandlePart, pitch: number): readonly number[] {
   if (handle.kind === "side") return [-2, -1, 0, 1, 2].map((step) => step * pitch - offModule(handle, pitch));
   const found = offered.value?.freePlaces ?? shown.value?.answer.free_places ?? [];
   const places = found.find((one) => one.opening === handle.name)?.from ?? [];
   const based = places.length > 0 ? places : [handle.from_nm];
-  return grip === "to" ? based.map((place) => place + handle.to_nm - handle.from_nm) : based;
+  return part === "to" ? based.map((place) => place + handle.to_nm - handle.from_nm) : based;
 }
 
 /// How far the neighbour that grows with this side stands past whole modules, nominal.
@@ -54,15 +54,15 @@ function anchorFor(head: DrawingHead, handle: Handle): SideHandle | undefined {
   );
 }
 
-function holdOf(head: DrawingHead, handle: Handle, grip: Grip, pixels: number): Hold {
+function holdOf(head: DrawingHead, handle: Handle, part: HandlePart, pixels: number): Hold {
   const pitch = pitchOf(handle);
   return {
     handle,
-    grip,
+    part,
     scale: head.scale,
     pixels,
     pitch,
-    free: [...freeFor(handle, grip, pitch)].sort((a, b) => a - b),
+    free: [...freeFor(handle, part, pitch)].sort((a, b) => a - b),
   };
 }
 
@@ -70,12 +70,12 @@ export function takeHold(
   drawing: Held["drawing"],
   head: DrawingHead,
   handle: Handle,
-  grip: Grip,
+  part: HandlePart,
   pixels: number,
   by: Held["by"],
 ): Held | undefined {
   if (readOnly.value) return undefined;
-  const hold = holdOf(head, handle, grip, pixels);
+  const hold = holdOf(head, handle, part, pixels);
   const anchor = anchorFor(head, handle);
   held.value = { drawing, hold, base: history.value.now.text, nm: startOf(hold), snapped: false, anchor, by };
   beginDrafts();
@@ -87,12 +87,12 @@ export function heldPlace(): string {
   const now = held.value;
   const answer = shown.value?.answer;
   if (now === undefined || answer === undefined) return "";
-  const { handle, grip } = now.hold;
+  const { handle, part } = now.hold;
   if (handle.kind === "side") return neighbourLengths(handle);
   const opening = answer.openings[handle.index];
   if (opening === undefined) return "";
-  if (grip === "from") return opening.from.text;
-  if (grip === "to") return opening.to.text;
+  if (part === "from") return opening.from.text;
+  if (part === "to") return opening.to.text;
   return `${opening.from.text} – ${opening.to.text}`;
 }
 
@@ -109,7 +109,7 @@ function bring(nm: number, snapped: boolean): void {
   draft(now.base, editFor(now.hold, nm), () => words.say.place(now.hold.handle.name, heldPlace()));
 }
 
-/// The pointer has moved by so many pixels since the grip was taken.
+/// The pointer has moved by so many pixels since the handle was taken.
 export function pull(dx: number, dy: number, shift: boolean): void {
   const now = held.value;
   if (now === undefined) return;
@@ -127,7 +127,7 @@ export function push(sign: 1 | -1, far: boolean, tapeStep: number): void {
 
 function whatOf(hold: Hold): string {
   if (hold.handle.kind === "side") return words.steps.sideMoved(hold.handle.name);
-  return hold.grip === "body" ? words.steps.moved(hold.handle.name) : words.steps.resized(hold.handle.name);
+  return hold.part === "body" ? words.steps.moved(hold.handle.name) : words.steps.resized(hold.handle.name);
 }
 
 /// Lets go: what was wanted becomes the job, as one step. True if anything was moved.

@@ -1,6 +1,6 @@
 // The page's side of the engine: requests in, replies out, never a frozen page and never lost work.
 //
-//   const engine = EngineClient.inBrowser();
+//   const engine = EngineClient.inBrowser(codesOfThisBuild());
 //   const first = await engine.solve({ border: 1, job: text, budget: 0, drawings: ["plan-course-1"] });
 //   if (first !== "superseded") show(first);
 //   const best = await engine.search({ border: 1, job: text, drawings: ["plan-course-1"] });   // never in the way of the next
@@ -19,9 +19,11 @@
 //   job that takes for ever keeps no other one waiting;
 // - a trap of the engine or a killed worker rejects with EngineFault; the next request gets a fresh worker; nothing of
 //   the user's is in the worker.
+import { isBrief } from "./brief";
+import type { Codes } from "./code";
 import type { Reply, Request } from "./contract";
 import { readReply } from "./glue";
-import { browserHelper, type Helper } from "./helper";
+import { browserHelpers, type Helper } from "./helper";
 import type { Told } from "./messages";
 
 export type Superseded = "superseded";
@@ -129,7 +131,8 @@ class Line {
     try {
       this.worker ??= this.started();
       this.clock = setTimeout(() => this.fail("no answer in time"), this.patience);
-      this.worker.postMessage({ id: this.id, request: JSON.stringify(asked.request) });
+      const { request } = asked;
+      this.worker.postMessage({ id: this.id, request: JSON.stringify(request), brief: isBrief(request) });
     } catch (error) {
       this.fail(String(error));
     }
@@ -181,8 +184,8 @@ export class EngineClient implements EngineClientShape {
     this.aside = new Line(make, patienceAside);
   }
 
-  static inBrowser(): EngineClient {
-    return new EngineClient(browserHelper);
+  static inBrowser(codes: Codes): EngineClient {
+    return new EngineClient(browserHelpers(codes));
   }
 
   solve(request: Request, how?: { readonly latest: string } | undefined): Promise<Reply | Superseded> {

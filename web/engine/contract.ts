@@ -4,10 +4,43 @@ import type { StringcourseAnswer } from "./generated/answer";
 import type { StringcourseJob } from "./generated/job";
 import type { StringcourseRefusals } from "./generated/refusals";
 
-export type Answer = StringcourseAnswer;
+/// The whole document, as the whole module writes it. A brief answer has the members named here alone; of the others it
+/// says nothing yet.
+export type WholeAnswer = StringcourseAnswer;
+export const kBriefMembers = [
+  "stringcourse_answer",
+  "state",
+  "job",
+  "tape_step",
+  "series",
+  "corners",
+  "sides",
+  "junctions",
+  "courses",
+  "height",
+  "openings",
+  "control_joints",
+  "stopped",
+  "conceded",
+  "findings",
+  "cost",
+  "proof",
+  "counts",
+] as const satisfies readonly (keyof WholeAnswer)[];
+type BriefMember = (typeof kBriefMembers)[number];
+/// As far as it is said.
+export type Answer = Pick<WholeAnswer, BriefMember> & Partial<Omit<WholeAnswer, BriefMember>>;
 export type Job = StringcourseJob;
 export type Refusals = StringcourseRefusals;
-type Offer = StringcourseAnswer["offers"][number];
+export type Tape = NonNullable<Job["tape"]>;
+/// Parts of the answer that the page shows.
+export type Side = WholeAnswer["sides"][number];
+export type Opening = WholeAnswer["openings"][number];
+export type Finding = WholeAnswer["findings"][number];
+export type Offer = WholeAnswer["offers"][number];
+export type FreePlaces = WholeAnswer["free_places"];
+export type Article = WholeAnswer["order"]["articles"][number];
+export type WorkDay = WholeAnswer["programme"]["days"][number];
 
 /// A building's first lines, as typed; the engine makes the job of it.
 export interface Begin {
@@ -23,6 +56,12 @@ export type Edit =
   | { readonly do: "move-opening"; readonly opening: number; readonly to_nm: number }
   | { readonly do: "resize-opening"; readonly opening: number; readonly edge: "from" | "to"; readonly to_nm: number }
   | { readonly do: "move-side"; readonly side: number; readonly by_nm: number }
+  /// Something where that side has room for it: the last of the openings, or of the inner walls, of reply.job.
+  | { readonly do: "put-in"; readonly what: NewPart; readonly place: string }
+  /// The corner at the end of a side is stepped in, or the step after a side taken out. Nominal lengths.
+  | { readonly do: "step-corner"; readonly side: number; readonly along_nm: number; readonly across_nm: number }
+  | { readonly do: "fill-corner"; readonly side: number }
+  | { readonly do: "put-beams"; readonly over_openings: boolean; readonly on_top: boolean }
   | {
       readonly do: "accept";
       readonly what: Offer["what"];
@@ -31,11 +70,29 @@ export type Edit =
       readonly shift_nm?: number;
     };
 
-/// Exactly one of `job` (the text of a job document) and `begin`.
+/// Bare holes of common sizes, leaves of usual ones, and an inner wall.
+export type NewPart = "door" | "window" | "overhead" | "man-door" | "single-overhead" | "inner-wall";
+
+/// Lengths alone, without a building.
+export interface LengthsAsked {
+  readonly tape: Tape;
+  /// As typed for a side. Where it is no length, the reply is refused and says why.
+  readonly read?: string;
+  /// In whole steps of the tape.
+  readonly write?: readonly number[];
+}
+
+export interface LengthsTold {
+  readonly read?: { readonly nm: number; readonly basis: "nominal" | "actual" };
+  readonly written: readonly string[];
+}
+
+/// Exactly one of `job` (the text of a job document), `begin` and `lengths` (which comes alone).
 export interface Request {
   readonly border: 1;
   readonly job?: string;
   readonly begin?: Begin;
+  readonly lengths?: LengthsAsked;
   readonly edits?: readonly Edit[];
   /// The text of another copy of the job: its logs are united with this one's; reply.job is the whole.
   readonly merge?: string;
@@ -47,11 +104,21 @@ export interface Request {
   /// The name of a tapped unit, "AB-3-7".
   readonly piece?: string;
   readonly set?: "letter" | "a4";
+  /// With a set: only the sheets of one hold point, by its code.
+  readonly of?: string;
+  /// The names of a set's sheets, without the set.
+  readonly sheets?: "letter" | "a4";
+  /// With a set or its names: templates of the dowels at full size too, and the rules used.
+  readonly templates?: boolean;
+  readonly standards?: boolean;
   /// With a set: the font files that it embeds, base64. The worker adds them; nobody else need.
   readonly fonts?: { readonly regular: string; readonly bold: string };
   readonly offers?: boolean;
   /// Search budget for each panel; small while dragging. Left out: the command line's.
   readonly budget?: number;
+  /// Where every unit lies, without a search, and plans and elevations: what the first module says, and the whole one in the
+  /// same bytes. The worker adds it; nobody else need.
+  readonly brief?: boolean;
   /// A hand is moving something: shorter pictures, without names of units; no runs and bars in the answer.
   readonly moving?: boolean;
 }
@@ -63,7 +130,7 @@ export interface CourseAsked {
   readonly odds?: boolean;
 }
 
-type Laying = NonNullable<Answer["laying"]>;
+type Laying = NonNullable<WholeAnswer["laying"]>;
 export type CourseAtWall = Laying["begun"][number];
 
 export interface OddsPlayed {
@@ -115,6 +182,8 @@ export interface SideHandle {
   readonly outward: readonly [number, number];
   readonly length_nm: number;
   readonly label: string;
+  /// Around the text of its length on the drawing.
+  readonly length: { readonly x: number; readonly y: number; readonly width: number; readonly height: number };
 }
 
 export type Handle = OpeningHandle | SideHandle;
@@ -137,11 +206,59 @@ export interface DrawingHead {
   readonly names: readonly { readonly key: string; readonly name: string }[];
 }
 
+/// What is asked at a hold point the day before.
+export interface Question {
+  readonly code: string;
+  readonly text: string;
+  readonly answer: "yes" | "no" | "cannot-tell" | "not-read";
+  /// The number that says so, in words; "" where none does.
+  readonly says: string;
+  /// JSON pointer into the job of the field that answers it, or "".
+  readonly place: string;
+  /// The name of the drawing that shows it, or "".
+  readonly drawing: string;
+  /// The remedy that was chosen for it, or "".
+  readonly chosen: string;
+}
+
+/// A reading that is still to be taken, with all that its entry will say but the reading itself.
+export interface NextReading {
+  readonly what: "tape" | "rod" | "edge" | "dowel";
+  readonly text: string;
+  readonly again: boolean;
+  /// Tape: corners.
+  readonly from: string;
+  readonly to: string;
+  /// Rod.
+  readonly station: string;
+  /// Edge, dowel, and rod beside the corners: the side, and from its start.
+  readonly on: string;
+  readonly at: Stated;
+  /// Tape: as planned. Dowel: in from the outer face.
+  readonly expected: Stated;
+  /// A place on the plan, or the ends of a line: on the outer face of a side.
+  readonly spots: readonly { readonly side: number; readonly at: number }[];
+}
+
 export interface HoldPoint {
   readonly code: string;
   readonly title: string;
-  readonly asks: readonly string[];
   readonly lacks: readonly { readonly text: string; readonly place: string }[];
+  readonly questions: readonly Question[];
+  /// The next one first.
+  readonly to_read: readonly NextReading[];
+  /// The work stands at this one.
+  readonly stands: boolean;
+  readonly done: boolean;
+}
+
+/// One sheet of a set that is listed.
+export interface SheetName {
+  readonly name: string;
+  readonly title: string;
+  readonly hold_point: string;
+  /// Another point's list stands on this sheet too: it is printed at both.
+  readonly also?: string;
 }
 
 export interface Stated {
@@ -179,6 +296,9 @@ export interface Solids {
   readonly courses: readonly number[];
   readonly kinds: readonly string[];
   readonly cut: readonly (0 | 1)[];
+  /// "HA", "CU": as on the sheets; "" of ordinary units.
+  readonly marks: readonly string[];
+  readonly fills: readonly ("plain" | "tint" | "rising" | "falling" | "grey")[];
   /// x y z dx dy dz for each unit.
   readonly boxes: readonly number[];
   /// x y z0 z1 diameter for each bar.
@@ -195,8 +315,10 @@ export interface ReplyHead {
   readonly sections: readonly string[];
   readonly drawings?: readonly DrawingHead[];
   readonly hold_points?: readonly HoldPoint[];
+  readonly sheets?: readonly SheetName[];
   /// Absent too if no unit has the name asked for.
   readonly piece?: PieceCard;
+  readonly lengths?: LengthsTold;
 }
 
 /// What the engine says to one request. The larger parts are taken apart when first read.

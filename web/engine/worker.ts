@@ -1,24 +1,18 @@
-// A worker that holds one engine. After a fault it answers no more: the client ends it and starts another.
+// A worker that holds one engine: the brief one until the whole one is given to it. After a fault it answers no more: the
+// client ends it and starts another.
 import boldUrl from "../../engine/paper/fonts/B612-Bold.otf?url";
 import regularUrl from "../../engine/paper/fonts/B612-Regular.otf?url";
-import wasmUrl from "../../build/wasm/stringcourse.wasm?url";
 import type { Request } from "./contract";
 import { base64, Engine } from "./glue";
-import type { Compiled, Hold, Holding, Question, Told } from "./messages";
+import type { Given, Hold, Holding, Question, Told } from "./messages";
 
-async function compiled(): Promise<WebAssembly.Module> {
-  const response = await fetch(wasmUrl);
-  if (!response.ok) throw new Error(`the engine's file could not be read: ${response.status}`);
-  // Not every static host names the type that streaming asks for.
-  const code = await WebAssembly.compile(await response.arrayBuffer());
-  tell({ compiled: code }, []);
-  return code;
-}
-
+/// The engine, once it is made, and which.
 let engine: Promise<Engine> | undefined;
+let which: Given["which"] = "brief";
 
-function begin(code: WebAssembly.Module | undefined): void {
-  engine = (code === undefined ? compiled() : Promise.resolve(code)).then((known) => Engine.make(known));
+function take(given: Given): void {
+  engine = Engine.make(given.code);
+  which = given.which;
   engine.catch(() => undefined); // said when something is asked
 }
 
@@ -37,7 +31,12 @@ async function withFonts(text: string): Promise<string> {
   return JSON.stringify({ ...request, fonts: { regular, bold } });
 }
 
-function tell(told: Told | Holding | Compiled, transfer: Transferable[]): void {
+/// The brief engine answers what says that it is to be answered so. Lengths alone are told by both.
+function asBrief(text: string): string {
+  return text.includes('"lengths":') ? text : `{"brief":true,${text.slice(1)}`;
+}
+
+function tell(told: Told | Holding, transfer: Transferable[]): void {
   (self as unknown as Worker).postMessage(told, transfer);
 }
 
@@ -48,9 +47,10 @@ function hold(name: string): void {
   });
 }
 
-async function answer({ id, request }: Question, ready: Promise<Engine>): Promise<void> {
+async function answer({ id, request }: Question, ready: Promise<Engine>, brief: boolean): Promise<void> {
   try {
-    const block = (await ready).ask(await withFonts(request));
+    const asked = brief ? asBrief(request) : await withFonts(request);
+    const block = (await ready).ask(asked);
     tell({ id, block }, [block.buffer]);
   } catch (error) {
     const heard = await ready.then((one) => one.heard).catch(() => []);
@@ -58,8 +58,8 @@ async function answer({ id, request }: Question, ready: Promise<Engine>): Promis
   }
 }
 
-self.addEventListener("message", (event: MessageEvent<Hold | Question>) => {
-  if (engine === undefined) begin("hold" in event.data ? event.data.code : undefined);
+self.addEventListener("message", (event: MessageEvent<Hold | Given | Question>) => {
   if ("hold" in event.data) hold(event.data.hold);
-  else if (engine !== undefined) void answer(event.data, engine);
+  else if ("code" in event.data) take(event.data);
+  else if (engine !== undefined) void answer(event.data, engine, which === "brief");
 });

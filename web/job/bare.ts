@@ -1,6 +1,6 @@
 // A number that was typed without a unit: which lengths it may mean, told by what a length of its kind can be and by the job's
 // tape. The engine would take it in the tape's small unit, and 24 for 24 feet would become a hut two feet long. Pure.
-import type { Tape } from "../wall/lengths";
+import type { Tape } from "./tape";
 
 export type LengthUnit = "feet" | "inches" | "metres" | "millimetres";
 

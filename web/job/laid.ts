@@ -31,7 +31,19 @@ function moreOf(entry: Json): string {
   return [textAt(entry, "/note"), ...names].filter((text) => text !== "").join(", ");
 }
 
-const kKinds = ["mark", "units", "laid", "gauge", "set", "gap", "check", "found", "remark"] as const;
+const kKinds = [
+  "mark",
+  "units",
+  "laid",
+  "gauge",
+  "set",
+  "gap",
+  "check",
+  "found",
+  "remark",
+  "grouted",
+  "looked_at",
+] as const;
 
 /// The log without its strikes, in its own order.
 export function laidOf(job: Json): readonly LaidListed[] {

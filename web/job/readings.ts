@@ -6,35 +6,65 @@ export interface Stamp {
   readonly id: string;
   readonly when: string;
   readonly by: string;
+  readonly note?: string;
 }
 
 export const kPegFields = ["midway_a", "midway_b", "close_a", "close_b", "sight_a", "sight_b"] as const;
 export type PegField = (typeof kPegFields)[number];
 
+/// The lines before the pour, or what was poured.
+export type Taped = "lines" | "poured";
+
 /// What is entered, as typed. Lengths stay text: the engine reads them.
 export type Entry =
-  | { readonly kind: "tape"; readonly from: string; readonly to: string; readonly length: string }
+  | { readonly kind: "tape"; readonly from: string; readonly to: string; readonly length: string; readonly of?: Taped }
   | {
       readonly kind: "rod";
       readonly setup: string;
       readonly station: string;
       readonly rod: string;
       readonly on: string;
+      readonly from?: string;
       readonly at: string;
       readonly surface: string;
       readonly sight: string;
     }
   | { readonly kind: "two_peg"; readonly readings: Readonly<Record<PegField, string>> }
-  | { readonly kind: "dowel"; readonly on: string; readonly at: string; readonly offFace: string }
-  | { readonly kind: "edge"; readonly on: string; readonly at: string; readonly beyond: string }
+  | {
+      readonly kind: "dowel";
+      readonly on: string;
+      readonly from?: string;
+      readonly at: string;
+      readonly offFace: string;
+    }
+  | {
+      readonly kind: "edge";
+      readonly on: string;
+      readonly from?: string;
+      readonly at: string;
+      readonly beyond: string;
+    }
   | { readonly kind: "strike"; readonly id: string };
+
+/// Where on a wall: from the corner that is named, else from its start.
+function onWall(entry: { readonly on: string; readonly from?: string; readonly at: string }) {
+  const from = entry.from ?? "";
+  return { on: entry.on, ...(from === "" ? {} : { from }), at: entry.at.trim() };
+}
 
 function bodyOf(entry: Entry): Json {
   switch (entry.kind) {
     case "tape":
-      return { tape: { from: entry.from, to: entry.to, length: entry.length.trim() } };
+      return {
+        tape: {
+          from: entry.from,
+          to: entry.to,
+          length: entry.length.trim(),
+          ...(entry.of === undefined ? {} : { of: entry.of }),
+        },
+      };
     case "rod": {
-      const place = entry.on === "" ? {} : { on: entry.on, at: entry.at.trim() };
+      const place = entry.on === "" ? {} : onWall(entry);
       const more = {
         ...(entry.surface === "" ? {} : { surface: entry.surface }),
         ...(entry.sight.trim() === "" ? {} : { sight: entry.sight.trim() }),
@@ -45,9 +75,9 @@ function bodyOf(entry: Entry): Json {
     case "two_peg":
       return { two_peg: Object.fromEntries(kPegFields.map((name) => [name, entry.readings[name].trim()])) };
     case "dowel":
-      return { dowel: { on: entry.on, at: entry.at.trim(), off_face: entry.offFace.trim() } };
+      return { dowel: { ...onWall(entry), off_face: entry.offFace.trim() } };
     case "edge":
-      return { edge: { on: entry.on, at: entry.at.trim(), beyond: entry.beyond.trim() } };
+      return { edge: { ...onWall(entry), beyond: entry.beyond.trim() } };
     case "strike":
       return { strike: entry.id };
   }
@@ -55,8 +85,10 @@ function bodyOf(entry: Entry): Json {
 
 /// The job with one entry more at the end of its log.
 export function withReading(job: Json, entry: Entry, stamp: Stamp): Json {
+  const note = stamp.note?.trim() ?? "";
   const signs = { when: stamp.when, ...(stamp.by.trim() === "" ? {} : { by: stamp.by.trim() }) };
-  const reading: Json = { id: stamp.id, ...signs, ...(bodyOf(entry) as { readonly [key: string]: Json }) };
+  const body = { ...(bodyOf(entry) as { readonly [key: string]: Json }), ...(note === "" ? {} : { note }) };
+  const reading: Json = { id: stamp.id, ...signs, ...body };
   return withEntry(job, "/readings", reading);
 }
 

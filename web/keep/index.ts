@@ -5,7 +5,7 @@
 //
 //   const keep = await openKeep();
 //   keep.jobs.value                              // heads, newest change first; a signal
-//   const opened = await keep.create(text);      // or keep.open(id), keep.takeIn(text, "garage.json")
+//   const opened = await keep.create(text);      // or keep.open(id), keep.takeIn(text, "shed.json")
 //   if (opened.ok) opened.value.store(newText)   // after every change; awaited, its Trouble shown
 export { pickFile, pickNames, readFile, saveBytes } from "./files";
 export { openKeep } from "./keep";

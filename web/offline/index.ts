@@ -1,6 +1,6 @@
 // The page without a network, and its updates.
 //
-//   const offline = startOffline();
+//   const offline = startOffline(first);    // once `first` has come: until then the network is for the page itself
 //   offline.state.value     // "off" | "getting" | "ready" : ready = the next start needs no network
 //   offline.newer.value     // true: a newer version is here and waits; it comes with the next cold start, or by
 //   offline.takeNewer()     // (store everything first: the page loads anew)
@@ -80,7 +80,10 @@ function takenNewer(container: ServiceWorkerContainer, newer: Signal<boolean>): 
   };
 }
 
-export function startOffline(): Offline {
+/// So long the page itself may take, milliseconds; then its files are kept all the same.
+const kPatience = 20_000;
+
+export function startOffline(first: Promise<unknown>): Offline {
   const state = signal<State>("off");
   const newer = signal(false);
   const container = import.meta.env.PROD ? (navigator.serviceWorker as ServiceWorkerContainer | undefined) : undefined;
@@ -88,8 +91,12 @@ export function startOffline(): Offline {
     return { state, newer, takeNewer: async () => undefined };
   }
   state.value = "getting";
-  void register(container, state, newer).catch(() => {
-    state.value = container.controller === null ? "off" : "ready";
-  });
+  const late = new Promise((resolve) => setTimeout(resolve, kPatience));
+  const begin = (): Promise<void> => register(container, state, newer);
+  void Promise.race([first, late])
+    .then(begin, begin)
+    .catch(() => {
+      state.value = container.controller === null ? "off" : "ready";
+    });
   return { state, newer, takeNewer: takenNewer(container, newer) };
 }

@@ -21,7 +21,8 @@ async function plain(response) {
 async function get(cache, file) {
   const address = addressOf(file);
   const known = isHashed(file) ? await caches.match(address, kLoose) : undefined;
-  const response = known ?? (await fetch(new Request(address, { cache: "no-cache" })));
+  // What this visit has fetched already is not fetched again: of a hashed name the browser's copy is right however old.
+  const response = known ?? (await fetch(new Request(address, { cache: isHashed(file) ? "force-cache" : "no-cache" })));
   if (!response.ok) throw new Error(`${file}: ${response.status}`);
   await cache.put(address, await plain(response));
 }

@@ -1,11 +1,11 @@
 // The sheet with the units in space: opened on wish, turned by hand, wheel or keys, told in words as well.
 import { signal, useSignalEffect } from "@preact/signals";
 import { useEffect, useRef } from "preact/hooks";
-import { showPiece } from "../app/actions";
-import { Stepper } from "../app/Stepper";
-import { askWhole } from "../app/solving";
-import { course, history, piece, shown } from "../app/state";
 import { look } from "../look/theme";
+import { Stepper } from "../parts/Stepper";
+import { showPiece } from "../state/seeing";
+import { course, history, piece, shown } from "../state/signals";
+import { askWhole } from "../state/solving";
 import { words } from "../words/words";
 import { exceptionsUpTo, type Stock, stocked } from "./stock";
 import { turnedBy } from "./turning";
@@ -151,20 +151,18 @@ function Space() {
 
 export function Solid() {
   return (
-    <section class="sheet" id="units" aria-labelledby="units-title">
-      <div class="frame inner">
-        <h2 id="units-title">{words.solid.label}</h2>
-        {failed.value ? <p>{words.solid.noGraphics}</p> : null}
-        {!opened.value ? (
-          <div class="row">
-            <button type="button" class="filled" onClick={() => (opened.value = true)}>
-              {words.solid.open}
-            </button>
-            <span class="small soft">{words.solid.legend}</span>
-          </div>
-        ) : null}
-        {opened.value && !failed.value ? <Space /> : null}
-      </div>
+    <section class="solid" id="units" aria-labelledby="units-title">
+      <h3 id="units-title">{words.solid.label}</h3>
+      {failed.value ? <p>{words.solid.noGraphics}</p> : null}
+      {!opened.value ? (
+        <div class="row">
+          <button type="button" class="filled" onClick={() => (opened.value = true)}>
+            {words.solid.open}
+          </button>
+          <span class="small soft">{words.solid.legend}</span>
+        </div>
+      ) : null}
+      {opened.value && !failed.value ? <Space /> : null}
     </section>
   );
 }

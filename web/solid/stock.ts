@@ -1,16 +1,18 @@
 // From the engine's boxes to numbers for the graphics card: sorted by course, so that a course is a count. Metres.
 import type { Solids } from "../engine/contract";
-import { kStrokes, markOf } from "./marks";
+import { kStrokes } from "./strokes";
 
 export interface Stock {
   readonly names: readonly string[];
+  /// As on the sheets; "" of ordinary units.
+  readonly marks: readonly string[];
   readonly kinds: readonly string[];
   readonly cuts: readonly boolean[];
   /// Middle and size of each unit, three numbers each.
   readonly middles: Float32Array;
   readonly sizes: Float32Array;
   readonly hatches: Float32Array;
-  /// Line ends of the letters, three numbers each.
+  /// Line ends of the marks, three numbers each.
   readonly letters: Float32Array;
   /// For course n: how many units, and how many letter points, up to it (index 0 is course 0).
   readonly unitsUpTo: readonly number[];
@@ -26,12 +28,29 @@ const kMetre = 1e-6;
 
 type Triple = readonly [number, number, number];
 
-/// A letter on the upright faces of a box: on the two long ones, or on all four of a square one.
-function addLetter(out: number[], letter: string, middle: Triple, size: Triple): void {
-  const strokes = kStrokes[letter];
-  if (strokes === undefined) return;
-  const high = size[2] * 0.46;
-  const wide = high * 0.62;
+const kHatches: Readonly<Record<Solids["fills"][number], number>> = {
+  plain: 0,
+  tint: 1,
+  rising: 2,
+  falling: 3,
+  grey: 4,
+};
+
+/// Line ends of a mark, x and y in turn, written around (0, 0) on a face that is so long and so high.
+function inked(mark: string, long: number, high: number): readonly number[] {
+  const tall = high * 0.46;
+  const gap = 0.3;
+  const wide = Math.min(tall * 0.62, (long * 0.8) / Math.max(1, mark.length + gap * (mark.length - 1)));
+  const first = -(wide * (mark.length + gap * (mark.length - 1))) / 2;
+  return [...mark].flatMap((letter, at) =>
+    (kStrokes[letter] ?? []).map((value, k) =>
+      k % 2 === 0 ? first + wide * (at * (1 + gap) + value) : (value - 0.5) * tall,
+    ),
+  );
+}
+
+/// A mark on the upright faces of a box: on the two long ones, or on all four of a square one.
+function addMark(out: number[], mark: string, middle: Triple, size: Triple): void {
   const lift = 0.004;
   const square = Math.abs(size[0] - size[1]) < 0.002;
   for (const side of [-1, 1]) {
@@ -40,9 +59,10 @@ function addLetter(out: number[], letter: string, middle: Triple, size: Triple):
       const across = axis === 0 ? size[1] : size[0];
       if (!square && along < across) continue;
       const turn = axis === 0 ? -side : side;
-      for (let at = 0; at < strokes.length; at += 2) {
-        const s = ((strokes[at] ?? 0) - 0.5) * wide * turn;
-        const z = middle[2] + ((strokes[at + 1] ?? 0) - 0.5) * high;
+      const ends = inked(mark, along, size[2]);
+      for (let at = 0; at < ends.length; at += 2) {
+        const s = (ends[at] ?? 0) * turn;
+        const z = middle[2] + (ends[at + 1] ?? 0);
         const face = side * (across / 2 + lift);
         if (axis === 0) out.push(middle[0] + s, middle[1] + face, z);
         else out.push(middle[0] + face, middle[1] + s, z);
@@ -78,9 +98,8 @@ export function stocked(solids: Solids): Stock {
       low[k] = Math.min(low[k] ?? 0, box(k));
       high[k] = Math.max(high[k] ?? 0, box(k) + box(k + 3));
     }
-    const mark = markOf(solids.kinds[from] ?? "", solids.cut[from] === 1);
-    hatches[to] = mark.hatch;
-    addLetter(letters, mark.letter, middle, size);
+    hatches[to] = kHatches[solids.fills[from] ?? "plain"];
+    addMark(letters, solids.marks[from] ?? "", middle, size);
     const course = solids.courses[from] ?? 0;
     unitsUpTo[course] = to + 1;
     pointsUpTo[course] = letters.length / 3;
@@ -91,6 +110,7 @@ export function stocked(solids: Solids): Stock {
   fillGaps(tops);
   return {
     names: sorted.map((index) => solids.names[index] ?? ""),
+    marks: sorted.map((index) => solids.marks[index] ?? ""),
     kinds: sorted.map((index) => solids.kinds[index] ?? ""),
     cuts: sorted.map((index) => solids.cut[index] === 1),
     middles,
@@ -125,7 +145,7 @@ export function exceptionsUpTo(stock: Stock, course: number): ReadonlyMap<string
   for (let at = 0; at < end; ++at) {
     const cut = stock.cuts[at] === true;
     const kind = stock.kinds[at] ?? "";
-    if (markOf(kind, cut).letter === "") continue;
+    if (stock.marks[at] === "") continue;
     const key = cut ? "cut" : kind;
     counts.set(key, (counts.get(key) ?? 0) + 1);
   }

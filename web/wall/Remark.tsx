@@ -1,14 +1,15 @@
 // What was seen at a course: a note, and the names of photos. The photos stay where they are.
 import { signal } from "@preact/signals";
-import { enterLaid } from "../app/actions";
-import { onceAtATime } from "../app/changing";
-import { readOnly, shown, sides } from "../app/state";
+import { useEffect, useRef } from "preact/hooks";
 import { pickNames } from "../keep";
+import { onceAtATime } from "../state/changing";
+import { enterLaid } from "../state/logs";
+import { readOnly, shown, sides } from "../state/signals";
+import { about, noteWanted } from "../state/wall/remark";
+import { wallState } from "../state/wall/step";
 import { words } from "../words/words";
-import { wallState } from "./state";
 
 const w = words.wall;
-const about = signal({ side: "", course: 1, note: "", photos: [] as readonly string[] });
 const refused = signal("");
 
 function change(part: Partial<typeof about.value>): void {
@@ -36,6 +37,14 @@ const enterRemark = onceAtATime(async (): Promise<void> => {
 
 export function Remark() {
   const { course, note, photos } = about.value;
+  const field = useRef<HTMLInputElement>(null);
+  const wanted = noteWanted.value;
+  useEffect(() => {
+    if (!wanted) return;
+    noteWanted.value = false;
+    field.current?.scrollIntoView({ block: "center" });
+    field.current?.focus({ preventScroll: true });
+  }, [wanted]);
   const courses = (shown.value?.answer.courses ?? []).map((_, index) => index + 1);
   return (
     <form
@@ -70,6 +79,7 @@ export function Remark() {
         <label class="field note">
           <span>{w.note}</span>
           <input
+            ref={field}
             maxLength={400}
             autocomplete="off"
             value={note}

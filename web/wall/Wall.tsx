@@ -1,18 +1,23 @@
 // The wall on the table: how far the work is, its log, the odds; and the way into the phone view.
 import { computed, signal } from "@preact/signals";
-import { bringBack, enterLaid } from "../app/actions";
-import { takeInLog } from "../app/keeping";
-import { engine } from "../app/engine_port";
-import { history, job, readOnly, shown } from "../app/state";
+import { ElevationView } from "../draw/Views";
+import { Zone } from "../draw/Zone";
 import type { CourseReply } from "../engine/contract";
-import { textAt } from "../job/pointer";
 import { type LaidListed, laidOf } from "../job/laid";
+import { textAt } from "../job/pointer";
+import { Forms } from "../parts/form/Forms";
+import { PointPage } from "../parts/PointPage";
+import { engine } from "../state/engine_port";
+import { takeInLog } from "../state/job_files";
+import { bringBack, enterLaid } from "../state/logs";
+import { history, job, readOnly, shown, tape } from "../state/signals";
+import { kindWords } from "../state/wall/entries";
+import { openWall } from "../state/wall/going";
+import { putState, wallState } from "../state/wall/step";
 import { words } from "../words/words";
-import { openWall } from "./controller";
-import { Remark } from "./Remark";
-import { kindWords } from "./entries";
+import { LogEntry } from "./LogEntry";
 import { outcomeLines } from "./outcomes";
-import { putState, wallState } from "./state";
+import { Remark } from "./Remark";
 
 const w = words.wall;
 const log = computed(() => [...laidOf(job.value)].reverse());
@@ -56,6 +61,10 @@ function valuesOf(one: LaidListed): string {
       return at("what") === "wall-end"
         ? w.foundCorner(at("at"))
         : w.foundJamb(at("what") === "near-jamb" ? w.near : w.far, at("opening"), at("at"));
+    case "grouted":
+      return w.atMark(at("at"), w.groutSaid[at("work")] ?? at("work"));
+    case "looked_at":
+      return w.atMark(at("at"), w.lookedAt[at("what")] ?? at("what"));
     default:
       return "";
   }
@@ -63,9 +72,7 @@ function valuesOf(one: LaidListed): string {
 
 function whatOf(one: LaidListed): string {
   const on = [textAt(one.body, "/on"), textAt(one.body, "/course")].filter((text) => text !== "").join("-");
-  return [on, kindWords(one.kind, textAt(job.value, "/tape") === "millimetres" ? "millimetres" : "inches")]
-    .filter((text) => text !== "")
-    .join(" ");
+  return [on, kindWords(one.kind, tape.value)].filter((text) => text !== "").join(" ");
 }
 
 function Entry(props: { readonly one: LaidListed }) {
@@ -165,50 +172,79 @@ function Changes() {
   );
 }
 
-export function Wall() {
+function Log() {
+  if (log.value.length === 0) return <p class="log">{w.noLog}</p>;
+  return (
+    <ul class="log" aria-label={w.log}>
+      {log.value.map((one) => (
+        <Entry key={one.id} one={one} />
+      ))}
+    </ul>
+  );
+}
+
+/// The way into the phone view, and how far the work is.
+function Begin() {
   const progress = laying.value?.progress;
   return (
-    <section class="sheet" id="wall" aria-labelledby="wall-title">
-      <div class="frame inner">
-        <h2 id="wall-title">{w.label}</h2>
-        <p class="lead small soft">{w.lead}</p>
-        <div class="row">
-          <button type="button" class="filled" onClick={openWall}>
-            {w.open}
-          </button>
-          <label class="field initials">
-            <span>{w.initials}</span>
-            <input
-              maxLength={12}
-              value={wallState.value.by}
-              autocomplete="off"
-              spellcheck={false}
-              onInput={(event) => putState({ by: event.currentTarget.value })}
-            />
-          </label>
-          <button type="button" class="framed" disabled={readOnly.value} onClick={() => void takeInLog()}>
-            {w.mergeFile}
-          </button>
-        </div>
-        {progress === undefined ? null : (
-          <p>
-            {w.progress(progress.laid, progress.units)}{" "}
-            {progress.each_day > 0 ? w.pace(progress.days, progress.each_day, progress.days_left) : ""}
-          </p>
-        )}
-        <Changes />
-        <Odds />
-        <Remark />
-        {log.value.length === 0 ? (
-          <p class="log">{w.noLog}</p>
-        ) : (
-          <ul class="log" aria-label={w.log}>
-            {log.value.map((one) => (
-              <Entry key={one.id} one={one} />
-            ))}
-          </ul>
-        )}
+    <section class="block">
+      <p class="small soft">{w.lead}</p>
+      <div class="row ends">
+        <button type="button" class="filled large" onClick={openWall}>
+          {w.open}
+        </button>
+        <label class="field initials">
+          <span>{w.initials}</span>
+          <input
+            maxLength={12}
+            value={wallState.value.by}
+            autocomplete="off"
+            spellcheck={false}
+            onInput={(event) => putState({ by: event.currentTarget.value })}
+          />
+        </label>
       </div>
+      {progress === undefined ? null : (
+        <p>
+          {w.progress(progress.laid, progress.units)}{" "}
+          {progress.each_day > 0 ? w.pace(progress.days, progress.each_day, progress.days_left) : ""}
+        </p>
+      )}
     </section>
+  );
+}
+
+function Fields() {
+  return (
+    <>
+      <Begin />
+      <section class="block" data-pointer="/laid">
+        <Remark />
+        <LogEntry />
+        <button type="button" class="framed" disabled={readOnly.value} onClick={() => void takeInLog()}>
+          {w.mergeFile}
+        </button>
+      </section>
+      <Forms point="at-the-wall" />
+    </>
+  );
+}
+
+export function Wall() {
+  return (
+    <PointPage
+      point="at-the-wall"
+      long
+      drawing={<ElevationView />}
+      fields={<Fields />}
+      more={
+        <div id="wall">
+          <Changes />
+          <Odds />
+          <Zone />
+          <Log />
+        </div>
+      }
+    />
   );
 }

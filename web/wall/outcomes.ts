@@ -1,5 +1,5 @@
 // What an entry came to, in a few lines: for the view at the wall and for the log on the table. Pure.
-import type { Answer } from "../app/answer";
+import type { Answer } from "../engine/contract";
 import { words } from "../words/words";
 
 const w = words.wall;

@@ -25,13 +25,15 @@ Key cost_of_all(const std::vector<Factor>& factors, std::uint32_t assignment) {
 
 Key least_by_trying(const std::vector<Factor>& factors, std::size_t bits) {
   Key least = Key::impossible();
-  for (std::uint32_t assignment = 0; assignment < (1U << bits); ++assignment) least = std::min(least, cost_of_all(factors, assignment));
+  for (std::uint32_t assignment = 0; assignment < (1U << bits); ++assignment)
+    least = std::min(least, cost_of_all(factors, assignment));
   return least;
 }
 
 Factor random_factor(Dice& dice, std::size_t bits) {
   std::set<std::int32_t> chosen;
-  for (std::int64_t count = dice.between(1, 4); count > 0; --count) chosen.insert(static_cast<std::int32_t>(dice.below(static_cast<std::int64_t>(bits))));
+  for (std::int64_t count = dice.between(1, 4); count > 0; --count)
+    chosen.insert(static_cast<std::int32_t>(dice.below(static_cast<std::int64_t>(bits))));
   Factor factor{{chosen.begin(), chosen.end()}, {}};
   for (std::size_t i = 0; i < (std::size_t{1} << chosen.size()); ++i) {
     const auto word = [&] { return static_cast<std::uint64_t>(dice.below(4)); };

@@ -39,10 +39,11 @@ const RowRun& run_in(const Panel& panel, std::size_t course) {
   return panel.rows[static_cast<std::size_t>(panel.course_rows[course - 1])].runs.front();
 }
 
-// Both corners say that the arriving wall runs through in odd courses: AB arrives at B and leaves A, so in course 1 it butts
-// at A (short of it by b) and runs through at B, and in course 2 the other way.
+// Both corners say that the arriving wall runs through in odd courses: AB arrives at B and leaves A, so in course 1 it
+// butts at A (short of it by b) and runs through at B, and in course 2 the other way.
 TEST(PanelSite, AConvexCornerTakesTheShortLegOffTheSideThatButts) {
-  for (const auto& [series, leg] : {std::pair<const char*, Length>{"us-8", in16(7, 10)}, {"us-12", in16(7, 10)}, {"us-6", in16(7, 10)}}) {
+  for (const auto& [series, leg] :
+       {std::pair<const char*, Length>{"us-8", in16(7, 10)}, {"us-12", in16(7, 10)}, {"us-6", in16(7, 10)}}) {
     Job job = tests::shed();
     job.units.series = series;
     RESOLVED(building, job);
@@ -60,7 +61,7 @@ TEST(PanelSite, AConvexCornerTakesTheShortLegOffTheSideThatButts) {
 TEST(PanelSite, PlainCornersOfAYardWithoutSetsTakeTheThickness) {
   Job job = tests::shed();
   job.units.series = "us-12";
-  job.units.stocked = {{Kind::Full, Kind::Half, Kind::Corner}};
+  job.units.stocked = {{UnitKind::Full, UnitKind::Half, UnitKind::Corner}};
   RESOLVED(building, job);
   EXPECT_EQ(run_in(panel_with(building, 0, true), 1).start, nm(in16(11, 10)));
 }
@@ -102,11 +103,12 @@ TEST(PanelSite, APlainWallIsOneBandOfTwoRows) {
 Job with_lintel(Length place, Length width, Length bearing) {
   Job job = tests::shed();
   job.openings = {tests::plain_hole("D1", "AB", at("A", place), width, in(80))};
-  job.openings.front().lintel = Lintel{LintelMake::OnePiece, 1, bearing};
+  job.openings.front().lintel = Lintel{LintelMake::OnePiece, 1, bearing, {}};
   return job;
 }
 
-// 40 in nominal is 40 3/8 in clear. With 7 5/8 in at one end: 40 3/8 + 7 5/8 + 7 5/8 = 55 5/8 = 7 x 8 - 3/8: 7 half units.
+// 40 in nominal is 40 3/8 in clear. With 7 5/8 in at one end: 40 3/8 + 7 5/8 + 7 5/8 = 55 5/8 = 7 x 8 - 3/8: 7 half
+// units.
 TEST(PanelSite, BearingsMakeTheLintelAWholeNumberOfHalfUnitsLessAJoint) {
   for (const std::int64_t width : {36, 40, 43, 48}) {
     RESOLVED(building, with_lintel(in(64), in(width), in16(7, 10)));
@@ -121,9 +123,11 @@ TEST(PanelSite, BearingsMakeTheLintelAWholeNumberOfHalfUnitsLessAJoint) {
     const auto has = [&](Length start, Length end) {
       return std::ranges::any_of(all, [&](const Bearings& b) { return b.start == start && b.end == end; });
     };
-    EXPECT_LE((all.front().start - all.front().end).in_nanometres(), in16(0, 1).in_nanometres()) << width;  // equal ends first
+    EXPECT_LE((all.front().start - all.front().end).in_nanometres(), in16(0, 1).in_nanometres())
+        << width;  // equal ends first
     EXPECT_GE((all.front().start - all.front().end).in_nanometres(), -in16(0, 1).in_nanometres()) << width;
-    if (width == 40) EXPECT_TRUE(has(in16(7, 10), in16(15, 10)) && has(in16(15, 10), in16(7, 10)) && has(in16(7, 10), in16(7, 10)));
+    if (width == 40)
+      EXPECT_TRUE(has(in16(7, 10), in16(15, 10)) && has(in16(15, 10), in16(7, 10)) && has(in16(7, 10), in16(7, 10)));
   }
 }
 
@@ -132,10 +136,12 @@ TEST(PanelSite, ABearingThatStandsOnNoRunOfItsWallLeavesTheRowUnderItWithoutUnit
   RESOLVED(building, with_lintel(in(16), in(40), in16(7, 10)));
   const auto row_under = [&](Length start, Length end) {
     const Panel panel = panel_with(building, 0, true, {{start, end}});
-    return panel.rows[static_cast<std::size_t>(panel.course_rows[static_cast<std::size_t>(building.openings.front().last_course) - 1])];
+    return panel.rows[static_cast<std::size_t>(
+        panel.course_rows[static_cast<std::size_t>(building.openings.front().last_course) - 1])];
   };
   EXPECT_FALSE(row_under(in16(7, 10), in16(15, 10)).choices.empty());
-  EXPECT_TRUE(row_under(in16(15, 10), in16(7, 10)).choices.empty() || row_under(in16(15, 10), in16(7, 10)).runs.front().start == 0);
+  EXPECT_TRUE(row_under(in16(15, 10), in16(7, 10)).choices.empty() ||
+              row_under(in16(15, 10), in16(7, 10)).runs.front().start == 0);
 }
 
 TEST(PanelSite, ControlJointsPartAWallIntoPanelsMeasuredFromTheirOwnStart) {

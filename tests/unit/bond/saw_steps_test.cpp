@@ -8,7 +8,8 @@ namespace stringcourse::bond {
 namespace {
 
 /// Every place one by one.
-std::vector<std::int64_t> looked_for(std::int64_t least, std::int64_t grain, std::int64_t rest, std::int64_t step, std::int64_t most) {
+std::vector<std::int64_t> looked_for(std::int64_t least, std::int64_t grain, std::int64_t rest, std::int64_t step,
+                                     std::int64_t most) {
   std::vector<std::int64_t> places;
   for (std::int64_t place = least; place <= most; place += grain) {
     if ((rest - place) % step == 0) places.push_back(place);
@@ -25,7 +26,8 @@ TEST(SawSteps, MeetTheGrainWhereASearchOfAllPlacesFindsThem) {
         const std::int64_t least = rest % 3 * grain;
         std::vector<std::int64_t> met;
         const Meetings meetings = steps.meetings(least, rest);
-        for (std::int64_t place = meetings.first; meetings.first >= 0 && place <= kMost; place += meetings.stride) met.push_back(place);
+        for (std::int64_t place = meetings.first; meetings.first >= 0 && place <= kMost; place += meetings.stride)
+          met.push_back(place);
         ASSERT_EQ(met, looked_for(least, grain, rest, step, kMost)) << grain << " " << step << " " << rest;
       }
     }

@@ -7,6 +7,7 @@
 #include <random>
 
 #include "tapings.hpp"
+#include "told.hpp"
 #include "unit/kiln_house_site.hpp"
 
 namespace stringcourse::ground {
@@ -28,7 +29,8 @@ TEST(AsFound, PegsAreSentBackByJustAsMuchAsTheyStandOff) {
   std::uniform_real_distribution<double> off(-0.02, 0.02);
   for (int round = 0; round < 100; ++round) {
     // A stays and B lies in A's own direction: what is found is then found in the plan's own axes.
-    std::vector<std::pair<double, double>> stands{{0, 0}, {off(dice), 0}, {off(dice), off(dice)}, {off(dice), off(dice)}};
+    std::vector<std::pair<double, double>> stands{
+        {0, 0}, {off(dice), 0}, {off(dice), off(dice)}, {off(dice), off(dice)}};
     site.job.readings = tapings(site.building, stands);
     const AsFound found = as_found(site.job, site.building, site.layout);
     ASSERT_EQ(found.tape.state, TapeAsFound::State::Adjusted);
@@ -40,7 +42,8 @@ TEST(AsFound, PegsAreSentBackByJustAsMuchAsTheyStandOff) {
       EXPECT_NEAR(in_metres(found.tape.moves[k].north), -stands[k].second, 1e-7);
     }
     // No reading is doubted; that pegs stand up to 20 mm off their places is told of the pegs.
-    for (const Finding& one : found.findings) EXPECT_TRUE(one.code == "corner-off-place" || one.code == "diagonals-differ") << one.code;
+    for (const Finding& one : found.findings)
+      EXPECT_TRUE(one.code == "corner-off-place" || one.code == "diagonals-differ") << one.code.text();
   }
 }
 
@@ -50,8 +53,8 @@ TEST(AsFound, MovesAreToldAlongTheWalls) {
   site.job.readings = tapings(site.building, {{0, 0}, {0, 0}, {-0.0254, 0.0127}, {0, 0}});
   const AsFound found = as_found(site.job, site.building, site.layout);
   ASSERT_EQ(found.tape.state, TapeAsFound::State::Adjusted);
-  EXPECT_EQ(move_text(site.building, found.tape.moves[2]), "1\" toward D, 1/2\" toward B");
-  EXPECT_EQ(move_text(site.building, found.tape.moves[0]), "stays");
+  EXPECT_EQ(test::told(move_said(site.building, found.tape.moves[2])), "1\" toward D, 1/2\" toward B");
+  EXPECT_EQ(test::told(move_said(site.building, found.tape.moves[0])), "stays");
 }
 
 TEST(AsFound, AStruckEntryNoLongerCountsAndStaysInTheJob) {
@@ -96,14 +99,15 @@ TEST(AsFound, SlipsOfUnitAreOfferedAndLeftOut) {
   EXPECT_EQ(found.tape.lines[6].slip->slip, Slip::FeetForInches);
   EXPECT_EQ(found.tape.state, TapeAsFound::State::Adjusted);
   ASSERT_EQ(found.findings.size(), 1u);
-  EXPECT_EQ(found.findings[0].code, "reading-slip");
+  EXPECT_EQ(found.findings[0].code, Code("reading-slip"));
   EXPECT_EQ(found.findings[0].place, "/readings/6");
 }
 
 TEST(AsFound, MissingDiagonalsAreAskedFor) {
   Site site = kiln_house();
   for (const Reading& reading : tapings(site.building, {{0, 0}, {0, 0}, {0, 0}, {0, 0}})) {
-    const bool diagonal = (reading.tape->from == "A" && reading.tape->to == "C") || (reading.tape->from == "B" && reading.tape->to == "D");
+    const bool diagonal = (reading.tape->from == "A" && reading.tape->to == "C") ||
+                          (reading.tape->from == "B" && reading.tape->to == "D");
     if (!diagonal) site.job.readings.push_back(reading);
   }
   const AsFound found = as_found(site.job, site.building, site.layout);
@@ -122,7 +126,7 @@ TEST(AsFound, ReadingsThatNameWhatIsNotThereAreSaidSoAndDoNoHarm) {
   const AsFound found = as_found(site.job, site.building, site.layout);
   EXPECT_EQ(found.tape.state, TapeAsFound::State::Adjusted);
   ASSERT_EQ(found.findings.size(), 2u);
-  for (const Finding& finding : found.findings) EXPECT_EQ(finding.code, "reading-not-placed");
+  for (const Finding& finding : found.findings) EXPECT_EQ(finding.code, Code("reading-not-placed"));
 }
 
 /// Datum 48 in; corners as given, in sixteenths of fall below it.
@@ -130,7 +134,8 @@ std::vector<Reading> corners_read(std::initializer_list<int> falls) {
   std::vector<Reading> readings{rod("d", "datum", Length::inches(48))};
   const char* names[] = {"A", "B", "C", "D"};
   int k = 0;
-  for (const int fall : falls) readings.push_back(rod(names[k], names[k], Length::inches(48) + Length::sixteenths(fall))), ++k;
+  for (const int fall : falls)
+    readings.push_back(rod(names[k], names[k], Length::inches(48) + Length::sixteenths(fall))), ++k;
   return readings;
 }
 
@@ -158,7 +163,8 @@ bool has_choice(const BedAsFound& bed, BedChoice::What what) {
   return std::any_of(bed.choices.begin(), bed.choices.end(), [&](const BedChoice& one) { return one.what == what; });
 }
 BedChoice choice(const BedAsFound& bed, BedChoice::What what) {
-  for (const BedChoice& one : bed.choices) if (one.what == what) return one;
+  for (const BedChoice& one : bed.choices)
+    if (one.what == what) return one;
   ADD_FAILURE() << "no such choice";
   return {};
 }
@@ -172,14 +178,69 @@ TEST(AsFound, WhereNoLevelFitsEveryChoiceKeepsWhatItPromises) {
   EXPECT_EQ(bed.verdict, Verdict::DoesNotFit);
   EXPECT_EQ(bed.level.margin, Length::sixteenths(-2));
   using What = BedChoice::What;
-  EXPECT_EQ(choice(bed, What::GroutFirstCourse).margin, Length::sixteenths(2));   // 16 sixteenths of range, 12 taken, half of the rest
-  EXPECT_EQ(choice(bed, What::Grind).most, Length::sixteenths(4));     // the range is 8
-  EXPECT_EQ(choice(bed, What::Grind).units, 2);                        // A (60) and D (61) stand higher than 72 - 8
-  EXPECT_EQ(choice(bed, What::Grind).where, "A: 1/4\", D: 3/16\"");
+  EXPECT_EQ(choice(bed, What::GroutFirstCourse).margin,
+            Length::sixteenths(2));  // 16 sixteenths of range, 12 taken, half of the rest
+  EXPECT_EQ(choice(bed, What::Grind).most, Length::sixteenths(4));  // the range is 8
+  EXPECT_EQ(choice(bed, What::Grind).units, 2);                     // A (60) and D (61) stand higher than 72 - 8
+  EXPECT_EQ(test::told(choice(bed, What::Grind).where), "A: 1/4\", D: 3/16\"");
   EXPECT_EQ(choice(bed, What::LevellingStrip).most, Length::sixteenths(4));
   EXPECT_EQ(choice(bed, What::Curb).most, Length::inches(2) + Length::sixteenths(12));  // 2 in over the highest
-  EXPECT_FALSE(has_choice(bed, What::HalfHigh));                       // nowhere 4 1/8 in deep
+  EXPECT_FALSE(has_choice(bed, What::HalfHigh));                                        // nowhere 4 1/8 in deep
   for (const BedChoice& one : bed.choices) EXPECT_GT(one.mortar_cubic_centimetres, 0);
+}
+
+TEST(AsFound, WaysAreRankedByWhatTheyKeepThenByTheUnitsThatTheyTouch) {
+  Site site = kiln_house();
+  site.job.readings = corners_read({60, 72, 66, 61});
+  const AsFound found = as_found(site.job, site.building, site.layout);
+  const std::vector<BedChoice>& choices = found.levels->bed->choices;
+  ASSERT_GT(choices.size(), 4u);
+  EXPECT_TRUE(choices.front().recommended);
+  EXPECT_EQ(std::ranges::count(choices, true, &BedChoice::recommended), 1);
+  for (std::size_t k = 1; k < choices.size(); ++k) {
+    const BedChoice &better = choices[k - 1], &worse = choices[k];
+    EXPECT_TRUE(better.keeps || !worse.keeps);
+    if (better.keeps == worse.keeps) EXPECT_LE(better.work, worse.work);
+  }
+  // Level leaves beds of 1/8 in less and more than 1/4 to 3/4 in: it comes last, and is not recommended.
+  EXPECT_FALSE(choice(found.levels->bed.value(), BedChoice::What::Level).keeps);
+  // Ripping saws as many units as it touches; nothing else saws any.
+  for (const BedChoice& one : choices) EXPECT_EQ(one.cuts, one.what == BedChoice::What::RipUnits ? one.work : 0);
+  // 5/16 in of grinding is deeper than 1/4 in: it stands behind every other way that keeps the range.
+  site.job.readings = corners_read({59, 72, 66, 61});
+  const AsFound deep = as_found(site.job, site.building, site.layout);
+  const auto& ways = deep.levels->bed->choices;
+  const auto grind = std::ranges::find(ways, BedChoice::What::Grind, &BedChoice::what);
+  ASSERT_NE(grind, ways.end());
+  for (auto later = std::next(grind); later != ways.end(); ++later) EXPECT_FALSE(later->keeps);
+}
+
+TEST(AsFound, PegsAreMovedBeforeThePourAndLinesAreChalkedAfterIt) {
+  Site site = kiln_house();
+  site.job.readings = tapings(site.building, {{0, 0}, {0, 0}, {0, -0.03}, {0, -0.03}});
+  const AsFound before = as_found(site.job, site.building, site.layout);
+  ASSERT_EQ(before.tape.choices.size(), 1u);
+  EXPECT_EQ(before.tape.choices[0].what, ShapeRemedy::MovePegs);
+  EXPECT_EQ(before.tape.choices[0].places, 2);  // C and D stand 30 mm off, A and B right
+  for (Reading& one : site.job.readings) one.tape->of = Taped::Poured;
+  const AsFound after = as_found(site.job, site.building, site.layout);
+  ASSERT_EQ(after.tape.choices.size(), 2u);
+  EXPECT_EQ(after.tape.choices[0].what, ShapeRemedy::SquareLines);
+  EXPECT_TRUE(after.tape.choices[0].recommended);
+  EXPECT_FALSE(after.tape.choices[1].recommended);
+}
+
+TEST(AsFound, EachReadingSaysSomethingByItselfAndNoneThatItFits) {
+  Site site = kiln_house();
+  const Length ab = site.building.walls[0].actual;
+  site.job.readings = {taped("t", "A", "B", ab + Length::sixteenths(2)), rod("d", "datum", Length::inches(48)),
+                       rod("a", "A", Length::inches(52)), rod("b", "B", Length::inches(52) + Length::sixteenths(3))};
+  const AsFound found = as_found(site.job, site.building, site.layout);
+  std::vector<std::string> said;
+  for (const ReadingSaid& one : found.said) said.push_back(test::told(one.says));
+  EXPECT_EQ(said, (std::vector<std::string>{
+                      "A to B: 1/8\" longer than planned. Whether it is square takes all the lines.",
+                      "A is read: the other points are compared with it.", "B lies 3/16\" lower than A."}));
 }
 
 TEST(AsFound, ACurbHoldsTheVolumeBetweenItsLevelTopAndTheGround) {
@@ -189,13 +250,16 @@ TEST(AsFound, ACurbHoldsTheVolumeBetweenItsLevelTopAndTheGround) {
   ASSERT_TRUE(found.levels && found.levels->bed);
   const BedAsFound& bed = *found.levels->bed;
   const BedChoice curb = choice(bed, BedChoice::What::Curb);
-  // Half of each of AB and CD by the trapezoid, BC at 8 in, DA at 2 in, less what openings at the floor leave out: summed
-  // here over the units themselves, whose ground is a plane falling 6 in over the length of AB.
+  // Half of each of AB and CD by the trapezoid, BC at 8 in, DA at 2 in, less what openings at the floor leave out:
+  // summed here over the units themselves, whose ground is a plane falling 6 in over the length of AB.
   const double side = in_metres(site.building.walls[0].actual), thick = in_metres(site.building.series[0].thickness);
   double sum = 0;
   for (const UnitBed& unit : bed.units) {
     const double from = in_metres(unit.from) / side, to = in_metres(unit.to) / side;
-    const double share = unit.wall == 0 ? (from + to) / 2 : unit.wall == 1 ? 1 : unit.wall == 2 ? 1 - (from + to) / 2 : 0;
+    const double share = unit.wall == 0   ? (from + to) / 2
+                         : unit.wall == 1 ? 1
+                         : unit.wall == 2 ? 1 - (from + to) / 2
+                                          : 0;
     sum += in_metres(unit.to - unit.from) * thick * (0.0508 + 0.1524 * share);
   }
   // Heights are whole nanometres: 1e-9 m of 20 m x 0.2 m is far below a cubic centimetre; rounding is half of one.
@@ -213,7 +277,7 @@ TEST(AsFound, AnEvenSlopeWithinTheLevelToleranceIsFollowedWithTheWholeMargin) {
   ASSERT_TRUE(found.levels && found.levels->bed);
   const BedChoice tilted = choice(*found.levels->bed, BedChoice::What::TiltCourse);
   EXPECT_NEAR(in_metres(tilted.margin), 0.00635, 2e-9);
-  EXPECT_EQ(tilted.where, "falls 5/8\" along AB, level along BC");
+  EXPECT_EQ(test::told(tilted.where), "falls 5/8\" along AB, level along BC");
 }
 
 TEST(AsFound, ATwoPegTestCorrectsReadingsByTheirSights) {
@@ -223,7 +287,8 @@ TEST(AsFound, ATwoPegTestCorrectsReadingsByTheirSights) {
   site.job.tape = site.building.tape = Tape::Millimetres;
   Reading pegs;
   pegs.id = "p";
-  pegs.two_peg = TwoPegReading{Length::millimetres(1320), Length::millimetres(1560), Length::millimetres(1110), Length::millimetres(1390), Length::millimetres(10'000), Length::millimetres(90'000)};
+  pegs.two_peg = TwoPegReading{Length::millimetres(1320), Length::millimetres(1560),   Length::millimetres(1110),
+                               Length::millimetres(1390), Length::millimetres(10'000), Length::millimetres(90'000)};
   Reading far = rod("r", "B", Length::millimetres(1390));
   far.rod->sight = Length::millimetres(90'000);
   site.job.readings = {pegs, rod("d", "datum", Length::millimetres(1345)), far};
@@ -258,7 +323,7 @@ TEST(AsFound, ARodUpsideDownOrInAnotherUnitIsQuestionedAndLeftOutOfTheBed) {
   Site site = kiln_house();
   const auto codes = [](const AsFound& found) {
     std::vector<std::string> all;
-    for (const Finding& one : found.findings) all.push_back(one.code);
+    for (const Finding& one : found.findings) all.emplace_back(one.code.text());
     return all;
   };
   // Rods of 52 in or so; one of them entered as 52 mm, one of them read from the top of a 12 ft rod (144 - 52).
@@ -268,7 +333,8 @@ TEST(AsFound, ARodUpsideDownOrInAnotherUnitIsQuestionedAndLeftOutOfTheBed) {
     const AsFound found = as_found(site.job, site.building, site.layout);
     ASSERT_TRUE(found.levels && found.levels->bed);
     EXPECT_EQ(std::ranges::count(codes(found), "rod-far"), 1);
-    EXPECT_EQ(found.levels->bed->level.top, Length::sixteenths(-66) + Length::sixteenths(8) + Length::sixteenths(1).half_down());  // A to C alone
+    EXPECT_EQ(found.levels->bed->level.top,
+              Length::sixteenths(-66) + Length::sixteenths(8) + Length::sixteenths(1).half_down());  // A to C alone
     for (const Station& station : found.levels->stations) {
       EXPECT_EQ(station.far, station.name == "D");
       if (station.name == "D") EXPECT_EQ(station.slip.has_value(), meant);
@@ -286,14 +352,16 @@ TEST(AsFound, OnePointReadAtTwoPlacesIsSaid) {
     site.job.readings.push_back(point);
   }
   const AsFound found = as_found(site.job, site.building, site.layout);
-  EXPECT_TRUE(std::any_of(found.findings.begin(), found.findings.end(), [](const Finding& one) { return one.code == "station-two-places"; }));
+  EXPECT_TRUE(std::any_of(found.findings.begin(), found.findings.end(),
+                          [](const Finding& one) { return one.code == "station-two-places"; }));
 }
 
 TEST(AsFound, ASecondTapingAgreesWithTheFirstWithinItsDoubt) {
   // 3.2905 sqrt 2 (1/16 in) / sqrt 3 = 0.16792 in.
   Site site = kiln_house();
   const Length first = Length::inches(335) + Length::sixteenths(10);
-  for (const auto& [more, agrees] : {std::pair{Length::nanometres(4'265'000), true}, std::pair{Length::nanometres(4'266'000), false}}) {
+  for (const auto& [more, agrees] :
+       {std::pair{Length::nanometres(4'265'000), true}, std::pair{Length::nanometres(4'266'000), false}}) {
     site.job.readings = {taped("1", "A", "B", first), taped("2", "B", "A", first - more)};
     const AsFound found = as_found(site.job, site.building, site.layout);
     ASSERT_EQ(found.tape.lines.size(), 2u);
@@ -309,7 +377,7 @@ TEST(AsFound, NearALimitTheReadingsCannotTell) {
   const AsFound found = as_found(site.job, site.building, site.layout);
   ASSERT_TRUE(found.levels && found.levels->bed);
   EXPECT_EQ(found.levels->bed->verdict, Verdict::CannotTell);
-  EXPECT_EQ(found.findings[0].code, "bed-cannot-tell");
+  EXPECT_EQ(found.findings[0].code, Code("bed-cannot-tell"));
 }
 
 TEST(AsFound, LoopsAndLooseStationsAreTold) {

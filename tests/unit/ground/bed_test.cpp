@@ -17,7 +17,7 @@ std::vector<Length> sixteenths(std::initializer_list<int> values) {
 
 TEST(Bed, LevelOfTheFootingFixtureHasNoMarginLeft) {
   // 32 x 24 ft, sixteenths at eight places: range 8/16, so the margin is exactly 0 with the top 8/16 above zero.
-  const BedLevel level = best_level(sixteenths({0, 3, -2, 1, -4, 2, 4, -1}), kPlainBed);
+  const BedLevel level = best_level(sixteenths({0, 3, -2, 1, -4, 2, 4, -1}), first_bed_range(FirstCourse::Hollow));
   EXPECT_EQ(level.margin, Length());
   EXPECT_EQ(level.top, Length::sixteenths(8));
   EXPECT_EQ(level.thinnest, Length::sixteenths(4));
@@ -30,20 +30,24 @@ TEST(Bed, NoOtherLevelHasMoreMargin) {
   for (int round = 0; round < 500; ++round) {
     std::vector<Length> heights;
     for (int k = 0; k < 6; ++k) heights.push_back(Length::nanometres(static_cast<std::int64_t>(dice() % 30'000'000)));
-    const BedLevel best = best_level(heights, kPlainBed);
+    const BedRange plain = first_bed_range(FirstCourse::Hollow);
+    const BedLevel best = best_level(heights, plain);
     const auto margin_at = [&](Length top) {
       Length least = Length::feet(1);
-      for (const Length height : heights) least = std::min({least, top - height - kPlainBed.least, kPlainBed.most - (top - height)});
+      for (const Length height : heights)
+        least = std::min({least, top - height - plain.least, plain.most - (top - height)});
       return least;
     };
     EXPECT_EQ(margin_at(best.top), best.margin);
-    for (int step = -50; step <= 50; ++step) EXPECT_LE(margin_at(best.top + Length::nanometres(step * 100'001)), best.margin);
+    for (int step = -50; step <= 50; ++step)
+      EXPECT_LE(margin_at(best.top + Length::nanometres(step * 100'001)), best.margin);
   }
 }
 
 TEST(Bed, TiltedTopOfTheFootingFixtureAsTwoSolversGiveIt) {
   // CBC and GLPK: greatest distance 2.6/16 in, plane 1.8 - .0875 x - .0166667 y, so margin 1.4/16 of the range 4 to 12.
-  const std::vector<PlanHeight> heights{{0, 0, 0}, {16, 0, 3}, {32, 0, -2}, {32, 12, 1}, {32, 24, -4}, {16, 24, 2}, {0, 24, 4}, {0, 12, -1}};
+  const std::vector<PlanHeight> heights{{0, 0, 0},    {16, 0, 3},  {32, 0, -2}, {32, 12, 1},
+                                        {32, 24, -4}, {16, 24, 2}, {0, 24, 4},  {0, 12, -1}};
   const auto plane = best_plane(heights, 4, 12, 10);
   ASSERT_TRUE(plane);
   EXPECT_NEAR(plane->margin, 1.4, 1e-9);
@@ -69,7 +73,9 @@ TEST(Bed, PublishedMinimaxFit) {
 }
 
 TEST(Bed, HeightsBetweenTwoReadingsLieOnTheLineAndBeyondThemAreUnknown) {
-  const std::vector<BearingHeight> readings{{0, Length::feet(0), Length::sixteenths(2)}, {0, Length::feet(8), Length::sixteenths(-2)}, {1, Length::feet(4), Length()}};
+  const std::vector<BearingHeight> readings{{0, Length::feet(0), Length::sixteenths(2)},
+                                            {0, Length::feet(8), Length::sixteenths(-2)},
+                                            {1, Length::feet(4), Length()}};
   EXPECT_EQ(height_at(readings, 0, Length::feet(2)), Length::sixteenths(1));
   EXPECT_EQ(height_at(readings, 0, Length::feet(8)), Length::sixteenths(-2));
   EXPECT_FALSE(height_at(readings, 0, Length::feet(9)));

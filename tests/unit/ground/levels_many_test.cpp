@@ -63,11 +63,16 @@ TEST(LevelsMany, HeightsAndDoubtsAreThoseOfAllUnknownsSolvedTogether) {
     std::vector<RodReading> readings;
     const auto read = [&](int setup, int point) {
       const double sigma = 0.001 * (1 + static_cast<double>(dice() % 3));
-      readings.push_back({setup, point, instruments[static_cast<std::size_t>(setup)] - heights[static_cast<std::size_t>(point)] + error(dice), sigma});
+      readings.push_back(
+          {setup, point,
+           instruments[static_cast<std::size_t>(setup)] - heights[static_cast<std::size_t>(point)] + error(dice),
+           sigma});
     };
     for (int setup = 0; setup < setups; ++setup) read(setup, 0), read(setup, 0);
     for (int point = 1; point < points; ++point) read(static_cast<int>(dice() % static_cast<unsigned>(setups)), point);
-    for (int more = 0; more < 2 * points; ++more) read(static_cast<int>(dice() % static_cast<unsigned>(setups)), static_cast<int>(dice() % static_cast<unsigned>(points)));
+    for (int more = 0; more < 2 * points; ++more)
+      read(static_cast<int>(dice() % static_cast<unsigned>(setups)),
+           static_cast<int>(dice() % static_cast<unsigned>(points)));
     const auto found = adjust_levels(points, setups, readings, 0, 0);
     ASSERT_TRUE(found);
     const auto slow = slow_twin(points, setups, readings);
@@ -118,7 +123,7 @@ TEST(LevelsMany, MoreSetUpsThanTheLimitAreSaidSo) {
   ASSERT_TRUE(found.levels);
   EXPECT_FALSE(found.levels->bed);
   ASSERT_EQ(found.findings.size(), 1u);
-  EXPECT_EQ(found.findings[0].code, "too-many-setups");
+  EXPECT_EQ(found.findings[0].code, Code("too-many-setups"));
   site.job.readings.pop_back();
   EXPECT_TRUE(as_found(site.job, site.building, site.layout).levels->bed);
 }

@@ -19,7 +19,8 @@ std::vector<RodReading> line_of(const std::vector<std::pair<double, double>>& si
 
 // SOURCE of L1, L2: surveying textbooks' exercises with their printed heights.
 TEST(Levels, L1ALoopThatComesBackFiveCentimetresOff) {
-  const std::vector<std::pair<double, double>> sights{{1.205, 1.860}, {.125, 1.915}, {.395, 2.615}, {.880, 1.760}, {1.960, .920}, {2.595, .915}, {2.255, .515}, {2.305, 1.170}};
+  const std::vector<std::pair<double, double>> sights{{1.205, 1.860}, {.125, 1.915}, {.395, 2.615}, {.880, 1.760},
+                                                      {1.960, .920},  {2.595, .915}, {2.255, .515}, {2.305, 1.170}};
   const auto open = adjust_levels(9, 8, line_of(sights), 0, 150.485);
   ASSERT_TRUE(open);
   const double heights[9] = {150.485, 149.830, 148.040, 145.820, 144.940, 145.980, 147.660, 149.400, 150.535};
@@ -40,7 +41,8 @@ TEST(Levels, L1ALoopThatComesBackFiveCentimetresOff) {
 TEST(Levels, L4AStaffHeldUpsideDownReadsBelowZeroAndTheSumsStillClose) {
   // SOURCE: L4, a textbook's level book with inverted readings: backsights 7.795, foresights 8.245 in all, 185.205 to
   // 184.755. Its rows are not at hand; any rows with those sums must end there.
-  const std::vector<std::pair<double, double>> sights{{1.525, 2.110}, {-2.325, 1.480}, {3.115, -1.905}, {0.940, 2.730}, {2.250, 1.290}, {2.290, 2.540}};
+  const std::vector<std::pair<double, double>> sights{{1.525, 2.110}, {-2.325, 1.480}, {3.115, -1.905},
+                                                      {0.940, 2.730}, {2.250, 1.290},  {2.290, 2.540}};
   double back = 0, fore = 0;
   for (const auto& [one, other] : sights) back += one, fore += other;
   ASSERT_NEAR(back, 7.795, 1e-12);
@@ -67,7 +69,11 @@ TEST(Levels, ARodHeldUpsideDownReadsBelowNothing) {
 
 TEST(Levels, PublishedLevelNetComesOutAsPrinted) {
   // GNU Gama's test collection: differences in height with sigmas in mm. Each is a set-up with two readings.
-  const struct { int from, to; double rise, sigma; } lines[] = {{0, 1, 10.509, 6}, {1, 2, 5.360, 4}, {2, 3, -8.523, 5}, {3, 0, -7.348, 3}, {1, 3, -3.167, 4}, {0, 2, 15.881, 12}};
+  const struct {
+    int from, to;
+    double rise, sigma;
+  } lines[] = {{0, 1, 10.509, 6}, {1, 2, 5.360, 4},  {2, 3, -8.523, 5},
+               {3, 0, -7.348, 3}, {1, 3, -3.167, 4}, {0, 2, 15.881, 12}};
   std::vector<RodReading> readings;
   for (int k = 0; k < 6; ++k) {
     const double each = lines[k].sigma * 1e-3 / std::sqrt(2.0);

@@ -1,6 +1,6 @@
 #pragma once
-// Nets whose results are published (the test collection of GNU Gama, a general survey-adjustment library), and the small
-// rectangles of the closed forms. Millimetres and metres as printed there.
+// Nets whose results are published (the test collection of GNU Gama, a general survey-adjustment library), and the
+// small rectangles of the closed forms. Millimetres and metres as printed there.
 #include <cmath>
 #include <random>
 #include <vector>

@@ -5,6 +5,7 @@
 
 #include "ground/as_found.hpp"
 #include "tapings.hpp"
+#include "told.hpp"
 #include "unit/kiln_house_site.hpp"
 
 namespace stringcourse::ground {
@@ -17,7 +18,7 @@ const std::vector<Off> kRight(4);
 
 std::vector<std::string> codes(const AsFound& found) {
   std::vector<std::string> all;
-  for (const Finding& one : found.findings) all.push_back(one.code);
+  for (const Finding& one : found.findings) all.emplace_back(one.code.text());
   return all;
 }
 
@@ -26,7 +27,8 @@ bool joins(const Reading& reading, const std::string& a, const std::string& b) {
 }
 
 /// All tapings of the kiln house but these.
-std::vector<Reading> tapings_without(const Building& building, const std::vector<std::pair<std::string, std::string>>& lines) {
+std::vector<Reading> tapings_without(const Building& building,
+                                     const std::vector<std::pair<std::string, std::string>>& lines) {
   std::vector<Reading> all = tapings(building, kRight);
   for (const auto& [a, b] : lines) std::erase_if(all, [&](const Reading& one) { return joins(one, a, b); });
   return all;
@@ -42,12 +44,14 @@ TEST(NotRead, OneRodReadingSaysNothingOfTheBed) {
   const AsFound found = as_found(site.job, site.building, site.layout);
   ASSERT_TRUE(found.levels && found.levels->bed);
   EXPECT_EQ(found.levels->bed->verdict, Verdict::NotRead);
-  std::vector<std::string> lacks = found.levels->bed->lacks;
+  std::vector<std::string> lacks;
+  for (const Fact& place : found.levels->bed->lacks) lacks.push_back(test::told(place));
   std::ranges::sort(lacks);
   EXPECT_EQ(lacks, (std::vector<std::string>{"B", "C", "D"}));
   EXPECT_TRUE(found.levels->bed->choices.empty());  // no mortar for a bed that is not known
   EXPECT_EQ(codes(found), std::vector<std::string>{"bed-not-read"});
-  EXPECT_TRUE(found.findings[0].text.contains("not read yet")) << found.findings[0].text;
+  const std::string says = test::told(found.findings[0].says);
+  EXPECT_TRUE(says.contains("not read yet")) << says;
 }
 
 TEST(NotRead, WhatWasReadIsOutOfRangeWhateverElseIsRead) {
@@ -80,7 +84,8 @@ TEST(NotRead, AllCornersAndTheBedIsReadWholeSaveWhereAnInnerWallStandsFree) {
 TEST(NotRead, ThreeSidesOrNoDiagonalsHoldNoShape) {
   Site site = test::kiln_house_site();
   using Lines = std::vector<std::pair<std::string, std::string>>;
-  for (const Lines& without : {Lines{{"A", "C"}, {"B", "D"}}, Lines{{"A", "C"}, {"B", "D"}, {"D", "A"}}, Lines{{"A", "C"}, {"A", "D"}, {"A", "B"}}}) {
+  for (const Lines& without : {Lines{{"A", "C"}, {"B", "D"}}, Lines{{"A", "C"}, {"B", "D"}, {"D", "A"}},
+                               Lines{{"A", "C"}, {"A", "D"}, {"A", "B"}}}) {
     site.job.readings = tapings_without(site.building, without);
     const AsFound found = as_found(site.job, site.building, site.layout);
     EXPECT_EQ(found.tape.verdict, Verdict::NotRead);
@@ -127,7 +132,9 @@ std::vector<Off> sheared(const Building& building, double difference) {
 TEST(Diagonals, AnInchOfDifferenceIsAFindingWithItsLimitAndWhereItIsFrom) {
   Site site = test::kiln_house_site();
   // 1/2 in is allowed; the doubt of a difference of two readings of +-1/16 in is 2 sqrt 2 / 16 / sqrt 3 = 0.102 in.
-  for (const auto& [sixteenths, verdict] : {std::pair{16, Verdict::DoesNotFit}, std::pair{4, Verdict::Fits}, std::pair{8, Verdict::CannotTell}, std::pair{10, Verdict::DoesNotFit}, std::pair{6, Verdict::Fits}}) {
+  for (const auto& [sixteenths, verdict] :
+       {std::pair{16, Verdict::DoesNotFit}, std::pair{4, Verdict::Fits}, std::pair{8, Verdict::CannotTell},
+        std::pair{10, Verdict::DoesNotFit}, std::pair{6, Verdict::Fits}}) {
     site.job.readings = tapings(site.building, sheared(site.building, sixteenths * 0.0254 / 16));
     const AsFound found = as_found(site.job, site.building, site.layout);
     ASSERT_EQ(found.tape.diagonals.size(), 1u);
@@ -135,13 +142,14 @@ TEST(Diagonals, AnInchOfDifferenceIsAFindingWithItsLimitAndWhereItIsFrom) {
     EXPECT_LE(magnitude(pair.difference - Length::sixteenths(sixteenths)), Length::nanometres(10));
     EXPECT_EQ(pair.allowed, Length::sixteenths(8));
     EXPECT_EQ(pair.verdict, verdict) << sixteenths;
-    const auto told = std::ranges::find(found.findings, "diagonals-differ", &Finding::code);
+    const auto told = std::ranges::find(found.findings, Code("diagonals-differ"), &Finding::code);
     ASSERT_EQ(told != found.findings.end(), verdict != Verdict::Fits) << sixteenths;
     if (sixteenths != 16) continue;
     EXPECT_EQ(found.tape.verdict, Verdict::DoesNotFit);
-    EXPECT_TRUE(told->text.contains("1\" longer")) << told->text;
-    EXPECT_TRUE(told->text.contains("1/2\" is allowed")) << told->text;
-    EXPECT_TRUE(told->rule.contains("12-16-20")) << told->rule;
+    const std::string says = test::told(told->says);
+    EXPECT_TRUE(says.contains("1\" longer")) << says;
+    EXPECT_TRUE(says.contains("1/2\" is allowed")) << test::told(told->says);
+    EXPECT_TRUE(words::cited(told->rule, {Tape::Inches}).contains("12-16-20")) << told->rule;
   }
 }
 
@@ -163,6 +171,13 @@ TEST(Diagonals, ACornerMayStandOffByHalfAnInchInTwentyFeetAndThreeQuartersAtMost
   EXPECT_EQ(corner_allowed(Length::feet(25)), Length::sixteenths(10));
   EXPECT_EQ(corner_allowed(Length::feet(30)), Length::sixteenths(12));
   EXPECT_EQ(corner_allowed(Length::feet(90)), Length::sixteenths(12));
+}
+
+TEST(TapingsFit, TheRuleTellsTheLimitThatReadingsAreHeldAgainst) {
+  EXPECT_EQ(static_cast<int>(kBlunderLimit * 100), 329);
+  for (const char* id : {"tapings-fit", "level-loop"}) {
+    EXPECT_TRUE(words::cited(id, {Tape::Inches}).contains("3.29 times the doubt")) << id;
+  }
 }
 
 }  // namespace

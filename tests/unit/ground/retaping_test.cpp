@@ -16,7 +16,8 @@ TEST(Retaping, SixReadingsTellOfABlunderButNotWhere) {
   const auto found = suspects_of(net.points, net.readings, Datum::CornerAndSide);
   ASSERT_TRUE(found);
   EXPECT_EQ(found->suspicion, Suspicion::NotLocatable);
-  for (const Residual& residual : found->adjusted.residuals) EXPECT_NEAR(std::abs(residual.standardised), 8.4059, 0.6e-4);
+  for (const Residual& residual : found->adjusted.residuals)
+    EXPECT_NEAR(std::abs(residual.standardised), 8.4059, 0.6e-4);
   ASSERT_EQ(found->tape_again.size(), 6u);
   // Residuals go with length: the diagonals first, then the 32 ft sides, then the 24 ft ones.
   EXPECT_GE(found->tape_again[0], 4);
@@ -49,8 +50,8 @@ TEST(Retaping, EveryLineTwiceNamesTheBadReading) {
 }
 
 TEST(Retaping, GoodReadingsAreSuspectedOnceInAThousandTapings) {
-  // With one degree of freedom all |w| are one and the same normal number: 0.001. 20,000 rounds: 20 expected, 4 standard
-  // deviations are 18.
+  // With one degree of freedom all |w| are one and the same normal number: 0.001. 20,000 rounds: 20 expected, 4
+  // standard deviations are 18.
   std::mt19937 dice(3);
   std::normal_distribution<double> error(0, 1.0 / 16);
   int suspected = 0;
@@ -67,9 +68,9 @@ TEST(Retaping, GoodReadingsAreSuspectedOnceInAThousandTapings) {
 
 TEST(Retaping, AtMostFiveSecondTapingsFindTheBlunderWhereverItIs) {
   // Lines are taped again in the order told, until a second taping disagrees with the first: that first one is the
-  // blunder. After five agreeing ones the sixth is left. A blunder of 2 in is 23 times the doubt of a difference, so it is
-  // not missed; a right taping disagrees once in a thousand: of 600 rounds with five tapings at most, 3 are expected to
-  // name a wrong line, 10 is 4 standard deviations above.
+  // blunder. After five agreeing ones the sixth is left. A blunder of 2 in is 23 times the doubt of a difference, so it
+  // is not missed; a right taping disagrees once in a thousand: of 600 rounds with five tapings at most, 3 are expected
+  // to name a wrong line, 10 is 4 standard deviations above.
   std::mt19937 dice(5);
   std::normal_distribution<double> error(0, 1.0 / 16);
   int misled = 0;
@@ -89,7 +90,10 @@ TEST(Retaping, AtMostFiveSecondTapingsFindTheBlunderWhereverItIs) {
         ++tapings;
         NetReading second = net.readings[static_cast<std::size_t>(line)];
         second.length = truth[static_cast<std::size_t>(line)] + error(dice);
-        if (!tapings_agree(net.readings[static_cast<std::size_t>(line)], second)) { blunder = line; break; }
+        if (!tapings_agree(net.readings[static_cast<std::size_t>(line)], second)) {
+          blunder = line;
+          break;
+        }
       }
       EXPECT_LE(tapings, 5);
       misled += blunder == wrong ? 0 : 1;

@@ -36,7 +36,8 @@ TEST(SlabFit, RoomOnOneSideIsSharedByShiftingHalfOfIt) {
 
 TEST(SlabFit, ASlabThatIsTooSmallSaysByHowMuch) {
   const SlabFit fit = best_fit(edges(8, 6, {-6, -6, 10, 10, -2, -2, 10, 10}), Length::millimetres(200));
-  EXPECT_NEAR(static_cast<double>(fit.room.in_nanometres()), -4e6, 5);  // 8 mm short in one direction, half on each side
+  EXPECT_NEAR(static_cast<double>(fit.room.in_nanometres()), -4e6,
+              5);  // 8 mm short in one direction, half on each side
   EXPECT_LT(fit.room, Length());
 }
 
@@ -66,12 +67,15 @@ TEST(SlabFit, NoOtherPlaceNearbyHasMoreRoomWhereNothingIsLinearised) {
       double least = 1e9;
       for (const Clearance& one : clearances) {
         const double x = one.at.x - 4.5, y = one.at.y - 3.5;
-        const double mx = east + std::cos(turn) * x - std::sin(turn) * y - x, my = north + std::sin(turn) * x + std::cos(turn) * y - y;
-        least = std::min(least, static_cast<double>(one.room.in_nanometres()) * 1e-9 - mx * one.direction.x - my * one.direction.y);
+        const double mx = east + std::cos(turn) * x - std::sin(turn) * y - x,
+                     my = north + std::sin(turn) * x + std::cos(turn) * y - y;
+        least = std::min(
+            least, static_cast<double>(one.room.in_nanometres()) * 1e-9 - mx * one.direction.x - my * one.direction.y);
       }
       return least;
     };
-    const double east = static_cast<double>(fit.east.in_nanometres()) * 1e-9, north = static_cast<double>(fit.north.in_nanometres()) * 1e-9;
+    const double east = static_cast<double>(fit.east.in_nanometres()) * 1e-9,
+                 north = static_cast<double>(fit.north.in_nanometres()) * 1e-9;
     const double bound = 25.4 / 64 * kMm, room = static_cast<double>(fit.room.in_nanometres()) * 1e-9;
     EXPECT_NEAR(room_at(east, north, fit.turn), room, bound);
     const double most = greatest_turn(std::sqrt(3.5 * 3.5 + 4.5 * 4.5));

@@ -8,6 +8,7 @@
 
 #include "ground/as_found.hpp"
 #include "tapings.hpp"
+#include "told.hpp"
 #include "unit/kiln_house_site.hpp"
 
 namespace stringcourse::ground {
@@ -58,7 +59,8 @@ TEST(TapeBlunders, AQuarterInchMoreOnALineOverCornersInARowIsNoImpossiblePlan) {
   EXPECT_EQ(found.tape.state, TapeAsFound::State::Adjusted);
   EXPECT_EQ(found.tape.suspicion, Suspicion::Located);
   for (const TapedLine& line : found.tape.lines) {
-    const std::string name = site.building.corners[static_cast<std::size_t>(line.from)].name + site.building.corners[static_cast<std::size_t>(line.to)].name;
+    const std::string name = site.building.corners[static_cast<std::size_t>(line.from)].name +
+                             site.building.corners[static_cast<std::size_t>(line.to)].name;
     EXPECT_EQ(line.wrong, name == "DH") << name;
   }
   // Everything else fits to a nanometre: all pegs stand right.
@@ -106,9 +108,9 @@ TEST(TapeBlunders, WhileTapingsDisagreeNoPegIsMovedAndNothingIsJudged) {
   EXPECT_TRUE(found.tape.moves.empty());
   EXPECT_EQ(found.tape.tape_again.size(), 6u);
   for (const TapedLine& line : found.tape.lines) EXPECT_FALSE(line.wrong);
-  const auto told = std::ranges::find(found.findings, "tapings-disagree", &Finding::code);
+  const auto told = std::ranges::find(found.findings, Code("tapings-disagree"), &Finding::code);
   ASSERT_NE(told, found.findings.end());
-  EXPECT_TRUE(told->text.contains("No peg is moved")) << told->text;
+  EXPECT_TRUE(test::told(told->says).contains("No peg is moved")) << test::told(told->says);
 }
 
 TEST(TapeBlunders, TapeAgainNamesEachLineOnceAndNoneThatTwoTapingsConfirm) {
@@ -116,7 +118,8 @@ TEST(TapeBlunders, TapeAgainNamesEachLineOnceAndNoneThatTwoTapingsConfirm) {
   site.job.readings = tapings(site.building, std::vector<Off>(4));
   site.job.readings[1].tape->length += Length::inches(2);  // AC
   const Reading second = site.job.readings[4];             // BD, read the same again, twice
-  for (const char* id : {"again", "and again"}) site.job.readings.push_back(taped(id, second.tape->to, second.tape->from, second.tape->length));
+  for (const char* id : {"again", "and again"})
+    site.job.readings.push_back(taped(id, second.tape->to, second.tape->from, second.tape->length));
   const AsFound found = as_found(site.job, site.building, site.layout);
   EXPECT_EQ(found.tape.suspicion, Suspicion::NotLocatable);
   std::set<std::pair<int, int>> lines;
@@ -134,7 +137,8 @@ TEST(TapeBlunders, WhereNothingElseHoldsTheShapeTheTriangleIsNamed) {
   site.job.readings = tapings(site.building, std::vector<Off>(4));
   std::erase_if(site.job.readings, [](const Reading& one) { return one.tape->from == "B" && one.tape->to == "D"; });
   for (Reading& one : site.job.readings) {
-    if (one.tape->to == "C" && one.tape->from == "A") one.tape->length = site.job.readings[0].tape->length + Length::feet(25);
+    if (one.tape->to == "C" && one.tape->from == "A")
+      one.tape->length = site.job.readings[0].tape->length + Length::feet(25);
   }
   const AsFound found = as_found(site.job, site.building, site.layout);
   EXPECT_EQ(found.tape.state, TapeAsFound::State::Impossible);

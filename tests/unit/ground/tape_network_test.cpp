@@ -12,7 +12,12 @@ constexpr double kMm = 1e-3;
 /// SOURCE of N1, N1b, N2, N4: GNU Gama's test collection, inputs and printed results.
 Net n1() {
   return {{{{170.71, 170.71}}, {{170.71, 270.71}}, {{100, 100}}, {{241.42, 100}}},
-          {{1, 0, 100.01, .01}, {2, 0, 100.02, .01}, {3, 0, 100.03, .01}, {1, 2, 184.785, .01}, {2, 3, 141.44, .01}, {1, 3, 184.805, .01}}};
+          {{1, 0, 100.01, .01},
+           {2, 0, 100.02, .01},
+           {3, 0, 100.03, .01},
+           {1, 2, 184.785, .01},
+           {2, 3, 141.44, .01},
+           {1, 3, 184.805, .01}}};
 }
 
 TEST(TapeNetwork, FreeQuadrilateralOfThePublishedCollectionComesOutToItsLastDigit) {
@@ -20,13 +25,14 @@ TEST(TapeNetwork, FreeQuadrilateralOfThePublishedCollectionComesOutToItsLastDigi
   const auto found = adjust(net.points, net.readings, Datum::Free);
   ASSERT_TRUE(found);
   // Seven decimals are printed: half of the last.
-  const double places[4][2] = {{170.7122664, 170.7185298}, {170.7032034, 270.7213322}, {99.9912116, 99.9971400}, {241.4333185, 99.9829980}};
+  const double places[4][2] = {
+      {170.7122664, 170.7185298}, {170.7032034, 270.7213322}, {99.9912116, 99.9971400}, {241.4333185, 99.9829980}};
   for (std::size_t k = 0; k < 4; ++k) {
     EXPECT_NEAR(found->places[k].x, places[k][0], 0.5e-7) << k;
     EXPECT_NEAR(found->places[k].y, places[k][1], 0.5e-7) << k;
   }
   EXPECT_EQ(found->freedom, 1);
-  EXPECT_NEAR(found->s0 * 10, 11.763625, 0.5e-6);       // millimetres, sigma 10
+  EXPECT_NEAR(found->s0 * 10, 11.763625, 0.5e-6);  // millimetres, sigma 10
   EXPECT_NEAR(found->square_sum * 100, 138.38288, 0.5e-5);
   EXPECT_NEAR(found->s0_least, .031, 0.5e-3);
   EXPECT_NEAR(found->s0_most, 2.241, 0.5e-3);
@@ -60,8 +66,15 @@ TEST(TapeNetwork, ResectionFromThreeFixedPointsAsPublished) {
 }
 
 TEST(TapeNetwork, FiveDistancesFromTwoFixedPointsFarFromTheOriginAsPublished) {
-  const std::vector<NetPoint> points{{{2410000, 390000}, true}, {{2411820, 386881.222}, true}, {{2415776.819, 391043.461}}, {{2416892.670, 387603.450}}};
-  const std::vector<NetReading> readings{{0, 2, 5870.302, .01}, {0, 3, 7297.588, .01}, {2, 3, 3616.434, .01}, {2, 1, 5742.878, .01}, {3, 1, 5123.760, .01}};
+  const std::vector<NetPoint> points{{{2410000, 390000}, true},
+                                     {{2411820, 386881.222}, true},
+                                     {{2415776.819, 391043.461}},
+                                     {{2416892.670, 387603.450}}};
+  const std::vector<NetReading> readings{{0, 2, 5870.302, .01},
+                                         {0, 3, 7297.588, .01},
+                                         {2, 3, 3616.434, .01},
+                                         {2, 1, 5742.878, .01},
+                                         {3, 1, 5123.760, .01}};
   const auto found = adjust(points, readings, Datum::Fixed);
   ASSERT_TRUE(found);
   EXPECT_NEAR(found->places[2].x, 2415776.904378, 0.6e-6);
@@ -84,7 +97,8 @@ TEST(TapeNetwork, FiveDistancesFromTwoFixedPointsFarFromTheOriginAsPublished) {
 }
 
 TEST(TapeNetwork, OnePointFromFiveFixedOnesAsPublished) {
-  const std::vector<NetPoint> points{{{3000, 2000}, true}, {{1000, 2000}, true}, {{3000, 2100}, true}, {{1000, 2100}, true}, {{2000, 1000}, true}, {{2010, 1990}}};
+  const std::vector<NetPoint> points{{{3000, 2000}, true}, {{1000, 2000}, true}, {{3000, 2100}, true},
+                                     {{1000, 2100}, true}, {{2000, 1000}, true}, {{2010, 1990}}};
   const double lengths[5] = {1000, 1000, 1005, 1005, 1000};
   std::vector<NetReading> readings;
   for (int k = 0; k < 5; ++k) readings.push_back({k, 5, lengths[k], .02});
@@ -138,7 +152,8 @@ TEST(TapeNetwork, BracedRectanglesKeepTheClosedFormsOfRedundancyAndResidual) {
     for (std::size_t k = 0; k < 6; ++k) {
       // Slips of 0.2 in change directions by 0.4/60 at most, and with them the redundancies by as much.
       EXPECT_NEAR(found->residuals[k].redundancy, shares[which[k]], 0.02);
-      EXPECT_NEAR(std::abs(found->residuals[k].standardised), std::abs(misclosure) / (2 * d * sigma), 0.4 * 0.4 / 60 / sigma + 1e-6);
+      EXPECT_NEAR(std::abs(found->residuals[k].standardised), std::abs(misclosure) / (2 * d * sigma),
+                  0.4 * 0.4 / 60 / sigma + 1e-6);
       sum += found->residuals[k].redundancy;
     }
     EXPECT_NEAR(sum, 1, 1e-6);

@@ -42,8 +42,8 @@ inline std::vector<Reading> tapings(const Building& building, const std::vector<
   std::vector<Reading> readings;
   for (std::size_t a = 0; a < building.corners.size(); ++a) {
     for (std::size_t b = a + 1; b < building.corners.size(); ++b) {
-      readings.push_back(taped("t" + std::to_string(readings.size()), building.corners[a].name, building.corners[b].name,
-                               metres(between(building, off, a, b))));
+      readings.push_back(taped("t" + std::to_string(readings.size()), building.corners[a].name,
+                               building.corners[b].name, metres(between(building, off, a, b))));
     }
   }
   return readings;

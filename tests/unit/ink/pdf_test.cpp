@@ -55,9 +55,7 @@ TEST(Pdf, QpdfFindsNoFault) {
   EXPECT_FALSE(holds(outcome.output, "WARNING")) << outcome.output;
 }
 
-TEST(Pdf, SetWithoutSheetsIsStillAFile) {
-  EXPECT_EQ(run("qpdf --check " + file_of("empty", {})).status, 0);
-}
+TEST(Pdf, SetWithoutSheetsIsStillAFile) { EXPECT_EQ(run("qpdf --check " + file_of("empty", {})).status, 0); }
 
 TEST(Pdf, BothFontsAreEmbeddedOnceAsSubsetsWithUnicode) {
   const std::string fonts = run("pdffonts " + file_of("fonts", {specimen(), specimen()})).output;
@@ -136,7 +134,7 @@ TEST(Pdf, PaperSizesAreThoseOfTheSheets) {
   a4.width = paper_size(Paper::A4).width;
   a4.height = paper_size(Paper::A4).height;
   const std::string facts = run("pdfinfo -f 1 -l 2 " + file_of("paper", {specimen(), a4})).output;
-  EXPECT_TRUE(holds(facts, "792 x 612 pts (letter)")) << facts;  // 11 x 8.5 in of 72 points
+  EXPECT_TRUE(holds(facts, "792 x 612 pts (letter)")) << facts;     // 11 x 8.5 in of 72 points
   EXPECT_TRUE(holds(facts, "841.89 x 595.276 pts (A4)")) << facts;  // 297 * 72 / 25.4 = 841.8898; 210: 595.2756
 }
 

@@ -9,16 +9,18 @@ namespace {
 /// What Python's own XML parser sees of each picture: a line for each element (name, id, text), whether ids repeat,
 /// whether every pattern asked for is there; then "end of" and the number of elements.
 Outcome parsed(const std::vector<std::string>& pictures) {
-  std::string command = "PYTHONIOENCODING=utf-8 python3 " + write_file("parse.py",
-      "import sys, xml.etree.ElementTree as E\n"
-      "for name in sys.argv[1:]:\n"
-      "    all = list(E.parse(name).getroot().iter())\n"
-      "    ids = [e.get('id') for e in all if e.get('id')]\n"
-      "    for e in all: print(e.tag.split('}')[1], e.get('id', ''), repr(e.text or ''))\n"
-      "    print('repeated' if len(ids) != len(set(ids)) else 'unique')\n"
-      "    links = {w for e in all for w in [e.get('fill', '')] if w.startswith('url(#')}\n"
-      "    print('dangling' if any(w[5:-1] not in ids for w in links) else 'linked', len(links))\n"
-      "    print('end of', len(all))\n");
+  std::string command =
+      "PYTHONIOENCODING=utf-8 python3 " +
+      write_file("parse.py",
+                 "import sys, xml.etree.ElementTree as E\n"
+                 "for name in sys.argv[1:]:\n"
+                 "    all = list(E.parse(name).getroot().iter())\n"
+                 "    ids = [e.get('id') for e in all if e.get('id')]\n"
+                 "    for e in all: print(e.tag.split('}')[1], e.get('id', ''), repr(e.text or ''))\n"
+                 "    print('repeated' if len(ids) != len(set(ids)) else 'unique')\n"
+                 "    links = {w for e in all for w in [e.get('fill', '')] if w.startswith('url(#')}\n"
+                 "    print('dangling' if any(w[5:-1] not in ids for w in links) else 'linked', len(links))\n"
+                 "    print('end of', len(all))\n");
   for (const std::string& picture : pictures) {
     command += " " + write_file("picture" + std::to_string(&picture - pictures.data()) + ".svg", picture);
   }
@@ -110,8 +112,10 @@ TEST(Svg, SizeIsMillimetresAndUnitsAreMicrometresDownwards) {
   EXPECT_TRUE(holds(svg, "width=\"279.4mm\" height=\"215.9mm\" viewBox=\"0 0 279400 215900\""));
   EXPECT_TRUE(holds(svg, "d=\"M1000 213900L3000 0\"")) << svg;  // 215900 - 2000; 215900 - 215900
   // Capitals 1500 of 2000 units: an em is 4/3 of the capital height. Anticlockwise is a negative turn in SVG.
-  EXPECT_TRUE(holds(svg, "x=\"5000\" y=\"210000\" font-size=\"4000\" font-weight=\"bold\" text-anchor=\"end\" "
-                         "transform=\"rotate(-90 5000 210000)\"")) << svg;
+  EXPECT_TRUE(holds(svg,
+                    "x=\"5000\" y=\"210000\" font-size=\"4000\" font-weight=\"bold\" text-anchor=\"end\" "
+                    "transform=\"rotate(-90 5000 210000)\""))
+      << svg;
 }
 
 }  // namespace

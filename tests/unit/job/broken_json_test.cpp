@@ -4,6 +4,7 @@
 
 #include "gtest/gtest.h"
 #include "job/read.hpp"
+#include "told.hpp"
 #include "unit/job/support.hpp"
 
 namespace stringcourse::test {
@@ -15,7 +16,7 @@ Refusal only_refusal(std::string_view text) {
   EXPECT_TRUE(is_well_said(refusals));
   EXPECT_EQ(refusals.shown.size(), 1U);
   EXPECT_EQ(refusals.beyond, 0U);
-  return refusals.shown.empty() ? Refusal{} : refusals.shown.front();
+  return refusals.shown.empty() ? Refusal{"not-json", {}, {}, {}} : refusals.shown.front();
 }
 
 struct Broken {
@@ -25,25 +26,27 @@ struct Broken {
 
 TEST(BrokenJson, TheLineAndColumnAreThoseOfTheCharacterThatCannotStandThere) {
   const Broken all[] = {
-      {"{\"a\": 1,\n  \"b\" 25}", "line 2, column 7"},          // no colon before 25
-      {"{\n\n\"a\": tru}", "line 3, column 9"},                 // the } where an e belongs
-      {"[1,]", "line 1, column 4"},                             // nothing after the comma
-      {"{\"a\": 1 \"bcd\": 2}", "line 1, column 9"},            // no comma before "bcd"
-      {"{} x", "line 1, column 4"},                             // something after the document
-      {"{\"\u00E9\u00E9\": 01}", "line 1, column 9"},           // 0 is a number, 1 another; characters, not bytes
-      {"{\"a\": 'x'}", "line 1, column 7"},                     // the wrong quotation mark
-      {"{\"a\": \"x\ty\"}", "line 1, column 9"},                // a bare tab in a text
-      {"{\"a\": \"\\q\"}", "line 1, column 9"},                 // no such escape
-      {"{} // note", "line 1, column 4"},                       // no comments in JSON
-      {"{a: 1}", "line 1, column 2"},                           // a key without quotation marks
-      {"\xEF\xBB\xBF{x", "line 1, column 2"},                   // a byte order mark is no character of the text
+      {"{\"a\": 1,\n  \"b\" 25}", "line 2, column 7"},  // no colon before 25
+      {"{\n\n\"a\": tru}", "line 3, column 9"},         // the } where an e belongs
+      {"[1,]", "line 1, column 4"},                     // nothing after the comma
+      {"{\"a\": 1 \"bcd\": 2}", "line 1, column 9"},    // no comma before "bcd"
+      {"{} x", "line 1, column 4"},                     // something after the document
+      {"{\"\u00E9\u00E9\": 01}", "line 1, column 9"},   // 0 is a number, 1 another; characters, not bytes
+      {"{\"a\": 'x'}", "line 1, column 7"},             // the wrong quotation mark
+      {"{\"a\": \"x\ty\"}", "line 1, column 9"},        // a bare tab in a text
+      {"{\"a\": \"\\q\"}", "line 1, column 9"},         // no such escape
+      {"{} // note", "line 1, column 4"},               // no comments in JSON
+      {"{a: 1}", "line 1, column 2"},                   // a key without quotation marks
+      {"\xEF\xBB\xBF{x", "line 1, column 2"},           // a byte order mark is no character of the text
       {std::string("{\"stringcourse\": 1}\0 more", 24), "line 1, column 20"},  // a zero byte ends nothing
   };
   for (const Broken& broken : all) {
     const Refusal refusal = only_refusal(broken.text);
-    EXPECT_EQ(refusal.code, "not-json") << broken.text;
+    EXPECT_EQ(refusal.code, Code("not-json")) << broken.text;
     EXPECT_EQ(refusal.place, "/");
-    EXPECT_NE(refusal.reason.find(" at " + broken.where + ", at "), std::string::npos) << broken.text << "\n" << refusal.reason;
+    EXPECT_NE(test::told(refusal.reason).find(" at " + broken.where + ", at "), std::string::npos)
+        << broken.text << "\n"
+        << test::told(refusal.reason);
   }
 }
 
@@ -57,8 +60,9 @@ TEST(BrokenJson, ATextThatBreaksOffSaysWhere) {
   };
   for (const Broken& broken : all) {
     const Refusal refusal = only_refusal(broken.text);
-    EXPECT_EQ(refusal.code, "not-json") << broken.text;
-    EXPECT_NE(refusal.reason.find("breaks off at " + broken.where + ":"), std::string::npos) << refusal.reason;
+    EXPECT_EQ(refusal.code, Code("not-json")) << broken.text;
+    EXPECT_NE(test::told(refusal.reason).find("breaks off at " + broken.where + ":"), std::string::npos)
+        << test::told(refusal.reason);
   }
 }
 
@@ -66,39 +70,39 @@ TEST(BrokenJson, BytesThatAreNoUtf8AreRefusedWithTheirPlace) {
   // A lone lead byte, an overlong slash, a surrogate, a code point beyond U+10FFFF: all shut out by RFC 3629.
   for (const char* bytes : {"\xC3", "\xC0\xAF", "\xED\xA0\x80", "\xF4\x90\x80\x80", "\xFF"}) {
     const Refusal refusal = only_refusal("{\n \"" + std::string(bytes) + "\": 1}");
-    EXPECT_EQ(refusal.code, "not-utf-8");
-    EXPECT_NE(refusal.reason.find("line 2, column 3"), std::string::npos) << refusal.reason;
+    EXPECT_EQ(refusal.code, Code("not-utf-8"));
+    EXPECT_NE(test::told(refusal.reason).find("line 2, column 3"), std::string::npos) << test::told(refusal.reason);
   }
 }
 
 TEST(BrokenJson, ALoneSurrogateEscapeIsRefused) {
-  EXPECT_EQ(only_refusal(replaced(kSmallJob, "Shed", "\\ud800")).code, "not-json");
-  EXPECT_EQ(only_refusal(replaced(kSmallJob, "Shed", "\\udc00")).code, "not-json");
+  EXPECT_EQ(only_refusal(replaced(kSmallJob, "Shed", "\\ud800")).code, Code("not-json"));
+  EXPECT_EQ(only_refusal(replaced(kSmallJob, "Shed", "\\udc00")).code, Code("not-json"));
 }
 
 TEST(BrokenJson, ANumberBeyondAllNumbersIsOutOfRange) {
-  EXPECT_EQ(only_refusal(replaced(kSmallJob, "12", "1e999")).code, "out-of-range");
+  EXPECT_EQ(only_refusal(replaced(kSmallJob, "12", "1e999")).code, Code("out-of-range"));
 }
 
 TEST(BrokenJson, NestingStopsAtItsLimit) {
   const auto nested = [](int depth) { return std::string(depth, '[') + std::string(depth, ']'); };
-  EXPECT_EQ(only_refusal(nested(33)).code, "too-deep");
-  EXPECT_EQ(only_refusal(nested(32)).code, "wrong-type");  // deep enough to be read, but a list is no job
-  EXPECT_EQ(only_refusal(std::string(7'000'000, '[')).code, "too-deep");
+  EXPECT_EQ(only_refusal(nested(33)).code, Code("too-deep"));
+  EXPECT_EQ(only_refusal(nested(32)).code, Code("wrong-type"));  // deep enough to be read, but a list is no job
+  EXPECT_EQ(only_refusal(std::string(7'000'000, '[')).code, Code("too-deep"));
 }
 
 TEST(BrokenJson, ADocumentBeyondEightMillionBytesIsRefusedUnread) {
   const std::string job = kSmallJob;
   EXPECT_TRUE(read_job(job + std::string(8'000'000 - job.size(), ' ')).has_value());
   const Refusal refusal = only_refusal(job + std::string(8'000'001 - job.size(), ' '));
-  EXPECT_EQ(refusal.code, "too-large");
-  EXPECT_NE(refusal.reason.find("8000001"), std::string::npos);
+  EXPECT_EQ(refusal.code, Code("too-large"));
+  EXPECT_NE(test::told(refusal.reason).find("8000001"), std::string::npos);
 }
 
 TEST(BrokenJson, ADocumentOfMoreThanAMillionValuesIsRefused) {
   std::string zeros = "[0";
   for (int k = 1; k < 1'000'000; ++k) zeros += ",0";
-  EXPECT_EQ(only_refusal(zeros + "]").code, "too-large");
+  EXPECT_EQ(only_refusal(zeros + "]").code, Code("too-large"));
 }
 
 /// Seconds that reading takes. The limit of the tests below is far above what is measured (under 1 s on one slow core)

@@ -12,7 +12,9 @@ namespace stringcourse::test {
 namespace {
 
 /// Start and size of a string or a plain word or number of the document.
-struct Token { std::size_t start, size; };
+struct Token {
+  std::size_t start, size;
+};
 
 std::vector<Token> tokens_of(const std::string& text) {
   std::vector<Token> tokens;
@@ -31,10 +33,35 @@ std::vector<Token> tokens_of(const std::string& text) {
   return tokens;
 }
 
-const std::vector<std::string> kIntruders = {
-    "null", "true", "-1", "0", "1", "201", "1.0", "1e400", "9223372036854775808", "[]", "{}", "[[[]]]", "\"\"", "\"near\"",
-    "\"name\"", "\"naem\"", "\"24'-0\\\"\"", "\"-3\\\"\"", "\"20 km\"", "\"7 5/8\\\" actual\"", "\"\\u0000\"", "\"\\u202e\"",
-    "\"\\ud800\"", "\"\xC3\"", "\"a/b~c\"", "\"us-8\"", "{\"from\": \"A\", \"at\": \"1\\\"\"}", "stringcourse", ""};
+const std::vector<std::string> kIntruders = {"null",
+                                             "true",
+                                             "-1",
+                                             "0",
+                                             "1",
+                                             "201",
+                                             "1.0",
+                                             "1e400",
+                                             "9223372036854775808",
+                                             "[]",
+                                             "{}",
+                                             "[[[]]]",
+                                             "\"\"",
+                                             "\"near\"",
+                                             "\"name\"",
+                                             "\"naem\"",
+                                             "\"24'-0\\\"\"",
+                                             "\"-3\\\"\"",
+                                             "\"20 km\"",
+                                             "\"7 5/8\\\" actual\"",
+                                             "\"\\u0000\"",
+                                             "\"\\u202e\"",
+                                             "\"\\ud800\"",
+                                             "\"\xC3\"",
+                                             "\"a/b~c\"",
+                                             "\"us-8\"",
+                                             "{\"from\": \"A\", \"at\": \"1\\\"\"}",
+                                             "stringcourse",
+                                             ""};
 
 /// Puts another value, or another of the document's own, in the place of one value or key.
 std::string with_token_exchanged(std::string text, Dice& dice) {

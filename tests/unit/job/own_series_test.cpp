@@ -3,6 +3,7 @@
 
 #include "gtest/gtest.h"
 #include "job/read.hpp"
+#include "told.hpp"
 #include "unit/job/support.hpp"
 
 namespace stringcourse::test {
@@ -29,9 +30,12 @@ TEST(OwnSeries, AHalfThatIsNotHalfIsRefusedWithBothNumbers) {
   const Refusals refusals = refusals_of(job_with("", "7 3/4\\\""));
   EXPECT_EQ(codes_and_places(refusals), "series-uneven /units/own_series/0/half\n");
   // 15 5/8 + 3/8 = 16 in = 1 ft 4 in; 2 (7 3/4 + 3/8) = 16 1/4 in; (15 5/8 - 3/8) / 2 = 7 5/8.
-  EXPECT_NE(refusals.shown[0].reason.find("1'-4\""), std::string::npos) << refusals.shown[0].reason;
-  EXPECT_NE(refusals.shown[0].reason.find("1'-4 1/4\""), std::string::npos) << refusals.shown[0].reason;
-  EXPECT_NE(refusals.shown[0].remedy.find("7 5/8\""), std::string::npos) << refusals.shown[0].remedy;
+  EXPECT_NE(test::told(refusals.shown[0].reason).find("1'-4\""), std::string::npos)
+      << test::told(refusals.shown[0].reason);
+  EXPECT_NE(test::told(refusals.shown[0].reason).find("1'-4 1/4\""), std::string::npos)
+      << test::told(refusals.shown[0].reason);
+  EXPECT_NE(test::told(refusals.shown[0].remedy).find("7 5/8\""), std::string::npos)
+      << test::told(refusals.shown[0].remedy);
 }
 
 TEST(OwnSeries, SizesThatCannotBeAreRefusedWhereTheyStand) {
@@ -41,12 +45,17 @@ TEST(OwnSeries, SizesThatCannotBeAreRefusedWhereTheyStand) {
   EXPECT_EQ(refused(job_with(R"(, "least_piece": "16\"")")), "series-uneven" + at + "least_piece\n");
   EXPECT_EQ(refused(job_with(R"(, "face_shell": "4\"")")), "series-uneven" + at + "face_shell\n");
   EXPECT_EQ(refused(job_with(R"(, "corner_leg": "16\"")")), "series-uneven" + at + "corner_leg\n");
-  EXPECT_EQ(refused(replaced(job_with(""), "\"thickness\": \"7 5/8", "\"thickness\": \"0")), "out-of-range" + at + "thickness\n");
+  EXPECT_EQ(refused(job_with(R"(, "corner_leg": "8\"")")), "series-uneven" + at + "corner_leg\n");  // 3/8 in, a joint
+  EXPECT_TRUE(read_job(job_with(R"(, "corner_leg": "8 1/16\"")")).has_value());
+  EXPECT_EQ(refused(replaced(job_with(""), "\"thickness\": \"7 5/8", "\"thickness\": \"0")),
+            "out-of-range" + at + "thickness\n");
 }
 
 TEST(OwnSeries, CellsLieInsideTheirUnitAndRise) {
   const auto cells = [](std::string_view list) { return job_with(", " + std::string(list)); };
-  EXPECT_TRUE(read_job(cells(R"("full_cells": [{"from": "1\"", "to": "7 5/16\""}, {"from": "8 5/16\"", "to": "14 5/8\""}])")).has_value());
+  EXPECT_TRUE(
+      read_job(cells(R"("full_cells": [{"from": "1\"", "to": "7 5/16\""}, {"from": "8 5/16\"", "to": "14 5/8\""}])"))
+          .has_value());
   EXPECT_EQ(refused(cells(R"("full_cells": [{"from": "1\"", "to": "15 11/16\""}])")),
             "cell-outside /units/own_series/0/full_cells/0\n");
   EXPECT_EQ(refused(cells(R"("half_cells": [{"from": "1\"", "to": "8\""}])")),

@@ -1,6 +1,6 @@
 #pragma once
-// Seeded random jobs that the reader must accept: every field, hostile texts, lengths of both tapes down to a nanometre.
-// They make no sense as buildings; nothing but the document is tried with them.
+// Seeded random jobs that the reader must accept: every field, hostile texts, lengths of both tapes down to a
+// nanometre. They make no sense as buildings; nothing but the document is tried with them.
 #include <cstdint>
 #include <string>
 

@@ -3,6 +3,7 @@
 
 #include "gtest/gtest.h"
 #include "job/read.hpp"
+#include "told.hpp"
 #include "unit/job/support.hpp"
 
 namespace stringcourse::test {
@@ -17,7 +18,7 @@ std::string refused(std::string_view from, std::string_view to) {
 
 Refusal first_refused(std::string_view from, std::string_view to) {
   const Refusals refusals = refusals_of(replaced(kSmallJob, from, to));
-  return refusals.shown.empty() ? Refusal{} : refusals.shown.front();
+  return refusals.shown.empty() ? Refusal{"not-json", {}, {}, {}} : refusals.shown.front();
 }
 
 std::string repeated(std::string_view entry, int times) {
@@ -55,26 +56,26 @@ TEST(Refusals, EveryErrorIsToldAtOnceInTheOrderOfTheFields) {
 
 TEST(Refusals, ABareNumberForALengthIsToldHowToBeWritten) {
   const Refusal inches = first_refused("\"28'-0\\\"\"", "28");
-  EXPECT_EQ(inches.code, "wrong-type");
-  EXPECT_EQ(inches.remedy, "Write a length as a text: \"24'-0\\\"\".");
-  const Refusals metric = refusals_of(replaced(replaced(kSmallJob, "\"28'-0\\\"\"", "8534.4"), "inches", "millimetres"));
-  EXPECT_EQ(metric.shown.front().remedy, "Write a length as a text: \"7315 mm\".");
+  EXPECT_EQ(inches.code, Code("wrong-type"));
+  EXPECT_EQ(test::told(inches.remedy), "Write a length as a text: \"24'-0\\\"\".");
+  const Refusals metric =
+      refusals_of(replaced(replaced(kSmallJob, "\"28'-0\\\"\"", "8534.4"), "inches", "millimetres"));
+  EXPECT_EQ(test::told(metric.shown.front().remedy, Tape::Millimetres), "Write a length as a text: \"7315 mm\".");
 }
 
 TEST(Refusals, TheTapeCountsWhereverItStands) {
   // A number without a unit: 8 inches or 8 millimetres. The tape stands last here.
   const auto with_tape = [](std::string_view tape) {
     return read_job(R"({"heights": {"height": "8"}, "outline": {"sides": []}, "units": {"series": "us-8"},
-                        "stringcourse": 1, "tape": ")" + std::string(tape) + "\"}");
+                        "stringcourse": 1, "tape": ")" +
+                    std::string(tape) + "\"}");
   };
   EXPECT_EQ(with_tape("inches").value().heights.height->length, Length::inches(8));
   EXPECT_EQ(with_tape("millimetres").value().heights.height->length, Length::millimetres(8));
 }
 
 TEST(Refusals, ActualIsReadAfterALengthAndOnlyThere) {
-  const auto side = [](std::string_view length) {
-    return read_job(replaced(kSmallJob, "28'-0\\\"", length));
-  };
+  const auto side = [](std::string_view length) { return read_job(replaced(kSmallJob, "28'-0\\\"", length)); };
   EXPECT_EQ(side("28'-0\\\" actual").value().outline.sides[0].length, (StatedLength{Length::feet(28), Basis::Actual}));
   EXPECT_EQ(side("8534 mm  actual ").value().outline.sides[0].length,
             (StatedLength{Length::millimetres(8534), Basis::Actual}));
@@ -89,19 +90,20 @@ TEST(Refusals, ActualIsReadAfterALengthAndOnlyThere) {
 }
 
 TEST(Refusals, AnUnknownFieldIsGivenTheNearestKnownName) {
-  EXPECT_EQ(first_refused("\"openings\"", "\"openngs\"").remedy, "Did you mean \"openings\"? Otherwise take it out.");
-  EXPECT_EQ(first_refused("\"masonry\": {", "\"mansory\": 0, \"masonry\": {").remedy,
+  EXPECT_EQ(test::told(first_refused("\"openings\"", "\"openngs\"").remedy),
+            "Did you mean \"openings\"? Otherwise take it out.");
+  EXPECT_EQ(test::told(first_refused("\"masonry\": {", "\"mansory\": 0, \"masonry\": {").remedy),
             "Did you mean \"masonry\"? Otherwise take it out.");
   const Refusal far_off = first_refused("\"heights\"", "\"colour\": 0, \"heights\"");
   EXPECT_EQ(far_off.place, "/colour");
-  EXPECT_NE(far_off.remedy.find("openings"), std::string::npos);  // the list of those that there are
+  EXPECT_NE(test::told(far_off.remedy).find("openings"), std::string::npos);  // the list of those that there are
 }
 
 TEST(Refusals, AMistypedChoiceIsGivenTheNearestName) {
   const Refusal refusal = first_refused("\"us-8\"", "\"us-8\", \"stocked\": [\"full\", \"lintl\"]");
-  EXPECT_EQ(refusal.code, "unknown-name");
+  EXPECT_EQ(refusal.code, Code("unknown-name"));
   EXPECT_EQ(refusal.place, "/units/stocked/1");
-  EXPECT_EQ(refusal.remedy, "Did you mean \"lintel\"?");
+  EXPECT_EQ(test::told(refusal.remedy), "Did you mean \"lintel\"?");
 }
 
 TEST(Refusals, ADoubledFieldIsRefusedOnceWhereItStands) {
@@ -117,9 +119,9 @@ TEST(Refusals, PlacesAreEscapedAsJsonPointersAre) {
 
 TEST(Refusals, AHostileValueIsQuotedClippedAndHarmless) {
   const Refusal turned = first_refused("12}", "\"\\u202Eleft\\u0007\"}");
-  EXPECT_NE(turned.reason.find("\\u202Eleft\\u0007"), std::string::npos) << turned.reason;
+  EXPECT_NE(test::told(turned.reason).find("\\u202Eleft\\u0007"), std::string::npos) << test::told(turned.reason);
   const Refusal longer = first_refused("12}", "\"" + std::string(5'000, 'x') + "\"}");
-  EXPECT_LT(longer.reason.size(), 200U);
+  EXPECT_LT(test::told(longer.reason).size(), 200U);
 }
 
 TEST(Refusals, AMissingFieldIsNamedWithWhatItIsFor) {
@@ -133,7 +135,7 @@ TEST(Refusals, AMissingFieldIsNamedWithWhatItIsFor) {
 TEST(Refusals, ANewerVersionIsRefusedAloneAndSaysWhich) {
   const Refusals refusals = refusals_of(R"({"stringcourse": 7, "storeys": []})");
   EXPECT_EQ(codes_and_places(refusals), "newer-version /stringcourse\n");
-  EXPECT_NE(refusals.shown.front().reason.find("version 7"), std::string::npos);
+  EXPECT_NE(test::told(refusals.shown.front().reason).find("version 7"), std::string::npos);
   EXPECT_EQ(refused("\"stringcourse\": 1", "\"stringcourse\": 0"), "out-of-range /stringcourse\n");
   EXPECT_EQ(refused("\"stringcourse\": 1", "\"stringcourse\": \"1\""), "wrong-type /stringcourse\n");
 }
@@ -143,7 +145,8 @@ TEST(Refusals, ExactlyOneSizeForAnOpening) {
             "choose-one /openings/0\n");
   EXPECT_EQ(refused(",\n                \"masonry\": {\"width\": \"3'-4\\\"\", \"height\": \"7'-4\\\"\"}", ""),
             "choose-one /openings/0\n");
-  EXPECT_EQ(refused("\"masonry\": {", "\"sill\": \"3'\", \"sill_course\": 4, \"masonry\": {"), "choose-one /openings/0\n");
+  EXPECT_EQ(refused("\"masonry\": {", "\"sill\": \"3'\", \"sill_course\": 4, \"masonry\": {"),
+            "choose-one /openings/0\n");
 }
 
 TEST(Refusals, EitherCoursesOrAHeight) {
@@ -164,7 +167,8 @@ TEST(Refusals, LengthsAreAboveZeroWhereTheyMustBeAndAtMostTenKilometres) {
   EXPECT_TRUE(read_job(replaced(kSmallJob, "28'-0\\\"", "10000 m")).has_value());
   EXPECT_EQ(refused("28'-0\\\"", "10000001 mm"), "not-a-length /outline/sides/0/length\n");
   EXPECT_EQ(refused("28'-0\\\"", "0"), "out-of-range /outline/sides/0/length\n");
-  EXPECT_TRUE(read_job(replaced(kSmallJob, "4'-0\\\"", "0\\\"")).has_value());  // an opening at a corner: for walls/ to judge
+  EXPECT_TRUE(
+      read_job(replaced(kSmallJob, "4'-0\\\"", "0\\\"")).has_value());  // an opening at a corner: for walls/ to judge
   EXPECT_EQ(refused("4'-0\\\"", "-1\\\""), "out-of-range /openings/0/place/at\n");
   EXPECT_TRUE(read_job(replaced(kSmallJob, "\"masonry\": {", "\"sill\": \"-8\\\"\", \"masonry\": {")).has_value());
 }
@@ -187,15 +191,17 @@ TEST(Refusals, TextsAreCountedInCharactersNotBytes) {
 }
 
 TEST(Refusals, ATooLongListIsRefusedOnceWithItsEntriesUnread) {
-  const Refusal refusal = first_refused("\"heights\"", "\"interior_walls\": " + repeated("0", 10'001) + ", \"heights\"");
-  EXPECT_EQ(refusal.code, "too-many");
-  EXPECT_EQ(refusal.reason, "The list has 10001 entries; at most 10000 are read.");
+  const Refusal refusal =
+      first_refused("\"heights\"", "\"interior_walls\": " + repeated("0", 10'001) + ", \"heights\"");
+  EXPECT_EQ(refusal.code, Code("too-many"));
+  EXPECT_EQ(test::told(refusal.reason), "The list has 10001 entries; at most 10000 are read.");
   EXPECT_EQ(refused("\"heights\"", "\"interior_walls\": " + repeated("0", 10'001) + ", \"heights\""),
             "too-many /interior_walls\n");
 }
 
 TEST(Refusals, AHundredAreShownAndTheRestCounted) {
-  const Refusals refusals = refusals_of(replaced(kSmallJob, "\"heights\"", "\"interior_walls\": " + repeated("0", 350) + ", \"heights\""));
+  const Refusals refusals =
+      refusals_of(replaced(kSmallJob, "\"heights\"", "\"interior_walls\": " + repeated("0", 350) + ", \"heights\""));
   EXPECT_EQ(refusals.shown.size(), 100U);
   EXPECT_EQ(refusals.beyond, 250U);
 }
@@ -218,9 +224,12 @@ TEST(Refusals, TwoThingsWithOneNameAreRefusedAtTheSecond) {
             "name-twice /outline/sides/1/to\n");
   EXPECT_EQ(refused(side, side + R"(, {"name": "AB", "from": "B", "to": "C", "length": "8'"})"),
             "name-twice /outline/sides/1/name\n");
-  EXPECT_EQ(refused("\"heights\"", R"("interior_walls": [{"name": "AB", "off": "AB", "place": {"from": "A", "at": "9'"}}], "heights")"),
-            "name-twice /interior_walls/0/name\n");
-  const std::string door = R"(, {"name": "D1", "on": "AB", "place": {"from": "A", "at": "20'"}, "masonry": {"width": "1'", "height": "1'"}}])";
+  EXPECT_EQ(
+      refused("\"heights\"",
+              R"("interior_walls": [{"name": "AB", "off": "AB", "place": {"from": "A", "at": "9'"}}], "heights")"),
+      "name-twice /interior_walls/0/name\n");
+  const std::string door =
+      R"(, {"name": "D1", "on": "AB", "place": {"from": "A", "at": "20'"}, "masonry": {"width": "1'", "height": "1'"}}])";
   EXPECT_EQ(refused("}}]", "}}" + door), "name-twice /openings/1/name\n");
 }
 

@@ -4,6 +4,7 @@
 #include "gtest/gtest.h"
 #include "job/read.hpp"
 #include "job/write.hpp"
+#include "told.hpp"
 #include "unit/job/random_job.hpp"
 #include "unit/job/support.hpp"
 
@@ -16,7 +17,7 @@ namespace {
 std::string first_refusal(const std::expected<Job, Refusals>& job) {
   if (job || job.error().shown.empty()) return "";
   const Refusal& first = job.error().shown.front();
-  return first.code + " " + first.place + ": " + first.reason;
+  return std::string(first.code) + " " + first.place + ": " + test::told(first.reason);
 }
 
 TEST(RoundTrip, AJobWithEveryFieldComesBackEqual) {
@@ -44,7 +45,8 @@ TEST(RoundTrip, WritingWhatWasReadGivesTheSameBytes) {
 TEST(RoundTrip, TheDocumentHasAFixedForm) {
   Job job{.name = "Shed"};
   job.units.series = "us-8";
-  job.outline.sides = {{.from = "A", .to = "B", .length = {Length::inches(287) + Length::sixteenths(10), Basis::Actual}}};
+  job.outline.sides = {
+      {.from = "A", .to = "B", .length = {Length::inches(287) + Length::sixteenths(10), Basis::Actual}}};
   job.heights.courses = 12;
   // 287 5/8 in = 23 ft 11 5/8 in.
   EXPECT_EQ(write_job(job), R"({

@@ -15,9 +15,11 @@ TEST(Strikes, AStrikeThatIsStruckGivesBackWhatItStruck) {
   EXPECT_EQ(entries_standing(Log{{"a", ""}}), (std::vector{true}));
   EXPECT_EQ(entries_standing(Log{{"a", ""}, {"s", "a"}}), (std::vector{false, true}));
   EXPECT_EQ(entries_standing(Log{{"a", ""}, {"s", "a"}, {"t", "s"}}), (std::vector{true, false, true}));
-  EXPECT_EQ(entries_standing(Log{{"a", ""}, {"s", "a"}, {"t", "s"}, {"u", "t"}}), (std::vector{false, true, false, true}));
+  EXPECT_EQ(entries_standing(Log{{"a", ""}, {"s", "a"}, {"t", "s"}, {"u", "t"}}),
+            (std::vector{false, true, false, true}));
   // Struck twice and given back once it is still struck.
-  EXPECT_EQ(entries_standing(Log{{"a", ""}, {"s", "a"}, {"r", "a"}, {"t", "s"}}), (std::vector{false, false, true, true}));
+  EXPECT_EQ(entries_standing(Log{{"a", ""}, {"s", "a"}, {"r", "a"}, {"t", "s"}}),
+            (std::vector{false, false, true, true}));
 }
 
 TEST(Strikes, ARingStrikesNothingElseAndAStrikeFromOutsideOpensIt) {
@@ -30,7 +32,8 @@ TEST(Strikes, ARingStrikesNothingElseAndAStrikeFromOutsideOpensIt) {
 /// Slowly, from what is promised: a log without rings has one answer, found by asking each entry for its strikers.
 bool stands(const Log& log, std::size_t k) {
   return std::ranges::none_of(log, [&](const Striking& other) {
-    return !other.strikes.empty() && other.strikes == log[k].id && stands(log, static_cast<std::size_t>(&other - log.data()));
+    return !other.strikes.empty() && other.strikes == log[k].id &&
+           stands(log, static_cast<std::size_t>(&other - log.data()));
   });
 }
 

@@ -17,7 +17,7 @@ TEST(Trouble, HoldPointsHaveTheNamesOfTheContract) {
 TEST(Trouble, TheFirstHundredRefusalsAreKeptAndTheRestCounted) {
   Refusals refusals;
   EXPECT_TRUE(refusals.empty());
-  for (int k = 0; k < 103; ++k) refusals.add({"code", "/" + std::to_string(k), "reason", "remedy"});
+  for (int k = 0; k < 103; ++k) refusals.add({"too-many", "/" + std::to_string(k), fact("reason"), fact("remedy")});
   EXPECT_EQ(refusals.shown.size(), 100U);
   EXPECT_EQ(refusals.shown.back().place, "/99");
   EXPECT_EQ(refusals.beyond, 3U);

@@ -20,9 +20,9 @@ TEST(Words, EditDistanceIsThatOfThePublishedExamples) {
 
 TEST(Words, TheNearestNameIsOfferedOnlyWhenItIsNear) {
   constexpr std::array<std::string_view, 3> kKnown{"on", "name", "sill_course"};
-  EXPECT_EQ(nearest_name("naem", kKnown), "name");         // two changes of four letters
+  EXPECT_EQ(nearest_name("naem", kKnown), "name");  // two changes of four letters
   EXPECT_EQ(nearest_name("sillcourse", kKnown), "sill_course");
-  EXPECT_EQ(nearest_name("xy", kKnown), "");               // two changes would be the whole word
+  EXPECT_EQ(nearest_name("xy", kKnown), "");  // two changes would be the whole word
   EXPECT_EQ(nearest_name("sill", kKnown), "");
 }
 

@@ -48,7 +48,8 @@ TEST(Batch, TheJointClosesTheRunToLessThanHalfAStepAJoint) {
   }
   EXPECT_GT(closed, 1000);
   // SOURCE: trade practice: "3/8 full: 10 block = 160 in; yours: use 7/16": ten units 1/16 short each.
-  const auto seven = closing_joint(Length::inches(160), 10, kUnit - step, 10, step, Length::sixteenths(4), Length::sixteenths(8));
+  const auto seven =
+      closing_joint(Length::inches(160), 10, kUnit - step, 10, step, Length::sixteenths(4), Length::sixteenths(8));
   ASSERT_TRUE(seven);
   EXPECT_EQ(seven->joint, Length::sixteenths(7));
   EXPECT_EQ(seven->left, Length());
@@ -73,8 +74,8 @@ TEST(Bias, LearnsAsTheConjugateNormalDoes) {
 }
 
 TEST(Bias, OfABatchThatRunsLongIsFoundWithTheVarianceThatItClaims) {
-  // 20,000 walls of 8 bays; true bias 1/32 in. The filter shrinks towards 0 by exactly variance / prior (theory); its own
-  // scatter about that is within 4 standard errors (4 / sqrt(2 n)) of what theory says.
+  // 20,000 walls of 8 bays; true bias 1/32 in. The filter shrinks towards 0 by exactly variance / prior (theory); its
+  // own scatter about that is within 4 standard errors (4 / sqrt(2 n)) of what theory says.
   std::mt19937 dice(11);
   std::normal_distribution<double> unit(0, 1);
   const Noise noise{0.0017, 0.0005};
@@ -85,7 +86,8 @@ TEST(Bias, OfABatchThatRunsLongIsFoundWithTheVarianceThatItClaims) {
     Bias bias = unknown_bias();
     for (int bay = 0; bay < 8; ++bay) {
       // Both marks of a bay are read anew: independent, as the filter takes them.
-      const double change = 3 * truth + std::sqrt(3.0) * noise.unit_and_joint * unit(dice) + std::sqrt(2.0) * noise.mark * unit(dice);
+      const double change =
+          3 * truth + std::sqrt(3.0) * noise.unit_and_joint * unit(dice) + std::sqrt(2.0) * noise.mark * unit(dice);
       bias = learned(bias, 3, change, noise);
     }
     variance = bias.variance;
@@ -101,8 +103,8 @@ TEST(Bias, OfABatchThatRunsLongIsFoundWithTheVarianceThatItClaims) {
 
 TEST(Bias, IsCorrectedAheadOnlyOnceItIsSure) {
   const Length step = Length::sixteenths(1);
-  EXPECT_EQ(corrected_ahead({0.0008, 0.0005 * 0.0005}, 3, step), Length());          // 1.6 sigma
-  EXPECT_EQ(corrected_ahead({0.0254 / 32, 1e-8}, 6, step), Length::sixteenths(3));   // 6/32
+  EXPECT_EQ(corrected_ahead({0.0008, 0.0005 * 0.0005}, 3, step), Length());         // 1.6 sigma
+  EXPECT_EQ(corrected_ahead({0.0254 / 32, 1e-8}, 6, step), Length::sixteenths(3));  // 6/32
   EXPECT_EQ(corrected_ahead({-0.0254 / 32, 1e-8}, 6, step), Length::sixteenths(-3));
 }
 

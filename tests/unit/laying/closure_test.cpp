@@ -1,4 +1,5 @@
 #include "laying/closure.hpp"
+#include "told.hpp"
 
 #include <gtest/gtest.h>
 
@@ -9,7 +10,7 @@
 namespace stringcourse::laying {
 namespace {
 
-using Kind = ClosurePiece::Kind;
+using UnitKind = ClosurePiece::Kind;
 const Length kSixteenth = Length::sixteenths(1);
 
 // In sixteenths of an inch, 8 x 8 x 16 in block: 15 5/8 whole, 7 5/8 half, joints of 3/8, 1/4 to 1/2 while laying; no
@@ -25,7 +26,7 @@ Gap gap(int sixteenths) {
   return one;
 }
 
-std::vector<ClosurePiece> pieces(std::initializer_list<std::pair<Kind, int>> list) {
+std::vector<ClosurePiece> pieces(std::initializer_list<std::pair<UnitKind, int>> list) {
   std::vector<ClosurePiece> all;
   for (const auto& [kind, sixteenths] : list) all.push_back({kind, kSixteenth * sixteenths});
   return all;
@@ -35,10 +36,10 @@ TEST(Closure, AWholeOrHalfUnitClosesWhereEqualJointsLetItIn) {
   for (const int width : {258, 262, 266}) {
     const auto found = closure_of(gap(width));
     ASSERT_TRUE(found) << width;
-    EXPECT_EQ(found->pieces, pieces({{Kind::Whole, kWhole}}));
+    EXPECT_EQ(found->pieces, pieces({{UnitKind::Whole, kWhole}}));
     EXPECT_EQ(found->pieces[0].length + 2 * found->joint, kSixteenth * width);
   }
-  EXPECT_EQ(closure_of(gap(134))->pieces, pieces({{Kind::Half, kHalf}}));
+  EXPECT_EQ(closure_of(gap(134))->pieces, pieces({{UnitKind::Half, kHalf}}));
 }
 
 TEST(Closure, ElseACutWithEqualJointsFillsTheGapExactlyToANanometre) {
@@ -46,35 +47,35 @@ TEST(Closure, ElseACutWithEqualJointsFillsTheGapExactlyToANanometre) {
     const auto found = closure_of(gap(width));
     if (width >= 130 && width <= 138) continue;  // halves
     ASSERT_TRUE(found) << width;
-    EXPECT_EQ(found->pieces, pieces({{Kind::Cut, width - 12}}));
+    EXPECT_EQ(found->pieces, pieces({{UnitKind::Cut, width - 12}}));
     EXPECT_EQ(found->joint, kSixteenth * 6);
   }
   // A gap that leaves less than the least piece takes that one, with joints down to 1/4 in.
-  EXPECT_EQ(closure_of(gap(66))->pieces, pieces({{Kind::Cut, kLeast}}));
+  EXPECT_EQ(closure_of(gap(66))->pieces, pieces({{UnitKind::Cut, kLeast}}));
   EXPECT_FALSE(closure_of(gap(65)));
   // Two halves save the saw: 7 5/8 twice with three joints of 1/4.
-  EXPECT_EQ(closure_of(gap(256))->pieces, pieces({{Kind::Half, kHalf}, {Kind::Half, kHalf}}));
+  EXPECT_EQ(closure_of(gap(256))->pieces, pieces({{UnitKind::Half, kHalf}, {UnitKind::Half, kHalf}}));
 }
 
 TEST(Closure, AGapOfAUnitAndAHalfAsksForNoSaw) {
   // 24 3/8 in: 15 5/8 + 7 5/8 + three joints of 3/8.
   const auto found = closure_of(gap(390));
   ASSERT_TRUE(found);
-  EXPECT_EQ(std::ranges::count(found->pieces, Kind::Cut, &ClosurePiece::kind), 0);
+  EXPECT_EQ(std::ranges::count(found->pieces, UnitKind::Cut, &ClosurePiece::kind), 0);
   EXPECT_EQ(found->pieces[0].length + found->pieces[1].length + 3 * found->joint, kSixteenth * 390);
   // A yard without halves saws one.
   Gap no_halves = gap(390);
   no_halves.has_half = false;
-  EXPECT_EQ(std::ranges::count(closure_of(no_halves)->pieces, Kind::Cut, &ClosurePiece::kind), 1);
+  EXPECT_EQ(std::ranges::count(closure_of(no_halves)->pieces, UnitKind::Cut, &ClosurePiece::kind), 1);
 }
 
 TEST(Closure, OfMoreThanAUnitOneCutIsEnoughWhereItIsLongEnough) {
   const auto found = closure_of(gap(420));
   ASSERT_TRUE(found);
-  EXPECT_EQ(std::ranges::count(found->pieces, Kind::Cut, &ClosurePiece::kind), 1);
+  EXPECT_EQ(std::ranges::count(found->pieces, UnitKind::Cut, &ClosurePiece::kind), 1);
   EXPECT_EQ(found->pieces[0].length + found->pieces[1].length + 3 * found->joint, kSixteenth * 420);
   // What is laid last is bought: its faces are true on both sides.
-  EXPECT_EQ(found->pieces[static_cast<std::size_t>(found->last)].kind, Kind::Whole);
+  EXPECT_EQ(found->pieces[static_cast<std::size_t>(found->last)].kind, UnitKind::Whole);
 }
 
 TEST(Closure, AtAJambThereIsNoJointAndAFactoryFaceShows) {
@@ -82,7 +83,7 @@ TEST(Closure, AtAJambThereIsNoJointAndAFactoryFaceShows) {
   at_jamb.joint_at_end = false;
   const auto found = closure_of(at_jamb);
   ASSERT_TRUE(found);
-  EXPECT_EQ(found->pieces, pieces({{Kind::Whole, kWhole}}));
+  EXPECT_EQ(found->pieces, pieces({{UnitKind::Whole, kWhole}}));
   EXPECT_EQ(found->joint, kSixteenth * 6);
 }
 
@@ -105,7 +106,8 @@ Slow slow_twin(int width, int at, const std::vector<int>& below) {
   Slow best;
   for (int one = kLeast; one <= kWhole; ++one) {
     const int left = width - one;
-    if (left >= 2 * kNarrow && left <= 2 * kWide) best.any = true, best.cuts_keeping = std::min(best.cuts_keeping, is_cut(one) ? 1 : 0);
+    if (left >= 2 * kNarrow && left <= 2 * kWide)
+      best.any = true, best.cuts_keeping = std::min(best.cuts_keeping, is_cut(one) ? 1 : 0);
     for (int other = kLeast; other <= kWhole; ++other) {
       const int joints = width - one - other;
       if (joints < 3 * kNarrow || joints > 3 * kWide) continue;
@@ -125,7 +127,9 @@ TEST(Closure, KeepsTheLapWithTheFewestCutsOfAllPiecesThereAre) {
   for (int round = 0; round < 600; ++round) {
     const int width = 60 + static_cast<int>(dice() % 480), at = 1000;
     std::vector<int> below;  // joints of a course below, in any bond
-    for (int joint = at - static_cast<int>(dice() % 256); joint < at + 800; joint += 66 + static_cast<int>(dice() % 191)) below.push_back(joint);
+    for (int joint = at - static_cast<int>(dice() % 256); joint < at + 800;
+         joint += 66 + static_cast<int>(dice() % 191))
+      below.push_back(joint);
     Gap one = gap(width);
     one.at = kSixteenth * at;
     for (const int joint : below) one.below.push_back(kSixteenth * joint);
@@ -136,7 +140,7 @@ TEST(Closure, KeepsTheLapWithTheFewestCutsOfAllPiecesThereAre) {
     Length sum;
     int cuts = 0;
     for (const ClosurePiece& piece : found->pieces) {
-      sum += piece.length, cuts += piece.kind == Kind::Cut ? 1 : 0;
+      sum += piece.length, cuts += piece.kind == UnitKind::Cut ? 1 : 0;
       EXPECT_GE(piece.length, kSixteenth * kLeast);
     }
     const auto joints = static_cast<int>(found->pieces.size()) + 1;
@@ -167,7 +171,7 @@ TEST(Closure, TheWordsSayWhatIsLost) {
   const auto found = closure_of(one);
   ASSERT_TRUE(found);
   ASSERT_TRUE(found->lost_over);
-  EXPECT_NE(closure_text(*found, Tape::Inches).find("from the joint below"), std::string::npos);
+  EXPECT_NE(test::told(closure_said(*found)).find("from the joint below"), std::string::npos);
 }
 
 }  // namespace

@@ -8,13 +8,21 @@
 namespace stringcourse::laying {
 namespace {
 
+/// The least sum of squared distances without windows: q = floor(slack / count), and slack - count q joints of q + 1:
+/// even spreading is best.
+std::int64_t least_squares_sum(int count, std::int64_t slack) {
+  const std::int64_t q = slack >= 0 ? slack / count : -((-slack + count - 1) / count), r = slack - count * q;
+  return (count - r) * q * q + r * (q + 1) * (q + 1);
+}
+
 /// Every choice of widths, one after the other.
 void each_choice(int count, const Steps& steps, const std::function<void(const std::vector<std::int64_t>&)>& take) {
   std::vector<std::int64_t> widths(static_cast<std::size_t>(count), steps.least);
   for (;;) {
     take(widths);
     int k = 0;
-    while (k < count && ++widths[static_cast<std::size_t>(k)] > steps.most) widths[static_cast<std::size_t>(k++)] = steps.least;
+    while (k < count && ++widths[static_cast<std::size_t>(k)] > steps.most)
+      widths[static_cast<std::size_t>(k++)] = steps.least;
     if (k == count) return;
   }
 }
@@ -25,7 +33,8 @@ std::int64_t squares(const std::vector<std::int64_t>& widths, std::int64_t joint
   return sum;
 }
 
-bool keeps(const std::vector<std::int64_t>& widths, std::int64_t past, const Steps& steps, const std::vector<Window>& windows) {
+bool keeps(const std::vector<std::int64_t>& widths, std::int64_t past, const Steps& steps,
+           const std::vector<Window>& windows) {
   std::int64_t place = past;
   for (std::size_t k = 0; k <= widths.size(); ++k) {
     for (const Window& window : windows) {
@@ -46,7 +55,8 @@ TEST(EvenJoints, AreThoseOfLeastSquaresByBruteForceWithAndWithoutBars) {
     std::vector<Window> windows;
     if (round % 2 == 1) {
       const std::int64_t low = static_cast<std::int64_t>(dice() % 9) - 6;
-      windows.push_back({1 + static_cast<int>(dice() % static_cast<unsigned>(count)), low, low + static_cast<std::int64_t>(dice() % 6)});
+      windows.push_back({1 + static_cast<int>(dice() % static_cast<unsigned>(count)), low,
+                         low + static_cast<std::int64_t>(dice() % 6)});
     }
     std::int64_t best = -1;
     each_choice(count, steps, [&](const std::vector<std::int64_t>& widths) {
@@ -54,7 +64,10 @@ TEST(EvenJoints, AreThoseOfLeastSquaresByBruteForceWithAndWithoutBars) {
     });
     const auto found = even_joints(count, past, steps, windows);
     ASSERT_EQ(found.has_value(), best >= 0) << "round " << round;
-    if (!found) { ++impossible; continue; }
+    if (!found) {
+      ++impossible;
+      continue;
+    }
     ++possible;
     EXPECT_TRUE(keeps(*found, past, steps, windows));
     EXPECT_EQ(squares(*found, 6), best);
@@ -106,20 +119,21 @@ TEST(Correction, WherePastNoJointsHelpTheLeastCutDoesAndWhereShortNothing) {
 }
 
 TEST(Correction, ABarStaysInItsCellWhereAnyWidthsKeepItAndIsNamedWhereNone) {
-  // 4/16 past, three joints: evenly 5, 5, 4 or so. The unit after the first joint holds a bar with 2/16 of room past it.
+  // 4/16 past, three joints: evenly 5, 5, 4 or so. The unit after the first joint holds a bar with 2/16 of room past
+  // it.
   Wanted wanted = past_by(4, {3});
   wanted.bars = {{1, Length::sixteenths(2), Length::sixteenths(8)}};
   const Correction kept = corrected(wanted, kRules);
   ASSERT_EQ(kept.what, Correction::What::Joints);
   EXPECT_TRUE(kept.bars_lost.empty());
   EXPECT_EQ(kept.joints.front(), Length::sixteenths(4));  // 4 past less 2 is the 2 that the bar allows
-  wanted.bars[0].past_most = Length::sixteenths(1);  // 3/16 in one joint is more than the range
+  wanted.bars[0].past_most = Length::sixteenths(1);       // 3/16 in one joint is more than the range
   const Correction cut = corrected(wanted, kRules);
   EXPECT_EQ(cut.what, Correction::What::SawCut);
   EXPECT_EQ(cut.cut, Length::sixteenths(1));
   EXPECT_TRUE(cut.bars_lost.empty());
-  // A bar that would have to stand 1/16 in short of where a course 4/16 in past can be after one joint, nothing to cut and
-  // nothing to lay again: no widths keep it.
+  // A bar that would have to stand 1/16 in short of where a course 4/16 in past can be after one joint, nothing to cut
+  // and nothing to lay again: no widths keep it.
   wanted.bars[0] = {1, Length::sixteenths(-7), Length::sixteenths(8)};
   const Correction lost = corrected(wanted, kRules);
   EXPECT_EQ(lost.bars_lost, std::vector<int>{0});
@@ -129,7 +143,8 @@ TEST(Correction, ABarStaysInItsCellWhereAnyWidthsKeepItAndIsNamedWhereNone) {
 TEST(Correction, MillimetresGoByWholeMillimetres) {
   const JointRules rules = joint_rules(Tape::Millimetres, Length::millimetres(10));
   const Correction found = corrected({Length::millimetres(5), {3, 3}, {}, false, Length::millimetres(390)}, rules);
-  EXPECT_EQ(found.joints, (std::vector<Length>{Length::millimetres(8), Length::millimetres(8), Length::millimetres(9)}));
+  EXPECT_EQ(found.joints,
+            (std::vector<Length>{Length::millimetres(8), Length::millimetres(8), Length::millimetres(9)}));
   EXPECT_EQ(corrected({Length::millimetres(10), {3, 3}, {}, false, Length::millimetres(390)}, rules).bays, 2);
 }
 

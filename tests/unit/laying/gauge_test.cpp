@@ -10,7 +10,12 @@ namespace {
 const Length kSixteenth = Length::sixteenths(1);
 
 BedsWanted beds(int courses, Length target) {
-  return {Length(), target, std::vector<Length>(static_cast<std::size_t>(courses), Length::sixteenths(122)), Length::sixteenths(6), Length::sixteenths(2), kSixteenth};
+  return {Length(),
+          target,
+          std::vector<Length>(static_cast<std::size_t>(courses), Length::sixteenths(122)),
+          Length::sixteenths(6),
+          Length::sixteenths(2),
+          kSixteenth};
 }
 
 TEST(Gauge, ElevenBedsTakeAnInchAndThreeEighthsEitherWayAndNoMore) {
@@ -39,7 +44,8 @@ TEST(Gauge, BedsDifferByAStepAtMost) {
 }
 
 UnitReadings corners(int a, int b, int c, int d, int bed) {
-  return {{kSixteenth * a, kSixteenth * b, kSixteenth * c, kSixteenth * d}, kSixteenth * bed, kSixteenth * 4, kSixteenth};
+  return {
+      {kSixteenth * a, kSixteenth * b, kSixteenth * c, kSixteenth * d}, kSixteenth * bed, kSixteenth * 4, kSixteenth};
 }
 
 TEST(OneUnit, TheHighestCornerIsTappedFirst) {

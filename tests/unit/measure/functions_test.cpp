@@ -26,17 +26,22 @@ TEST(Functions, ChiSquareHasItsClosedFormsForOneTwoAndFourDegrees) {
 
 TEST(Functions, GlobalTestLimitsAreThePublishedOnes) {
   // Limits of s0 / sigma0, 95 in 100, printed to three decimals in GNU Gama's test collection.
-  const struct { int freedom; double least, most; } limits[] = {{1, .031, 2.241}, {3, .268, 1.765}, {4, .348, 1.669}, {8, .522, 1.480}, {10, .570, 1.431}, {14, .634, 1.366}};
+  const struct {
+    int freedom;
+    double least, most;
+  } limits[] = {{1, .031, 2.241}, {3, .268, 1.765},  {4, .348, 1.669},
+                {8, .522, 1.480}, {10, .570, 1.431}, {14, .634, 1.366}};
   for (const auto& [freedom, least, most] : limits) {
     EXPECT_NEAR(std::sqrt(chi_square_quantile(.025, freedom) / freedom), least, 0.5e-3);
     EXPECT_NEAR(std::sqrt(chi_square_quantile(.975, freedom) / freedom), most, 0.5e-3);
   }
-  EXPECT_NEAR(normal_half_width(.95), 1.9599640, 0.5e-7);
-  EXPECT_NEAR(normal_half_width(.999), 3.2905267, 0.5e-7);
+  EXPECT_NEAR(std::sqrt(chi_square_quantile(.95, 1)), 1.9599640, 0.5e-7);
+  EXPECT_NEAR(std::sqrt(chi_square_quantile(.999, 1)), 3.2905267, 0.5e-7);
 }
 
 TEST(Functions, ManyDegreesOfFreedomStayInRange) {
-  // The chi-square of many degrees is near normal: mean f, variance 2f; its median f (1 - 2/(9f))^3 (Wilson, Hilferty) within 1e-4 of f.
+  // The chi-square of many degrees is near normal: mean f, variance 2f; its median f (1 - 2/(9f))^3 (Wilson, Hilferty)
+  // within 1e-4 of f.
   for (const int freedom : {100, 400, 1000}) {
     const double median = chi_square_quantile(.5, freedom);
     EXPECT_NEAR(median / freedom, std::pow(1 - 2.0 / (9 * freedom), 3), 1e-4);

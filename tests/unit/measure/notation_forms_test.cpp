@@ -2,6 +2,7 @@
 #include <gtest/gtest.h>
 
 #include "measure/notation.hpp"
+#include "told.hpp"
 
 namespace stringcourse {
 namespace {
@@ -14,7 +15,7 @@ struct Form {
 void expect_all(const std::vector<Form>& forms, Tape tape) {
   for (const Form& form : forms) {
     const auto read = read_length(form.text, tape);
-    ASSERT_TRUE(read) << form.text << ": " << read.error().reason;
+    ASSERT_TRUE(read) << form.text << ": " << test::told(read.error().reason);
     EXPECT_EQ(*read, form.length) << form.text;
   }
 }
@@ -24,29 +25,51 @@ const Length kDoor = Length::sixteenths(2805);
 
 TEST(ReadLength, every_trade_form_of_one_length_is_the_same_length) {
   for (const Tape tape : {Tape::Inches, Tape::Millimetres}) {
-    expect_all({{"14'-7 5/16\"", kDoor}, {"14' 7 5/16\"", kDoor}, {"14'7-5/16\"", kDoor}, {"14'-7-5/16\"", kDoor},
-                {"14 ft 7 5/16 in", kDoor}, {"14ft7 5/16in", kDoor}, {"14 FT - 7 5/16 Inches", kDoor},
-                {"14′-7 5/16″", kDoor}, {"14’ 7 5/16”", kDoor}, {"14'–7 5/16\"", kDoor},
-                {"175 5/16\"", kDoor}, {"175-5/16 in", kDoor}, {"  175\u00A05/16\"  ", kDoor}, {"175.3125\"", kDoor},
-                {"14' 7.3125\"", kDoor}, {"14'-7 5/16", kDoor}},
+    expect_all({{"14'-7 5/16\"", kDoor},
+                {"14' 7 5/16\"", kDoor},
+                {"14'7-5/16\"", kDoor},
+                {"14'-7-5/16\"", kDoor},
+                {"14 ft 7 5/16 in", kDoor},
+                {"14ft7 5/16in", kDoor},
+                {"14 FT - 7 5/16 Inches", kDoor},
+                {"14′-7 5/16″", kDoor},
+                {"14’ 7 5/16”", kDoor},
+                {"14'–7 5/16\"", kDoor},
+                {"175 5/16\"", kDoor},
+                {"175-5/16 in", kDoor},
+                {"  175\u00A05/16\"  ", kDoor},
+                {"175.3125\"", kDoor},
+                {"14' 7.3125\"", kDoor},
+                {"14'-7 5/16", kDoor}},
                tape);
   }
 }
 
 TEST(ReadLength, short_forms_have_their_hand_worked_values) {
-  expect_all({{"14'-0\"", Length::feet(14)}, {"14ft", Length::feet(14)}, {"14'", Length::feet(14)},
-              {"14.5'", Length::inches(174)}, {"14.5 ft", Length::inches(174)}, {"7/8\"", Length::sixteenths(14)},
-              {"0\"", Length()}, {"-0\"", Length()}, {"7.625\"", Length::sixteenths(122)}, {".625\"", Length::sixteenths(10)},
-              {"7½\"", Length::sixteenths(120)}, {"7 ½ in", Length::sixteenths(120)}, {"7-½\"", Length::sixteenths(120)},
-              {"-7 5/16\"", Length::sixteenths(-117)}, {"−7 5/16\"", Length::sixteenths(-117)},
-              {"1/64\"", Length::nanometres(396'875)}, {"63/64 in", Length::nanometres(25'003'125)},
+  expect_all({{"14'-0\"", Length::feet(14)},
+              {"14ft", Length::feet(14)},
+              {"14'", Length::feet(14)},
+              {"14.5'", Length::inches(174)},
+              {"14.5 ft", Length::inches(174)},
+              {"7/8\"", Length::sixteenths(14)},
+              {"0\"", Length()},
+              {"-0\"", Length()},
+              {"7.625\"", Length::sixteenths(122)},
+              {".625\"", Length::sixteenths(10)},
+              {"7½\"", Length::sixteenths(120)},
+              {"7 ½ in", Length::sixteenths(120)},
+              {"7-½\"", Length::sixteenths(120)},
+              {"-7 5/16\"", Length::sixteenths(-117)},
+              {"−7 5/16\"", Length::sixteenths(-117)},
+              {"1/64\"", Length::nanometres(396'875)},
+              {"63/64 in", Length::nanometres(25'003'125)},
               {"-14'-0 3/8\"", Length::sixteenths(-2694)}},
              Tape::Millimetres);
 }
 
 TEST(ReadLength, each_vulgar_fraction_is_its_number_of_eighths) {
-  const std::vector<Form> forms{{"⅛\"", Length::sixteenths(2)}, {"¼\"", Length::sixteenths(4)},
-                                {"⅜\"", Length::sixteenths(6)}, {"½\"", Length::sixteenths(8)},
+  const std::vector<Form> forms{{"⅛\"", Length::sixteenths(2)},  {"¼\"", Length::sixteenths(4)},
+                                {"⅜\"", Length::sixteenths(6)},  {"½\"", Length::sixteenths(8)},
                                 {"⅝\"", Length::sixteenths(10)}, {"¾\"", Length::sixteenths(12)},
                                 {"⅞\"", Length::sixteenths(14)}};
   expect_all(forms, Tape::Inches);
@@ -55,8 +78,13 @@ TEST(ReadLength, each_vulgar_fraction_is_its_number_of_eighths) {
 TEST(ReadLength, metric_forms_have_their_hand_worked_values) {
   const Length wall = Length::millimetres(4451);
   for (const Tape tape : {Tape::Inches, Tape::Millimetres}) {
-    expect_all({{"4451 mm", wall}, {"4451mm", wall}, {"445.1 cm", wall}, {"4.451 m", wall}, {"4.451000000000 m", wall},
-                {"102.5 mm", Length::nanometres(102'500'000)}, {"0.000001 mm", Length::nanometres(1)},
+    expect_all({{"4451 mm", wall},
+                {"4451mm", wall},
+                {"445.1 cm", wall},
+                {"4.451 m", wall},
+                {"4.451000000000 m", wall},
+                {"102.5 mm", Length::nanometres(102'500'000)},
+                {"0.000001 mm", Length::nanometres(1)},
                 {"-390 mm", Length::millimetres(-390)}},
                tape);
   }
@@ -69,20 +97,67 @@ TEST(ReadLength, a_bare_number_is_read_by_the_tape) {
 
 TEST(ReadLength, ten_kilometres_is_the_longest_and_one_nanometre_more_is_refused) {
   expect_all({{"10000 m", kLongest}, {"-10000 m", -kLongest}, {"10000000 mm", kLongest}}, Tape::Inches);
-  for (const char* text : {"10000.000000001 m", "-10000.000000001 m", "10000000.000001", "32809'", "99999999999999999999"}) {
+  for (const char* text :
+       {"10000.000000001 m", "-10000.000000001 m", "10000000.000001", "32809'", "99999999999999999999"}) {
     const auto read = read_length(text, Tape::Millimetres);
     ASSERT_FALSE(read) << text;
-    EXPECT_NE(read.error().reason.find("10 km"), std::string::npos) << read.error().reason;
+    EXPECT_NE(test::told(read.error().reason).find("10 km"), std::string::npos) << test::told(read.error().reason);
   }
 }
 
 TEST(ReadLength, texts_that_are_no_length_are_refused_with_reason_and_remedy) {
-  for (const char* text : {"", "   ", "-", "'", "\"", "14' 7' 3\"", "7\" 14'", "14'-", "14'-7\" x", "14'-12\"", "14' 11 64/64\"",
-                           "7 16/16\"", "7 17/16\"", "7 5/12\"", "7 5/0\"", "7 5/128\"", "5 /16\"", "5/ 16\"", "5/16/2\"",
-                           "1/2/4", "7.5 1/2\"", "7.\"", ".\"", "1.2.3\"", "14.5' 3\"", "14 1/2'", "4 1/2 mm", "½ m", "4,451 mm",
-                           "1e3 mm", "0x10", "+7\"", "- 7\"", "--7\"", "-14'--7\"", "14'-7 -5/16\"", "7 - 5/16\"", "7-5\"",
-                           "7 5\"", "7 5 5/16\"", "½½\"", "14 ft 7 mm", "7 inn", "7 in.", "7''", "7\" 5/16", "4 m 451 mm",
-                           "٧\"", "7\n\"", "\t7\"", "nan", "inf"}) {
+  for (const char* text : {"",
+                           "   ",
+                           "-",
+                           "'",
+                           "\"",
+                           "14' 7' 3\"",
+                           "7\" 14'",
+                           "14'-",
+                           "14'-7\" x",
+                           "14'-12\"",
+                           "14' 11 64/64\"",
+                           "7 16/16\"",
+                           "7 17/16\"",
+                           "7 5/12\"",
+                           "7 5/0\"",
+                           "7 5/128\"",
+                           "5 /16\"",
+                           "5/ 16\"",
+                           "5/16/2\"",
+                           "1/2/4",
+                           "7.5 1/2\"",
+                           "7.\"",
+                           ".\"",
+                           "1.2.3\"",
+                           "14.5' 3\"",
+                           "14 1/2'",
+                           "4 1/2 mm",
+                           "½ m",
+                           "4,451 mm",
+                           "1e3 mm",
+                           "0x10",
+                           "+7\"",
+                           "- 7\"",
+                           "--7\"",
+                           "-14'--7\"",
+                           "14'-7 -5/16\"",
+                           "7 - 5/16\"",
+                           "7-5\"",
+                           "7 5\"",
+                           "7 5 5/16\"",
+                           "½½\"",
+                           "14 ft 7 mm",
+                           "7 inn",
+                           "7 in.",
+                           "7''",
+                           "7\" 5/16",
+                           "4 m 451 mm",
+                           "٧\"",
+                           "7\n\"",
+                           "\t7\"",
+                           "nan",
+                           "inf"}) {
     for (const Tape tape : {Tape::Inches, Tape::Millimetres}) {
       const auto read = read_length(text, tape);
       ASSERT_FALSE(read) << text;
@@ -95,19 +170,20 @@ TEST(ReadLength, texts_that_are_no_length_are_refused_with_reason_and_remedy) {
 
 TEST(ReadLength, a_decimal_that_is_no_whole_number_of_nanometres_says_so) {
   // 0.3333333 in = 8,466,665.82 nm; 1/128 in = 198,437.5 nm; a tenth of a nanometre.
-  for (const char* text : {"0.3333333\"", "0.0078125\"", "0.0000001 mm", "0.0000000001 m", "1.00000000000000000001 m"}) {
+  for (const char* text :
+       {"0.3333333\"", "0.0078125\"", "0.0000001 mm", "0.0000000001 m", "1.00000000000000000001 m"}) {
     const auto read = read_length(text, Tape::Inches);
     ASSERT_FALSE(read) << text;
-    EXPECT_NE(read.error().reason.find("nanometres"), std::string::npos) << read.error().reason;
+    EXPECT_NE(test::told(read.error().reason).find("nanometres"), std::string::npos) << test::told(read.error().reason);
   }
 }
 
 TEST(ReadLength, an_error_names_the_text_clipped_to_forty_characters_without_control_characters) {
-  const std::string reason = read_length("7\x01\x1B[31m in \xFF\u202E", Tape::Inches).error().reason;
+  const std::string reason = test::told(read_length("7\x01\x1B[31m in \xFF\u202E", Tape::Inches).error().reason);
   EXPECT_NE(reason.find("“7\\u0001\\u001B[31m in ?\\u202E”"), std::string::npos) << reason;
-  const std::string clipped = read_length(std::string(60, 'x'), Tape::Inches).error().reason;
+  const std::string clipped = test::told(read_length(std::string(60, 'x'), Tape::Inches).error().reason);
   EXPECT_NE(clipped.find("“" + std::string(40, 'x') + "...”"), std::string::npos) << clipped;
-  const std::string whole = read_length(std::string(40, 'x'), Tape::Inches).error().reason;
+  const std::string whole = test::told(read_length(std::string(40, 'x'), Tape::Inches).error().reason);
   EXPECT_NE(whole.find("“" + std::string(40, 'x') + "”"), std::string::npos) << whole;
 }
 

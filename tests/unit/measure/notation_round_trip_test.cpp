@@ -49,7 +49,8 @@ TEST(RoundTrip, seeded_nanometre_values_over_the_whole_range_read_back) {
     const std::int64_t value = static_cast<std::int64_t>(random() >> (20 + random() % 44)) % (limit + 1);
     expect_exact_round_trip(Length::nanometres(random() % 2 == 0 ? value : -value));
   }
-  for (const std::int64_t value : {limit, limit - 1, -limit, 1 - limit, std::int64_t{1}, std::int64_t{-1}, std::int64_t{0}}) {
+  for (const std::int64_t value :
+       {limit, limit - 1, -limit, 1 - limit, std::int64_t{1}, std::int64_t{-1}, std::int64_t{0}}) {
     expect_exact_round_trip(Length::nanometres(value));
   }
 }
@@ -66,13 +67,15 @@ TEST(RoundTrip, printed_text_is_never_further_off_than_half_its_step) {
   }
 }
 
-const std::vector<std::string> kGood{
-    "14'-7 5/16\"", "14' 7 5/16\"", "14'7-5/16\"", "14'-0\"", "14 ft 7 5/16 in", "14ft", "175 5/16\"", "175-5/16 in", "7/8\"",
-    "0\"", "7.625\"", "14.5'", "14′-7½″", "14’ 7 ⅜”", "4451 mm", "445.1 cm", "4.451 m", "175 5/16", "4451", "-7 5/16\"", "63/64\"",
-    "11 31/32 inches", "3 feet", "10000 m"};
-const std::vector<std::string> kScraps{
-    "'", "\"", "/", "-", " ", ".", "0", "1", "2", "4", "5", "7", "8", "12", "16", "32", "64", "½", "⅞", "¼", "′", "″", "’", "”", "–", "−",
-    "\u00A0", "ft", "in", "mm", "cm", "m", "feet", "inch", "M", "e", ",", "+", "5/16", " 5/16", "00"};
+const std::vector<std::string> kGood{"14'-7 5/16\"", "14' 7 5/16\"",    "14'7-5/16\"", "14'-0\"",  "14 ft 7 5/16 in",
+                                     "14ft",         "175 5/16\"",      "175-5/16 in", "7/8\"",    "0\"",
+                                     "7.625\"",      "14.5'",           "14′-7½″",     "14’ 7 ⅜”", "4451 mm",
+                                     "445.1 cm",     "4.451 m",         "175 5/16",    "4451",     "-7 5/16\"",
+                                     "63/64\"",      "11 31/32 inches", "3 feet",      "10000 m"};
+const std::vector<std::string> kScraps{"'",    "\"", "/",  "-",  " ",      ".",    "0",     "1",  "2",  "4", "5",
+                                       "7",    "8",  "12", "16", "32",     "64",   "½",     "⅞",  "¼",  "′", "″",
+                                       "’",    "”",  "–",  "−",  "\u00A0", "ft",   "in",    "mm", "cm", "m", "feet",
+                                       "inch", "M",  "e",  ",",  "+",      "5/16", " 5/16", "00"};
 
 std::string random_bytes(std::mt19937_64& random) {
   std::string text(random() % 13, ' ');
@@ -103,7 +106,8 @@ std::string mutated(std::mt19937_64& random) {
 std::string random_text(std::mt19937_64& random) {
   switch (random() % 5) {
     case 0: return random_bytes(random);
-    case 1: case 2: return random_scraps(random);
+    case 1:
+    case 2: return random_scraps(random);
     default: return mutated(random);
   }
 }

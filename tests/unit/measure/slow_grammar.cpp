@@ -14,7 +14,8 @@ using Int = __int128;
 using Value = std::optional<Int>;
 
 void replace_all(std::string& text, const std::string& from, const std::string& to) {
-  for (std::size_t at = 0; (at = text.find(from, at)) != std::string::npos; at += to.size()) text.replace(at, from.size(), to);
+  for (std::size_t at = 0; (at = text.find(from, at)) != std::string::npos; at += to.size())
+    text.replace(at, from.size(), to);
 }
 
 /// Plain marks in place of typographic ones; vulgar fractions become one capital letter of their own.
@@ -25,8 +26,8 @@ std::string plain(std::string text) {
   }
   const std::vector<std::pair<std::string, std::string>> kPlain{
       {"\xE2\x80\xB2", "'"}, {"\xE2\x80\x99", "'"}, {"\xE2\x80\xB3", "\""}, {"\xE2\x80\x9D", "\""},
-      {"\xE2\x80\x91", "-"}, {"\xE2\x80\x93", "-"}, {"\xE2\x88\x92", "-"}, {"\xC2\xA0", " "},
-      {"\xC2\xBD", "A"}, {"\xC2\xBC", "B"}, {"\xC2\xBE", "C"}, {"\xE2\x85\x9B", "D"},
+      {"\xE2\x80\x91", "-"}, {"\xE2\x80\x93", "-"}, {"\xE2\x88\x92", "-"},  {"\xC2\xA0", " "},
+      {"\xC2\xBD", "A"},     {"\xC2\xBC", "B"},     {"\xC2\xBE", "C"},      {"\xE2\x85\x9B", "D"},
       {"\xE2\x85\x9C", "E"}, {"\xE2\x85\x9D", "F"}, {"\xE2\x85\x9E", "G"}};
   for (const auto& [from, to] : kPlain) replace_all(text, from, to);
   return text;
@@ -46,7 +47,10 @@ Value decimal(const std::string& number, Int unit) {
   if (whole.size() > 9 || places.size() > 12) return std::nullopt;
   Int count = 0, scale = 1;
   for (char c : whole) count = count * 10 + (c - '0');
-  for (char c : places) { count = count * 10 + (c - '0'); scale *= 10; }
+  for (char c : places) {
+    count = count * 10 + (c - '0');
+    scale *= 10;
+  }
   if (count * unit % scale != 0) return std::nullopt;
   return count * unit / scale;
 }
@@ -69,7 +73,8 @@ Value fraction(const std::string& text) {
 
 // An amount of inches in four groups: whole, its spaced or hyphened fraction, a fraction alone, a decimal.
 const std::string kFraction = "(?:[0-9]+/[0-9]+|[A-G])";
-const std::string kAmount = "(?:([0-9]+)(?: *([A-G])|(?: +|-)(" + kFraction + "))?|(" + kFraction + ")|([0-9]*\\.[0-9]+))";
+const std::string kAmount =
+    "(?:([0-9]+)(?: *([A-G])|(?: +|-)(" + kFraction + "))?|(" + kFraction + ")|([0-9]*\\.[0-9]+))";
 const std::string kFeet = "(?:'|ft|feet|foot)";
 const std::string kInch = "(?:\"|in|inch|inches)";
 const std::string kNumber = "([0-9]*\\.[0-9]+|[0-9]+)";
@@ -131,7 +136,8 @@ std::optional<std::int64_t> nanometres(const std::string& text, bool inch_tape) 
   while (magnitude.starts_with(' ')) magnitude.erase(0, 1);
   const bool negative = magnitude.starts_with('-');
   if (negative) magnitude.erase(0, 1);
-  std::vector<Value> readings{feet_and_inches(magnitude), inches_alone(magnitude, false), one_unit(magnitude, inch_tape)};
+  std::vector<Value> readings{feet_and_inches(magnitude), inches_alone(magnitude, false),
+                              one_unit(magnitude, inch_tape)};
   if (inch_tape) readings.push_back(inches_alone(magnitude, true));
   Value only;
   for (const Value& reading : readings) {

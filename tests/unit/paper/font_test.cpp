@@ -2,21 +2,22 @@
 
 #include <array>
 
-#include "unit/ink/outside_tools.hpp"
 #include "paper/font_text.hpp"
+#include "unit/ink/outside_tools.hpp"
 
 namespace stringcourse::ink_test {
 namespace {
 
 using paper::Bytes;
 using paper::Font;
-using paper::Weight;
 using paper::text_width;
+using paper::Weight;
 
 /// Widths as Python reads them from the font file itself: struct only, cmap format 4 walked segment by segment.
 /// One line of `texts` each, to one number each.
 std::string widths_read_by_python(const std::string& file, const std::string& texts) {
-  const std::string script = write_file("widths.py",
+  const std::string script = write_file(
+      "widths.py",
       "import struct, sys\n"
       "d = open(sys.argv[1], 'rb').read()\n"
       "t = {}\n"
@@ -64,19 +65,22 @@ TEST(Font, WidthGrowsWithHeightAndRoundsOnce) {
 }
 
 TEST(Font, KnowsWhatItLacks) {
-  EXPECT_EQ(paper::missing_characters("1\u2044" "2 \u25B3 5/8\"", Weight::Regular), U"\u2044\u25B3");
+  EXPECT_EQ(paper::missing_characters("1\u2044"
+                                      "2 \u25B3 5/8\"",
+                                      Weight::Regular),
+            U"\u2044\u25B3");
   EXPECT_EQ(paper::missing_characters("14'-7 5/16\" ½ ¼ ¾ ⅛ ⅜ ⅝ ⅞ ′ ″ Ø ≥ ± × ° – — → ✓ ☐", Weight::Bold), U"");
 }
 
 TEST(Font, IllFormedTextIsReplacedAndControlsLeftOut) {
   using paper::drawable_characters;
-  EXPECT_EQ(drawable_characters("a\x80z"), U"a\uFFFDz");              // tail byte without a lead
-  EXPECT_EQ(drawable_characters("a\xC3"), U"a\uFFFD");                // cut short
-  EXPECT_EQ(drawable_characters("\xE2\x82z"), U"\uFFFDz");            // cut short within a text
-  EXPECT_EQ(drawable_characters("\xC0\xAF"), U"\uFFFD\uFFFD");        // overlong: C0 is never a lead
-  EXPECT_EQ(drawable_characters("\xE0\x80\xAF!"), U"\uFFFD!");        // overlong in three bytes
-  EXPECT_EQ(drawable_characters("\xED\xA0\x80!"), U"\uFFFD!");        // a surrogate
-  EXPECT_EQ(drawable_characters("\xF4\x90\x80\x80!"), U"\uFFFD!");    // above U+10FFFF
+  EXPECT_EQ(drawable_characters("a\x80z"), U"a\uFFFDz");            // tail byte without a lead
+  EXPECT_EQ(drawable_characters("a\xC3"), U"a\uFFFD");              // cut short
+  EXPECT_EQ(drawable_characters("\xE2\x82z"), U"\uFFFDz");          // cut short within a text
+  EXPECT_EQ(drawable_characters("\xC0\xAF"), U"\uFFFD\uFFFD");      // overlong: C0 is never a lead
+  EXPECT_EQ(drawable_characters("\xE0\x80\xAF!"), U"\uFFFD!");      // overlong in three bytes
+  EXPECT_EQ(drawable_characters("\xED\xA0\x80!"), U"\uFFFD!");      // a surrogate
+  EXPECT_EQ(drawable_characters("\xF4\x90\x80\x80!"), U"\uFFFD!");  // above U+10FFFF
   EXPECT_EQ(drawable_characters("\xF0\x9F\x98\x80"), U"\U0001F600");
   EXPECT_EQ(drawable_characters("a\n\t\x7F\u202E\u200Bb"), U"ab");
 }

@@ -125,7 +125,10 @@ TEST(Legibility, PensAreOfTheSeriesAndAnUnknownPenIsNot) {
 }
 
 TEST(Legibility, CharacterWithoutAGlyphIsTold) {
-  EXPECT_EQ(rules(sheet_of({text_at({50'000, 50'000}, "1\u2044" "2")})), Rules{LegibilityRule::NoGlyph});
+  EXPECT_EQ(rules(sheet_of({text_at({50'000, 50'000},
+                                    "1\u2044"
+                                    "2")})),
+            Rules{LegibilityRule::NoGlyph});
 }
 
 }  // namespace

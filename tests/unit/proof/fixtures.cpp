@@ -4,9 +4,9 @@
 namespace stringcourse::hand {
 namespace {
 
-constexpr RunEnd Through = RunEnd::ThroughCorner, Butt = RunEnd::ButtCorner, Jamb = RunEnd::Jamb, Free = RunEnd::FreeEnd,
-                 Control = RunEnd::ControlJoint, Lapped = RunEnd::LappedButt, Entering = RunEnd::EnteringJunction,
-                 Slot = RunEnd::SlotSide, LintelSide = RunEnd::LintelEnd;
+constexpr RunEnd Through = RunEnd::ThroughCorner, Butt = RunEnd::ButtCorner, Jamb = RunEnd::Jamb,
+                 Free = RunEnd::FreeEnd, Control = RunEnd::ControlJoint, Lapped = RunEnd::LappedButt,
+                 Entering = RunEnd::EnteringJunction, Slot = RunEnd::SlotSide, LintelSide = RunEnd::LintelEnd;
 
 void finish(Plan& plan, const Cost& cost, std::int64_t cut_lengths = 0) {
   close(plan.layout);
@@ -27,7 +27,7 @@ void add_opening(Plan& plan, LintelMake make) {
   asked.on = "AB";
   asked.place = {"A", {in(40), Basis::Nominal}, std::nullopt};
   asked.masonry = MasonrySize{{in(16), Basis::Nominal}, {in(16), Basis::Nominal}};
-  asked.lintel = Lintel{make, std::nullopt, std::nullopt};
+  asked.lintel = Lintel{make, std::nullopt, std::nullopt, {}};
   plan.job.openings.push_back(asked);
   ResolvedOpening o;
   o.name = "D1";
@@ -45,10 +45,10 @@ void add_opening(Plan& plan, LintelMake make) {
 /// Courses 1, 2 and 4 of the wall with the opening: head joints at 15 13/16, 31 13/16 | 63, 79, 95 13/16 in course 1,
 /// 7, 23 | 71, 87 13/16 in course 2, and 7 13/16 + 16 k in course 4.
 void lay_piers(Plan& plan) {
-  lay(plan, 0, 1, in(0), in(39, 5), Free, Jamb, "FFH");        // 2 x 15 5/8 + 7 5/8 + 2 x 3/8 = 39 5/8
-  lay(plan, 0, 1, in(56), in(103, 5), Jamb, Free, "HFFH");     // 2 x 7 5/8 + 2 x 15 5/8 + 3 x 3/8 = 47 5/8
+  lay(plan, 0, 1, in(0), in(39, 5), Free, Jamb, "FFH");     // 2 x 15 5/8 + 7 5/8 + 2 x 3/8 = 39 5/8
+  lay(plan, 0, 1, in(56), in(103, 5), Jamb, Free, "HFFH");  // 2 x 7 5/8 + 2 x 15 5/8 + 3 x 3/8 = 47 5/8
   lay(plan, 0, 2, in(0), in(39, 5), Free, Jamb, "HFF");
-  lay(plan, 0, 2, in(56), in(103, 5), Jamb, Free, "FFF");      // 3 x 15 5/8 + 2 x 3/8 = 47 5/8
+  lay(plan, 0, 2, in(56), in(103, 5), Jamb, Free, "FFF");  // 3 x 15 5/8 + 2 x 3/8 = 47 5/8
 }
 
 Plan wall_with_opening(LintelMake make) {
@@ -101,8 +101,8 @@ Plan rectangle(const std::string& series) {
   Plan plan = begin(2, series);
   const bool sets = find_series(series)->corner_set.has_value();
   if (sets) {
-    plan.job.units.stocked->push_back(Kind::CornerSet);
-    plan.building.stocked.push_back(Kind::CornerSet);
+    plan.job.units.stocked->push_back(UnitKind::CornerSet);
+    plan.building.stocked.push_back(UnitKind::CornerSet);
     plan.building.corner_sets_stocked = true;
   }
   add_outline(plan, {48, 32, 48, 32}, "RRRR");
@@ -111,9 +111,10 @@ Plan rectangle(const std::string& series) {
     const bool long_side = wall % 2 == 0;
     const Length length = long_side ? in(47, 5) : in(31, 5);
     const auto through = [&](int course) {  // 3 or 2 full units with 3/8 between: 47 5/8, 31 5/8
-      lay(plan, wall, course, in(0), length, Through, Through, long_side ? (sets ? "CFC" : "FFF") : (sets ? "CC" : "FF"));
+      lay(plan, wall, course, in(0), length, Through, Through,
+          long_side ? (sets ? "CFC" : "FFF") : (sets ? "CC" : "FF"));
     };
-    const auto butt = [&](int course) {     // 2 or 1 full units and a joint at either end: 32 3/8, 16 3/8
+    const auto butt = [&](int course) {  // 2 or 1 full units and a joint at either end: 32 3/8, 16 3/8
       lay(plan, wall, course, in(7, 5), length - in(7, 5), Butt, Butt, long_side ? "FF" : "F");
     };
     if (long_side) through(1), butt(2);
@@ -123,8 +124,8 @@ Plan rectangle(const std::string& series) {
   return plan;
 }
 
-// Corner E is re-entrant. There the wall that runs through reaches 7 5/8 past the corner point, the one that butts stops
-// at it (7 5/8 - 7 5/8 = 0). DE: 16 3/8 - 3/8 = 16 in, EF the same.
+// Corner E is re-entrant. There the wall that runs through reaches 7 5/8 past the corner point, the one that butts
+// stops at it (7 5/8 - 7 5/8 = 0). DE: 16 3/8 - 3/8 = 16 in, EF the same.
 Plan notched() {
   Plan plan = begin(2);
   add_outline(plan, {48, 48, 32, 16, 16, 32}, "RRRLRR");
@@ -136,10 +137,10 @@ Plan notched() {
   lay(plan, 1, 2, in(0), in(47, 5), Through, Through, "FFF");
   lay(plan, 2, 1, in(0), in(31, 5), Through, Through, "FF");
   lay(plan, 2, 2, b, in(24), Butt, Butt, "F");
-  lay(plan, 3, 1, b, in(23, 5), Butt, Through, "F");      // 16 + 7 5/8; 16 = 3/8 + 15 5/8
+  lay(plan, 3, 1, b, in(23, 5), Butt, Through, "F");  // 16 + 7 5/8; 16 = 3/8 + 15 5/8
   lay(plan, 3, 2, in(0), in(16), Through, Butt, "F");
   lay(plan, 4, 1, in(0), in(16), Butt, Through, "F");
-  lay(plan, 4, 2, -b, in(8, 3), Through, Butt, "F");      // -7 5/8 to 16 - 7 5/8
+  lay(plan, 4, 2, -b, in(8, 3), Through, Butt, "F");  // -7 5/8 to 16 - 7 5/8
   lay(plan, 5, 1, b, in(24), Butt, Butt, "F");
   lay(plan, 5, 2, in(0), in(31, 5), Through, Through, "FF");
   finish(plan, units_only(20));
@@ -150,9 +151,9 @@ Plan notched() {
 Plan garden_wall() {
   Plan plan = wall_with_opening(LintelMake::OnePiece);
   plan.layout.lintels.push_back({0, in(7, 5), in(7, 5)});
-  lay(plan, 0, 3, in(0), in(32), Free, LintelSide, "FF");            // 2 x 15 5/8 + 2 x 3/8 = 32
-  lay(plan, 0, 3, in(63, 5), in(103, 5), LintelSide, Free, "FFH");   // 2 x 15 5/8 + 7 5/8 + 3 x 3/8 = 40
-  lay(plan, 0, 4, in(0), in(103, 5), Free, Free, "HFFFFFF");         // 7 5/8 + 6 x 16 = 103 5/8
+  lay(plan, 0, 3, in(0), in(32), Free, LintelSide, "FF");           // 2 x 15 5/8 + 2 x 3/8 = 32
+  lay(plan, 0, 3, in(63, 5), in(103, 5), LintelSide, Free, "FFH");  // 2 x 15 5/8 + 7 5/8 + 3 x 3/8 = 40
+  lay(plan, 0, 4, in(0), in(103, 5), Free, Free, "HFFFFFF");        // 7 5/8 + 6 x 16 = 103 5/8
   finish(plan, units_only(25));
   return plan;
 }
@@ -161,7 +162,7 @@ Plan garden_wall() {
 Plan built_up_wall() {
   Plan plan = wall_with_opening(LintelMake::BuiltUp);
   plan.layout.lintels.push_back({0, in(7, 5), in(7, 5)});
-  for (Kind kind : {Kind::Lintel, Kind::LintelHalf}) {
+  for (UnitKind kind : {UnitKind::Lintel, UnitKind::LintelHalf}) {
     plan.job.units.stocked->push_back(kind);
     plan.building.stocked.push_back(kind);
   }
@@ -171,22 +172,22 @@ Plan built_up_wall() {
   return plan;
 }
 
-// Bars on the cell lines 3 13/16 + 8 k from the wall's end: at both jambs (35 13/16, 59 13/16), one between each of them
-// and the wall's end (gaps 35 13/16 and 43 13/16, at most 24 asked: one each).
+// Bars on the cell lines 3 13/16 + 8 k from the wall's end: at both jambs (35 13/16, 59 13/16), one between each of
+// them and the wall's end (gaps 35 13/16 and 43 13/16, at most 24 asked: one each).
 Plan barred_wall() {
   Plan plan = garden_wall();
   ask_bars(plan);
   fix_jamb_bar(plan, Length::sixteenths(573));
   fix_jamb_bar(plan, Length::sixteenths(957));
-  add_bar(plan, Length::sixteenths(317), BarReason::Spaced);    // 19 13/16
-  add_bar(plan, Length::sixteenths(573), BarReason::Jamb, 0);   // 35 13/16
-  add_bar(plan, Length::sixteenths(957), BarReason::Jamb, 0);   // 59 13/16
-  add_bar(plan, Length::sixteenths(1341), BarReason::Spaced);   // 83 13/16
+  add_bar(plan, Length::sixteenths(317), BarReason::Spaced);   // 19 13/16
+  add_bar(plan, Length::sixteenths(573), BarReason::Jamb, 0);  // 35 13/16
+  add_bar(plan, Length::sixteenths(957), BarReason::Jamb, 0);  // 59 13/16
+  add_bar(plan, Length::sixteenths(1341), BarReason::Spaced);  // 83 13/16
   return plan;
 }
 
-// The slot of the interior wall goes from 28 to 35 5/8. Course 1 leaves 28 in on either side: 15 5/8 + 11 5/8 + 2 x 3/8.
-// Course 2 has joints at 23 13/16 and 39 13/16, 4 in from those of the slot: two short laps and two cuts.
+// The slot of the interior wall goes from 28 to 35 5/8. Course 1 leaves 28 in on either side: 15 5/8 + 11 5/8 + 2 x
+// 3/8. Course 2 has joints at 23 13/16 and 39 13/16, 4 in from those of the slot: two short laps and two cuts.
 Plan lapped_tee() {
   Plan plan = begin(2);
   add_free_wall(plan, in(64));
@@ -206,13 +207,14 @@ Plan lapped_tee() {
   wall.heading = Heading::North;
   wall.place = "/interior_walls/0";
   plan.building.walls.push_back(wall);
-  plan.building.junctions.push_back({0, 1, true, JunctionKind::Lapped, Position::from_start(in(28)), Position::from_start(in(35, 5))});
+  plan.building.junctions.push_back(
+      {0, 1, true, JunctionKind::Lapped, Position::from_start(in(28)), Position::from_start(in(35, 5))});
   plan.layout.entering_first = {1};
   lay(plan, 0, 1, in(0), in(28), Free, Slot, "FT");
   lay(plan, 0, 1, in(35, 5), in(63, 5), Slot, Free, "tF");
   lay(plan, 0, 2, in(0), in(63, 5), Free, Free, "HFFFH");
-  lay(plan, 1, 1, -in(7, 5), in(24), Entering, Free, "FF");   // 7 5/8 + 24 = 31 5/8
-  lay(plan, 1, 2, in(0), in(24), Lapped, Free, "FH");         // 3/8 + 15 5/8 + 3/8 + 7 5/8 = 24
+  lay(plan, 1, 1, -in(7, 5), in(24), Entering, Free, "FF");  // 7 5/8 + 24 = 31 5/8
+  lay(plan, 1, 2, in(0), in(24), Lapped, Free, "FH");        // 3/8 + 15 5/8 + 3/8 + 7 5/8 = 24
   Cost cost = units_only(13);
   cost.cuts = 2;
   cost.short_laps = 2;
@@ -238,7 +240,8 @@ Plan jointed_wall() {
 Plan banded_wall() {
   Plan plan = begin(4);
   add_free_wall(plan, in(64));
-  for (int course : {1, 2, 3, 4}) lay(plan, 0, course, in(0), in(63, 5), Free, Free, course % 2 == 1 ? "FFFF" : "HFFFH");
+  for (int course : {1, 2, 3, 4})
+    lay(plan, 0, course, in(0), in(63, 5), Free, Free, course % 2 == 1 ? "FFFF" : "HFFFH");
   finish(plan, units_only(18));
   return plan;
 }

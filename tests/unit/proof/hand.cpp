@@ -10,21 +10,47 @@ Piece piece_of_letter(char letter, Length make_up) {
   Piece piece;
   switch (letter) {
     case 'F': piece.length = in(15, 5); break;
-    case 'C': piece.length = in(15, 5); piece.kind = Kind::CornerSet; break;
-    case 'L': piece.length = in(15, 5); piece.kind = Kind::Lintel; break;
-    case 'H': piece.length = in(7, 5); piece.kind = Kind::Half; break;
-    case 'T': piece.length = in(11, 5); piece.cut = CutEnd::End; break;
-    case 't': piece.length = in(11, 5); piece.cut = CutEnd::Start; break;
-    case 'Q': piece.length = in(3, 5); piece.cut = CutEnd::End; break;
-    case 'q': piece.length = in(3, 5); piece.cut = CutEnd::Start; break;
-    default: piece.length = make_up; piece.cut = CutEnd::End; piece.make_up = true; break;
+    case 'C':
+      piece.length = in(15, 5);
+      piece.kind = UnitKind::CornerSet;
+      break;
+    case 'L':
+      piece.length = in(15, 5);
+      piece.kind = UnitKind::Lintel;
+      break;
+    case 'H':
+      piece.length = in(7, 5);
+      piece.kind = UnitKind::Half;
+      break;
+    case 'T':
+      piece.length = in(11, 5);
+      piece.cut = CutEnd::End;
+      break;
+    case 't':
+      piece.length = in(11, 5);
+      piece.cut = CutEnd::Start;
+      break;
+    case 'Q':
+      piece.length = in(3, 5);
+      piece.cut = CutEnd::End;
+      break;
+    case 'q':
+      piece.length = in(3, 5);
+      piece.cut = CutEnd::Start;
+      break;
+    default:
+      piece.length = make_up;
+      piece.cut = CutEnd::End;
+      piece.make_up = true;
+      break;
   }
   return piece;
 }
 
 void add_wall(Plan& plan, Length actual, WallEnd start, WallEnd end, PlanPoint point, Heading heading) {
   Wall wall;
-  wall.name = plan.job.outline.sides[plan.building.walls.size()].from + plan.job.outline.sides[plan.building.walls.size()].to;
+  wall.name =
+      plan.job.outline.sides[plan.building.walls.size()].from + plan.job.outline.sides[plan.building.walls.size()].to;
   wall.actual = actual;
   wall.start = start;
   wall.end = end;
@@ -48,11 +74,11 @@ Plan begin(int courses, const std::string& series) {
   Plan plan;
   Job& job = plan.job;
   job.units.series = series;
-  job.units.stocked = std::vector<Kind>{Kind::Full, Kind::Half};
+  job.units.stocked = std::vector<UnitKind>{UnitKind::Full, UnitKind::Half};
   job.heights.courses = courses;
   Building& b = plan.building;
   b.series = {*find_series(series)};
-  b.stocked = {Kind::Full, Kind::Half};
+  b.stocked = {UnitKind::Full, UnitKind::Half};
   b.joint = in(0, 3);
   b.joint_least = in(0, 2);
   b.joint_most = in(0, 4);
@@ -91,7 +117,8 @@ void add_outline(Plan& plan, const std::vector<int>& nominal_inches, std::string
     side.turn = turns[i] == 'R' ? Turn::Right : Turn::Left;
     plan.job.outline.sides.push_back(side);
     const char before = turns[(i + count - 1) % count];
-    // 3/8 less between two convex corners, as planned between a convex and a re-entrant one, 3/8 more between two of those.
+    // 3/8 less between two convex corners, as planned between a convex and a re-entrant one, 3/8 more between two of
+    // those.
     const int eighths = (before == 'L' ? 3 : 0) + (turns[i] == 'L' ? 3 : 0) - 3;
     const Length actual = Length::sixteenths(16 * nominal_inches[i] + 2 * eighths);
     const int start_corner = static_cast<int>((i + count - 1) % count), end_corner = static_cast<int>(i);
@@ -108,7 +135,8 @@ void add_outline(Plan& plan, const std::vector<int>& nominal_inches, std::string
   }
 }
 
-void lay(Plan& plan, int wall, int course, Length from, Length to, RunEnd at_start, RunEnd at_end, std::string_view row, Length make_up) {
+void lay(Plan& plan, int wall, int course, Length from, Length to, RunEnd at_start, RunEnd at_end, std::string_view row,
+         Length make_up) {
   Run run;
   run.wall = wall;
   run.course = course;
@@ -128,7 +156,8 @@ void close(Layout& layout) {
     Run& run = layout.runs[r];
     if (r == 0 || layout.runs[r - 1].wall != run.wall || layout.runs[r - 1].course != run.course) number = 0;
     run.first_piece = first;
-    run.joints = static_cast<std::int32_t>(run.piece_count) - 1 + (has_joint(run.at_start) ? 1 : 0) + (has_joint(run.at_end) ? 1 : 0);
+    run.joints = static_cast<std::int32_t>(run.piece_count) - 1 + (has_joint(run.at_start) ? 1 : 0) +
+                 (has_joint(run.at_end) ? 1 : 0);
     run.slack = run.end - run.start;
     for (std::uint32_t i = 0; i < run.piece_count; ++i) run.slack -= layout.pieces[first + i].length;
     const std::int64_t m = run.joints > 0 ? run.joints : 1;
@@ -165,7 +194,8 @@ std::string told(const Plan& plan) {
 }
 
 Run& run_of(Plan& plan, int wall, int course, int index) {
-  const auto run = std::ranges::find_if(plan.layout.runs, [&](const Run& r) { return r.wall == wall && r.course == course; });
+  const auto run =
+      std::ranges::find_if(plan.layout.runs, [&](const Run& r) { return r.wall == wall && r.course == course; });
   return *(run + index);
 }
 

@@ -1,6 +1,6 @@
 #pragma once
-// Buildings and layouts written down by hand, number by number, for the certificate checker. Nothing here comes from the
-// engine's own folders: lengths are literal inches, rows are literal letters.
+// Buildings and layouts written down by hand, number by number, for the certificate checker. Nothing here comes from
+// the engine's own folders: lengths are literal inches, rows are literal letters.
 #include <string>
 #include <string_view>
 #include <vector>
@@ -49,13 +49,13 @@ void relay(Plan& plan, int wall, int course, int run, std::string_view row, Leng
 
 // The fixtures. Each passes; their numbers are derived where they are written.
 Plan rectangle(const std::string& series = "us-8");  // 48 x 32 in, 2 courses
-Plan notched();            // an L, 48 x 48 in less 16 x 16, 2 courses
-Plan garden_wall();        // 104 in, a 16 in opening, a one-piece lintel, 4 courses
-Plan built_up_wall();      // the same with a lintel of units
-Plan barred_wall();        // the same as garden_wall with #5 bars
-Plan lapped_tee();         // 64 in with a lapped interior wall, 2 courses
-Plan jointed_wall();       // 64 in with a control joint in the middle, 2 courses
-Plan banded_wall();        // 64 in, 4 courses, one band
-Plan make_up_wall();       // 62 in actual, one course, a make-up piece
+Plan notched();                                      // an L, 48 x 48 in less 16 x 16, 2 courses
+Plan garden_wall();                                  // 104 in, a 16 in opening, a one-piece lintel, 4 courses
+Plan built_up_wall();                                // the same with a lintel of units
+Plan barred_wall();                                  // the same as garden_wall with #5 bars
+Plan lapped_tee();                                   // 64 in with a lapped interior wall, 2 courses
+Plan jointed_wall();                                 // 64 in with a control joint in the middle, 2 courses
+Plan banded_wall();                                  // 64 in, 4 courses, one band
+Plan make_up_wall();                                 // 62 in actual, one course, a make-up piece
 
 }  // namespace stringcourse::hand

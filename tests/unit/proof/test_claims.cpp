@@ -48,7 +48,7 @@ TEST(FalseClaim, CutNotOnTheListIsFound) {
 }
 TEST(FalseClaim, KindNotInTheStockIsFound) {
   Plan plan = rectangle();
-  plan.building.stocked.push_back(Kind::Corner);
+  plan.building.stocked.push_back(UnitKind::Corner);
   EXPECT_EQ(broken(plan), "building");
 }
 TEST(FalseClaim, SeriesWithOtherSizesIsFound) {
@@ -121,7 +121,7 @@ TEST(FalseClaim, DoorRoundedUpToTheHalfUnitPasses) {
   EXPECT_EQ(broken(plan), "");
   plan.job.openings[0].door->frame_jamb = in(2, 2);  // 16 1/2 asked: 24 3/8 must be built
   EXPECT_EQ(broken(plan), "building");
-  plan.job.openings[0].door->leaf_width = in(3);     // 7 1/2 asked: 8 3/8 would do
+  plan.job.openings[0].door->leaf_width = in(3);  // 7 1/2 asked: 8 3/8 would do
   EXPECT_EQ(broken(plan), "building");
 }
 // From corner B at the far end: 104 - 56 = 48 to the near edge, 64 to the far one.

@@ -56,8 +56,8 @@ TEST(LawfulLayout, EndJointsOfOneDeepLintelAreNoLaps) {
   plan.building.openings[0].lintel->courses = 2;
   plan.layout.runs.pop_back();
   plan.layout.pieces.resize(18);
-  lay(plan, 0, 4, in(0), in(32), RunEnd::FreeEnd, RunEnd::LintelEnd, "HFH");             // joints 7, 23, 31 13/16
-  lay(plan, 0, 4, in(63, 5), in(103, 5), RunEnd::LintelEnd, RunEnd::FreeEnd, "HFF");     // joints 63, 71, 87 13/16
+  lay(plan, 0, 4, in(0), in(32), RunEnd::FreeEnd, RunEnd::LintelEnd, "HFH");          // joints 7, 23, 31 13/16
+  lay(plan, 0, 4, in(63, 5), in(103, 5), RunEnd::LintelEnd, RunEnd::FreeEnd, "HFF");  // joints 63, 71, 87 13/16
   close(plan.layout);
   plan.layout.cost.units = 24;
   expect_lawful(plan);

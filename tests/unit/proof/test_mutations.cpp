@@ -166,40 +166,41 @@ TEST(Fault, RowThatDiffersInsideABandBreaksBands) {
 }
 TEST(Fault, HalfKindOfFullLengthIsWrong) {
   Plan plan = rectangle();
-  piece_of(plan, 0, 1, 0, 1).kind = Kind::Half;
+  piece_of(plan, 0, 1, 0, 1).kind = UnitKind::Half;
   EXPECT_EQ(broken(plan), "kinds");
 }
 TEST(Fault, KindThatTheYardLacksIsWrong) {
   Plan plan = rectangle();
-  piece_of(plan, 0, 1, 0, 0).kind = Kind::Corner;
+  piece_of(plan, 0, 1, 0, 0).kind = UnitKind::Corner;
   EXPECT_EQ(broken(plan), "kinds");
 }
 TEST(Fault, PlainUnitWhereACornerSetMustStandIsWrong) {
   Plan plan = rectangle("us-12");
-  piece_of(plan, 0, 1, 0, 0).kind = Kind::Full;
+  piece_of(plan, 0, 1, 0, 0).kind = UnitKind::Full;
   EXPECT_EQ(broken(plan), "corners, kinds");
 }
 TEST(Fault, PlainUnitOverAnOpeningIsWrong) {
   Plan plan = built_up_wall();
-  piece_of(plan, 0, 3, 0, 2).kind = Kind::Full;
+  piece_of(plan, 0, 3, 0, 2).kind = UnitKind::Full;
   EXPECT_EQ(broken(plan), "kinds");
 }
 TEST(Fault, LintelUnitAwayFromItsOpeningIsWrong) {
   Plan plan = built_up_wall();
-  piece_of(plan, 0, 4, 0, 2).kind = Kind::Lintel;
+  piece_of(plan, 0, 4, 0, 2).kind = UnitKind::Lintel;
   EXPECT_EQ(broken(plan), "kinds");
 }
 TEST(Fault, PlainUnitInABondBeamIsWrong) {
   Plan plan = banded_wall();
-  for (Kind kind : {Kind::BondBeam, Kind::BondBeamHalf}) {
+  for (UnitKind kind : {UnitKind::BondBeam, UnitKind::BondBeamHalf}) {
     plan.job.units.stocked->push_back(kind);
     plan.building.stocked.push_back(kind);
   }
   plan.job.steel.bond_beams = {4};
   plan.building.courses[3].bond_beam = true;
-  for (int i = 0; i < 5; ++i) piece_of(plan, 0, 4, 0, i).kind = i % 4 == 0 ? Kind::BondBeamHalf : Kind::BondBeam;
+  for (int i = 0; i < 5; ++i)
+    piece_of(plan, 0, 4, 0, i).kind = i % 4 == 0 ? UnitKind::BondBeamHalf : UnitKind::BondBeam;
   EXPECT_EQ(broken(plan), "");
-  piece_of(plan, 0, 4, 0, 2).kind = Kind::Full;
+  piece_of(plan, 0, 4, 0, 2).kind = UnitKind::Full;
   EXPECT_EQ(broken(plan), "kinds");
 }
 TEST(Fault, ShortBearingBreaksLintels) {
@@ -220,17 +221,17 @@ TEST(Fault, ALintelOfUnitsShorterThanAskedBreaksLintels) {
   plan.job.openings[0].lintel->bearing = in(8);
   plan.building.openings[0].lintel->least_bearing = in(8);
   EXPECT_EQ(broken(plan), "6 lintels");
-  piece_of(plan, 0, 3, 0, 1).kind = piece_of(plan, 0, 3, 0, 4).kind = Kind::Lintel;
+  piece_of(plan, 0, 3, 0, 1).kind = piece_of(plan, 0, 3, 0, 4).kind = UnitKind::Lintel;
   plan.layout.lintels[0] = {0, in(23, 5), in(23, 5)};
   EXPECT_EQ(broken(plan), "");
 }
 TEST(Fault, UnitsWithoutAFloorOverAnOpeningBreakKindsWhereLintelUnitsAreStocked) {
   Plan plan = built_up_wall();
-  for (Kind kind : {Kind::BondBeam, Kind::BondBeamHalf}) {
+  for (UnitKind kind : {UnitKind::BondBeam, UnitKind::BondBeamHalf}) {
     plan.job.units.stocked->push_back(kind);
     plan.building.stocked.push_back(kind);
   }
-  piece_of(plan, 0, 3, 0, 2).kind = Kind::BondBeam;
+  piece_of(plan, 0, 3, 0, 2).kind = UnitKind::BondBeam;
   EXPECT_EQ(broken(plan), "kinds");
 }
 TEST(Fault, LintelOffTheHalfUnitsBreaksLintels) {
@@ -285,8 +286,8 @@ TEST_P(StatedCost, OffByOneIsFound) {
   EXPECT_EQ(broken(plan), "cost");
 }
 INSTANTIATE_TEST_SUITE_P(Terms, StatedCost,
-                         testing::Values(&Cost::short_laps, &Cost::cuts, &Cost::short_pieces, &Cost::shifted_joints, &Cost::extra_bars,
-                                         &Cost::joint_deviation, &Cost::units));
+                         testing::Values(&Cost::short_laps, &Cost::cuts, &Cost::short_pieces, &Cost::shifted_joints,
+                                         &Cost::extra_bars, &Cost::joint_deviation, &Cost::units));
 TEST(Fault, CutLengthsOffByOneAreFound) {
   Plan plan = lapped_tee();
   ++plan.layout.cut_lengths;

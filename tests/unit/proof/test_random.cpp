@@ -18,8 +18,8 @@ struct Dice {
 };
 
 std::vector<Plan> all_plans() {
-  return {rectangle(),     rectangle("us-12"), notched(),     garden_wall(), built_up_wall(),
-          barred_wall(),   lapped_tee(),       jointed_wall(), banded_wall(), make_up_wall()};
+  return {rectangle(),   rectangle("us-12"), notched(),      garden_wall(), built_up_wall(),
+          barred_wall(), lapped_tee(),       jointed_wall(), banded_wall(), make_up_wall()};
 }
 
 TEST(RandomFault, AnyShiftOfAPieceIsFound) {
@@ -27,7 +27,9 @@ TEST(RandomFault, AnyShiftOfAPieceIsFound) {
   for (const Plan& lawful : all_plans())
     for (int i = 0; i < 400; ++i) {
       Plan plan = lawful;
-      Piece& piece = plan.layout.pieces[static_cast<std::size_t>(dice.below(static_cast<std::int64_t>(plan.layout.pieces.size())))];
+      Piece& piece =
+          plan.layout
+              .pieces[static_cast<std::size_t>(dice.below(static_cast<std::int64_t>(plan.layout.pieces.size())))];
       piece.start.numerator += dice.change();
       EXPECT_NE(broken(plan), "");
     }
@@ -38,7 +40,9 @@ TEST(RandomFault, AnyChangeOfALengthIsFound) {
   for (const Plan& lawful : all_plans())
     for (int i = 0; i < 400; ++i) {
       Plan plan = lawful;
-      Piece& piece = plan.layout.pieces[static_cast<std::size_t>(dice.below(static_cast<std::int64_t>(plan.layout.pieces.size())))];
+      Piece& piece =
+          plan.layout
+              .pieces[static_cast<std::size_t>(dice.below(static_cast<std::int64_t>(plan.layout.pieces.size())))];
       piece.length += Length::nanometres(dice.change());
       EXPECT_NE(broken(plan), "");
     }
@@ -50,7 +54,9 @@ TEST(RandomFault, AnyChangeOfALengthIsFoundThoughTheRunIsClosedAgain) {
   for (const Plan& lawful : all_plans())
     for (int i = 0; i < 400; ++i) {
       Plan plan = lawful;
-      Piece& piece = plan.layout.pieces[static_cast<std::size_t>(dice.below(static_cast<std::int64_t>(plan.layout.pieces.size())))];
+      Piece& piece =
+          plan.layout
+              .pieces[static_cast<std::size_t>(dice.below(static_cast<std::int64_t>(plan.layout.pieces.size())))];
       piece.length += Length::nanometres(dice.change());
       close(plan.layout);
       settle(plan);
@@ -63,7 +69,8 @@ TEST(RandomFault, AnyChangeOfARunsEndIsFound) {
   for (const Plan& lawful : all_plans())
     for (int i = 0; i < 400; ++i) {
       Plan plan = lawful;
-      stringcourse::Run& run = plan.layout.runs[static_cast<std::size_t>(dice.below(static_cast<std::int64_t>(plan.layout.runs.size())))];
+      stringcourse::Run& run =
+          plan.layout.runs[static_cast<std::size_t>(dice.below(static_cast<std::int64_t>(plan.layout.runs.size())))];
       (dice.below(2) == 0 ? run.start : run.end) += Length::nanometres(dice.change());
       close(plan.layout);
       settle(plan);

@@ -8,6 +8,7 @@
 
 #include "job/read.hpp"
 #include "proof/claim.hpp"
+#include "told.hpp"
 #include "walls/resolve.hpp"
 
 namespace stringcourse {
@@ -26,7 +27,7 @@ TEST(ResolvedExample, IsWhatItsJobAsks) {
     const auto job = read_job(text_of(entry.path()));
     ASSERT_TRUE(job.has_value()) << entry.path();
     const auto building = resolve(*job);
-    ASSERT_TRUE(building.has_value()) << entry.path() << building.error().shown.front().reason;
+    ASSERT_TRUE(building.has_value()) << entry.path() << test::told(building.error().shown.front().reason);
     for (const proof::Violation& v : proof::check_claim(*job, *building))
       ADD_FAILURE() << entry.path() << ": " << v.where << " " << v.text;
     ++count;

@@ -5,7 +5,6 @@
 #include <cmath>
 #include <random>
 
-
 namespace stringcourse::setout {
 namespace {
 
@@ -36,7 +35,8 @@ TEST(Boards, KerfsAreMeasuredFromTheOuterEndInOrder) {
   const auto boards = boards_of(job, rectangle(Length::feet(28), Length::feet(20)));
   ASSERT_EQ(boards.size(), 4u);
   // 2 ft to the outer face; a 7 5/8 in wall.
-  const Length kerfs[] = {Length::inches(20), Length::inches(24), Length::inches(24) + Length::sixteenths(61), Length::inches(24) + Length::sixteenths(122), Length::inches(28) + Length::sixteenths(122)};
+  const Length kerfs[] = {Length::inches(20), Length::inches(24), Length::inches(24) + Length::sixteenths(61),
+                          Length::inches(24) + Length::sixteenths(122), Length::inches(28) + Length::sixteenths(122)};
   ASSERT_EQ(boards[0].kerfs.size(), 5u);
   for (std::size_t k = 0; k < 5; ++k) EXPECT_EQ(boards[0].kerfs[k].at, kerfs[k]);
   EXPECT_EQ(boards[0].beyond, Length::feet(4));
@@ -48,9 +48,11 @@ TEST(Boards, DiagonalsAreExactToTheNanometre) {
   EXPECT_EQ(straight_between({{}, {}}, {Length::feet(24), Length::feet(32)}), Length::feet(40));
   std::mt19937_64 dice(1);
   for (int round = 0; round < 10'000; ++round) {
-    const std::int64_t x = static_cast<std::int64_t>(dice() % 60'000'000'000), y = static_cast<std::int64_t>(dice() % 60'000'000'000);
+    const std::int64_t x = static_cast<std::int64_t>(dice() % 60'000'000'000),
+                       y = static_cast<std::int64_t>(dice() % 60'000'000'000);
     const Length found = straight_between({{}, {}}, {Length::nanometres(x), Length::nanometres(y)});
-    const long double root = std::sqrt(static_cast<long double>(x) * static_cast<long double>(x) + static_cast<long double>(y) * static_cast<long double>(y));
+    const long double root = std::sqrt(static_cast<long double>(x) * static_cast<long double>(x) +
+                                       static_cast<long double>(y) * static_cast<long double>(y));
     EXPECT_LE(std::abs(static_cast<long double>(found.in_nanometres()) - root), 0.51L);
   }
 }
@@ -67,8 +69,12 @@ TEST(Boards, EveryRectangleHasFourSidesAndTwoEqualDiagonals) {
 }
 
 TEST(Boards, ASixteenthOnTheHypotenuseCostsWhatTheTableSays) {
-  // At the end of a 32 ft wall: 3-4-5 ft 0.833 in, 6-8-10 0.417, 9-12-15 0.278, 12-16-20 0.208, 24-32-40 0.104 (computed).
-  const struct { int room; double cost; } table[] = {{4, .833}, {8, .417}, {12, .278}, {16, .208}, {32, .104}};
+  // At the end of a 32 ft wall: 3-4-5 ft 0.833 in, 6-8-10 0.417, 9-12-15 0.278, 12-16-20 0.208, 24-32-40 0.104
+  // (computed).
+  const struct {
+    int room;
+    double cost;
+  } table[] = {{4, .833}, {8, .417}, {12, .278}, {16, .208}, {32, .104}};
   for (const auto& [room, cost] : table) {
     const auto checks = square_checks(rectangle(Length::feet(32), Length::feet(24)), Length::feet(room));
     ASSERT_EQ(checks.size(), 4u);

@@ -15,16 +15,19 @@ struct Plan {
   int long_halves = 36;   // AB and CD, in half-unit pitches: 24'-0"
   int short_halves = 24;  // BC and DA: 16'-0"
   int courses = 12;
-  bool door = false;      // 3'-4" in AB from 8'-0", seven courses high, lintel of units over it
-  bool cut = false;       // AB and CD 4 in longer: one 11 5/8 in cut and a half in each of their courses
-  bool bars = false;      // at corners and jambs
-  bool beam = false;      // bond beam in the top course
+  bool door = false;  // 3'-4" in AB from 8'-0", seven courses high, lintel of units over it
+  bool cut = false;   // AB and CD 4 in longer: one 11 5/8 in cut and a half in each of their courses
+  bool bars = false;  // at corners and jambs
+  bool beam = false;  // bond beam in the top course
   std::string first_corner = "A";
 };
 
 class HandBuilt {
  public:
-  explicit HandBuilt(Plan plan) : plan_(std::move(plan)) { build(); lay(); }
+  explicit HandBuilt(Plan plan) : plan_(std::move(plan)) {
+    build();
+    lay();
+  }
   Building building;
   Layout layout;
 
@@ -50,7 +53,9 @@ class HandBuilt {
                               pitches(plan_.long_halves) + extra, pitches(plan_.short_halves)};
     const std::string names[] = {plan_.first_corner, "B", "C", "D"};
     const Length joint = series.joint;
-    const PlanPoint points[] = {{lengths[0] - joint, Length()}, {Length(), Length()}, {Length(), lengths[1] - joint},
+    const PlanPoint points[] = {{lengths[0] - joint, Length()},
+                                {Length(), Length()},
+                                {Length(), lengths[1] - joint},
                                 {lengths[0] - joint, lengths[1] - joint}};
     for (int side = 0; side < 4; ++side) {
       Wall wall;
@@ -98,7 +103,8 @@ class HandBuilt {
       layout.bars.push_back({side, inset, BarReason::Corner, side, -1, 1, plan_.courses, inset});
     }
     if (!plan_.door) return;
-    layout.bars.push_back({0, pitches(kDoorFrom) - building.joint - inset, BarReason::Jamb, -1, 0, 1, plan_.courses, inset});
+    layout.bars.push_back(
+        {0, pitches(kDoorFrom) - building.joint - inset, BarReason::Jamb, -1, 0, 1, plan_.courses, inset});
     layout.bars.push_back({0, pitches(kDoorTo) + inset, BarReason::Jamb, -1, 0, 1, plan_.courses, inset});
     std::ranges::stable_sort(layout.bars, {}, &PlacedBar::wall);  // as the engine lists them
   }
@@ -133,35 +139,39 @@ class HandBuilt {
     }
   }
 
-  Kind kind_at(int side, int course, Length from, Length to) const {
+  UnitKind kind_at(int side, int course, Length from, Length to) const {
     const bool half = to - from < Length::inches(10);
-    if (building.courses[static_cast<std::size_t>(course - 1)].bond_beam) return half ? Kind::BondBeamHalf : Kind::BondBeam;
+    if (building.courses[static_cast<std::size_t>(course - 1)].bond_beam)
+      return half ? UnitKind::BondBeamHalf : UnitKind::BondBeam;
     const bool over_door = plan_.door && side == 0 && course == kDoorCourses + 1 && to > pitches(kDoorFrom - 1) &&
                            from < pitches(kDoorTo + 1) - building.joint;
-    if (over_door) return half ? Kind::LintelHalf : Kind::Lintel;
-    return half ? Kind::Half : Kind::Full;
+    if (over_door) return half ? UnitKind::LintelHalf : UnitKind::Lintel;
+    return half ? UnitKind::Half : UnitKind::Full;
   }
 
-  void place(Run& run, Length at, Length length, Kind kind, CutEnd cut) {
+  void place(Run& run, Length at, Length length, UnitKind kind, CutEnd cut) {
     layout.pieces.push_back({ExactPosition{at.in_nanometres(), 1}, length, kind, cut, false, ++number_});
     ++run.piece_count;
     run.slack -= length;
   }
 
-  // Fulls on the wall's own grid of this course; a half where the grid and the run's end disagree. Every joint is 3/8 in.
+  // Fulls on the wall's own grid of this course; a half where the grid and the run's end disagree. Every joint is 3/8
+  // in.
   void lay_run(int side, int course, Length start, Length end, RunEnd at_start, RunEnd at_end) {
     const Series& series = building.series[0];
-    Run run{side, course, start, end, at_start, at_end, 0, end - start,
-            static_cast<std::uint32_t>(layout.pieces.size()), 0};
+    Run run{
+        side, course, start, end, at_start, at_end, 0, end - start, static_cast<std::uint32_t>(layout.pieces.size()),
+        0};
     const bool offset = !runs_through(side, course);  // this course's fulls start on odd pitches
     Length at = has_joint(at_start) ? start + series.joint : start;
     const Length last = has_joint(at_end) ? end - series.joint : end;
     while (at < last) {
       const std::int64_t pitch = (at + series.joint).whole_multiples(series.pitch());
-      const bool cut_here = plan_.cut && side % 2 == 0 && (pitch == 20 || pitch == 21) && at.is_multiple_of(series.pitch());
+      const bool cut_here =
+          plan_.cut && side % 2 == 0 && (pitch == 20 || pitch == 21) && at.is_multiple_of(series.pitch());
       if (cut_here) {
         const Length cut = Length::sixteenths(186);  // 11 5/8 in
-        place(run, at, cut, Kind::Full, CutEnd::End);
+        place(run, at, cut, UnitKind::Full, CutEnd::End);
         place(run, at + cut + series.joint, series.half, kind_at(side, course, at, at + series.half), CutEnd::None);
         at += cut + series.half + series.joint * 2;
         continue;

@@ -82,7 +82,9 @@ TEST(FormEdge, BoardsAreTheSidesOfTheOutlinePushedOut) {
   asked.footing_outside = in(4);
   const auto side_of_forms = [&](int wall) {
     const Wall& here = building.walls[static_cast<std::size_t>(wall)];
-    const auto turned = [&](const WallEnd& end) { return building.corners[static_cast<std::size_t>(end.corner)].convex ? in(4) : -in(4); };
+    const auto turned = [&](const WallEnd& end) {
+      return building.corners[static_cast<std::size_t>(end.corner)].convex ? in(4) : -in(4);
+    };
     return here.actual + turned(here.start) + turned(here.end);
   };
   Length east, north;  // a walk round the forms comes back to where it began

@@ -2,7 +2,7 @@
 
 #include <gtest/gtest.h>
 
-#include "setout/places.hpp"
+#include "bond/layout_parts.hpp"
 #include "unit/setout/hand_built.hpp"
 
 namespace stringcourse::setout {
@@ -55,7 +55,7 @@ TEST(RunningMarks, PartsAddUpToTheSide) {
   const HandBuilt house{Plan{.door = true}};
   const auto marks = running_marks(house.building, house.layout, 0, 1);
   Length sum = marks.front().at;
-  for (std::size_t index = 1; index < marks.size(); ++index) sum += part_between(marks[index - 1], marks[index]);
+  for (std::size_t index = 1; index < marks.size(); ++index) sum += marks[index].at - marks[index - 1].at;
   EXPECT_EQ(sum, house.building.walls[0].actual);  // 23'-11 5/8", a whole number of sixteenths
 }
 
@@ -65,8 +65,8 @@ TEST(RunningMarks, JambsAreMarkedWhereTheOpeningStands) {
   const auto near = marks_of_kind(marks, MarkKind::NearJamb), far = marks_of_kind(marks, MarkKind::FarJamb);
   ASSERT_EQ(near.size(), 1u);
   ASSERT_EQ(far.size(), 1u);
-  EXPECT_EQ(near[0].at, Length::sixteenths(95 * 16 + 10));          // 8'-0" nominal, less a joint
-  EXPECT_EQ(part_between(near[0], far[0]), Length::sixteenths(40 * 16 + 6));  // 3'-4" nominal, and a joint
+  EXPECT_EQ(near[0].at, Length::sixteenths(95 * 16 + 10));             // 8'-0" nominal, less a joint
+  EXPECT_EQ(far[0].at - near[0].at, Length::sixteenths(40 * 16 + 6));  // 3'-4" nominal, and a joint
 }
 
 TEST(RunningMarks, ACourseOverTheDoorHasNoJambs) {
@@ -79,11 +79,11 @@ TEST(RunningMarks, EveryBlockEndIsTheFarEndOfItsPiece) {
   const HandBuilt house{Plan{.door = true}};
   const auto ends = marks_of_kind(running_marks(house.building, house.layout, 0, 3), MarkKind::BlockEnd);
   std::size_t index = 0;
-  for (const stringcourse::Run& run : runs_in(house.layout, 0, 3)) {
-    for (const Piece& piece : pieces_of(house.layout, run)) {
+  for (const stringcourse::Run& run : bond::runs_in(house.layout, 0, 3)) {
+    for (const Piece& piece : bond::pieces_of(house.layout, run)) {
       ASSERT_LT(index, ends.size());
       EXPECT_EQ(ends[index].piece, piece.number);
-      EXPECT_EQ(ends[index++].exact, far_end(piece));
+      EXPECT_EQ(ends[index++].exact, bond::far_end(piece));
     }
   }
   EXPECT_EQ(index, ends.size());
@@ -91,7 +91,7 @@ TEST(RunningMarks, EveryBlockEndIsTheFarEndOfItsPiece) {
 
 TEST(RunningMarks, ACornersBarIsMetOnBothWalls) {
   const HandBuilt house{Plan{.bars = true}};
-  const auto bars = bars_on_wall(house.building, house.layout, 0);
+  const auto bars = bond::bars_on_wall(house.building, house.layout, 0);
   ASSERT_EQ(bars.size(), 2u);
   EXPECT_EQ(bars[0].centre, Length::sixteenths(61));  // 3 13/16 from A
   EXPECT_FALSE(bars[0].shared);
@@ -112,8 +112,8 @@ TEST(RunningMarks, AreRoundedOnceToTheTape) {
 
 TEST(PieceNames, AreSideCourseNumber) {
   const HandBuilt house{Plan{}};
-  const stringcourse::Run& run = runs_in(house.layout, 0, 3)[0];
-  EXPECT_EQ(piece_name(house.building, run, pieces_of(house.layout, run)[6]), "AB-3-7");
+  const stringcourse::Run& run = bond::runs_in(house.layout, 0, 3)[0];
+  EXPECT_EQ(bond::piece_name(house.building, run, bond::pieces_of(house.layout, run)[6]), "AB-3-7");
 }
 
 }  // namespace

@@ -2,9 +2,9 @@
 
 #include <algorithm>
 
+#include "bond/layout_parts.hpp"
 #include "setout/gauge_rod.hpp"
 #include "setout/laying_order.hpp"
-#include "setout/places.hpp"
 #include "setout/saw_list.hpp"
 #include "unit/setout/hand_built.hpp"
 
@@ -43,7 +43,7 @@ TEST(Closures, EachStretchHasOneAwayFromCornersAndBars) {
     const stringcourse::Run& run = house.layout.runs[static_cast<std::size_t>(closure.run)];
     EXPECT_GT(closure.piece, run.first_piece + 1);
     EXPECT_LT(closure.piece + 2, run.first_piece + run.piece_count);
-    EXPECT_FALSE(is_saw_cut(house.layout.pieces[closure.piece]));
+    EXPECT_FALSE(bond::is_saw_cut(house.layout.pieces[closure.piece]));
   }
 }
 
@@ -109,7 +109,7 @@ TEST(SawList, OffcutIsWhatTheSawLeaves) {
   ASSERT_EQ(list.groups.size(), 1u);
   EXPECT_EQ(list.groups[0].offcut, Length::sixteenths(62));
   EXPECT_TRUE(list.pairs.empty());  // 11 5/8 twice is longer than a unit
-  EXPECT_EQ(list.units(0, Kind::Full), 24);
+  EXPECT_EQ(list.units(0, UnitKind::Full), 24);
 }
 
 // 11 5/8 + 3 5/8 + 1/8 = 15 3/8 fits into 15 5/8: one unit yields both.
@@ -117,7 +117,7 @@ TEST(SawList, PairsQuarterAndThreeQuarterCuts) {
   HandBuilt house{Plan{.cut = true}};
   int turned = 0;
   for (Piece& piece : house.layout.pieces) {
-    if (is_saw_cut(piece) && turned < 10) {
+    if (bond::is_saw_cut(piece) && turned < 10) {
       piece.length = Length::sixteenths(58);
       ++turned;
     }
@@ -126,7 +126,7 @@ TEST(SawList, PairsQuarterAndThreeQuarterCuts) {
   ASSERT_EQ(list.groups.size(), 2u);
   ASSERT_EQ(list.pairs.size(), 1u);
   EXPECT_EQ(list.pairs[0].units, 10);  // 14 of the one, 10 of the other
-  EXPECT_EQ(list.units(0, Kind::Full), 14);
+  EXPECT_EQ(list.units(0, UnitKind::Full), 14);
   EXPECT_EQ(list.groups[0].partner, 1);
   EXPECT_EQ(list.groups[1].paired, 10);
 }
@@ -136,14 +136,14 @@ TEST(SawList, TwoOfOneLengthComeFromOneUnit) {
   HandBuilt house{Plan{.courses = 4, .cut = true}};
   int kept = 0;
   for (Piece& piece : house.layout.pieces) {
-    if (!is_saw_cut(piece)) continue;
+    if (!bond::is_saw_cut(piece)) continue;
     piece.length = house.building.series[0].half;
     if (++kept > 7) piece.cut = CutEnd::None;
   }
   const SawList list = saw_list(house.building, house.layout);
   ASSERT_EQ(list.groups.size(), 1u);
   EXPECT_EQ(list.groups[0].places.size(), 7u);
-  EXPECT_EQ(list.units(0, Kind::Full), 4);
+  EXPECT_EQ(list.units(0, UnitKind::Full), 4);
 }
 
 }  // namespace

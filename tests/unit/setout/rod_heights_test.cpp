@@ -20,8 +20,8 @@ TEST(RodHeights, ReadingAndHeightAddUpToTheInstrumentEverywhere) {
     EXPECT_EQ(wanted[k].reading + wanted[k].height, Length::inches(62));
     if (k > 0) EXPECT_LE(wanted[k - 1].height, wanted[k].height);
   }
-  // By hand: the bearing lies 7 5/8 + 3/8 in under the top of course 1, so the rod reads 70 in there and 50 in on boards
-  // 20 in above it; 14 courses end 13 x 8 in above course 1, over the instrument: 62 - 104 in.
+  // By hand: the bearing lies 7 5/8 + 3/8 in under the top of course 1, so the rod reads 70 in there and 50 in on
+  // boards 20 in above it; 14 courses end 13 x 8 in above course 1, over the instrument: 62 - 104 in.
   EXPECT_EQ(wanted.front().place, RodPlace::Bearing);
   EXPECT_EQ(wanted.front().reading, Length::inches(70));
   EXPECT_EQ(wanted.back().reading, Length::inches(-42));

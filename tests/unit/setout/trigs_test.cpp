@@ -111,7 +111,7 @@ TEST(Trigs, AreTheFewestThatBruteForceFinds) {
       last = at;
       for (const auto& [from, to] : holes) EXPECT_TRUE(at <= from - in(4) || at >= to + in(4));
     }
-    EXPECT_LE(in(whole) - last, trigs.longest);
+    EXPECT_LE(in(whole)-last, trigs.longest);
     EXPECT_LE(trigs.longest, in(span));
     ++compared;
   }

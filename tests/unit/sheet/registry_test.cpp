@@ -5,7 +5,7 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
-#include <map>
+#include <functional>
 #include <set>
 #include <string>
 
@@ -19,10 +19,12 @@ using stringcourse::testing::Plan;
 
 std::vector<std::string> names_of(const HandBuilt& house, Paper paper) {
   std::vector<std::string> names;
-  for (const SheetName& one : sheet_names(answer_of(house), paper)) {
-    names.push_back(one.name);
-  }
+  for (const SheetName& one : sheet_names(answer_of(house), paper)) { names.push_back(one.name); }
   return names;
+}
+
+void visit_groups(const std::vector<Group>& groups, const std::function<void(const Group&)>& take) {
+  for (const Group& group : groups) take(group), visit_groups(group.groups, take);
 }
 
 // The kind whose name stands behind the number: the longest, where one is the beginning of another.
@@ -44,20 +46,32 @@ TEST(Registry, EveryKindIsADrawingOrAListAndNamesAreItsOwn) {
     EXPECT_TRUE(names.insert(kind->name).second);
     EXPECT_EQ(kind->name.find_first_not_of("abcdefghijklmnopqrstuvwxyz-"), std::string_view::npos);
     EXPECT_NE(kind->table == nullptr, kind->draw == nullptr);
+    EXPECT_NE(kind->purpose, nullptr);
     EXPECT_EQ(kind->sheets == nullptr, kind->draw == nullptr);
     EXPECT_TRUE(kind->note == nullptr || kind->made_note == nullptr);
     EXPECT_TRUE(kind->table != nullptr || (kind->note == nullptr && kind->made_note == nullptr));
   }
 }
 
-// The upper list has its sheets before the lower one asks for room under it.
+// The sheets of one hold point are one run of the set.
+TEST(Registry, KindsStandInTheOrderOfTheHoldPoints) {
+  HoldPoint last = HoldPoint::Order;
+  for (const SheetKind* kind : sheet_kinds()) {
+    EXPECT_GE(kind->hold_point, last) << kind->name;
+    last = kind->hold_point;
+  }
+  EXPECT_EQ(last, HoldPoint::Top);
+}
+
 TEST(Registry, AListStandsUnderAListBeforeIt) {
   std::set<const SheetKind*> before;
   for (const SheetKind* kind : sheet_kinds()) {
-    if (kind->under != nullptr) {
-      EXPECT_TRUE(before.contains(kind->under)) << kind->name;
-      EXPECT_NE(kind->under->table, nullptr) << kind->name;
+    for (const SheetKind* above : kind->under) {
+      if (above == nullptr) continue;
+      EXPECT_TRUE(before.contains(above)) << kind->name;
+      EXPECT_NE(above->table, nullptr) << kind->name;
     }
+    EXPECT_TRUE(kind->small_table == nullptr || kind->table != nullptr) << kind->name;
     before.insert(kind);
   }
 }
@@ -85,21 +99,34 @@ TEST(Sheets, StandInTheOrderOfTheRegistryUnderTheirKindsNames) {
   }
 }
 
-// Leads of few corners under the gauge rod; where the rod is long they have a sheet of their own. Either way once.
-TEST(Sheets, LeadsStandOnceUnderTheRodWhereBothFitOneSheet) {
-  std::map<int, std::size_t> own_sheets;
+// A lead of each corner beside the rod, whatever its length; its units are drawn as its words count them.
+TEST(Sheets, EachLeadIsDrawnOnceWithAsManyUnitsAsItsWordsSay) {
   for (const int courses : {6, 60}) {
     const HandBuilt house{Plan{.courses = courses}};
     std::size_t told = 0;
     for (const Sheet& sheet : make_sheets(answer_of(house), Paper::Letter)) {
-      const auto stands = [&](const Group& group) { return group.label == kEnglish.title_lead_table; };
-      told += static_cast<std::size_t>(std::ranges::count_if(sheet.groups[1].groups, stands));
-      own_sheets[courses] += sheet.name.ends_with("-leads");
+      visit_groups(sheet.groups, [&](const Group& group) {
+        if (group.label != words::kEnglish.title_lead_table) return;
+        std::size_t units = 0, boxes = 0, leads = 0;  // none on a sheet where the rod alone goes on
+        const auto count = [&](const Group& part, const auto& again) -> void {
+          for (const Text& text : part.texts) {
+            if (!text.text.starts_with("Lead at ")) continue;
+            ++leads;
+            for (std::size_t at = text.text.find(": ") + 2; at < text.text.size(); ++at) {
+              if (text.text[at] >= '0' && text.text[at] <= '9') units += static_cast<std::size_t>(text.text[at] - '0');
+            }
+          }
+          for (const Shape& shape : part.shapes) boxes += shape.closed && shape.points.size() == 4;
+          for (const Group& inner : part.groups) again(inner, again);
+        };
+        count(group, count);
+        // In each course of each lead one side butts: there the end of the other side's unit is drawn too.
+        EXPECT_EQ(boxes, units + leads * 5) << courses;
+        told += leads;
+      });
     }
-    EXPECT_EQ(told, 1u) << courses;
+    EXPECT_EQ(told, 4u) << courses;
   }
-  EXPECT_EQ(own_sheets[6], 0u);
-  EXPECT_EQ(own_sheets[60], 1u);
 }
 
 TEST(Drawings, AreFoundByTheNamesThatTheSetGivesThem) {

@@ -100,8 +100,8 @@ class RoughLayout {
     if (!series.corner_set || run.piece_count == 0) return;
     Piece& first = layout.pieces[run.first_piece];
     Piece& last = layout.pieces[run.first_piece + run.piece_count - 1];
-    if (run.at_start == RunEnd::ThroughCorner && first.length == series.full) first.kind = Kind::CornerSet;
-    if (run.at_end == RunEnd::ThroughCorner && last.length == series.full) last.kind = Kind::CornerSet;
+    if (run.at_start == RunEnd::ThroughCorner && first.length == series.full) first.kind = UnitKind::CornerSet;
+    if (run.at_end == RunEnd::ThroughCorner && last.length == series.full) last.kind = UnitKind::CornerSet;
   }
 
   void fill_run(int wall, const Course& course, Length start, Length end, RunEnd at_start, RunEnd at_end) {
@@ -118,8 +118,9 @@ class RoughLayout {
       if (rest > Length() && rest < series.least_piece + series.joint) length = series.half;
       const bool whole = length == series.full || length == series.half;
       const bool half = length == series.half;
-      Kind kind = course.bond_beam ? (half ? Kind::BondBeamHalf : Kind::BondBeam) : (half ? Kind::Half : Kind::Full);
-      if (!whole) kind = Kind::Full;
+      UnitKind kind = course.bond_beam ? (half ? UnitKind::BondBeamHalf : UnitKind::BondBeam)
+                                       : (half ? UnitKind::Half : UnitKind::Full);
+      if (!whole) kind = UnitKind::Full;
       layout.pieces.push_back(
           {ExactPosition{at.in_nanometres(), 1}, length, kind, whole ? CutEnd::None : CutEnd::End, false, ++number_});
       layout.cost.cuts += whole ? 0 : 1;

@@ -1,14 +1,14 @@
 #include <gtest/gtest.h>
 
 #include "sheet/context.hpp"
-#include "sheet/words.hpp"
+#include "words/sheet_words.hpp"
 
 namespace stringcourse::sheet {
 namespace {
 
 TEST(Words, ValuesAreNeverReadAsPatterns) {
-  EXPECT_EQ(fill_in("{0} and {1}", {"{1}", "b"}), "{1} and b");
-  EXPECT_EQ(fill_in("{7} stays, { too", {"a"}), "{7} stays, { too");
+  EXPECT_EQ(words::fill_in("{0} and {1}", {"{1}", "b"}), "{1} and b");
+  EXPECT_EQ(words::fill_in("{7} stays, { too", {"a"}), "{7} stays, { too");
 }
 
 TEST(Ranges, JoinThreeOrMoreInARow) {

@@ -7,6 +7,7 @@
 
 #include "job/read.hpp"
 #include "solve/solve.hpp"
+#include "told.hpp"
 
 namespace stringcourse {
 namespace {
@@ -25,7 +26,7 @@ Answer with_d1_narrower(Length by) {
   return std::move(*answer);
 }
 
-bool has_finding(const Answer& answer, const std::string& code) {
+bool has_finding(const Answer& answer, Code code) {
   return std::ranges::contains(answer.findings, code, &Finding::code);
 }
 
@@ -47,8 +48,9 @@ TEST(AskedSizes, AHoleTooNarrowForThemIsAFinding) {
   ASSERT_TRUE(answer.as_built.has_value());
   EXPECT_EQ(answer.building.openings[0].asked_width, Length::inches(111));
   ASSERT_TRUE(has_finding(answer, "opening-too-narrow"));
-  const auto found = std::ranges::find(answer.findings, "opening-too-narrow", &Finding::code);
-  EXPECT_NE(found->text.find("9'-2 7/8\" wide, 1/8\" less"), std::string::npos) << found->text;
+  const auto found = std::ranges::find(answer.findings, Code("opening-too-narrow"), &Finding::code);
+  const std::string says = test::told(found->says);
+  EXPECT_NE(says.find("9'-2 7/8\" wide, 1/8\" less"), std::string::npos) << says;
 }
 
 }  // namespace

@@ -7,9 +7,9 @@
 #include <random>
 #include <sstream>
 
+#include "bond/layout_parts.hpp"
 #include "job/read.hpp"
 #include "laying/as_laid.hpp"
-#include "setout/places.hpp"
 #include "solve/solve.hpp"
 
 namespace stringcourse::laying {
@@ -40,22 +40,26 @@ std::int64_t end_of(const Piece& piece) { return start_of(piece) + piece.length.
 /// Centres of a course's head joints, from its pieces' faces, nanometres.
 std::vector<std::int64_t> joints_of(const Answer& answer, int wall, int course) {
   std::vector<std::int64_t> centres;
-  for (const stringcourse::Run& run : setout::runs_in(answer.layout, wall, course)) {
-    const auto pieces = setout::pieces_of(answer.layout, run);
-    for (std::size_t k = 1; k < pieces.size(); ++k) centres.push_back((end_of(pieces[k - 1]) + start_of(pieces[k])) / 2);
+  for (const stringcourse::Run& run : bond::runs_in(answer.layout, wall, course)) {
+    const auto pieces = bond::pieces_of(answer.layout, run);
+    for (std::size_t k = 1; k < pieces.size(); ++k)
+      centres.push_back((end_of(pieces[k - 1]) + start_of(pieces[k])) / 2);
   }
   return centres;
 }
 
 TEST(Gaps, TwoCutsKeepAQuarterUnitFromTheJointsBelow) {
   // 17 1/8 in: two cuts of 8 in would put their joint over a joint of course 1 but for 3/8 in.
-  const Answer answer = solved({gap_entry("g", "DA", 2, Length::sixteenths(71 * 16 + 10), Length::sixteenths(17 * 16 + 2))});
+  const Answer answer =
+      solved({gap_entry("g", "DA", 2, Length::sixteenths(71 * 16 + 10), Length::sixteenths(17 * 16 + 2))});
   ASSERT_EQ(answer.laid->gaps.size(), 1u);
   ASSERT_TRUE(answer.laid->gaps[0].closure);
   const Closure& closure = *answer.laid->gaps[0].closure;
   ASSERT_EQ(closure.pieces.size(), 2u);
   EXPECT_FALSE(closure.lost_over);
-  const std::int64_t centre = (Length::sixteenths(71 * 16 + 10) + closure.joint + closure.pieces[0].length).in_nanometres() + closure.joint.in_nanometres() / 2;
+  const std::int64_t centre =
+      (Length::sixteenths(71 * 16 + 10) + closure.joint + closure.pieces[0].length).in_nanometres() +
+      closure.joint.in_nanometres() / 2;
   // A quarter of 15 5/8 in is 3 29/32 in.
   const std::int64_t quarter = Length::sixteenths(250).in_nanometres() / 4;
   for (const std::int64_t below : joints_of(answer, 3, 1)) EXPECT_GE(std::abs(below - centre), quarter) << below;
@@ -68,14 +72,17 @@ TEST(Gaps, WhereUnitsOfTheLayoutAreLeftOutTheyCloseAgainWithoutASawCut) {
   std::vector<std::size_t> units;
   for (const int course : {1, 2, 5}) {
     for (std::size_t wall = 0; wall < plain.building.walls.size(); ++wall) {
-      for (const stringcourse::Run& run : setout::runs_in(plain.layout, static_cast<int>(wall), course)) {
-        const auto pieces = setout::pieces_of(plain.layout, run);
+      for (const stringcourse::Run& run : bond::runs_in(plain.layout, static_cast<int>(wall), course)) {
+        const auto pieces = bond::pieces_of(plain.layout, run);
         for (std::size_t k = 1; k + 1 < pieces.size(); ++k) {
           for (std::size_t count = 1; count <= 2 && k + count < pieces.size(); ++count) {
             const auto taken = pieces.subspan(k, count);
-            if (!std::ranges::all_of(taken, [&](const Piece& one) { return one.cut == CutEnd::None && one.kind != Kind::Corner; })) continue;
+            if (!std::ranges::all_of(
+                    taken, [&](const Piece& one) { return one.cut == CutEnd::None && one.kind != UnitKind::Corner; }))
+              continue;
             // Joints of 3/8 in; the tape reads sixteenths.
-            const Length at = Length::nanometres(end_of(pieces[k - 1])), end = Length::nanometres(start_of(pieces[k + count]));
+            const Length at = Length::nanometres(end_of(pieces[k - 1])),
+                         end = Length::nanometres(start_of(pieces[k + count]));
             log.push_back(gap_entry(std::to_string(log.size()), plain.building.walls[wall].name, course, at, end - at));
             units.push_back(count);
           }
@@ -102,7 +109,7 @@ TEST(Gaps, InADoorwayNothingIsLaid) {
   EXPECT_FALSE(answer.laid->gaps[0].closure);
   ASSERT_GE(answer.laid->gaps[0].opening, 0);
   EXPECT_EQ(answer.building.openings[static_cast<std::size_t>(answer.laid->gaps[0].opening)].name, "D1");
-  EXPECT_TRUE(std::ranges::contains(answer.findings, "gap-in-opening", &Finding::code));
+  EXPECT_TRUE(std::ranges::contains(answer.findings, Code("gap-in-opening"), &Finding::code));
   // Over its head there is a wall again.
   const int over = answer.building.openings[0].last_course + 3;
   const Answer above = solved({gap_entry("g", "AB", over, Length::feet(10), Length::sixteenths(16 * 16 + 6))});
@@ -126,7 +133,8 @@ TEST(Piers, OfTwoUnitsTheSecondClosesAndItsEndIsTheJambOfTheNextDoorway) {
   const HowLaid how = how_laid(answer.job, answer.building);
   int piers = 0;
   for (const int course : {1, 2, 3, 4}) {
-    const CourseAsLaid read = course_as_laid(answer.job, answer.building, {answer.layout}, how, std::vector<bool>{}, 0, course);
+    const CourseAsLaid read =
+        course_as_laid(answer.job, answer.building, {answer.layout}, how, std::vector<bool>{}, 0, course);
     for (std::size_t run = 0; run < read.runs.size(); ++run) {
       if (read.runs[run].pieces != 2) continue;
       ++piers;
@@ -139,7 +147,8 @@ TEST(Piers, OfTwoUnitsTheSecondClosesAndItsEndIsTheJambOfTheNextDoorway) {
       EXPECT_TRUE(ends[1]->closes);
       // Where the pier starts the doorway before it ends: that far jamb is a mark of the course.
       EXPECT_TRUE(std::ranges::any_of(read.marks, [&](const WallMark& mark) {
-        return mark.mark.kind == setout::MarkKind::FarJamb && mark.mark.exact.nearest_nanometre() == read.runs[run].start;
+        return mark.mark.kind == setout::MarkKind::FarJamb &&
+               mark.mark.exact.nearest_nanometre() == read.runs[run].start;
       }));
     }
   }
@@ -151,7 +160,8 @@ TEST(Piers, NoClosureEndsWhereADoorwayBegins) {
   const Answer answer = *solve(two_doors(), Wishes{});
   const HowLaid how = how_laid(answer.job, answer.building);
   for (int course = 1; course <= 8; ++course) {
-    const CourseAsLaid read = course_as_laid(answer.job, answer.building, {answer.layout}, how, std::vector<bool>{}, 0, course);
+    const CourseAsLaid read =
+        course_as_laid(answer.job, answer.building, {answer.layout}, how, std::vector<bool>{}, 0, course);
     for (const WallMark& mark : read.marks) {
       if (!mark.closes || read.runs[static_cast<std::size_t>(mark.run)].pieces <= 2) continue;
       EXPECT_LT(mark.mark.exact.nearest_nanometre(), read.runs[static_cast<std::size_t>(mark.run)].end) << course;
@@ -161,13 +171,15 @@ TEST(Piers, NoClosureEndsWhereADoorwayBegins) {
 
 TEST(Marks, NoneLiesBehindTheWallsStartOrBeyondItsEnd) {
   // Where the tape is hooked it reads zero: it cannot read less.
-  for (const char* name : {"clay-store", "drying-shed", "glaze-store", "hillside-shed", "kiln-house", "pug-mill-shop", "wash-stand"}) {
+  for (const char* name :
+       {"clay-store", "drying-shed", "glaze-store", "hillside-shed", "kiln-house", "pug-mill-shop", "wash-stand"}) {
     std::ostringstream text;
     text << std::ifstream(std::string(STRINGCOURSE_ROOT) + "/examples/" + name + ".json").rdbuf();
     const Answer answer = *solve(*read_job(text.str()), Wishes{});
     for (std::size_t wall = 0; wall < answer.building.walls.size(); ++wall) {
       for (std::size_t course = 1; course <= answer.building.courses.size(); ++course) {
-        for (const setout::Mark& mark : setout::running_marks(answer.building, answer.layout, static_cast<int>(wall), static_cast<int>(course))) {
+        for (const setout::Mark& mark :
+             setout::running_marks(answer.building, answer.layout, static_cast<int>(wall), static_cast<int>(course))) {
           EXPECT_GE(mark.at, Length()) << name << " " << answer.building.walls[wall].name << " " << course;
         }
       }

@@ -4,8 +4,8 @@
 #include <fstream>
 #include <sstream>
 
-#include "job/read.hpp"
 #include "document/answer_json.hpp"
+#include "job/read.hpp"
 #include "solve/solve.hpp"
 
 namespace stringcourse {

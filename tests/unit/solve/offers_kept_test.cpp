@@ -1,13 +1,14 @@
-// What an offer promises comes out when it is taken: the offers of buildings that somebody would build, made by the edit
-// that the page makes and solved afresh.
+// What an offer promises comes out when it is taken: the offers of buildings that somebody would build, made by the
+// edit that the page makes and solved afresh.
 #include <gtest/gtest.h>
 
 #include <cstdio>
 #include <cstdlib>
 
-#include "property/sensible_jobs.hpp"
 #include "edits/edit.hpp"
+#include "property/sensible_jobs.hpp"
 #include "solve/solve.hpp"
+#include "told.hpp"
 
 namespace stringcourse {
 namespace {
@@ -33,15 +34,15 @@ TakeOffer edit_of(const Offer& offer) { return {offer.what, offer.place, offer.c
 
 void expect_kept(const Answer& answer, const Offer& offer, Tally& tally) {
   const auto changed = edited(answer.job, answer.building, edit_of(offer));
-  ASSERT_TRUE(changed.has_value()) << offer.text;
+  ASSERT_TRUE(changed.has_value()) << test::told(offer.text);
   const auto taken = solve(*changed, {});
-  ASSERT_TRUE(taken.has_value()) << offer.text;
-  EXPECT_TRUE(taken->layout.stopped.empty()) << offer.text;
+  ASSERT_TRUE(taken.has_value()) << test::told(offer.text);
+  EXPECT_TRUE(taken->layout.stopped.empty()) << test::told(offer.text);
   const Cost &before = answer.layout.cost, &now = taken->layout.cost;
   const std::array<std::int64_t, 3> promised{before.conceded - offer.conceded, before.short_laps - offer.short_laps,
                                              before.cuts - offer.cuts};
-  EXPECT_LE(counts(now), promised) << offer.text << ": " << now.short_laps << " " << now.cuts;
-  EXPECT_LE(counts(now), counts(before)) << offer.text;
+  EXPECT_LE(counts(now), promised) << test::told(offer.text) << ": " << now.short_laps << " " << now.cuts;
+  EXPECT_LE(counts(now), counts(before)) << test::told(offer.text);
   ++tally.offers;
   if (counts(now) < promised) ++tally.better;
 }
@@ -57,7 +58,8 @@ void expect_mended(const Answer& answer, const Offer& offer) {
     const auto same = std::ranges::find_if(taken->findings, [&](const Finding& other) {
       return other.code == finding.code && other.place == finding.place;
     });
-    if (same != taken->findings.end()) EXPECT_NE(same->text, finding.text) << offer.text << " beside: " << finding.text;
+    if (same != taken->findings.end())
+      EXPECT_NE(same->says, finding.says) << test::told(offer.text) << " beside: " << test::told(finding.says);
   }
 }
 

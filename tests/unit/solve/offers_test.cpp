@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "solve/solve.hpp"
+#include "told.hpp"
 #include "unit/walls/made_jobs.hpp"
 
 namespace stringcourse {
@@ -21,9 +22,12 @@ Job off_by_five(bool from_far_end) {
   return job;
 }
 
-std::size_t index_of(const std::string& pointer) { return static_cast<std::size_t>(std::stoi(pointer.substr(pointer.rfind('/') + 1))); }
+std::size_t index_of(const std::string& pointer) {
+  return static_cast<std::size_t>(std::stoi(pointer.substr(pointer.rfind('/') + 1)));
+}
 
-/// The job with the offer's change made, from the words of Offer alone. Rectangles only: the side over against changes too.
+/// The job with the offer's change made, from the words of Offer alone. Rectangles only: the side over against changes
+/// too.
 Job changed(const Job& job, const Offer& offer) {
   Job other = job;
   const std::size_t index = index_of(offer.place);
@@ -62,13 +66,18 @@ void expect_honest(const Job& job) {
   ASSERT_FALSE(answer->offers.empty());
   for (const Offer& offer : answer->offers) {
     const auto again = solve(changed(job, offer), {});
-    ASSERT_TRUE(again.has_value()) << offer.text;
-    EXPECT_TRUE(again->layout.stopped.empty()) << offer.text;
-    EXPECT_EQ(answer->layout.cost.cuts - again->layout.cost.cuts, offer.cuts) << offer.text;
-    EXPECT_EQ(answer->layout.cost.short_laps - again->layout.cost.short_laps, offer.short_laps) << offer.text;
-    EXPECT_EQ(answer->layout.cost.conceded - again->layout.cost.conceded, offer.conceded) << offer.text;
-    EXPECT_EQ(static_cast<std::int64_t>(answer->layout.bars.size()) - static_cast<std::int64_t>(again->layout.bars.size()), offer.bars) << offer.text;
-    EXPECT_TRUE(offer.text.find(offer.name) == 0 && offer.text.find(':') != std::string::npos) << offer.text;
+    ASSERT_TRUE(again.has_value()) << test::told(offer.text);
+    EXPECT_TRUE(again->layout.stopped.empty()) << test::told(offer.text);
+    EXPECT_EQ(answer->layout.cost.cuts - again->layout.cost.cuts, offer.cuts) << test::told(offer.text);
+    EXPECT_EQ(answer->layout.cost.short_laps - again->layout.cost.short_laps, offer.short_laps)
+        << test::told(offer.text);
+    EXPECT_EQ(answer->layout.cost.conceded - again->layout.cost.conceded, offer.conceded) << test::told(offer.text);
+    EXPECT_EQ(
+        static_cast<std::int64_t>(answer->layout.bars.size()) - static_cast<std::int64_t>(again->layout.bars.size()),
+        offer.bars)
+        << test::told(offer.text);
+    EXPECT_TRUE(test::told(offer.text).find(offer.name) == 0 && test::told(offer.text).find(':') != std::string::npos)
+        << test::told(offer.text);
   }
 }
 
@@ -86,12 +95,12 @@ TEST(Offers, OfBarsSaveWhatTheySay) {
   expect_honest(job);
 }
 
-// A side of 24'-3": nothing lays without a cut until it is 3 in shorter or 5 in longer; half units do not help, so that only
-// what they do save is offered.
+// A side of 24'-3": nothing lays without a cut until it is 3 in shorter or 5 in longer; half units do not help, so that
+// only what they do save is offered.
 TEST(Offers, OfSidesSaveWhatTheySay) {
   Job job = tests::shed();
   job.units.series = "us-12";
-  job.units.stocked = {{Kind::Full, Kind::Half, Kind::Corner}};
+  job.units.stocked = {{UnitKind::Full, UnitKind::Half, UnitKind::Corner}};
   job.units.bond = BondWish::Quarter;
   job.heights.courses = 4;
   job.outline.sides[0].length.length += in(4);
@@ -100,14 +109,16 @@ TEST(Offers, OfSidesSaveWhatTheySay) {
   ASSERT_TRUE(answer.has_value());
   for (const Offer& offer : answer->offers) {
     const auto again = solve(changed(job, offer), {});
-    ASSERT_TRUE(again.has_value()) << offer.text;
-    EXPECT_EQ(answer->layout.cost.cuts - again->layout.cost.cuts, offer.cuts) << offer.text;
-    EXPECT_EQ(answer->layout.cost.short_laps - again->layout.cost.short_laps, offer.short_laps) << offer.text;
+    ASSERT_TRUE(again.has_value()) << test::told(offer.text);
+    EXPECT_EQ(answer->layout.cost.cuts - again->layout.cost.cuts, offer.cuts) << test::told(offer.text);
+    EXPECT_EQ(answer->layout.cost.short_laps - again->layout.cost.short_laps, offer.short_laps)
+        << test::told(offer.text);
   }
 }
 
 const Offer* offer_of(const Answer& answer, OfferWhat what, Length change) {
-  for (const Offer& offer : answer.offers) if (offer.what == what && offer.change == change) return &offer;
+  for (const Offer& offer : answer.offers)
+    if (offer.what == what && offer.change == change) return &offer;
   return nullptr;
 }
 
@@ -121,7 +132,8 @@ TEST(Offers, ASideOffTheModuleMayComeOntoIt) {
     const Offer* const offer = offer_of(*answer, OfferWhat::ChangeSide, change);
     ASSERT_NE(offer, nullptr);
     EXPECT_EQ(offer->cuts, 24);
-    EXPECT_EQ(offer->text, change < Length() ? "AB and CD 4 in shorter: no cuts, no short laps" : "AB and CD 4 in longer: no cuts, no short laps");
+    EXPECT_EQ(test::told(offer->text), change < Length() ? "AB and CD 4 in shorter: no cuts, no short laps"
+                                                         : "AB and CD 4 in longer: no cuts, no short laps");
   }
   expect_honest(job);
 }
@@ -135,10 +147,14 @@ TEST(Offers, AHoleMayBeWiderOrNarrowerAtEitherJamb) {
     ASSERT_TRUE(answer.has_value());
     ASSERT_GT(answer->layout.cost.cuts, 0);
     const bool from_a = *from == 'A';
-    const Offer* const wider = offer_of(*answer, from_a ? OfferWhat::MoveFarJamb : OfferWhat::MoveNearJamb, from_a ? in(4) : -in(4));
+    const Offer* const wider =
+        offer_of(*answer, from_a ? OfferWhat::MoveFarJamb : OfferWhat::MoveNearJamb, from_a ? in(4) : -in(4));
     ASSERT_NE(wider, nullptr) << from;
     EXPECT_EQ(wider->cuts, answer->layout.cost.cuts);
-    EXPECT_EQ(wider->text.find(from_a ? "D1 4 in wider at the B end: no cuts" : "D1 4 in wider at the A end: no cuts"), 0u) << wider->text;
+    EXPECT_EQ(test::told(wider->text)
+                  .find(from_a ? "D1 4 in wider at the B end: no cuts" : "D1 4 in wider at the A end: no cuts"),
+              0u)
+        << test::told(wider->text);
     expect_honest(job);
   }
 }
@@ -157,7 +173,7 @@ TEST(Offers, AHoleMayChangeAtBothJambsAtOnce) {
     EXPECT_EQ(wider->shift, *from == 'A' ? -in(3) : -in(2));
     const std::string words = *from == 'A' ? "D1 5 in wider, 3 in at the A end and 2 in at the B end: no cuts"
                                            : "D1 5 in wider, 2 in at the A end and 3 in at the B end: no cuts";
-    EXPECT_EQ(wider->text.find(words), 0u) << wider->text;
+    EXPECT_EQ(test::told(wider->text).find(words), 0u) << test::told(wider->text);
     expect_honest(job);
   }
 }
@@ -173,23 +189,24 @@ TEST(Offers, BesideARuleThatIsGivenUpStandsWhatKeepsIt) {
   ASSERT_FALSE(answer->layout.conceded.empty());
   const Offer* const away = offer_of(*answer, OfferWhat::MoveOpening, in(6));
   ASSERT_NE(away, nullptr);
-  EXPECT_EQ(away->text, "D2 6 in toward B: every rule kept, no cuts");
+  EXPECT_EQ(test::told(away->text), "D2 6 in toward B: every rule kept, no cuts");
   EXPECT_EQ(away->conceded, answer->layout.cost.conceded);
   std::size_t told = 0;
   for (std::size_t f = 0; f < answer->findings.size(); ++f) {
-    if (!answer->findings[f].code.starts_with("conceded")) continue;
+    if (!answer->findings[f].code.text().starts_with("conceded")) continue;
     ++told;
     const auto mends = [&](const Offer& offer) { return std::ranges::contains(offer.mends, f); };
-    EXPECT_TRUE(std::ranges::any_of(answer->offers, mends)) << answer->findings[f].text;
+    EXPECT_TRUE(std::ranges::any_of(answer->offers, mends)) << test::told(answer->findings[f].says);
   }
   EXPECT_GT(told, 0u);
   for (const Offer& offer : answer->offers) {
     const auto again = solve(changed(job, offer), {});
-    ASSERT_TRUE(again.has_value()) << offer.text;
+    ASSERT_TRUE(again.has_value()) << test::told(offer.text);
     for (const std::size_t f : offer.mends) {
       const Finding& gone = answer->findings[f];
       const auto same = [&](const Finding& other) { return other.code == gone.code && other.place == gone.place; };
-      EXPECT_TRUE(std::ranges::none_of(again->findings, same)) << offer.text << " | " << gone.text;
+      EXPECT_TRUE(std::ranges::none_of(again->findings, same))
+          << test::told(offer.text) << " | " << test::told(gone.says);
     }
   }
   expect_honest(job);
@@ -222,7 +239,9 @@ TEST(Offers, AHeadOffTheCoursesMayComeOntoOne) {
   for (const Length change : {in(4), -in(4)}) {
     const Offer* const offer = offer_of(*answer, OfferWhat::MoveHead, change);
     ASSERT_NE(offer, nullptr);
-    EXPECT_NE(offer->text.find(change < Length() ? "D1 4 in lower: " : "D1 4 in higher: "), std::string::npos) << offer->text;
+    EXPECT_NE(test::told(offer->text).find(change < Length() ? "D1 4 in lower: " : "D1 4 in higher: "),
+              std::string::npos)
+        << test::told(offer->text);
     const auto again = solve(changed(job, *offer), {});
     ASSERT_TRUE(again.has_value());
     EXPECT_EQ(again->building.openings.front().packing_head, Length());
@@ -248,7 +267,7 @@ TEST(Offers, FewerBarsAloneAreNone) {
     fewest = std::min(fewest, again->layout.bars.size());
   }
   ASSERT_LT(fewest, answer->layout.bars.size()) << "no move saves a bar: this shows nothing";
-  EXPECT_TRUE(answer->offers.empty()) << answer->offers.front().text;
+  EXPECT_TRUE(answer->offers.empty()) << test::told(answer->offers.front().text);
 }
 
 TEST(Offers, ALargerChangeThatSavesNoMoreIsLeftOut) {
@@ -258,7 +277,8 @@ TEST(Offers, ALargerChangeThatSavesNoMoreIsLeftOut) {
   for (const Offer& a : answer->offers) {
     for (const Offer& b : answer->offers) {
       const bool same_thing = a.what == b.what && a.place == b.place && (a.change < Length()) == (b.change < Length());
-      if (same_thing && magnitude(a.change) < magnitude(b.change)) EXPECT_LT(total(a), total(b)) << a.text << " makes needless: " << b.text;
+      if (same_thing && magnitude(a.change) < magnitude(b.change))
+        EXPECT_LT(total(a), total(b)) << test::told(a.text) << " makes needless: " << test::told(b.text);
     }
   }
 }
@@ -296,7 +316,8 @@ TEST(Offers, ComeWithTheLargestSavingFirst) {
   ASSERT_GE(answer->offers.size(), 2u);
   for (std::size_t i = 1; i < answer->offers.size(); ++i) {
     const Offer &a = answer->offers[i - 1], &b = answer->offers[i];
-    EXPECT_GE(std::tuple(a.short_laps, a.cuts), std::tuple(b.short_laps, b.cuts)) << a.text << " before " << b.text;
+    EXPECT_GE(std::tuple(a.short_laps, a.cuts), std::tuple(b.short_laps, b.cuts))
+        << test::told(a.text) << " before " << test::told(b.text);
   }
 }
 
@@ -319,7 +340,8 @@ TEST(Offers, FreePlacesLayWithoutACut) {
       const auto again = solve(moved, {});
       ASSERT_TRUE(again.has_value());
       EXPECT_TRUE(again->layout.stopped.empty());
-      // The other opening may cost cuts of its own: with D1 off its line W1's places are none, with D1 moved all is whole.
+      // The other opening may cost cuts of its own: with D1 off its line W1's places are none, with D1 moved all is
+      // whole.
       EXPECT_EQ(again->layout.cost.cuts, 0);
       EXPECT_EQ(again->building.openings[static_cast<std::size_t>(free.opening)].from.distance_from_start(), from);
       ++places;

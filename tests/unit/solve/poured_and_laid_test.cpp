@@ -6,13 +6,14 @@
 #include <fstream>
 #include <sstream>
 
+#include "bond/layout_parts.hpp"
 #include "job/read.hpp"
 #include "setout/gauge_rod.hpp"
 #include "setout/marks.hpp"
-#include "setout/places.hpp"
 #include "sheet/sheets.hpp"
 #include "solve/printed_set.hpp"
 #include "solve/solve.hpp"
+#include "told.hpp"
 
 namespace stringcourse {
 namespace {
@@ -43,7 +44,7 @@ std::vector<std::pair<int, Length>> places(const std::vector<steel::Dowel>& dowe
   return all;
 }
 
-bool has(const Answer& answer, const std::string& code) {
+bool has(const Answer& answer, Code code) {
   return std::ranges::any_of(answer.findings, [&](const Finding& finding) { return finding.code == code; });
 }
 
@@ -68,7 +69,7 @@ std::string sheet_text(const Answer& answer, const std::string& name) {
   return text;
 }
 
-constexpr Length kJamb = Length::sixteenths(95 * 16 + 10);  // 8'-0" nominal from A, less a joint
+constexpr Length kJamb = Length::sixteenths(95 * 16 + 10);   // 8'-0" nominal from A, less a joint
 constexpr Length kDowel = Length::sixteenths(91 * 16 + 13);  // half a half unit, 3 13/16 in, before it
 
 TEST(Poured, TheDryingShedsDowelsStayWhereTheyWerePouredThoughAJambIsFoundElsewhere) {
@@ -102,12 +103,13 @@ TEST(Laid, CoursesLaidKeepTheirMarksAndOnlyWhatIsStillToBeLaidChanges) {
   EXPECT_EQ(marks(answer, 0, 3, setout::MarkKind::NearJamb)[0].at, Length::sixteenths(95 * 16 + 4));
   ASSERT_FALSE(answer.as_built->changes.empty());
   for (const CourseChange& change : answer.as_built->changes) {
-    for (const int course : change.courses) EXPECT_GT(course, 2) << change_text(answer.building, change);
+    for (const int course : change.courses) EXPECT_GT(course, 2) << test::told(change_said(answer.building, change));
   }
-  const auto told = std::ranges::find(answer.findings, "found-place", &Finding::code);
+  const auto told = std::ranges::find(answer.findings, Code("found-place"), &Finding::code);
   ASSERT_NE(told, answer.findings.end());
-  EXPECT_NE(told->text.find("3/8\" toward A"), std::string::npos);
-  EXPECT_NE(told->text.find("3'-4 3/4\" = 40 3/4\" wide; 3'-4 3/8\" = 40 3/8\" was planned"), std::string::npos);
+  EXPECT_NE(test::told(told->says).find("3/8\" toward A"), std::string::npos);
+  EXPECT_NE(test::told(told->says).find("3'-4 3/4\" = 40 3/4\" wide; 3'-4 3/8\" = 40 3/8\" was planned"),
+            std::string::npos);
   // Three units of course 3 stand: of its nine block ends only those behind them move.
   const auto third = std::ranges::find(answer.as_built->changes, std::vector{3}, &CourseChange::courses);
   ASSERT_NE(third, answer.as_built->changes.end());
@@ -148,8 +150,8 @@ TEST(Laid, AFarCornerFoundElsewhereMovesNoDowelAndNoBoard) {
   const Answer before = solved(job);
   LaidEntry end;
   end.id = "f";
-  end.found = FoundPlace{"BC", FoundWhat::WallEnd, std::nullopt,
-                         before.building.walls[1].actual + Length::sixteenths(6)};
+  end.found =
+      FoundPlace{"BC", FoundWhat::WallEnd, std::nullopt, before.building.walls[1].actual + Length::sixteenths(6)};
   job.laid = {end};
   const Answer answer = solved(job);
   ASSERT_TRUE(answer.as_built.has_value());

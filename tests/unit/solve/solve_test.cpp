@@ -5,6 +5,7 @@
 #include <set>
 
 #include "solve/solve.hpp"
+#include "told.hpp"
 #include "unit/walls/made_jobs.hpp"
 
 namespace stringcourse {
@@ -32,9 +33,9 @@ Job talkative() {
   Job job = tests::shed();
   Opening window = tests::plain_hole("W1", "AB", at("A", in(96)), in(32), in(33));
   window.sill = StatedLength{in(34), Basis::Nominal};
-  window.lintel = Lintel{LintelMake::BuiltUp, 1, in(3)};
+  window.lintel = Lintel{LintelMake::BuiltUp, 1, in(3), {}};
   Opening door = tests::plain_hole("D1", "CD", at("C", in(60)), in(40), in(80));
-  door.lintel = Lintel{LintelMake::OnePiece, 1, in16(7, 10)};
+  door.lintel = Lintel{LintelMake::OnePiece, 1, in16(7, 10), {}};
   job.openings = {door, window};
   job.steel.bars = Bars{};
   job.steel.bars->size = "#5";
@@ -52,7 +53,8 @@ TEST(Solve, FindingsComeInTheOrderOfTheHoldPointsThenOfTheirPlaces) {
     points.insert(answer->findings[i].hold_point);
     if (i == 0) continue;
     const Finding &a = answer->findings[i - 1], &b = answer->findings[i];
-    EXPECT_TRUE(a.hold_point < b.hold_point || (a.hold_point == b.hold_point && a.place <= b.place)) << a.code << " " << b.code;
+    EXPECT_TRUE(a.hold_point < b.hold_point || (a.hold_point == b.hold_point && a.place <= b.place))
+        << a.code.text() << " " << b.code.text();
   }
   EXPECT_GE(points.size(), 2u);  // or the order was not put to the test
 }
@@ -63,21 +65,23 @@ TEST(Solve, EveryFindingOfTheWallsIsKept) {
   ASSERT_TRUE(building.has_value() && answer.has_value());
   ASSERT_FALSE(building->findings.empty());
   for (const Finding& finding : building->findings)
-    EXPECT_EQ(std::ranges::count(answer->findings, finding), std::ranges::count(building->findings, finding)) << finding.code;
+    EXPECT_EQ(std::ranges::count(answer->findings, finding), std::ranges::count(building->findings, finding))
+        << finding.code.text();
 }
 
 TEST(Solve, ShortLapsAreAFindingWithTheirNumber) {
   const auto answer = solve(talkative(), {});
   ASSERT_TRUE(answer.has_value());
-  const auto found = std::ranges::find(answer->findings, "short-laps", &Finding::code);
+  const auto found = std::ranges::find(answer->findings, Code("short-laps"), &Finding::code);
   ASSERT_EQ(found != answer->findings.end(), answer->layout.cost.short_laps > 0);
   ASSERT_GT(answer->layout.cost.short_laps, 0);
-  EXPECT_TRUE(found->text.starts_with(std::to_string(answer->layout.cost.short_laps) + " ")) << found->text;
+  const std::string says = test::told(found->says);
+  EXPECT_TRUE(says.starts_with(std::to_string(answer->layout.cost.short_laps) + " ")) << says;
 }
 
-// A pier of 12 in between two doors, 11 5/8 in actual: a whole unit is too long, a half and the least piece (7 5/8 + 3/8 +
-// 3 5/8) just fit, but with factory faces at both jambs the cut's end must meet the joint: laid so in both rows, the joints
-// of neighbouring courses would stand 4 in apart.
+// A pier of 12 in between two doors, 11 5/8 in actual: a whole unit is too long, a half and the least piece (7 5/8 +
+// 3/8 + 3 5/8) just fit, but with factory faces at both jambs the cut's end must meet the joint: laid so in both rows,
+// the joints of neighbouring courses would stand 4 in apart.
 Job with_bad_pier(Length pier) {
   Job job = tests::shed();
   job.openings = {tests::plain_hole("D1", "AB", at("A", in(48)), in(40), in(80)),
@@ -95,7 +99,9 @@ TEST(Solve, AWallWithoutALawfulLayoutIsLaidAndSaysWhatItGivesUp) {
     EXPECT_LE(in(48), concession.from);  // the pier, its joints and the doors' jambs
     EXPECT_LE(concession.to, in(98));
   }
-  const auto told = std::ranges::count_if(answer->findings, [](const Finding& f) { return f.code.starts_with("conceded-") && f.text.contains(" AB "); });
+  const auto told = std::ranges::count_if(answer->findings, [](const Finding& f) {
+    return f.code.text().starts_with("conceded-") && test::told(f.says).contains(" AB ");
+  });
   EXPECT_GT(told, 0);
 }
 

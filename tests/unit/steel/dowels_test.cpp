@@ -4,7 +4,7 @@
 
 #include <algorithm>
 
-#include "setout/places.hpp"
+#include "bond/layout_parts.hpp"
 #include "unit/kiln_house_site.hpp"
 
 namespace stringcourse::steel {
@@ -36,7 +36,8 @@ TEST(Dowels, OnTheModuleTheyStandAtThePublishedCellCentres) {
   for (const Dowel& dowel : dowels_of(site.building, site.layout)) {
     const Length past = dowel.along - Length::sixteenths(61) + Length::inches(4);
     const Length in_cell = past - Length::inches(8) * past.whole_multiples(Length::inches(8));
-    EXPECT_LT(in_cell > Length::inches(4) ? in_cell - Length::inches(4) : Length::inches(4) - in_cell, Length::sixteenths(40));
+    EXPECT_LT(in_cell > Length::inches(4) ? in_cell - Length::inches(4) : Length::inches(4) - in_cell,
+              Length::sixteenths(40));
   }
 }
 
@@ -70,7 +71,9 @@ TEST(DowelsFound, NearTheClearanceTheReadingCannotTell) {
   const FoundDowel there = found_at(site, dowel.along, dowel.off_face + Length::sixteenths(8), doubt);
   ASSERT_EQ(there.room < sure.room, true);
   const Length to_limit = there.room;  // across is what binds from here on
-  const auto at = [&](Length beyond) { return found_at(site, dowel.along, dowel.off_face + Length::sixteenths(8) + to_limit + beyond, doubt).action; };
+  const auto at = [&](Length beyond) {
+    return found_at(site, dowel.along, dowel.off_face + Length::sixteenths(8) + to_limit + beyond, doubt).action;
+  };
   EXPECT_EQ(at(-doubt), Action::Stands);
   EXPECT_EQ(at(Length()), Action::CannotTell);
   EXPECT_EQ(at(doubt - Length::nanometres(1)), Action::CannotTell);
@@ -100,7 +103,7 @@ TEST(DowelsFound, InAWebItIsBentIntoTheNearerCellOrCutOff) {
   const Length half = site.building.bars->diameter.half_down(), clear = site.building.bars->clearance;
   const auto lawful = [&](Length along) {
     for (int course = 1; course <= 2; ++course) {
-      const setout::SeenFrom place{along, site.building.series[0].thickness.half_down()};
+      const bond::SeenFrom place{along, site.building.series[0].thickness.half_down()};
       if (!unit_at(site.building, site.layout, 0, course, place)) continue;
       const auto cell = cell_at(site.building, site.layout, 0, course, place);
       if (!cell || along - cell->clear.from < half + clear || cell->clear.to - along < half + clear) return false;
@@ -123,7 +126,8 @@ TEST(DowelsFound, InAWebItIsBentIntoTheNearerCellOrCutOff) {
     const Length bar = along - found.off_place;
     for (int step = -160; step <= 160; ++step) {
       const Length place = along + Length::sixteenths(step);
-      if (lawful(place) && place <= bar + Length::inches(8) && place >= bar - Length::inches(8)) nearest = std::min(nearest, Length::sixteenths(step < 0 ? -step : step));
+      if (lawful(place) && place <= bar + Length::inches(8) && place >= bar - Length::inches(8))
+        nearest = std::min(nearest, Length::sixteenths(step < 0 ? -step : step));
     }
     EXPECT_LE(found.shift, nearest);
     EXPECT_GT(found.shift + Length::sixteenths(1), nearest);  // the brute force steps by sixteenths
@@ -152,8 +156,8 @@ TEST(DowelsFound, AwayFromItsBarItLapsApartWithinAFifthOfTheLap) {
   EXPECT_GT(apart, 0);
 }
 
-/// The fixed bars of the kiln house with this reading of a dowel on AB kept; struck by the first of so many strikes, each of
-/// which is struck by the next.
+/// The fixed bars of the kiln house with this reading of a dowel on AB kept; struck by the first of so many strikes,
+/// each of which is struck by the next.
 std::vector<FixedBar> with_kept(Length along, const std::vector<std::string>& kept, int strikes = 0) {
   Site site = kiln_house();
   Reading reading;
@@ -175,18 +179,21 @@ TEST(KeptDowels, ABarStandsWhereTheDowelWasFoundAndTakesThePlaceOfTheOneInItsCel
   const std::vector<FixedBar> before = with_kept(Length::inches(300), {});
   const auto cast = [](const std::vector<FixedBar>& bars) {
     std::vector<Position> places;
-    for (const FixedBar& bar : bars) if (bar.reason == BarReason::Cast) places.push_back(bar.centre);
+    for (const FixedBar& bar : bars)
+      if (bar.reason == BarReason::Cast) places.push_back(bar.centre);
     return places;
   };
   EXPECT_TRUE(cast(before).empty());
   // Away from every fixed bar: one more. In the cell of a jamb's bar, half of 7 5/8 in to each side of it: that bar.
   // 3 7/8 in off is past that cell (and 3 13/16 in its web): one more.
-  const auto jamb = std::ranges::find_if(before, [](const FixedBar& bar) { return bar.wall == 0 && bar.reason == BarReason::Jamb; });
+  const auto jamb =
+      std::ranges::find_if(before, [](const FixedBar& bar) { return bar.wall == 0 && bar.reason == BarReason::Jamb; });
   ASSERT_NE(jamb, before.end());
   const Length at = jamb->centre - Position();
   EXPECT_EQ(with_kept(Length::inches(300), {"1"}).size(), before.size() + 1);
   EXPECT_EQ(with_kept(at - Length::inches(2), {"1"}).size(), before.size());
-  EXPECT_EQ(cast(with_kept(at - Length::inches(2), {"1"})), std::vector<Position>{Position::from_start(at - Length::inches(2))});
+  EXPECT_EQ(cast(with_kept(at - Length::inches(2), {"1"})),
+            std::vector<Position>{Position::from_start(at - Length::inches(2))});
   EXPECT_EQ(with_kept(at - Length::sixteenths(60), {"1"}).size(), before.size());
   EXPECT_EQ(with_kept(at - Length::sixteenths(62), {"1"}).size(), before.size() + 1);
 }

@@ -22,18 +22,21 @@ TEST(SlabNotRead, TheSlabIsFittedOnlyWhenEveryWayAndTheTurnAreHeld) {
   const std::vector<std::pair<std::string, std::int64_t>> order{{"AB", 2}, {"BC", 4}, {"CD", 2}, {"DA", 4}};
   for (const auto& [on, feet] : order) {
     site.job.readings.push_back(edge(on, feet));
-    const SlabRoom room = slab_room(site.job, site.building, site.layout, ground::entries_that_count(site.job, site.building));
+    const SlabRoom room =
+        slab_room(site.job, site.building, site.layout, ground::entries_that_count(site.job, site.building));
     // Four places, one of each side: a turn about them is not known yet.
     EXPECT_FALSE(room.fit) << on;
     EXPECT_FALSE(room.lacks.empty()) << on;
     EXPECT_TRUE(room.face_lines.empty()) << on;
   }
   site.job.readings.push_back(edge("AB", 26));
-  const SlabRoom room = slab_room(site.job, site.building, site.layout, ground::entries_that_count(site.job, site.building));
+  const SlabRoom room =
+      slab_room(site.job, site.building, site.layout, ground::entries_that_count(site.job, site.building));
   ASSERT_TRUE(room.fit);
   EXPECT_TRUE(room.lacks.empty());
   // 4 in all round: nothing is gained by a shift.
-  EXPECT_LE(magnitude(room.fit->room - Length::inches(4)), Length::nanometres(10));  // 1e-9 m of the solver, floored; ten of them
+  EXPECT_LE(magnitude(room.fit->room - Length::inches(4)),
+            Length::nanometres(10));  // 1e-9 m of the solver, floored; ten of them
 }
 
 }  // namespace

@@ -21,26 +21,33 @@ void add_edge(Site& site, std::string on, Length at, Length beyond) {
 void add_dowel(Site& site, const Dowel& planned, Length along_off, Length deeper) {
   Reading reading;
   reading.id = std::to_string(site.job.readings.size());
-  reading.dowel = DowelReading{site.building.walls[static_cast<std::size_t>(planned.wall)].name, {}, planned.along + along_off, planned.off_face + deeper};
+  reading.dowel = DowelReading{site.building.walls[static_cast<std::size_t>(planned.wall)].name,
+                               {},
+                               planned.along + along_off,
+                               planned.off_face + deeper};
   site.job.readings.push_back(reading);
 }
 
-SlabRoom room_of(const Site& site) { return slab_room(site.job, site.building, site.layout, std::vector<bool>(site.job.readings.size(), true)); }
+SlabRoom room_of(const Site& site) {
+  return slab_room(site.job, site.building, site.layout, std::vector<bool>(site.job.readings.size(), true));
+}
 
 TEST(SlabRoom, EdgesAlonePutTheBuildingInTheMiddleOfTheSlab) {
-  // AB lies to the south and runs west: 4 in beyond it and none beyond CD: 2 in south. BC (west) 1 in, DA (east) 3 in: 1 in east.
+  // AB lies to the south and runs west: 4 in beyond it and none beyond CD: 2 in south. BC (west) 1 in, DA (east) 3 in:
+  // 1 in east.
   Site site = kiln_house();
   for (const int feet : {1, 18}) {
     add_edge(site, "AB", Length::feet(feet), Length::inches(4)), add_edge(site, "CD", Length::feet(feet), Length());
-    add_edge(site, "BC", Length::feet(feet), Length::inches(1)), add_edge(site, "DA", Length::feet(feet), Length::inches(3));
+    add_edge(site, "BC", Length::feet(feet), Length::inches(1)),
+        add_edge(site, "DA", Length::feet(feet), Length::inches(3));
   }
   const SlabRoom room = room_of(site);
   ASSERT_TRUE(room.fit);
   const auto inches = [](Length length) { return static_cast<double>(length.in_nanometres()) / 25.4e6; };
-  EXPECT_NEAR(inches(room.fit->room), 2, 1e-6);       // north and south bind
+  EXPECT_NEAR(inches(room.fit->room), 2, 1e-6);  // north and south bind
   EXPECT_NEAR(inches(room.fit->north), -2, 1e-6);
   EXPECT_NEAR(inches(room.fit->room_before), 0, 1e-9);
-  EXPECT_NEAR(inches(room.fit->east), 1, 1e-6);       // 2 in must be left on both sides: 1 in neither more nor less
+  EXPECT_NEAR(inches(room.fit->east), 1, 1e-6);  // 2 in must be left on both sides: 1 in neither more nor less
 }
 
 TEST(SlabRoom, DowelsThatAllStandOffByTheSameAreFollowed) {
@@ -53,7 +60,8 @@ TEST(SlabRoom, DowelsThatAllStandOffByTheSameAreFollowed) {
   int count = 0;
   for (const Dowel& dowel : dowels_of(site.building, site.layout)) {
     if (dowel.wall != 0 && dowel.wall != 2) continue;
-    add_dowel(site, dowel, dowel.wall == 0 ? -Length::sixteenths(12) : Length::sixteenths(12), Length());  // AB runs west, CD east
+    add_dowel(site, dowel, dowel.wall == 0 ? -Length::sixteenths(12) : Length::sixteenths(12),
+              Length());  // AB runs west, CD east
     ++count;
   }
   const SlabRoom room = room_of(site);

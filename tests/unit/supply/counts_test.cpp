@@ -10,7 +10,7 @@ namespace {
 using stringcourse::testing::HandBuilt;
 using stringcourse::testing::Plan;
 
-std::int64_t laid(const Counts& counts, Kind kind) {
+std::int64_t laid(const Counts& counts, UnitKind kind) {
   for (const UnitCount& unit : counts.units) {
     if (unit.kind == kind) return unit.whole;
   }
@@ -22,7 +22,7 @@ std::int64_t laid(const Counts& counts, Kind kind) {
 TEST(Counts, TwentyByEightByEightIs480WithCornersCountedOnce) {
   const HandBuilt house{Plan{.long_halves = 30, .short_halves = 12}};
   EXPECT_EQ(count_units(house.building, house.layout).pieces, 480);
-  EXPECT_EQ(laid(count_units(house.building, house.layout), Kind::Full), 480);
+  EXPECT_EQ(laid(count_units(house.building, house.layout), UnitKind::Full), 480);
 }
 
 TEST(Counts, WallsAddUpToTheBuilding) {
@@ -32,12 +32,12 @@ TEST(Counts, WallsAddUpToTheBuilding) {
   for (int wall = 0; wall < 4; ++wall) {
     const Counts own = count_units_of_wall(house.building, house.layout, wall);
     pieces += own.pieces;
-    halves += laid(own, Kind::Half);
+    halves += laid(own, UnitKind::Half);
     for (const CutCount& cut : own.cuts) cuts += cut.pieces;
   }
   EXPECT_EQ(pieces, all.pieces);
   EXPECT_EQ(pieces, static_cast<std::int64_t>(house.layout.pieces.size()));
-  EXPECT_EQ(halves, laid(all, Kind::Half));
+  EXPECT_EQ(halves, laid(all, UnitKind::Half));
   EXPECT_EQ(cuts, house.layout.cost.cuts);
 }
 
@@ -55,7 +55,7 @@ TEST(Counts, TheDoorTakesItsShareOfUnits) {
 TEST(Purchases, AddTheUnitsThatGoToTheSaw) {
   const HandBuilt house{Plan{.cut = true}};
   for (const Purchase& purchase : units_to_buy(house.building, house.layout)) {
-    if (purchase.kind != Kind::Full) continue;
+    if (purchase.kind != UnitKind::Full) continue;
     EXPECT_EQ(purchase.for_saw, 24);
     EXPECT_EQ(purchase.to_buy() - purchase.spare, purchase.whole + 24);
   }
@@ -75,23 +75,24 @@ TEST(Purchases, AddUnitsForBreakageRoundedUpForEachKind) {
   EXPECT_EQ(units_to_buy(house.building, house.layout).front().to_buy(), 480);
 }
 
-// Four corners in each of twelve courses, each one set on the side that runs through: 48 units and 48 fillers, in a beam
-// and in a half-high course cut for it; a filler has no webs to cut down. Of 48 five in a
-// hundred are 2.4: three spare ones of each.
+// Four corners in each of twelve courses, each one set on the side that runs through: 48 units and 48 fillers, in a
+// beam and in a half-high course cut for it; a filler has no webs to cut down. Of 48 five in a hundred are 2.4: three
+// spare ones of each.
 TEST(CornerSets, ListTheirPartsCornerByCorner) {
   HandBuilt house{Plan{}};
   Series& series = house.building.series[0];
   series.thickness = Length::sixteenths(186);  // 11 5/8 in
   series.corner_set = CornerSet{series.full, series.half, {"8 in unit", "4 in filler"}};
-  house.building.stocked.push_back(Kind::CornerSet);
+  house.building.stocked.push_back(UnitKind::CornerSet);
   ASSERT_EQ(house.building.courses.size(), 12u);
   house.building.courses[0].half_high = true;
   house.building.courses[11].bond_beam = true;
-  const std::vector<PartCount> expected{{0, "8 in unit", PartWork::AsBought, 40, 3},
-                                        {0, "4 in filler", PartWork::AsBought, 44, 3},
-                                        {0, "8 in unit", PartWork::WebsCutDown, 4},
-                                        {0, "8 in unit", PartWork::SawnHalfHigh, 4},
-                                        {0, "4 in filler", PartWork::SawnHalfHigh, 4}};
+  const Fact unit = fact("corner-set-part", {"8 in unit"}), filler = fact("corner-set-part", {"4 in filler"});
+  const std::vector<PartCount> expected{{0, unit, PartWork::AsBought, 40, 3},
+                                        {0, filler, PartWork::AsBought, 44, 3},
+                                        {0, unit, PartWork::WebsCutDown, 4},
+                                        {0, unit, PartWork::SawnHalfHigh, 4},
+                                        {0, filler, PartWork::SawnHalfHigh, 4}};
   EXPECT_EQ(corner_set_parts(house.building, house.layout), expected);
 }
 
@@ -107,7 +108,8 @@ TEST(Lintels, OfOnePieceAreAsLongAsOpeningAndBearings) {
 // Four corners and two jambs, each through 12 courses of 8 in: 6 x 8 ft.
 TEST(Bars, CountACornersBarOnce) {
   HandBuilt house{Plan{.door = true, .bars = true}};
-  house.layout.bars.push_back({3, house.building.walls[3].actual - Length::sixteenths(61), BarReason::Corner, 0, -1, 1, 12, Length::sixteenths(61)});
+  house.layout.bars.push_back({3, house.building.walls[3].actual - Length::sixteenths(61), BarReason::Corner, 0, -1, 1,
+                               12, Length::sixteenths(61)});
   const BarCount count = count_bars(house.building, house.layout);
   EXPECT_EQ(count.bars, 6);
   EXPECT_EQ(count.total, Length::feet(48));

@@ -93,7 +93,7 @@ TEST(Floors, StayWhereTheBarEndsBelow) {
 // The corner's bar is listed on one wall and met on both: in each course it stands in one unit only.
 TEST(Floors, OfACornersUnitCountOnce) {
   HandBuilt house{Plan{.bars = true}};
-  for (Piece& piece : house.layout.pieces) piece.kind = Kind::Lintel;
+  for (Piece& piece : house.layout.pieces) piece.kind = UnitKind::Lintel;
   EXPECT_EQ(floors_to_break_out(house.building, house.layout).size(), 4u * 12u);
 }
 
@@ -102,19 +102,19 @@ TEST(LintelsAsLaid, SayWhatSpansAndWhetherItsSoffitIsClosed) {
   const auto soffit = [&] { return lintels_as_laid(house.building, house.layout)[0].soffit; };
   EXPECT_EQ(soffit(), Soffit::Floor);
   ASSERT_EQ(lintels_as_laid(house.building, house.layout)[0].units.size(), 1u);
-  EXPECT_EQ(lintels_as_laid(house.building, house.layout)[0].units[0], (UnitCount{0, Kind::Lintel, 4, 0}));
-  const auto replace = [&](Kind with) {
+  EXPECT_EQ(lintels_as_laid(house.building, house.layout)[0].units[0], (UnitCount{0, UnitKind::Lintel, 4, 0}));
+  const auto replace = [&](UnitKind with) {
     for (const stringcourse::Run& run : house.layout.runs) {
       for (std::uint32_t p = 0; run.wall == 0 && run.course == 8 && p < run.piece_count; ++p) {
-        Kind& kind = house.layout.pieces[run.first_piece + p].kind;
-        if (kind != Kind::Full) kind = with;
+        UnitKind& kind = house.layout.pieces[run.first_piece + p].kind;
+        if (kind != UnitKind::Full) kind = with;
       }
     }
   };
-  replace(Kind::BondBeam);
+  replace(UnitKind::BondBeam);
   EXPECT_EQ(soffit(), Soffit::Form);
   EXPECT_TRUE(floors_to_break_out(house.building, house.layout).empty());
-  replace(Kind::Corner);
+  replace(UnitKind::Corner);
   EXPECT_EQ(soffit(), Soffit::Nothing);
   house.building.openings[0].lintel->make = LintelMake::OnePiece;
   EXPECT_EQ(soffit(), Soffit::OnePiece);

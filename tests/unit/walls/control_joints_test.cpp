@@ -36,7 +36,7 @@ TEST(ControlJoints, UnderTheTwentyFiveFootLimitAPanelIsTwentyFourEight) {
   // 18.5 blocks of 16 in less their last joint: 295 5/8 in from the end to the joint's edge closes with a half.
   EXPECT_EQ(building.control_joints[0].from.distance_from_start(), in16(295, 10));
   EXPECT_TRUE(building.control_joints[0].by_rule);
-  EXPECT_NE(finding(building, "control-joint-rule")->text.find("24'-8\""), std::string::npos);
+  EXPECT_NE(test::told(finding(building, "control-joint-rule")->says).find("24'-8\""), std::string::npos);
 }
 
 TEST(ControlJoints, AWallNoLongerThanThePanelHasNone) {
@@ -64,7 +64,7 @@ TEST(ControlJoints, FromACornerTheFirstStandsWithinHalfTheSpacing) {
 }
 
 TEST(ControlJoints, KeepAHalfUnitClearOfLintelBearingsAndMoreOfOnePieceOnes) {
-  Job job = free_wall(240, 12);  // panels of at most 144 in
+  Job job = free_wall(240, 12);                                             // panels of at most 144 in
   job.openings = {plain_hole("P", "AB", at("A", in(96)), in(48), in(56))};  // 95 5/8 .. 144
   RESOLVED(block, job);
   // Block lintel: 95 5/8 - 7 5/8 bearing - 7 5/8 clear = 80 3/8, and 144 + 15 1/4 = 159 1/4: joints on 80 and 160.
@@ -72,7 +72,7 @@ TEST(ControlJoints, KeepAHalfUnitClearOfLintelBearingsAndMoreOfOnePieceOnes) {
   EXPECT_EQ(block.control_joints[0].to.distance_from_start(), in(80));
   EXPECT_EQ(block.control_joints[1].to.distance_from_start(), in(160));
   // One piece: it may bear 8 in longer, so 72 3/8 and 167 1/4: joints on 72 and 168.
-  job.openings[0].lintel = Lintel{LintelMake::OnePiece, 1, std::nullopt};
+  job.openings[0].lintel = Lintel{LintelMake::OnePiece, 1, std::nullopt, {}};
   RESOLVED(one_piece, job);
   ASSERT_EQ(one_piece.control_joints.size(), 2u);
   EXPECT_EQ(one_piece.control_joints[0].to.distance_from_start(), in(72));
@@ -91,7 +91,7 @@ TEST(ControlJoints, WithBeamSteelThroughNoneAreNeededAndTheRuleIsNamed) {
   job.steel.beam_steel_in_joints = true;
   RESOLVED(building, job);
   EXPECT_TRUE(building.control_joints.empty());
-  EXPECT_NE(finding(building, "control-joint-rule")->text.find("0.002"), std::string::npos);
+  EXPECT_NE(test::told(finding(building, "control-joint-rule")->says).find("0.002"), std::string::npos);
 }
 
 Job placed(Place place) {
@@ -124,9 +124,9 @@ TEST(ControlJoints, ThroughAnOpeningOrABearingAreRefused) {
   job.openings[0].place = at("A", in(104));  // jamb 103 5/8, bearing down to 96: the joint 95 5/8 .. 96 just clears
   RESOLVED(near, job);
   EXPECT_NE(finding(near, "control-joint-near-lintel"), nullptr);
-  job.openings[0].lintel = Lintel{LintelMake::BuiltUp, 1, in(8)};
+  job.openings[0].lintel = Lintel{LintelMake::BuiltUp, 1, in(8), {}};
   REFUSED(bearing, job);
-  EXPECT_NE(refusal(bearing, "control-joint-blocked")->reason.find("bearing"), std::string::npos);
+  EXPECT_NE(test::told(refusal(bearing, "control-joint-blocked")->reason).find("bearing"), std::string::npos);
 }
 
 /// Every subset of the lines, scored by the rule's own words.
@@ -169,7 +169,8 @@ TEST(ControlJointSearch, EqualsBruteForceOverEverySubsetOfSmallWalls) {
     Score best = score(search, {});
     for (std::uint32_t subset = 1; subset < (1u << search.lines.size()); ++subset) {
       std::vector<Length> lines;
-      for (std::size_t i = 0; i < search.lines.size(); ++i) if (subset >> i & 1) lines.push_back(search.lines[i]);
+      for (std::size_t i = 0; i < search.lines.size(); ++i)
+        if (subset >> i & 1) lines.push_back(search.lines[i]);
       best = std::min(best, score(search, lines));
     }
     const walls::PanelAnswer answer = walls::best_joint_lines(search);

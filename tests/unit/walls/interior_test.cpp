@@ -72,8 +72,8 @@ TEST(InteriorWalls, AStatedLengthEndsFreeMatchesOrIsRefusedWithBothNumbers) {
   REFUSED(refusals, job);
   const Refusal* length = refusal(refusals, "interior-wall-length");
   ASSERT_NE(length, nullptr);
-  EXPECT_NE(length->reason.find("18'-10 3/8\""), std::string::npos) << length->reason;
-  EXPECT_NE(length->reason.find("18'-8 3/8\""), std::string::npos) << length->reason;
+  EXPECT_NE(test::told(length->reason).find("18'-10 3/8\""), std::string::npos) << test::told(length->reason);
+  EXPECT_NE(test::told(length->reason).find("18'-8 3/8\""), std::string::npos) << test::told(length->reason);
 }
 
 TEST(InteriorWalls, WithNothingAheadAndNoLengthAreRefused) {
@@ -102,7 +102,8 @@ TEST(InteriorWalls, OppositeEachOtherAtOneSpotAreLawfulAndOverlappingOnesAreNot)
   const Refusal* overlap = refusal(refusals, "junctions-overlap");
   ASSERT_NE(overlap, nullptr) << codes(refusals);
   // P1 stands 96 .. 103 5/8, P2 would start at 100: 3 5/8 in.
-  EXPECT_NE(overlap->remedy.find("Move P2 at least 3 5/8\" toward B"), std::string::npos) << overlap->remedy;
+  EXPECT_NE(test::told(overlap->remedy).find("Move P2 at least 3 5/8\" toward B"), std::string::npos)
+      << test::told(overlap->remedy);
 }
 
 TEST(InteriorWalls, InsideTheCornerOfAnotherWallAreRefused) {
@@ -110,7 +111,8 @@ TEST(InteriorWalls, InsideTheCornerOfAnotherWallAreRefused) {
   job.interior_walls = {inner_wall("P1", "AB", at("A", in(1)))};
   REFUSED(refusals, job);
   // Its near face at 1, the inner face of DA at 7 5/8: 6 5/8 in toward B.
-  EXPECT_NE(refusal(refusals, "junction-off-wall")->remedy.find("6 5/8\" toward B"), std::string::npos) << codes(refusals);
+  EXPECT_NE(test::told(refusal(refusals, "junction-off-wall")->remedy).find("6 5/8\" toward B"), std::string::npos)
+      << codes(refusals);
 }
 
 TEST(InteriorWalls, OnlyPartlyOnAWallsFaceAreRefused) {
@@ -131,13 +133,14 @@ TEST(InteriorWalls, AnOpeningWhereOneMeetsASideIsRefusedWithTheLeastMove) {
   const Refusal* on = refusal(refusals, "opening-on-junction");
   ASSERT_NE(on, nullptr);
   // The hole ends at 104; the wall starts at 96: 8 in toward A.
-  EXPECT_NE(on->remedy.find("Move P at least 8\" toward A"), std::string::npos) << on->remedy;
+  EXPECT_NE(test::told(on->remedy).find("Move P at least 8\" toward A"), std::string::npos) << test::told(on->remedy);
 }
 
 TEST(InteriorWalls, CarryOpeningsMeasuredFromStartOrEnd) {
   Job job = shed();
   job.interior_walls = {inner_wall("P1", "AB", at("A", in(96)))};
-  job.openings = {plain_hole("P", "P1", at("start", in(32)), in(40), in(56)), plain_hole("Q", "P1", at("CD", in(32)), in(40), in(56))};
+  job.openings = {plain_hole("P", "P1", at("start", in(32)), in(40), in(56)),
+                  plain_hole("Q", "P1", at("CD", in(32)), in(40), in(56))};
   RESOLVED(building, job);
   EXPECT_EQ(building.openings[0].from.distance_from_start(), in(32));
   EXPECT_EQ(building.walls[4].actual - building.openings[1].to.distance_from_start(), in(32));

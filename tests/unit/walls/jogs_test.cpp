@@ -28,7 +28,8 @@ struct Least {
 // 4 in:  2 x 7 5/8 - 3 5/8 + 3/8 = 12; a half, 7 5/8 + 3/8 + 7 5/8 - 3 5/8 = 12.
 // 6 in:  2 x 7 5/8 - 5 5/8 + 3/8 = 10; 7 5/8 + 3/8 + 7 5/8 - 5 5/8 = 10.
 // 8 in:  2 x 7 5/8 - 7 5/8 + 3/8 = 8.
-// 10 in: one unit cannot stand at the outer face for one corner and at the inner for the other: two whole units make them,
+// 10 in: one unit cannot stand at the outer face for one corner and at the inner for the other: two whole units make
+// them,
 //        31 1/4 + 3/8 - 9 5/8 = 22; a whole unit in turn, 15 5/8 + 3/8 + 7 5/8 - 9 5/8 = 14.
 // 12 in: the same, 20 and 15 5/8 + 3/8 + 7 5/8 - 11 5/8 = 12.
 const Least kLeast[] = {{"us-4", in(12)}, {"us-6", in(10)}, {"us-8", in(8)}, {"us-10", in(14)}, {"us-12", in(12)}};
@@ -38,7 +39,8 @@ TEST(Jogs, AreRefusedBelowTheLengthAtWhichTheCornerUnitsPassEachOther) {
   for (const Least& least : kLeast) {
     EXPECT_TRUE(resolve(jogged(least.series, least.at_design_joint)).has_value()) << least.series;
     EXPECT_TRUE(resolve(jogged(least.series, least.at_design_joint - thinnest)).has_value()) << least.series;
-    for (const Length jog : {Length::sixteenths(6), in(2), in(4), least.at_design_joint - thinnest - Length::sixteenths(1)}) {
+    for (const Length jog :
+         {Length::sixteenths(6), in(2), in(4), least.at_design_joint - thinnest - Length::sixteenths(1)}) {
       REFUSED(refusals, jogged(least.series, jog));
       const Refusal* refused = refusal(refusals, "jog-too-short");
       ASSERT_NE(refused, nullptr) << least.series << codes(refusals);
@@ -51,14 +53,15 @@ TEST(Jogs, TheRemedyNamesTheNearestLengthThatWouldDo) {
   REFUSED(refusals, jogged("us-12", in(4)));
   const Refusal* refused = refusal(refusals, "jog-too-short");
   ASSERT_NE(refused, nullptr);
-  EXPECT_NE(refused->reason.find("BC is a jog of 4\""), std::string::npos) << refused->reason;
-  EXPECT_NE(refused->remedy.find("Make BC 1'-0\" long"), std::string::npos) << refused->remedy;
+  EXPECT_NE(test::told(refused->reason).find("BC is a jog of 4\""), std::string::npos) << test::told(refused->reason);
+  EXPECT_NE(test::told(refused->remedy).find("Make BC 1'-0\" long"), std::string::npos) << test::told(refused->remedy);
 }
 
 TEST(Jogs, WalkedTheOtherWayTheyAreJudgedAlike) {
   Outline back = outline_of({{240}, {144}, {0, Turn::Left}, {144}, {240}, {288}});
   for (const auto& [jog, stands] : {std::pair{in(6), false}, std::pair{in(8), true}}) {
-    back.sides[0].length = nominal(in(240)), back.sides[2].length = nominal(jog), back.sides[4].length = nominal(in(240) - jog);
+    back.sides[0].length = nominal(in(240)), back.sides[2].length = nominal(jog),
+    back.sides[4].length = nominal(in(240) - jog);
     EXPECT_EQ(resolve(job_with(back)).has_value(), stands);
     Outline turned = back;  // from the re-entrant corner to the convex one
     turned.sides[0].length = nominal(in(240) - jog), turned.sides[4].length = nominal(in(240));
@@ -69,7 +72,9 @@ TEST(Jogs, WalkedTheOtherWayTheyAreJudgedAlike) {
 
 TEST(Jogs, TwoCornersOfOneKindAreNoJog) {
   // The court of a U, 8 in wide: between two re-entrant corners.
-  EXPECT_TRUE(resolve(job_with(outline_of({{264}, {240}, {128}, {96, Turn::Left}, {8, Turn::Left}, {96}, {128}, {240}}))).has_value());
+  EXPECT_TRUE(
+      resolve(job_with(outline_of({{264}, {240}, {128}, {96, Turn::Left}, {8, Turn::Left}, {96}, {128}, {240}})))
+          .has_value());
 }
 
 }  // namespace

@@ -4,6 +4,7 @@
 #include <string>
 #include <string_view>
 
+#include "told.hpp"
 #include "walls/resolve.hpp"
 
 namespace stringcourse::tests {
@@ -62,7 +63,8 @@ inline Opening plain_hole(std::string name, std::string on, Place place, Length 
   return opening;
 }
 
-inline Opening window_hole(std::string name, std::string on, Place place, Length width, Length height, int sill_course) {
+inline Opening window_hole(std::string name, std::string on, Place place, Length width, Length height,
+                           int sill_course) {
   Opening opening = plain_hole(std::move(name), std::move(on), std::move(place), width, height);
   opening.sill_course = sill_course;
   return opening;
@@ -78,28 +80,32 @@ inline InteriorWall inner_wall(std::string name, std::string off, Place place) {
 
 inline std::string codes(const Refusals& refusals) {
   std::string all;
-  for (const Refusal& refusal : refusals.shown) all += refusal.code + " " + refusal.place + ": " + refusal.reason + " | " + refusal.remedy + "\n";
+  for (const Refusal& refusal : refusals.shown)
+    all += std::string(refusal.code) + " " + refusal.place + ": " + test::told(refusal.reason, refusals.tape) + " | " +
+           test::told(refusal.remedy, refusals.tape) + "\n";
   return all;
 }
 
-inline const Finding* finding(const Building& building, std::string_view code) {
-  for (const Finding& found : building.findings) if (found.code == code) return &found;
+inline const Finding* finding(const Building& building, Code code) {
+  for (const Finding& found : building.findings)
+    if (found.code == code) return &found;
   return nullptr;
 }
 
-inline const Refusal* refusal(const Refusals& refusals, std::string_view code) {
-  for (const Refusal& refused : refusals.shown) if (refused.code == code) return &refused;
+inline const Refusal* refusal(const Refusals& refusals, Code code) {
+  for (const Refusal& refused : refusals.shown)
+    if (refused.code == code) return &refused;
   return nullptr;
 }
 
 }  // namespace stringcourse::tests
 
 // The building of a job that must resolve, and the refusals of one that must not.
-#define RESOLVED(name, job)                                              \
-  const auto name##_or = stringcourse::resolve(job);                    \
-  ASSERT_TRUE(name##_or.has_value()) << codes(name##_or.error());       \
+#define RESOLVED(name, job)                                       \
+  const auto name##_or = stringcourse::resolve(job);              \
+  ASSERT_TRUE(name##_or.has_value()) << codes(name##_or.error()); \
   const stringcourse::Building& name = *name##_or
-#define REFUSED(name, job)                                               \
-  const auto name##_or = stringcourse::resolve(job);                    \
-  ASSERT_FALSE(name##_or.has_value());                                   \
+#define REFUSED(name, job)                           \
+  const auto name##_or = stringcourse::resolve(job); \
+  ASSERT_FALSE(name##_or.has_value());               \
   const stringcourse::Refusals& name = name##_or.error()

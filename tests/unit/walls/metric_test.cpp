@@ -52,7 +52,9 @@ TEST(Metric, RefusalsSpeakInMillimetres) {
   Job job = metric_shed("au-190");
   job.outline.sides[2].length = nominal(mm(7000));
   REFUSED(refusals, job);
-  EXPECT_NE(refusal(refusals, "outline-open")->reason.find("200 mm to the west"), std::string::npos) << codes(refusals);
+  EXPECT_NE(test::told(refusal(refusals, "outline-open")->reason, refusals.tape).find("200 mm to the west"),
+            std::string::npos)
+      << codes(refusals);
 }
 
 TEST(Metric, ThinBlockWithoutCellsStandsButTakesNoBars) {

@@ -35,14 +35,16 @@ TEST(Outline, InAnLTheTwoSidesAtTheReEntrantCornerKeepTheirNominalLength) {
 
 TEST(Outline, BetweenTwoReEntrantCornersASideIsNominalPlusOneJoint) {
   // A U: the court's back wall stands between two re-entrant corners.
-  RESOLVED(building, job_with(outline_of({{384}, {240}, {128}, {96, Turn::Left}, {128, Turn::Left}, {96}, {128}, {240}})));
+  RESOLVED(building,
+           job_with(outline_of({{384}, {240}, {128}, {96, Turn::Left}, {128, Turn::Left}, {96}, {128}, {240}})));
   EXPECT_EQ(building.walls[4].name, "EF");
   EXPECT_EQ(building.walls[4].actual, in16(128, 6));
   EXPECT_EQ(building.walls[3].actual, in(96));
 }
 
 TEST(Outline, TheActualOuterFacesComeBackToTheFirstCorner) {
-  RESOLVED(building, job_with(outline_of({{384}, {240}, {128}, {96, Turn::Left}, {128, Turn::Left}, {96}, {128}, {240}})));
+  RESOLVED(building,
+           job_with(outline_of({{384}, {240}, {128}, {96, Turn::Left}, {128, Turn::Left}, {96}, {128}, {240}})));
   const Wall& last = building.walls.back();  // runs south down to A at the origin
   EXPECT_EQ(last.heading, Heading::South);
   EXPECT_EQ(last.start_point.x, Length());
@@ -63,8 +65,10 @@ TEST(Outline, AnOutlineThatEndsShortSaysHowFarWhereAndWhatWouldCloseIt) {
   ASSERT_NE(open, nullptr);
   EXPECT_EQ(open->place, "/outline/sides/3/length");
   // AB goes 288 west, CD only 280 back east: the end lies 8 in west of A.
-  EXPECT_NE(open->reason.find("8\" to the west of corner A"), std::string::npos) << open->reason;
-  EXPECT_NE(open->remedy.find("AB 8\" shorter or CD 8\" longer"), std::string::npos) << open->remedy;
+  EXPECT_NE(test::told(open->reason).find("8\" to the west of corner A"), std::string::npos)
+      << test::told(open->reason);
+  EXPECT_NE(test::told(open->remedy).find("AB 8\" shorter or CD 8\" longer"), std::string::npos)
+      << test::told(open->remedy);
 }
 
 TEST(Outline, ALeftHandedClosedOutlineIsWalkedTheOtherWayAndKeepsItsNames) {
@@ -94,7 +98,8 @@ TEST(Outline, AnOpenOutlineOnTheLeftIsWalkedBackWithItsTurnsFlipped) {
 
 TEST(Outline, WallsThatCrossAreRefused) {
   // The third side comes back through the first: 4 rights more than lefts, closed, but a figure that crosses itself.
-  REFUSED(refusals, job_with(outline_of({{400}, {200}, {100}, {300, Turn::Left}, {100, Turn::Left}, {300}, {200}, {200}})));
+  REFUSED(refusals,
+          job_with(outline_of({{400}, {200}, {100}, {300, Turn::Left}, {100, Turn::Left}, {300}, {200}, {200}})));
   EXPECT_NE(refusal(refusals, "outline-crosses"), nullptr) << codes(refusals);
 }
 

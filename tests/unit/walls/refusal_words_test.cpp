@@ -1,4 +1,5 @@
-// What refusals tell: never what contradicts itself, never a rounded-away number, never a raw character of a stranger's.
+// What refusals tell: never what contradicts itself, never a rounded-away number, never a raw character of a
+// stranger's.
 #include <gtest/gtest.h>
 
 #include "made_jobs.hpp"
@@ -6,17 +7,18 @@
 namespace stringcourse::tests {
 namespace {
 
-std::string told(const Job& job, std::string_view code) {
+std::string told(const Job& job, Code code) {
   const auto resolved = resolve(job);
   if (resolved) return "";
   const Refusal* found = refusal(resolved.error(), code);
-  return found ? found->reason + " " + found->remedy : "";
+  return found ? test::told(sentences({found->reason, found->remedy}), job.tape) : "";
 }
 
 TEST(RefusalWords, AWallFromItselfIsToldSoAndIsNotOfferedToItself) {
   Job job = shed();
   job.interior_walls = {inner_wall("a", "a", at("start", in(48)))};
-  EXPECT_NE(told(job, "junction-loop").find("a is to start from itself"), std::string::npos) << told(job, "junction-loop");
+  EXPECT_NE(told(job, "junction-loop").find("a is to start from itself"), std::string::npos)
+      << told(job, "junction-loop");
   job.interior_walls[0].off = "b";
   const std::string unknown = told(job, "unknown-wall");
   EXPECT_NE(unknown.find("AB, BC, CD, DA."), std::string::npos) << unknown;
@@ -35,8 +37,8 @@ TEST(RefusalWords, AnAskedLengthFinerThanTheTapeIsToldAsItWasAsked) {
 
 TEST(RefusalWords, LengthsThatAreComparedAreNeverToldAlike) {
   Job job = shed();
-  // The jamb stands a joint nearer than its nominal place: 11 1/4 in less 1/64 from A. DA takes 7 5/8 of that; what is left,
-  // 3 39/64, is less than the least piece, 3 5/8, by what an inch tape cannot mark.
+  // The jamb stands a joint nearer than its nominal place: 11 1/4 in less 1/64 from A. DA takes 7 5/8 of that; what is
+  // left, 3 39/64, is less than the least piece, 3 5/8, by what an inch tape cannot mark.
   job.openings = {plain_hole("W", "AB", at("A", in16(11, 10) - Length::sixty_fourths(1)), in(32), in(32))};
   const std::string pier = told(job, "pier-short");
   EXPECT_NE(pier.find("3 39/64\""), std::string::npos) << pier;

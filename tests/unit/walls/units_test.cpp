@@ -17,7 +17,7 @@ TEST(Units, TheDefaultCutsAreAQuarterAndThreeQuartersOfAUnitAsLaid) {
 
 TEST(Units, AYardWithoutHalvesSawsThem) {
   Job job = shed();
-  job.units.stocked = std::vector{Kind::Full, Kind::Corner};
+  job.units.stocked = std::vector{UnitKind::Full, UnitKind::Corner};
   RESOLVED(building, job);
   EXPECT_NE(finding(building, "kind-replaced-by-cut"), nullptr);
   EXPECT_EQ(building.cuts, (std::vector{in16(11, 10), in16(7, 10), in16(3, 10)}));
@@ -25,7 +25,7 @@ TEST(Units, AYardWithoutHalvesSawsThem) {
 
 TEST(Units, AYardWithoutWholeUnitsIsRefused) {
   Job job = shed();
-  job.units.stocked = std::vector{Kind::Half};
+  job.units.stocked = std::vector{UnitKind::Half};
   REFUSED(refusals, job);
   EXPECT_EQ(refusal(refusals, "full-not-stocked")->place, "/units/stocked");
 }
@@ -71,7 +71,7 @@ TEST(Units, AnUnknownSeriesIsRefusedWithTheKnownOnes) {
   Job job = shed();
   job.units.series = "us-9";
   REFUSED(refusals, job);
-  EXPECT_NE(refusal(refusals, "unknown-series")->remedy.find("us-8"), std::string::npos);
+  EXPECT_NE(test::told(refusal(refusals, "unknown-series")->remedy).find("us-8"), std::string::npos);
 }
 
 TEST(Courses, EightFeetAreTwelveCoursesAndTenFeetFifteen) {
@@ -108,8 +108,8 @@ TEST(Courses, FourInchesMoreAreAHalfHighCourseAtTheTopOrWhereTheJobSays) {
   EXPECT_EQ(first.courses[12].top, in(96));
 }
 
-// Courses come every 8 in: 8'-5" lies 3 in under thirteen and 5 in over twelve, 8'-3" the other way round, 9'-2" 2 in under
-// fourteen. Of two as near the higher: 8'-4" without half-high units.
+// Courses come every 8 in: 8'-5" lies 3 in under thirteen and 5 in over twelve, 8'-3" the other way round, 9'-2" 2 in
+// under fourteen. Of two as near the higher: 8'-4" without half-high units.
 TEST(Courses, AHeightOffTheCoursesIsBuiltToTheNearestAndNamesWhatFits) {
   Job job = shed();
   job.heights.courses.reset();
@@ -122,14 +122,16 @@ TEST(Courses, AHeightOffTheCoursesIsBuiltToTheNearestAndNamesWhatFits) {
   job.heights.height = nominal(in(101));
   RESOLVED(building, job);
   const Finding* off = finding(building, "height-off-course");
-  for (const char* fits : {"8'-5\"", "the wall stands 8'-8\"", "8'-0\", 8'-8\"", "8'-4\""}) EXPECT_NE(off->text.find(fits), std::string::npos) << off->text;
-  job.units.stocked = std::vector{Kind::Full, Kind::Half};
+  for (const char* fits : {"8'-5\"", "the wall stands 8'-8\"", "8'-0\", 8'-8\"", "8'-4\""})
+    EXPECT_NE(test::told(off->says).find(fits), std::string::npos) << test::told(off->says);
+  job.units.stocked = std::vector{UnitKind::Full, UnitKind::Half};
   job.heights.height = nominal(in(100));
   RESOLVED(between, job);
   EXPECT_EQ(between.courses.size(), 13u);
 }
 
-// A half-high course asked for leaves 7'-8" of 8 in courses: with 8'-0" asked 11 and the half-high make 7'-8", 12 and it 8'-4".
+// A half-high course asked for leaves 7'-8" of 8 in courses: with 8'-0" asked 11 and the half-high make 7'-8", 12 and
+// it 8'-4".
 TEST(Courses, AHeightWithHalfHighCoursesStatedGoesToTheNearestToo) {
   Job job = shed();
   job.heights.courses.reset();
@@ -145,7 +147,7 @@ TEST(Courses, ABondBeamInAHalfHighCourseIsAFinding) {
   job.steel.bond_beams = {5, 12};
   RESOLVED(building, job);
   ASSERT_NE(finding(building, "bond-beam-half-high"), nullptr);
-  EXPECT_NE(finding(building, "bond-beam-half-high")->text.find("Course 5 "), std::string::npos);
+  EXPECT_NE(test::told(finding(building, "bond-beam-half-high")->says).find("Course 5 "), std::string::npos);
 }
 
 TEST(Courses, BeamsWireAndPourTopsOutOfRangeAreRefused) {

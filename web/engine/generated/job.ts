@@ -97,7 +97,7 @@ export type Reading1 = {
   [k: string]: unknown;
 };
 /**
- * One entry of the laid log: exactly one of mark, units, laid, gauge, set, gap, check, found, remark, strike.
+ * One entry of the laid log: exactly one of mark, units, laid, gauge, set, gap, check, found, remark, grouted, looked_at, strike.
  */
 export type LaidEntry = {
   /**
@@ -121,6 +121,8 @@ export type LaidEntry = {
   readonly check?: WallCheck;
   readonly found?: FoundPlace;
   readonly remark?: Remark;
+  readonly grouted?: Grouted;
+  readonly looked_at?: LookedAt;
   /**
    * The id of an entry that no longer counts. If that is a strike, what it struck counts again.
    */
@@ -188,7 +190,7 @@ export interface StringcourseJob {
    */
   readonly drawn_by?: string;
   /**
-   * Your own text for the sheets, such as a date or an issue.
+   * Date and revision for the sheets, in your own words: 2027-03-01, revision B.
    */
   readonly issued?: string;
   /**
@@ -212,6 +214,9 @@ export interface StringcourseJob {
   readonly openings?: Opening[];
   readonly control_joints?: ControlJoints;
   readonly steel?: Steel;
+  readonly top?: Top;
+  readonly order?: Ordering;
+  readonly days?: Days;
   readonly setting_out?: SettingOut;
   readonly ground?: Ground;
   /**
@@ -627,6 +632,22 @@ export interface Lintel {
    * Least bearing at each end, actual, a length; absent: one half unit.
    */
   readonly bearing?: string;
+  /**
+   * Built up: greatest distance from shore to shore under it, as your drawings or the shores' maker say, a length; absent: not said.
+   */
+  readonly shore_spacing?: string;
+  /**
+   * One piece: precast concrete, or a steel section as high as its courses; absent: not said.
+   */
+  readonly piece?: "precast" | "steel-section";
+  /**
+   * What your drawings call it, such as L1.
+   */
+  readonly mark?: string;
+  /**
+   * One piece: its weight as its maker says it, in your own words.
+   */
+  readonly weight?: string;
 }
 /**
  * Control joints.
@@ -686,6 +707,26 @@ export interface Steel {
    */
   readonly wire_every?: number;
   /**
+   * Length that joint reinforcement is sold in, a length; absent: 10 ft, or 3 m.
+   */
+  readonly wire_stock?: string;
+  /**
+   * How far joint reinforcement laps, as your drawings ask, a length; absent: 6 in, or 150 mm.
+   */
+  readonly wire_lap?: string;
+  /**
+   * Leg of a corner of joint reinforcement, along the outer face, a length; absent: 24 in, or 600 mm.
+   */
+  readonly wire_leg?: string;
+  /**
+   * Whether corners of joint reinforcement are bought as such or bent from straight stock; absent: pieces.
+   */
+  readonly wire_corners?: "pieces" | "bent";
+  /**
+   * Whether joint reinforcement is tied to that of inner walls, tied or lapped, by pieces bought as tees, or stops; absent: tees.
+   */
+  readonly wire_tees?: "tees" | "none";
+  /**
    * Horizontal steel of at least 0.002 of the net area runs through, so that no control joints are needed.
    */
   readonly beam_steel_in_joints?: boolean;
@@ -705,6 +746,21 @@ export interface Steel {
    * @maxItems 2000
    */
   readonly kept_dowels?: string[];
+  readonly lap?: Lap;
+  /**
+   * Length of the longest bars that your yard sells, a length; absent: 20 ft, or 6 m.
+   */
+  readonly bar_stock?: string;
+  /**
+   * What a saw's or shear's cut takes of a bar, a length; absent: 1/8 in, or 3 mm.
+   */
+  readonly bar_kerf?: string;
+  /**
+   * How far bars end from the end or the top of the masonry, a length; absent: 1 1/2 in, or 40 mm.
+   */
+  readonly end_cover?: string;
+  readonly beam_bars?: BeamBars;
+  readonly lintel_bars?: LintelBars;
 }
 /**
  * Upright bars; absent: none.
@@ -767,6 +823,431 @@ export interface Place3 {
    * The edge measured to: the one nearer to that corner or farther from it; absent: near.
    */
   readonly to?: "near" | "far";
+}
+/**
+ * How far bars lap; absent: no rule is picked.
+ */
+export interface Lap {
+  /**
+   * The rule that gives the length.
+   */
+  readonly rule: "tms-402-to-2008" | "tms-402-from-2011" | "ibc" | "florida-2017" | "40-bars" | "48-bars" | "as-drawn";
+  /**
+   * Compressive strength of the masonry, f'm, such as 1500 psi or 10.3 MPa; for the TMS 402 and Florida rules.
+   */
+  readonly masonry?: string;
+  /**
+   * Yield strength of the bars, such as 60000 psi or 500 MPa; with the IBC rule the stress that the bars are used at.
+   */
+  readonly steel?: string;
+  /**
+   * With the rule as-drawn: what your drawings say, a length.
+   */
+  readonly length?: string;
+}
+/**
+ * Bars along bond beams; absent: as your drawings say.
+ */
+export interface BeamBars {
+  /**
+   * Size of the bars as the catalogue names it, such as #4 or N12.
+   */
+  readonly size: string;
+  /**
+   * How many lie side by side.
+   */
+  readonly count: number;
+  /**
+   * Whether they stop at control joints or pass through; absent: not said.
+   */
+  readonly at_control_joints?: "stop" | "pass";
+}
+/**
+ * Bars along lintels built of units; absent: as your drawings say.
+ */
+export interface LintelBars {
+  /**
+   * Size of the bars as the catalogue names it, such as #5 or N16.
+   */
+  readonly size: string;
+  /**
+   * How many lie side by side.
+   */
+  readonly count: number;
+}
+/**
+ * Plate, anchor bolts and trusses, as asked for by the drawings.
+ */
+export interface Top {
+  /**
+   * The plate, in your own words.
+   */
+  readonly plate?: string;
+  /**
+   * Walls that carry a plate; none: every side of the outline.
+   *
+   * @maxItems 12000
+   */
+  readonly plate_on?: string[];
+  /**
+   * Length of the plate's pieces, a length: laid from each plate's start, the last is what is left; absent: in one piece.
+   */
+  readonly plate_piece?: string;
+  readonly bolts?: Bolts;
+  /**
+   * Trusses or rafters that bolts keep clear of.
+   *
+   * @maxItems 1000
+   */
+  readonly trusses?: Trusses[];
+}
+/**
+ * Anchor bolts; absent: not planned.
+ */
+export interface Bolts {
+  /**
+   * Size and depth of the bolts, in your own words.
+   */
+  readonly size?: string;
+  /**
+   * Greatest spacing, a length.
+   */
+  readonly spacing: string;
+  /**
+   * Farthest that the first and last bolt of a piece of plate stand from its ends, a length.
+   */
+  readonly end_most: string;
+  /**
+   * Nearest that a bolt stands to an end of its piece of plate, a length; absent: 0.
+   */
+  readonly end_least?: string;
+  /**
+   * Nearest that a bolt stands to an upright bar, along the wall, a length; absent: 0.
+   */
+  readonly clear_of_bars?: string;
+  /**
+   * Least from a bolt's centre to the block beside it, along the wall, a length; absent: 1 1/2 in or 38 mm.
+   */
+  readonly grout_round?: string;
+}
+/**
+ * Trusses or rafters evenly along one wall, to its far end.
+ */
+export interface Trusses {
+  /**
+   * The wall that they stand on.
+   */
+  readonly on: string;
+  readonly place: Place4;
+  /**
+   * Their spacing, a length.
+   */
+  readonly spacing: string;
+  /**
+   * Nearest that a bolt's centre stands to a truss's centre, a length.
+   */
+  readonly clear: string;
+}
+/**
+ * Where on that wall, to the first one's centre, actual; the others follow away from that corner.
+ */
+export interface Place4 {
+  /**
+   * The corner measured from; on an interior wall "start" or "end".
+   */
+  readonly from: string;
+  /**
+   * Distance from that corner, a length.
+   */
+  readonly at: string;
+  /**
+   * The edge measured to: the one nearer to that corner or farther from it; absent: near.
+   */
+  readonly to?: "near" | "far";
+}
+/**
+ * What is assumed of the order, and what things cost.
+ */
+export interface Ordering {
+  /**
+   * Kinds of units with a breakage or a pallet of their own.
+   *
+   * @maxItems 17
+   */
+  readonly kinds?: KindOrder[];
+  /**
+   * What the mortar is mixed of; absent: premix in bags.
+   */
+  readonly mortar?: "premix" | "masonry-cement" | "cement-lime";
+  /**
+   * Type of the mortar, as the drawings ask; absent: S.
+   */
+  readonly type?: "m" | "s" | "n" | "o";
+  /**
+   * The figure that mortar is ordered by, where published ones disagree; absent: the whole range is shown.
+   */
+  readonly mortar_by?: "joints" | "litres-a-block" | "feet-a-hundred" | "blocks-a-bag";
+  /**
+   * Mortar spilt and left over, in hundredths of what the joints hold; absent: 10.
+   */
+  readonly mortar_waste?: number;
+  /**
+   * Sand lost in the heap, in hundredths; absent: 10.
+   */
+  readonly sand_waste?: number;
+  /**
+   * Grout in bags or by truck; absent: bags.
+   */
+  readonly grout_as?: "bags" | "truck";
+  /**
+   * Grout ordered beyond what goes in, in hundredths; absent: 10.
+   */
+  readonly grout_loss?: number;
+  /**
+   * Joint reinforcement cut off and lost, in hundredths; absent: 5.
+   */
+  readonly wire_waste?: number;
+  /**
+   * Lumber of bucks and plates cut off and lost, in hundredths; absent: 10.
+   */
+  readonly lumber_waste?: number;
+  /**
+   * Anchor bolts beyond those set, in hundredths; absent: 5.
+   */
+  readonly bolts_spare?: number;
+  /**
+   * The one currency of all prices: three letters, as USD.
+   */
+  readonly currency?: string;
+  /**
+   * Decimal places of the currency's smallest unit; absent: 2.
+   */
+  readonly decimals?: number;
+  /**
+   * Prices of articles.
+   *
+   * @maxItems 1000
+   */
+  readonly prices?: ArticlePrice[];
+  /**
+   * Tax on goods, in hundredths, such as 8.25; absent: none.
+   */
+  readonly tax?: string;
+  /**
+   * What delivery costs, untaxed; absent: not said.
+   */
+  readonly delivery?: string;
+  /**
+   * What the yard brought so far, delivery by delivery; of articles that stand here it is forecast what runs out.
+   *
+   * @maxItems 1000
+   */
+  readonly brought?: Brought[];
+  /**
+   * What articles weigh that have no weight on their bag.
+   *
+   * @maxItems 1000
+   */
+  readonly weights?: ArticleWeight[];
+  /**
+   * What the yard's truck carries, such as 8000 lb or 3500 kg; absent: loads are not made up.
+   */
+  readonly truck?: string;
+}
+/**
+ * How one kind of unit is ordered.
+ */
+export interface KindOrder {
+  /**
+   * The kind of unit.
+   */
+  readonly kind:
+    | "full"
+    | "half"
+    | "corner"
+    | "corner-set"
+    | "open-end"
+    | "open-both"
+    | "bond-beam"
+    | "bond-beam-half"
+    | "lintel"
+    | "lintel-half"
+    | "sash"
+    | "sash-half"
+    | "cleanout"
+    | "cleanout-half"
+    | "half-high"
+    | "half-high-half"
+    | "solid";
+  /**
+   * Units of this kind ordered for breakage, in hundredths of what is laid and sawn; absent: as for all units.
+   */
+  readonly breakage?: number;
+  /**
+   * Units on one pallet or cube, where only whole ones are sold; absent: sold one by one.
+   */
+  readonly pallet?: number;
+}
+/**
+ * What one of an article costs.
+ */
+export interface ArticlePrice {
+  /**
+   * The article's id, as the order list has it.
+   */
+  readonly article: string;
+  /**
+   * The price of one, as it is sold: digits with a point before the smallest unit, such as 2.45.
+   */
+  readonly price: string;
+}
+/**
+ * What a delivery brought of one article.
+ */
+export interface Brought {
+  /**
+   * The article's id, as the order list has it.
+   */
+  readonly article: string;
+  /**
+   * How many, as they are sold; broken ones left out.
+   */
+  readonly count: number;
+}
+/**
+ * What one of an article weighs.
+ */
+export interface ArticleWeight {
+  /**
+   * The article's id, as the order list has it.
+   */
+  readonly article: string;
+  /**
+   * The weight of one, as it is sold, such as 35 lb or 16 kg.
+   */
+  readonly weight: string;
+}
+/**
+ * Who lays, how fast, on which days.
+ */
+export interface Days {
+  /**
+   * Who lays: pairs of beginners, or masons with a tender each; absent: beginners.
+   */
+  readonly crew?: "beginners" | "mason";
+  /**
+   * How many pairs lay at the same time; absent: 1.
+   */
+  readonly pairs?: number;
+  /**
+   * Units that each pair lays in an hour; absent: 6 for beginners, 15 for a mason.
+   */
+  readonly units_per_hour?: number;
+  /**
+   * Hours of a working day; absent: 8.
+   */
+  readonly hours?: number;
+  /**
+   * Courses that a wall may rise in a day; absent: so many as stay under 1.5 m.
+   */
+  readonly most_courses?: number;
+  /**
+   * Minutes from mixing in which a batch is used up; absent: 150.
+   */
+  readonly mortar_minutes?: number;
+  /**
+   * Work and waits that last otherwise than assumed.
+   *
+   * @maxItems 20
+   */
+  readonly work?: WorkDays[];
+  /**
+   * Date of the first working day, year-month-day as 2027-05-03; absent: days are only numbered.
+   */
+  readonly start?: string;
+  /**
+   * Date up to whose evening the laid log tells of all that was done: the rest is planned from the day after; absent: the day of the log's newest entry.
+   */
+  readonly log_until?: string;
+  /**
+   * Days of the week that are worked; none: Monday to Friday.
+   *
+   * @maxItems 7
+   */
+  readonly weekdays?: ("monday" | "tuesday" | "wednesday" | "thursday" | "friday" | "saturday" | "sunday")[];
+  /**
+   * Dates on which nobody works, as 2027-05-31.
+   *
+   * @maxItems 400
+   */
+  readonly days_off?: string[];
+  /**
+   * Date by which it is to be done, as 2027-07-02: the chance of that is worked out; needs the first day.
+   */
+  readonly finish_by?: string;
+  /**
+   * The weather expected, day by day: what rules for cold, heat and wind ask then is said first.
+   *
+   * @maxItems 60
+   */
+  readonly forecast?: DayForecast[];
+  /**
+   * How far one piece of work may take more or less time than planned: a standard deviation in hundredths; absent: as the laid log tells, else 25.
+   */
+  readonly spread?: number;
+  /**
+   * How far the pace itself may be off for the whole job: a standard deviation in hundredths; absent: as the laid log tells, else 30.
+   */
+  readonly pace_doubt?: number;
+}
+/**
+ * How long one piece of work takes, or a wait lasts.
+ */
+export interface WorkDays {
+  /**
+   * The work, or the wait; a course's time is its units'.
+   */
+  readonly work:
+    | "boards"
+    | "footing"
+    | "footing-cure"
+    | "strike-lines"
+    | "leads"
+    | "course"
+    | "lintels"
+    | "masonry-cure"
+    | "grout-lift"
+    | "grout-cure"
+    | "bolts";
+  /**
+   * How long, in half days.
+   */
+  readonly half_days: number;
+}
+/**
+ * The weather that is expected on one day.
+ */
+export interface DayForecast {
+  /**
+   * The day, as 2027-05-03.
+   */
+  readonly date: string;
+  /**
+   * Coldest, in degrees Fahrenheit with a tape in inches, else Celsius.
+   */
+  readonly coldest?: number;
+  /**
+   * Warmest, likewise.
+   */
+  readonly warmest?: number;
+  /**
+   * Steady wind, in miles an hour with a tape in inches, else kilometres an hour.
+   */
+  readonly wind?: number;
+  /**
+   * Gusts, likewise.
+   */
+  readonly gusts?: number;
 }
 /**
  * What the setting-out card needs.
@@ -845,6 +1326,43 @@ export interface Ground {
    * True when the whole first course is grouted and stands on concrete: its bed may then be thicker.
    */
   readonly first_course_grouted?: boolean;
+  readonly bed_remedy?: BedRemedy;
+  readonly shape_remedy?: ShapeRemedy;
+}
+/**
+ * What is done because the first bed does not fit; grout-first-course lets its bed be thicker.
+ */
+export interface BedRemedy {
+  /**
+   * The remedy.
+   */
+  readonly do:
+    | "level"
+    | "grout-first-course"
+    | "tilt-course"
+    | "grind"
+    | "rip-units"
+    | "levelling-strip"
+    | "half-high"
+    | "step"
+    | "curb";
+  /**
+   * The id of the last reading that it was chosen on; absent: what is read later is not held against it.
+   */
+  readonly after?: string;
+}
+/**
+ * What is done because corners stand off their places.
+ */
+export interface ShapeRemedy {
+  /**
+   * The remedy.
+   */
+  readonly do: "move-pegs" | "square-lines";
+  /**
+   * The id of the last reading that it was chosen on; absent: what is read later is not held against it.
+   */
+  readonly after?: string;
 }
 /**
  * A taped distance.
@@ -862,6 +1380,10 @@ export interface TapeReading {
    * What the tape read, a length.
    */
   readonly length: string;
+  /**
+   * The lines before the pour, or what was poured, beside which readings of lines no longer count; absent: both.
+   */
+  readonly of?: "lines" | "poured";
 }
 /**
  * A reading of a rod or water level.
@@ -894,7 +1416,7 @@ export interface RodReading {
   /**
    * What the rod stood on; absent: bearing, the top of the footing or slab.
    */
-  readonly surface?: "bearing" | "floor" | "other";
+  readonly surface?: "bearing" | "floor" | "other" | "top";
   /**
    * How far the rod stood from the instrument, a length; after a two-peg test the reading is corrected by it.
    */
@@ -1173,4 +1695,46 @@ export interface Remark {
    * The course.
    */
   readonly course: number;
+}
+/**
+ * A cell or trough filled, or consolidated again.
+ */
+export interface Grouted {
+  /**
+   * The wall.
+   */
+  readonly on: string;
+  /**
+   * Up to its top: of a cell the last course of the lift, of a trough its own.
+   */
+  readonly course: number;
+  /**
+   * Its place as the pour card lists it: a bar's centre or a trough's start, from the wall's start, a length.
+   */
+  readonly at: string;
+  /**
+   * What was done.
+   */
+  readonly work: "filled" | "again";
+}
+/**
+ * A line of the inspection list, right.
+ */
+export interface LookedAt {
+  /**
+   * What was looked at.
+   */
+  readonly what: "bar" | "cleanout" | "floor" | "beam" | "lintel";
+  /**
+   * The wall.
+   */
+  readonly on: string;
+  /**
+   * Its course; of bars and cleanouts the pour's lowest.
+   */
+  readonly course: number;
+  /**
+   * Its place as the list has it, from the wall's start, a length: a bar's centre, or where a beam or a lintel starts.
+   */
+  readonly at: string;
 }

@@ -1,7 +1,7 @@
 // Off the block grid a search takes its time: a layout is there at once, and the search never holds the page up.
 import { readFile } from "node:fs/promises";
 import { expect, type Page, test } from "@playwright/test";
-import { grip, openTable, settled, tally } from "./table";
+import { focusSelected, goTo, handle, openTable, settled, tally } from "./table";
 
 /// So soon after a change a person sees it answered: frames of the screen, 300 ms of them. Frames and not a clock: where other
 /// programs take the processor from the page, they take it from its frames as well.
@@ -65,7 +65,7 @@ const seen = (page: Page) =>
 
 test("a side off the grid is drawn at once; the search's verdict follows", async ({ page }) => {
   await openTable(page);
-  await grip(page, "/outline/sides/0", "side").click();
+  await handle(page, "/outline/sides/0", "side").click();
   const drawn: Drawn[] = [];
   for (const [text, shown] of [
     ["28'-10\"", "AB 28'-10\""],
@@ -88,7 +88,7 @@ test("a change while the search goes on is drawn at once and ends it; the last j
 }) => {
   await watched(page);
   await openTable(page);
-  await grip(page, "/outline/sides/0", "side").click();
+  await handle(page, "/outline/sides/0", "side").click();
   await length(page).fill("28'-10\"");
   await length(page).press("Enter");
   await expect(page.locator(".tallies")).toHaveAttribute("data-stage", "first");
@@ -114,26 +114,27 @@ test("while the search goes on the page says so, steps its courses and moves its
       }
     } as typeof Worker;
   });
-  await page.goto("./");
+  await page.goto("./#order");
   await expect(page.locator("#plan .ink svg")).toBeVisible();
   await expect(page.locator(".proof")).toContainText(/Looking for a better layout: [1-9] s/);
   await page.locator("#plan").getByRole("button", { name: "Higher course" }).click();
   await expect(page.locator("#plan .ink svg")).toHaveAttribute("id", "plan-course-2");
   await page.locator("#plan-course-2-AB-2-3").click();
   await expect(page.locator("#unit").getByRole("heading", { name: "AB-2-3" })).toBeVisible();
-  await grip(page, "/openings/0").focus();
+  await focusSelected(page, handle(page, "/openings/0"));
   await page.keyboard.press("Shift+ArrowLeft");
-  await expect.poll(() => grip(page, "/openings/0").getAttribute("aria-valuetext")).toContain("9'-11 5/8\"");
+  await expect.poll(() => handle(page, "/openings/0").getAttribute("aria-valuetext")).toContain("9'-11 5/8\"");
   await expect(page.getByRole("button", { name: "Undo" })).toBeEnabled();
-  await page.getByRole("button", { name: "Make the set" }).click();
+  await page.getByRole("button", { name: "Make the whole set (PDF)" }).click();
   await expect(page.locator("#sheets")).toContainText("the set follows it");
 });
 
 test("the job in the store is the job that was typed, whatever the search does", async ({ page }) => {
   await openTable(page);
+  await goTo(page, "Jobs");
   await page.getByRole("button", { name: "Draw it" }).click();
   await expect(page.getByRole("heading", { name: "New building" })).toBeVisible();
-  await grip(page, "/outline/sides/0", "side").click();
+  await handle(page, "/outline/sides/0", "side").click();
   await length(page).fill("24'-7\"");
   await length(page).press("Enter");
   await expect(page.locator(".title-block")).toContainText("AB 24'-7\"");

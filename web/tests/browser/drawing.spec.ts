@@ -1,6 +1,6 @@
 // A drawing that was changed frame by frame is the drawing made anew.
 import { expect, type Page, test } from "@playwright/test";
-import { drag, grip, openTable, settled } from "./table";
+import { drag, handle, openTable, settled } from "./table";
 
 async function keepDrawings(page: Page): Promise<void> {
   await page.evaluate(() => {
@@ -33,7 +33,7 @@ async function drawAnew(page: Page): Promise<void> {
 test("after a free drag through many layouts both drawings are what a fresh drawing would be", async ({ page }) => {
   await openTable(page);
   await page.getByLabel("No snapping: any size, whatever it cuts").check();
-  await drag(page, grip(page, "/openings/0"), -83, 0, 40);
+  await drag(page, handle(page, "/openings/0"), -83, 0, 40);
   await page.mouse.up();
   await settled(page);
   await keepDrawings(page);
@@ -45,7 +45,7 @@ test("undo brings back the very drawings", async ({ page }) => {
   await openTable(page);
   await keepDrawings(page);
   await page.getByLabel("No snapping: any size, whatever it cuts").check();
-  await drag(page, grip(page, "/openings/0"), 47, 0, 20);
+  await drag(page, handle(page, "/openings/0"), 47, 0, 20);
   await page.mouse.up();
   await settled(page);
   expect(await asKept(page)).toEqual([false, false]);

@@ -2,7 +2,7 @@
 // out its file.
 import { readFile } from "node:fs/promises";
 import { expect, type Page, test } from "@playwright/test";
-import { openTable, settled, withoutDialogs } from "./table";
+import { goTo, openTable, settled, withoutDialogs } from "./table";
 
 /// An engine that a job called Crowded ends ("trap"), or that never answers for it ("hang").
 async function frailEngine(page: Page, how: "trap" | "hang"): Promise<void> {
@@ -25,6 +25,7 @@ async function crowdedJob(): Promise<string> {
 }
 
 async function openFile(page: Page, text: string): Promise<void> {
+  await goTo(page, "Jobs");
   const [chooser] = await Promise.all([
     page.waitForEvent("filechooser"),
     page.getByRole("button", { name: "Open a file" }).click(),
@@ -34,6 +35,7 @@ async function openFile(page: Page, text: string): Promise<void> {
 
 /// A first job of one's own, to be reached whatever becomes of the other.
 async function ownJob(page: Page): Promise<void> {
+  await goTo(page, "Jobs");
   await page.getByRole("button", { name: "Draw it" }).click();
   await expect(page.getByRole("heading", { name: "New building" })).toBeVisible();
   await settled(page);
@@ -41,7 +43,8 @@ async function ownJob(page: Page): Promise<void> {
 }
 
 async function openOther(page: Page): Promise<void> {
-  await page.locator("#jobs").getByRole("button", { name: "Open: New building" }).click();
+  await goTo(page, "Jobs");
+  await page.locator("#job-list").getByRole("button", { name: "Open: New building" }).click();
   await expect(page.getByRole("heading", { name: "New building" })).toBeVisible();
   await settled(page);
   await expect(page.locator(".notice.bad")).toHaveCount(0);
@@ -74,7 +77,7 @@ test("a job that takes for ever leaves the list in reach, and the next one does 
   await openTable(page);
   await ownJob(page);
   await openFile(page, await crowdedJob());
-  await expect(page.locator("#jobs")).toContainText("Crowded");
+  await expect(page.locator("#building")).toContainText("Crowded is being worked out");
   await expect(page.locator("#plan .ink svg")).toHaveCount(0); // another job's drawing does not stand for it
   await page.reload();
   await expect(page.locator("#building")).toContainText("Crowded is being worked out");
@@ -89,7 +92,6 @@ test("a job that the page did not outlive is not opened again by itself", async 
   const text = await crowdedJob();
   await openFile(page, text);
   await expect.poll(() => page.evaluate(() => localStorage.getItem("stringcourse-being-opened"))).not.toBeNull();
-  await expect(page.locator("#jobs")).toContainText("Crowded");
   const session = await context.newCDPSession(page);
   const died = page.waitForEvent("crash");
   void session.send("Page.crash").catch(() => undefined);

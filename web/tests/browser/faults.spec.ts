@@ -1,6 +1,6 @@
 // When the engine fails: plain words, the job still there, and on it goes.
 import { expect, type Page, test } from "@playwright/test";
-import { grip, openTable, settled, tally, told } from "./table";
+import { focusSelected, handle, openTable, settled, tally, told } from "./table";
 
 /// Workers that can be made to fail from outside: to die without a word, or to trap.
 async function failing(page: Page): Promise<void> {
@@ -33,7 +33,7 @@ test("a trap in the engine is said plainly; job and drawing stand; trying again 
   await failing(page);
   await openTable(page);
   await setTrap(page, true);
-  await grip(page, "/openings/0").focus();
+  await focusSelected(page, handle(page, "/openings/0"));
   await page.keyboard.press("Shift+ArrowLeft");
   const notice = page.locator(".notice.bad");
   await expect(notice).toContainText("Your job is untouched");
@@ -45,7 +45,7 @@ test("a trap in the engine is said plainly; job and drawing stand; trying again 
   await notice.getByRole("button", { name: "Try again" }).click();
   await expect(notice).toHaveCount(0);
   await settled(page);
-  await grip(page, "/openings/0").focus();
+  await focusSelected(page, handle(page, "/openings/0"));
   await page.keyboard.press("Shift+ArrowLeft");
   await expect.poll(() => told(page, "/openings/0")).toContain("9'-11 5/8\"");
 });
@@ -53,7 +53,7 @@ test("a trap in the engine is said plainly; job and drawing stand; trying again 
 test("an engine that cannot be fetched is said plainly, and trying again goes on", async ({ page }) => {
   let broken = true;
   await page.route("**/*.wasm", (route) => (broken ? route.abort() : route.continue()));
-  await page.goto("./");
+  await page.goto("./#order");
   const notice = page.locator(".notice.bad");
   await expect(notice).toBeVisible();
   broken = false;

@@ -1,12 +1,12 @@
 // Deciding by hand: dragging with a live answer, offers, undo, typed sizes, and all of it from the keyboard.
 import { expect, test } from "@playwright/test";
-import { drag, grip, openTable, settled, tally, told, undo } from "./table";
+import { drag, focusSelected, goTo, handle, inchesOnPlan, openTable, settled, tally, told, undo } from "./table";
 
 test("an opening is dragged: tallies and drawings move with the hand, one undo brings it back", async ({ page }) => {
   await openTable(page);
   expect(await told(page, "/openings/0")).toContain("9'-3 5/8\"");
   const plan = await page.locator("#plan .ink svg").innerHTML();
-  await drag(page, grip(page, "/openings/0"), -66, 0);
+  await drag(page, handle(page, "/openings/0"), -(await inchesOnPlan(page, 40)), 0);
   await expect(page.locator(".tallies")).toHaveAttribute("data-draft", "true");
   await expect(page.locator(".tag")).toContainText("12'-7 5/8\"");
   await expect.poll(() => page.locator("#plan .ink svg").innerHTML()).not.toBe(plan);
@@ -22,7 +22,7 @@ test("an opening is dragged: tallies and drawings move with the hand, one undo b
 test("a free hand does not snap, and off the module there are saw cuts", async ({ page }) => {
   await openTable(page);
   await page.getByLabel("No snapping: any size, whatever it cuts").check();
-  await drag(page, grip(page, "/openings/0"), -5, 0);
+  await drag(page, handle(page, "/openings/0"), -5, 0);
   await page.mouse.up();
   await expect.poll(() => told(page, "/openings/0")).not.toContain("9'-3 5/8\"");
   await settled(page);
@@ -33,8 +33,8 @@ test("a free hand does not snap, and off the module there are saw cuts", async (
 
 test("an edge is dragged: the opening widens by a module and its other jamb stays", async ({ page }) => {
   await openTable(page);
-  await grip(page, "/openings/1").click();
-  const to = grip(page, "/openings/1", "to");
+  await handle(page, "/openings/1").click();
+  const to = handle(page, "/openings/1", "to");
   await expect(to).toBeVisible();
   await expect(page.locator("#in-hand input[data-length]").first()).toBeFocused(); // brought into view: the page has moved
   await drag(page, to, 0, -12);
@@ -45,9 +45,9 @@ test("an edge is dragged: the opening widens by a module and its other jamb stay
 
 test("a side is dragged in: its neighbours get shorter, and what stands still stays where it was", async ({ page }) => {
   await openTable(page);
-  const still = page.locator('#plan .grip[data-place="/outline/sides/3"]');
+  const still = page.locator('#plan .handle[data-place="/outline/sides/3"]');
   const before = await still.boundingBox();
-  await drag(page, grip(page, "/outline/sides/1", "side"), 60, 0);
+  await drag(page, handle(page, "/outline/sides/1", "side"), await inchesOnPlan(page, 40), 0);
   await expect(page.locator(".tag")).toContainText("24'-8\"");
   const during = await still.boundingBox();
   expect(Math.abs((during?.x ?? 0) - (before?.x ?? 0))).toBeLessThan(1.5);
@@ -58,7 +58,7 @@ test("a side is dragged in: its neighbours get shorter, and what stands still st
 
 test("Escape gives a drag up: the job is as it was", async ({ page }) => {
   await openTable(page);
-  await grip(page, "/openings/0").focus();
+  await focusSelected(page, handle(page, "/openings/0"));
   await page.keyboard.press("ArrowLeft");
   await expect(page.locator(".tag")).toBeVisible();
   await page.keyboard.press("Escape");
@@ -75,7 +75,7 @@ test("a building of whole units is offered nothing: fewer bars alone are no offe
 
 test("any notation is typed into a dimension; the job keeps the text that was typed", async ({ page }) => {
   await openTable(page);
-  await grip(page, "/outline/sides/1", "side").click();
+  await handle(page, "/outline/sides/1", "side").click();
   const field = page.getByLabel("length", { exact: true }).last();
   await expect(field).toHaveValue("20'-0\"");
   await field.fill("6.4008 m");
@@ -86,7 +86,7 @@ test("any notation is typed into a dimension; the job keeps the text that was ty
 
 test("a size that cannot be built is refused beside its field, and the last good drawing stays", async ({ page }) => {
   await openTable(page);
-  await grip(page, "/openings/0").click();
+  await handle(page, "/openings/0").click();
   const field = page.locator("#in-hand").getByLabel("from corner A");
   await field.fill("26'-0\"");
   await field.press("Enter");
@@ -110,7 +110,9 @@ test("the main job is done with the keyboard alone", async ({ page }) => {
     }
     throw new Error(`no way to ${name} by Tab`);
   };
-  await focusOn("Opening D1: move");
+  await focusOn("Opening D1: select");
+  await page.keyboard.press("Enter");
+  await expect(page.locator("*:focus")).toHaveAttribute("aria-label", "Opening D1: move along its side");
   await page.keyboard.press("Shift+ArrowLeft");
   await expect(page.locator("p[aria-live]").last()).toContainText("D1: 9'-11 5/8\"");
   await expect.poll(() => told(page, "/openings/0")).toContain("9'-11 5/8\"");
@@ -123,7 +125,7 @@ test("the main job is done with the keyboard alone", async ({ page }) => {
 
 test("arrow keys move by the tape's smallest step", async ({ page }) => {
   await openTable(page);
-  await grip(page, "/openings/0").focus();
+  await focusSelected(page, handle(page, "/openings/0"));
   await page.keyboard.press("ArrowRight");
   await expect.poll(() => told(page, "/openings/0")).toContain("9'-3 9/16\"");
   await settled(page);
@@ -132,18 +134,20 @@ test("arrow keys move by the tape's smallest step", async ({ page }) => {
 
 test("a door is put into a side of one's own building and taken out again", async ({ page }) => {
   await openTable(page);
+  await goTo(page, "Jobs");
   await page.getByRole("button", { name: "Draw it" }).click();
   await expect(page.getByRole("heading", { name: "New building" })).toBeVisible();
   await settled(page);
-  await grip(page, "/outline/sides/0", "side").click();
+  await handle(page, "/outline/sides/0", "side").click();
   await page.locator("#in-hand").getByRole("button", { name: "Door", exact: true }).click();
-  await expect(grip(page, "/openings/0")).toBeVisible();
+  await expect(handle(page, "/openings/0")).toBeVisible();
   await page.locator("#in-hand").getByRole("button", { name: "Take D1 out" }).click();
-  await expect(grip(page, "/openings/0")).toHaveCount(0);
+  await expect(handle(page, "/openings/0")).toHaveCount(0);
 });
 
 test("a typed side of an L takes along the side that runs the other way", async ({ page }) => {
   await openTable(page);
+  await goTo(page, "Jobs");
   const [chooser] = await Promise.all([
     page.waitForEvent("filechooser"),
     page.getByRole("button", { name: "Open a file" }).click(),
@@ -151,7 +155,7 @@ test("a typed side of an L takes along the side that runs the other way", async 
   await chooser.setFiles("../examples/glaze-store.json");
   await expect(page.locator(".title-block")).toContainText("AB 32'-0\"");
   await settled(page);
-  await grip(page, "/outline/sides/0", "side").click();
+  await handle(page, "/outline/sides/0", "side").click();
   const field = page.locator("#in-hand").getByLabel("length", { exact: true });
   await field.fill("34 ft");
   await field.press("Enter");
@@ -165,7 +169,7 @@ test("a typed side of an L takes along the side that runs the other way", async 
 
 test("leaving a refused field moves nothing, so that what is pressed next is pressed", async ({ page }) => {
   await openTable(page);
-  await grip(page, "/openings/0").click();
+  await handle(page, "/openings/0").click();
   const field = page.locator("#in-hand").getByLabel("from corner A");
   await field.fill("none");
   await field.press("Enter");

@@ -1,12 +1,12 @@
 // Jobs on the device: into files and back, two tabs, reloads, a full store, newer versions.
 import { readFile } from "node:fs/promises";
 import { expect, type Page, test } from "@playwright/test";
-import { grip, openTable, settled, tally, told, withoutDialogs } from "./table";
+import { focusSelected, goTo, handle, openTable, settled, tally, told, withoutDialogs } from "./table";
 
 /// One change that makes the example a job of one's own.
 async function change(page: Page): Promise<void> {
-  await grip(page, "/outline/sides/0", "side").click();
-  const field = page.getByLabel("length", { exact: true }).last();
+  await handle(page, "/outline/sides/0", "side").click();
+  const field = page.locator("#in-hand").getByLabel("length", { exact: true });
   await field.fill("26'-8\"");
   await field.press("Enter");
   await expect(page.locator(".title-block")).toContainText("AB 26'-8\"");
@@ -36,7 +36,8 @@ test("a reload in the middle of a drag finds the job as it was before the drag",
   await openTable(page);
   await change(page);
   const before = await told(page, "/openings/1");
-  const box = await grip(page, "/openings/1").boundingBox();
+  await handle(page, "/openings/1").click();
+  const box = await handle(page, "/openings/1").boundingBox();
   await page.mouse.move((box?.x ?? 0) + 10, (box?.y ?? 0) + 20);
   await page.mouse.down();
   await page.mouse.move((box?.x ?? 0) + 10, (box?.y ?? 0) - 30, { steps: 5 });
@@ -53,9 +54,11 @@ test("a job goes into a file and comes back from it, byte for byte", async ({ pa
   const text = await savedFile(page);
   expect(JSON.parse(text)).toMatchObject({ stringcourse: 1, name: "Kiln house" });
   await expect(page.locator("#where")).toContainText("saved: the file holds every change");
-  await page.getByRole("button", { name: "Open the example" }).click();
+  await goTo(page, "Jobs");
+  await page.getByRole("button", { name: "Look at the example" }).click();
   await settled(page);
   await expect(page.locator(".title-block")).toContainText("AB 28'-0\"");
+  await goTo(page, "Jobs");
   const [chooser] = await Promise.all([
     page.waitForEvent("filechooser"),
     page.getByRole("button", { name: "Open a file" }).click(),
@@ -84,15 +87,18 @@ test("what is no job is refused in plain words, and the job on the table stays",
     ["<html>", "not a job"],
     ['{"stringcourse": 99, "name": "From next year"}', "newer version"],
   ] as const) {
+    await goTo(page, "Jobs");
     const [chooser] = await Promise.all([
       page.waitForEvent("filechooser"),
       page.getByRole("button", { name: "Open a file" }).click(),
     ]);
     await chooser.setFiles({ name: "odd.json", mimeType: "application/json", buffer: Buffer.from(content) });
     await expect(page.locator(".notice.bad")).toContainText(words);
+    await goTo(page, "Order");
     await expect(page.getByRole("heading", { name: "Kiln house" })).toBeVisible();
   }
   // JSON that is broken is told with the place where it breaks: two commas in the third line.
+  await goTo(page, "Jobs");
   const [chooser] = await Promise.all([
     page.waitForEvent("filechooser"),
     page.getByRole("button", { name: "Open a file" }).click(),
@@ -101,13 +107,14 @@ test("what is no job is refused in plain words, and the job on the table stays",
   await chooser.setFiles({ name: "broken.json", mimeType: "application/json", buffer: Buffer.from(broken) });
   await expect(page.locator(".notice.bad")).toContainText("line 3, column 15");
   // The newer job was not opened, but it is kept.
-  await expect(page.locator("#jobs")).toContainText("From next year");
+  await expect(page.locator("#job-list")).toContainText("From next year");
 });
 
 test("jobs are doubled, renamed, deleted and brought back", async ({ page }) => {
   await openTable(page);
   await change(page);
-  const jobs = page.locator("#jobs");
+  await goTo(page, "Jobs");
+  const jobs = page.locator("#job-list");
   await jobs.getByRole("button", { name: "Duplicate: Kiln house" }).click();
   await expect(jobs.getByText("Kiln house (copy)")).toBeVisible();
   await jobs.getByRole("button", { name: "Rename: Kiln house (copy)" }).click();
@@ -125,22 +132,26 @@ test("jobs are doubled, renamed, deleted and brought back", async ({ page }) => 
 test("the trash is seen, and a job ends for good only where that is asked for", async ({ page }) => {
   await openTable(page);
   await change(page);
-  const jobs = page.locator("#jobs");
-  for (const name of ["Kiln house", "Kiln house"]) {
-    await jobs.getByRole("button", { name: `Duplicate: ${name}`, exact: true }).click();
-    await expect(jobs.getByText("Kiln house (copy)").first()).toBeVisible();
+  await goTo(page, "Jobs");
+  const jobs = page.locator("#job-list");
+  const copies = jobs.getByRole("button", { name: "Open: Kiln house (copy)" });
+  for (const there of [1, 2]) {
+    await jobs.getByRole("button", { name: "Duplicate: Kiln house", exact: true }).click();
+    await expect(copies).toHaveCount(there);
   }
-  for (let copy = 0; copy < 2; ++copy)
+  for (const left of [1, 0]) {
     await jobs.getByRole("button", { name: "Delete: Kiln house (copy)" }).first().click();
+    await expect(copies).toHaveCount(left);
+  }
   const trash = jobs.locator(".trash");
   await trash.getByText("Deleted jobs (2)").click();
   await expect(trash).toContainText("30 days of use left");
   await trash.getByRole("button", { name: "Bring it back: Kiln house (copy)" }).first().click();
   await expect(trash).toContainText("Deleted jobs (1)");
-  await expect(jobs.getByRole("button", { name: "Open: Kiln house (copy)" })).toHaveCount(1);
+  await expect(copies).toHaveCount(1);
   await trash.getByRole("button", { name: "Delete for good: Kiln house (copy)" }).click();
   await expect(trash).toHaveCount(0);
-  await expect(jobs.getByRole("button", { name: "Open: Kiln house (copy)" })).toHaveCount(1);
+  await expect(copies).toHaveCount(1);
 });
 
 test("a file that is no job leaves the job on the table open, so that the next change is kept in it", async ({
@@ -148,22 +159,26 @@ test("a file that is no job leaves the job on the table open, so that the next c
 }) => {
   await openTable(page);
   await change(page);
+  await goTo(page, "Jobs");
   const [chooser] = await Promise.all([
     page.waitForEvent("filechooser"),
     page.getByRole("button", { name: "Open a file" }).click(),
   ]);
   await chooser.setFiles({ name: "odd.json", mimeType: "application/json", buffer: Buffer.from("<html>") });
   await expect(page.locator(".notice.bad")).toContainText("not a job");
-  await grip(page, "/openings/0").focus();
+  await goTo(page, "Order");
+  await focusSelected(page, handle(page, "/openings/0"));
   await page.keyboard.press("Shift+ArrowLeft");
   await settled(page);
   await expect(page.locator("#where")).toContainText("2 changes not yet in a file");
-  await expect(page.locator("#jobs li")).toHaveCount(1);
+  await goTo(page, "Jobs");
+  await expect(page.locator("#job-list li")).toHaveCount(1);
 });
 
 test("a refusal ends the waiting for offers", async ({ page }) => {
   await openTable(page);
   const text = await readFile(new URL("../../../examples/kiln-house.json", import.meta.url), "utf8");
+  await goTo(page, "Jobs");
   const [chooser] = await Promise.all([
     page.waitForEvent("filechooser"),
     page.getByRole("button", { name: "Open a file" }).click(),
@@ -181,8 +196,7 @@ test("a second tab on one job only looks on, and writes once the first has left"
   const second = await context.newPage();
   await openTable(second);
   await expect(second.locator(".state")).toContainText("another tab");
-  const handle = grip(second, "/openings/0");
-  await handle.focus();
+  await focusSelected(second, handle(second, "/openings/0"));
   await second.keyboard.press("Shift+ArrowLeft");
   await expect(second.locator(".tag")).toHaveCount(0);
   // What the first tab changes is seen in the second.
@@ -192,7 +206,7 @@ test("a second tab on one job only looks on, and writes once the first has left"
   await page.close();
   await expect(second.locator(".state")).not.toContainText("another tab");
   await settled(second);
-  await grip(second, "/openings/0").focus();
+  await focusSelected(second, handle(second, "/openings/0"));
   await second.keyboard.press("Shift+ArrowLeft");
   await expect.poll(() => told(second, "/openings/0")).toContain("9'-11 5/8\"");
 });
@@ -215,7 +229,7 @@ test("a full store is said aloud, the job goes on in the page, and is saved to a
   await openTable(page);
   await change(page);
   await page.evaluate(() => (window as unknown as { fillTheStore(on: boolean): void }).fillTheStore(true));
-  await grip(page, "/openings/0").focus();
+  await focusSelected(page, handle(page, "/openings/0"));
   await page.keyboard.press("Shift+ArrowLeft");
   await expect(page.locator(".state .loud")).toContainText("store is full");
   await settled(page);
@@ -223,12 +237,13 @@ test("a full store is said aloud, the job goes on in the page, and is saved to a
   const text = await savedFile(page);
   expect(text).toContain("10'-0");
   // Left for another job, the text that was not kept is still offered.
-  await page.getByRole("button", { name: "Open the example" }).click();
+  await goTo(page, "Jobs");
+  await page.getByRole("button", { name: "Look at the example" }).click();
   await expect(page.locator(".notice.bad")).toContainText("could not be kept");
   // With room again the next change is kept as before.
   await page.evaluate(() => (window as unknown as { fillTheStore(on: boolean): void }).fillTheStore(false));
   await settled(page);
-  await grip(page, "/openings/0").focus();
+  await focusSelected(page, handle(page, "/openings/0"));
   await page.keyboard.press("Shift+ArrowLeft");
   await expect(page.locator("#where")).toContainText("in this browser only");
 });
@@ -252,6 +267,7 @@ test("a change made before the store has opened is kept all the same", async ({ 
 test("a job that cannot be built is opened with its reasons, and can be mended in the page", async ({ page }) => {
   await openTable(page);
   const text = await readFile(new URL("../../../examples/kiln-house.json", import.meta.url), "utf8");
+  await goTo(page, "Jobs");
   const [chooser] = await Promise.all([
     page.waitForEvent("filechooser"),
     page.getByRole("button", { name: "Open a file" }).click(),

@@ -4,7 +4,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { chromium, expect, type Page, test } from "@playwright/test";
 import { OwnHost } from "./own_host";
-import { grip, openTable, settled, tally, told, withoutDialogs } from "./table";
+import { focusSelected, goTo, handle, openTable, settled, tally, told, withoutDialogs } from "./table";
 
 test.use({ serviceWorkers: "allow" });
 test.setTimeout(120_000); // a browser is started twice, on a machine that may be busy
@@ -24,6 +24,7 @@ async function onDevice(page: Page): Promise<void> {
 }
 
 async function beginOwn(page: Page, length: string): Promise<void> {
+  await goTo(page, "Jobs");
   await page.getByLabel("length", { exact: true }).fill(length);
   await page.getByRole("button", { name: "Draw it" }).click();
   await expect(page.getByRole("heading", { name: "New building" })).toBeVisible();
@@ -70,14 +71,14 @@ test("a browser started anew with the server stopped opens the kept job, solves 
         ),
       ),
     ).toBe("unreachable");
-    await cold.getByRole("button", { name: "Make the set" }).click();
+    await cold.getByRole("button", { name: "Make the whole set (PDF)" }).click();
     const [download] = await Promise.all([
       cold.waitForEvent("download"),
       cold.getByRole("button", { name: "Save the set (PDF)" }).click(),
     ]);
     expect((await readFile(await download.path())).subarray(0, 8).toString("latin1")).toBe("%PDF-1.7");
     await cold.getByRole("button", { name: "Show the units in space" }).click();
-    await expect(cold.locator("canvas")).toHaveAttribute("data-units", /[1-9]/);
+    await expect(cold.locator(".space canvas")).toHaveAttribute("data-units", /[1-9]/);
     await second.close();
   } finally {
     await rm(profile, { recursive: true, force: true });
@@ -90,7 +91,10 @@ test("a newer version waits, says so, and is taken when asked, with the open wor
   await publishNewer();
   await lookForNewer(page);
   await expect(page.getByText("A newer version of this page is ready.")).toBeVisible();
-  await grip(page, "/openings/0").press("ArrowRight"); // work goes on in the version that is open
+  await focusSelected(page, handle(page, "/openings/0"));
+  await page.keyboard.press("ArrowRight"); // work goes on in the version that is open
+  // A run of keys is a step once it has ended: until then the hand has not let go, and a reload leaves all as it was.
+  await expect(page.getByRole("button", { name: "Undo" })).toBeEnabled();
   await settled(page);
   const place = await told(page, "/openings/0");
   await page.reload();

@@ -33,9 +33,10 @@ export class OwnHost {
     this.address = `http://127.0.0.1:${port}/`;
   }
 
-  static async begin(): Promise<OwnHost> {
+  /// Of the built page, or of another built folder.
+  static async begin(built = kDist): Promise<OwnHost> {
     const folder = await mkdtemp(join(tmpdir(), "stringcourse-host-"));
-    await cp(kDist, folder, { recursive: true });
+    await cp(built, folder, { recursive: true });
     const host = new OwnHost(folder, await freePort());
     await host.start();
     return host;

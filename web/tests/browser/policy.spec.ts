@@ -1,6 +1,6 @@
 // The page's policy: sent by the bundled server, without a loophole for styles, and kept by everything that the page does.
 import { expect, type Page, test } from "@playwright/test";
-import { drag, grip, openTable, settled } from "./table";
+import { drag, goTo, handle, openTable, settled } from "./table";
 
 /// What the browser refused, told by the page itself.
 async function watched(page: Page): Promise<void> {
@@ -34,15 +34,16 @@ test("the server sends the page's own policy, which lets no text style or run", 
 test("nothing that the page does is refused by it", async ({ page }) => {
   await watched(page);
   await openTable(page);
-  await drag(page, grip(page, "/openings/0"), -66, 0);
+  await drag(page, handle(page, "/openings/0"), -66, 0);
   await page.mouse.up();
   await settled(page);
-  await grip(page, "/outline/sides/0", "side").click();
+  await handle(page, "/outline/sides/0", "side").click();
   await page.getByRole("button", { name: "Dark paper" }).click();
   await page.getByRole("button", { name: "Show the units in space" }).click();
-  await expect(page.locator("canvas")).toHaveAttribute("data-units", /[1-9]/);
-  await page.getByRole("button", { name: "Make the set" }).click();
+  await expect(page.locator(".space canvas")).toHaveAttribute("data-units", /[1-9]/);
+  await page.getByRole("button", { name: "Make the whole set (PDF)" }).click();
   await expect(page.getByText("The set is made")).toBeVisible();
+  await goTo(page, "At the wall");
   await page.getByRole("button", { name: "Phone view" }).click();
   await expect(page.locator(".wall-number")).toBeVisible();
   expect(await refusedBy(page)).toEqual([]);

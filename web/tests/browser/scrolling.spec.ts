@@ -1,7 +1,7 @@
 // Scrolling never edits: a swipe or the wheel over any drawing, label or handle moves the page and nothing of the job.
 import { readFile } from "node:fs/promises";
 import { type CDPSession, expect, type Locator, type Page, test } from "@playwright/test";
-import { grip, openTable, settled, told, withoutDialogs } from "./table";
+import { goTo, handle, openTable, settled, told, withoutDialogs } from "./table";
 
 async function jobOf(page: Page): Promise<string> {
   const [download] = await Promise.all([
@@ -12,6 +12,17 @@ async function jobOf(page: Page): Promise<string> {
 }
 
 const topOf = (page: Page): Promise<number> => page.evaluate(() => scrollY);
+
+/// How far the plan stands from the top of the screen, once it has come to rest.
+async function planAtRest(page: Page): Promise<number> {
+  const top = () => page.locator("#plan .box").evaluate((box) => box.getBoundingClientRect().top);
+  let [before, now] = [Number.NaN, await top()];
+  while (before !== now) {
+    await page.waitForTimeout(200);
+    [before, now] = [now, await top()];
+  }
+  return now;
+}
 
 async function middleOf(what: Locator): Promise<{ x: number; y: number }> {
   await what.evaluate((element) => element.scrollIntoView({ block: "center", behavior: "instant" }));
@@ -45,11 +56,11 @@ async function swipeOver(page: Page, session: CDPSession, what: Locator, name: s
 }
 
 async function everyHandle(page: Page): Promise<readonly [Locator, string][]> {
-  const grips = page.locator(".grip");
-  const count = await grips.count();
+  const handles = page.locator(".handle");
+  const count = await handles.count();
   return Promise.all(
     Array.from({ length: count }, async (_, at): Promise<[Locator, string]> => {
-      const one = grips.nth(at);
+      const one = handles.nth(at);
       return [one, (await one.getAttribute("aria-label")) ?? ""];
     }),
   );
@@ -57,7 +68,7 @@ async function everyHandle(page: Page): Promise<readonly [Locator, string][]> {
 
 test.describe("on a phone", () => {
   test.use({ viewport: { width: 360, height: 740 }, hasTouch: true, isMobile: true, deviceScaleFactor: 2 });
-  test.setTimeout(240_000);
+  test.setTimeout(400_000);
 
   test("a swipe over a drawing, a label or a handle scrolls, and the job is byte for byte as it was", async ({
     page,
@@ -72,9 +83,15 @@ test.describe("on a phone", () => {
     for (const drawing of [".box.plan", ".box.elevation"]) {
       await swipeOver(page, session, page.locator(drawing), drawing);
     }
+    for (const name of ["Pour", "First course", "Lintels", "Grout", "Top", "At the wall"]) {
+      await goTo(page, name);
+      await swipeOver(page, session, page.locator(".board .box"), name);
+      for (const [one, told] of await everyHandle(page)) await swipeOver(page, session, one, `${name}: ${told}`);
+    }
+    await goTo(page, "Order");
     await page.getByRole("button", { name: "Show the units in space" }).tap();
-    await expect(page.locator("canvas")).toHaveAttribute("data-units", /[1-9]/);
-    await swipeOver(page, session, page.locator("canvas"), "canvas");
+    await expect(page.locator(".space canvas")).toHaveAttribute("data-units", /[1-9]/);
+    await swipeOver(page, session, page.locator(".space canvas"), "canvas");
     expect(await jobOf(page)).toBe(before);
     await expect(page.getByRole("button", { name: "Undo" })).toBeDisabled();
   });
@@ -86,19 +103,20 @@ test.describe("on a phone", () => {
     await openTable(page);
     const before = await jobOf(page);
     const session = await page.context().newCDPSession(page);
-    await grip(page, "/openings/0").tap();
-    await expect(grip(page, "/openings/0", "to")).toBeVisible();
-    await swipeOver(page, session, grip(page, "/outline/sides/0", "side"), "AB's label");
-    await expect(grip(page, "/openings/0", "to")).toHaveCount(0);
-    await swipeOver(page, session, grip(page, "/openings/0"), "the opening again");
+    await handle(page, "/openings/0").tap();
+    await expect(handle(page, "/openings/0", "to")).toBeVisible();
+    await swipeOver(page, session, handle(page, "/outline/sides/0", "side"), "AB's label");
+    await expect(handle(page, "/openings/0", "to")).toHaveCount(0);
+    await swipeOver(page, session, handle(page, "/openings/0"), "the opening again");
     expect(await jobOf(page)).toBe(before);
-    await grip(page, "/openings/0").tap();
-    const at = await middleOf(grip(page, "/openings/0"));
-    const top = await topOf(page);
+    await handle(page, "/openings/0").tap();
+    const at = await middleOf(handle(page, "/openings/0"));
+    const top = await planAtRest(page);
     await swipe(session, at, -24, 0);
     await expect.poll(() => told(page, "/openings/0")).not.toContain(`9'-3 5/8"`);
     await settled(page);
-    expect(await topOf(page)).toBe(top);
+    // What is held stays under the finger: a quarter of a target's 44 px is not felt.
+    expect(Math.abs((await planAtRest(page)) - top)).toBeLessThan(44 / 4);
   });
 
   test("a drawing made larger is moved within its box, and beyond its edge the page goes on", async ({ page }) => {

@@ -1,26 +1,11 @@
 // One tap, one entry, of the number shown: fingers that tap twice, an engine that takes its time, undo in between.
 import { expect, type Locator, type Page, test } from "@playwright/test";
-import { openTable, settled } from "./table";
+import { goTo, openTable, settled, slowEngine } from "./table";
 
 test.use({ viewport: { width: 360, height: 640 }, hasTouch: true, isMobile: true, deviceScaleFactor: 2 });
 
 const zone = (page: Page, name: string) => page.locator(".at-wall").getByRole("button", { name, exact: true });
 const figure = (page: Page) => page.locator(".wall-number");
-
-/// An engine that answers each question so many milliseconds late.
-async function slowEngine(page: Page, late: number): Promise<void> {
-  await page.addInitScript((by) => {
-    const Real = window.Worker;
-    window.Worker = class extends Real {
-      override set onmessage(heard: ((event: MessageEvent) => void) | null) {
-        super.onmessage = (event: MessageEvent) => {
-          const wait = "block" in event.data ? by : 0;
-          setTimeout(() => heard?.call(this, event), wait);
-        };
-      }
-    } as typeof Worker;
-  }, late);
-}
 
 /// As fast as a finger that taps twice, or more often, without looking: nothing waits for the page.
 async function tapTimes(page: Page, what: Locator, times: number, apart: number): Promise<void> {
@@ -59,6 +44,7 @@ async function marksLogged(page: Page): Promise<readonly Logged[]> {
 
 async function openWall(page: Page): Promise<void> {
   await openTable(page);
+  await goTo(page, "At the wall");
   await page.getByRole("button", { name: "Phone view" }).tap();
   await expect(figure(page)).toHaveText(`4'-7 5/8"`);
 }
@@ -132,6 +118,6 @@ test("undo between double taps strikes one entry each, and brings one back", asy
 test("steps are counted tap by tap, however fast", async ({ page }) => {
   await openWall(page);
   await zone(page, "Past").tap();
-  await tapTimes(page, zone(page, "+1"), 6, 30);
+  await tapTimes(page, zone(page, `+1/16"`), 6, 30);
   await expect(figure(page)).toHaveText(`7/16" past`);
 });

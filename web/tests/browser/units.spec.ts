@@ -45,7 +45,7 @@ test("the units in space are drawn, as many as stand up to the course, and are t
   const requests: string[] = [];
   page.on("request", (request) => requests.push(request.url()));
   await page.getByRole("button", { name: "Show the units in space" }).click();
-  const canvas = page.locator("canvas");
+  const canvas = page.locator(".space canvas");
   await expect(canvas).toHaveAttribute("data-units", /[1-9]/);
   expect(requests.some((url) => url.includes("view-"))).toBe(true);
   // As many boxes as the plan of course 1 has units: both come from the same answer by different ways.
@@ -68,7 +68,7 @@ test("the units in space are drawn, as many as stand up to the course, and are t
 
 /// What the canvas shows: how many colours, how many dark pixels, and a print of all of it.
 async function colours(page: import("@playwright/test").Page) {
-  const png = (await page.locator("canvas").screenshot()).toString("base64");
+  const png = (await page.locator(".space canvas").screenshot()).toString("base64");
   return page.evaluate(async (picture) => {
     const image = new Image();
     image.src = `data:image/png;base64,${picture}`;
@@ -91,12 +91,14 @@ async function colours(page: import("@playwright/test").Page) {
   }, png);
 }
 
-test("a hold point opens, says what it lacks, and leads to the place on the drawing", async ({ page }) => {
+test("a finding leads to its place on the drawing, and to the field that mends it", async ({ page }) => {
   await openTable(page);
-  await page.locator(".strip").getByRole("button", { name: /Order/ }).click();
-  const panel = page.locator("#hold-point");
-  await expect(panel).toContainText("D1");
-  await panel.getByRole("button", { name: /^Show: The head of D1/ }).click();
-  await expect(page.locator('#plan .grip[data-place="/openings/0"].lit').first()).toBeVisible();
+  const found = page.locator("#findings");
+  await expect(found).toContainText("D1");
+  await found.getByRole("button", { name: /^On the drawing: The head of D1/ }).click();
+  await expect(page.locator('#plan .handle[data-place="/openings/0"].lit').first()).toBeVisible();
+  await expect(page.locator("#plan")).toBeInViewport();
   await expect(page.locator("#in-hand h3")).toContainText("Opening D1");
+  await found.getByRole("button", { name: /^Fill it in: The head of D1/ }).click();
+  await expect(page.locator('[data-pointer^="/openings/0"] :focus').first()).toBeInViewport();
 });

@@ -1,15 +1,18 @@
 // A layout at once, the whole answer when it comes, and never one that nobody waits for any more. The engine is the real
 // one; only when it answers a search is played here.
 import { beforeAll, beforeEach, expect, test, vi } from "vitest";
-import { enterLaid, putOnTable, showPiece, stepCourse, takeInHand, typed, undo } from "../../app/actions";
-import { useEngine } from "../../app/engine_port";
-import { beginDrafts, draft, endDrafts, seekRest } from "../../app/solving";
-import { history, job, offersNow, piece, readOnly, refusals, searching, shown, trouble } from "../../app/state";
 import type { Superseded } from "../../engine/client";
-import type { Answer, Reply, Request } from "../../engine/contract";
-import type { Engine } from "../../engine/glue";
-import { readReply } from "../../engine/glue";
+import type { Reply, Request, WholeAnswer } from "../../engine/contract";
+import { type Engine, readReply } from "../../engine/glue";
 import { fieldsAt } from "../../job/fields";
+import { typed } from "../../state/building";
+import { useEngine } from "../../state/engine_port";
+import { enterLaid } from "../../state/logs";
+import { showPiece, stepCourse, takeInHand } from "../../state/seeing";
+import { history, job, offersNow, piece, readOnly, refusals, searching, shown, trouble } from "../../state/signals";
+import { beginDrafts, draft, endDrafts, seekRest } from "../../state/solving";
+import { putOnTable } from "../../state/table";
+import { undo } from "../../state/undoing";
 import { example, HonestClient, realEngine } from "./real_engine";
 
 const kShed = example("hillside-shed"); // off the block grid: laid at once it is not what a search finds
@@ -76,7 +79,7 @@ function answerOf(text: string, budget?: number): unknown {
 function unitLaidOtherwise(): string {
   const units = (answer: unknown): Map<string, string> =>
     new Map(
-      (answer as Answer).runs.flatMap(({ pieces }) => pieces.map((one) => [String(one[0]), JSON.stringify(one)])),
+      (answer as WholeAnswer).runs.flatMap(({ pieces }) => pieces.map((one) => [String(one[0]), JSON.stringify(one)])),
     );
   const whole = units(answerOf(kShed));
   const moved = [...units(answerOf(kShed, 0))].find(([name, unit]) => whole.has(name) && whole.get(name) !== unit);

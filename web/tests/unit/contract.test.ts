@@ -27,7 +27,7 @@ test("a set without whole fonts is refused: the module has none of its own", () 
 
 const ask = (request: Request): Reply => readReply(engine.ask(JSON.stringify(request)));
 
-test("the types in engine/generated are made from docs/schema as it is", async () => {
+test("the types in engine/generated are made from docs/schema as it is", { timeout: 30_000 }, async () => {
   expect(await drifted()).toEqual([]);
 });
 

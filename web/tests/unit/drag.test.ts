@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { expect, test } from "vitest";
 import {
   editFor,
-  type Grip,
+  type HandlePart,
   type Hold,
   kSnapPixels,
   movedBy,
@@ -44,21 +44,22 @@ const wall: SideHandle = {
   outward: [0, -1],
   length_nm: 336 * kInch,
   label: "",
+  length: { x: 0, y: 0, width: 1, height: 1 },
 };
 
-function hold(handle: OpeningHandle | SideHandle, grip: Grip, free: readonly number[] = []): Hold {
+function hold(handle: OpeningHandle | SideHandle, part: HandlePart, free: readonly number[] = []): Hold {
   // 1 : 50 at two thousandths of a pixel for a micrometre: a pixel is 500 um on paper, 25 mm at the wall.
-  return { handle, grip, scale: 50, pixels: 0.002, free, pitch: kPitch };
+  return { handle, part, scale: 50, pixels: 0.002, free, pitch: kPitch };
 }
 
-test("a pixel is its micrometres times the scale, along the grip's own way only", () => {
+test("a pixel is its micrometres times the scale, along the handle's own way only", () => {
   expect(movedBy(hold(door, "body"), 1, 0)).toBe(25_000_000);
   expect(movedBy(hold(door, "body"), 0, 40)).toBe(0);
   expect(movedBy(hold({ ...door, along: [-1, 0] }, "body"), 4, 0)).toBe(-100_000_000);
   expect(movedBy(hold(wall, "side"), 0, -2)).toBe(50_000_000);
 });
 
-test("a drag starts where the grip stood: near jamb, far jamb, or nothing moved for a side", () => {
+test("a drag starts where the handle stood: near jamb, far jamb, or nothing moved for a side", () => {
   expect(startOf(hold(door, "body"))).toBe(door.from_nm);
   expect(startOf(hold(door, "to"))).toBe(door.to_nm);
   expect(startOf(hold(wall, "side"))).toBe(0);
@@ -121,7 +122,7 @@ test("the next free place lies ahead in the way asked, and the way back leads to
   );
 });
 
-test("each grip asks the engine for its own edit", () => {
+test("each handle asks the engine for its own edit", () => {
   expect(editFor(hold(door, "body"), 7)).toEqual({ do: "move-opening", opening: 1, to_nm: 7 });
   expect(editFor(hold(door, "from"), 7)).toEqual({ do: "resize-opening", opening: 1, edge: "from", to_nm: 7 });
   expect(editFor(hold(door, "to"), 7)).toEqual({ do: "resize-opening", opening: 1, edge: "to", to_nm: 7 });

@@ -91,10 +91,10 @@ describe("bytes for a file", () => {
 describe("a file", () => {
   it("becomes a job that is in a file already, named after the file where the document has no name", async () => {
     const keep = await browser.tab();
-    const job = worthOf(await keep.takeIn('{"stringcourse":1}', "Garage.JSON"));
-    expect(job.head.value).toMatchObject({ name: "Garage", unfiled: 0, filedAt: 1_000 });
+    const job = worthOf(await keep.takeIn('{"stringcourse":1}', "Kiln.JSON"));
+    expect(job.head.value).toMatchObject({ name: "Kiln", unfiled: 0, filedAt: 1_000 });
     expect(job.text.value).toBe('{"stringcourse":1}');
-    expect(worthOf(await keep.takeIn(jobOf("Shed"), "garage.json")).head.value.name).toBe("Shed");
+    expect(worthOf(await keep.takeIn(jobOf("Shed"), "shed.json")).head.value.name).toBe("Shed");
   });
 
   it("of a newer version is kept as it is, byte for byte, and not opened", async () => {

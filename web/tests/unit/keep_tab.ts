@@ -1,6 +1,6 @@
 // A browser for the keep's tests: storage in memory, locks as the Web Locks API has them, and tabs that share both.
-import "fake-indexeddb/auto";
 import { IDBFactory } from "fake-indexeddb";
+import "fake-indexeddb/auto";
 import type { Environment } from "../../keep/environment";
 import { openKeep } from "../../keep/keep";
 import { Store } from "../../keep/store";

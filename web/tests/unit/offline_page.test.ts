@@ -65,7 +65,7 @@ async function started(served: "served" | "first visit") {
     container.controller = new PlayedWorker();
     container.registration.active = container.controller;
   }
-  const offline = startOffline();
+  const offline = startOffline(Promise.resolve());
   await vi.waitFor(() => expect(container.register).toHaveBeenCalled());
   if (served === "served") {
     container.becomeReady();
@@ -82,11 +82,11 @@ test("the worker is registered beside the page, in whatever folder that is", asy
 
 test("a page from a file, or in a browser without workers, is off", () => {
   vi.stubGlobal("location", { protocol: "file:", reload });
-  expect(startOffline().state.value).toBe("off");
+  expect(startOffline(Promise.resolve()).state.value).toBe("off");
   expect(container.register).not.toHaveBeenCalled();
   vi.stubGlobal("location", { protocol: "https:", reload });
   vi.stubGlobal("navigator", {});
-  expect(startOffline().state.value).toBe("off");
+  expect(startOffline(Promise.resolve()).state.value).toBe("off");
 });
 
 test("a first visit gets its files, is then ready, and does not load anew", async () => {
@@ -108,10 +108,10 @@ test("a first visit whose files do not all come is off", async () => {
 
 test("a host that has no worker: off on a first visit, ready where an earlier one serves", async () => {
   container.register.mockRejectedValue(new TypeError("404"));
-  const first = startOffline();
+  const first = startOffline(Promise.resolve());
   await vi.waitFor(() => expect(first.state.value).toBe("off"));
   container.controller = new PlayedWorker();
-  const later = startOffline();
+  const later = startOffline(Promise.resolve());
   await vi.waitFor(() => expect(later.state.value).toBe("ready"));
 });
 

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { type Json, jobText, readJson, textAt, valueAt, without, withValue } from "../../job/pointer";
+import { jobText, type Json, readJson, textAt, valueAt, without, withValue } from "../../job/pointer";
 
 // RFC 6901, section 5: the document and what each pointer of it means.
 const kRfc: Json = {

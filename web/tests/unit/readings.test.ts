@@ -1,10 +1,10 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
+import { readReply } from "../../engine/glue";
 import { type Json, readJson, valueAt } from "../../job/pointer";
 import { type Entry, readingsOf, withReading } from "../../job/readings";
-import { example, realEngine } from "./real_engine";
-import { readReply } from "../../engine/glue";
 import { english } from "../../words/english";
+import { example, realEngine } from "./real_engine";
 
 const kName = fc.constantFrom("A", "B", "C", "D");
 const kEntry: fc.Arbitrary<Entry> = fc.oneof(

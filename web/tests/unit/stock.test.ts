@@ -1,8 +1,8 @@
 import { beforeAll, expect, test } from "vitest";
 import type { Answer, Solids } from "../../engine/contract";
 import { readReply } from "../../engine/glue";
-import { kStrokes, markOf } from "../../solid/marks";
 import { exceptionsUpTo, stocked } from "../../solid/stock";
+import { kStrokes } from "../../solid/strokes";
 import { example, realEngine } from "./real_engine";
 
 let solids: Solids;
@@ -51,7 +51,7 @@ test("the view stands around all units", () => {
 test("exceptions are counted as the answer counts its kinds", () => {
   const stock = stocked(solids);
   const told = exceptionsUpTo(stock, answer.courses.length);
-  const kinds = new Set(solids.kinds.filter((kind) => markOf(kind, false).letter !== ""));
+  const kinds = new Set(solids.kinds.filter((kind, at) => solids.cut[at] === 0 && !/^(full|corner)$/.test(kind)));
   expect(kinds.size).toBeGreaterThan(2);
   for (const kind of kinds) {
     const laid = solids.kinds.filter((one, at) => one === kind && solids.cut[at] === 0).length;
@@ -61,12 +61,28 @@ test("exceptions are counted as the answer counts its kinds", () => {
   expect(told.has("full")).toBe(false);
 });
 
-test("every letter of an exception can be drawn", () => {
-  for (const kind of new Set(solids.kinds)) {
-    const { letter } = markOf(kind, false);
-    if (letter !== "") expect(kStrokes[letter]?.length, kind).toBeGreaterThan(3);
+test("every mark of the glossary can be drawn, and no letter is kept that none has", () => {
+  const marks = ["HA", "CU", "BB", "LI", "SA", "OE", "OB", "CO", "CS", "HH", "SO"] as const;
+  expect(Object.keys(kStrokes).sort()).toEqual([...new Set(marks.join(""))].sort());
+  for (const strokes of Object.values(kStrokes)) {
+    expect(strokes.length % 4).toBe(0);
+    for (const value of strokes) expect(value).toBeGreaterThanOrEqual(0);
+    for (const value of strokes) expect(value).toBeLessThanOrEqual(1);
   }
-  expect(kStrokes[markOf("full", true).letter]).toBeDefined();
+});
+
+test("a mark stands on its own unit's faces, within them", () => {
+  const kUnit = { names: ["AB-1-1"], courses: [1], kinds: ["half"], cut: [0], marks: ["HA"], fills: ["tint"] } as const;
+  // A narrow piece: 60 mm long, 194 mm thick and high.
+  const { letters } = stocked({ ...kUnit, boxes: [0, 0, 0, 60_000, 194_000, 194_000], bars: [] });
+  // Strokes of H and A are three each, two ends, three numbers, on two faces.
+  expect(letters.length).toBe(6 * 2 * 3 * 2);
+  for (let at = 0; at < letters.length; at += 3) {
+    expect(letters[at + 1]).toBeGreaterThan(0);
+    expect(letters[at + 1]).toBeLessThan(0.194);
+    expect(letters[at + 2]).toBeGreaterThan(0);
+    expect(letters[at + 2]).toBeLessThan(0.194);
+  }
 });
 
 test("each bar is kept with its foot below its head", () => {

@@ -3,7 +3,7 @@ import fc from "fast-check";
 import { expect, test } from "vitest";
 import { readReply } from "../../engine/glue";
 import { laidOf, withLaid } from "../../job/laid";
-import { type Json, jobText, readJson, valueAt } from "../../job/pointer";
+import { jobText, type Json, readJson, valueAt } from "../../job/pointer";
 import { readingsOf, withReading } from "../../job/readings";
 import { entriesOf, entriesStanding, standingOf, type Striking, withCounting, withLogsOf } from "../../job/strikes";
 import { example, realEngine } from "./real_engine";

@@ -1,0 +1,142 @@
+#include "answer/day_card.hpp"
+
+#include <algorithm>
+#include <map>
+#include <set>
+
+#include "answer/programme_parts.hpp"
+#include "answer/site_parts.hpp"
+
+namespace stringcourse {
+namespace {
+
+FactValue wall_names(const Answer& answer, const std::set<std::int32_t>& walls) {
+  std::vector<FactValue> names;
+  for (const std::int32_t wall : walls) names.emplace_back(answer.building.walls[static_cast<std::size_t>(wall)].name);
+  return {FactValue::Kind::And, std::move(names)};
+}
+
+FactValue numbers(const std::vector<std::int64_t>& all) {
+  std::vector<FactValue> values(all.begin(), all.end());
+  return {FactValue::Kind::And, std::move(values)};
+}
+
+/// Units by their kind alone where the building has one series: "article-unit" says the kind first.
+FactValue short_name(const Answer& answer, const Article& article) {
+  return answer.building.series.size() == 1 ? article.name.values.front() : FactValue(article.name);
+}
+
+/// Whether a pallet is for one of these blocks, by wall and place along it.
+bool serves(const PlacedPallet& pallet, const std::set<std::pair<std::int32_t, Length>>& blocks) {
+  if (pallet.from_wall < 0) return false;
+  const auto first = blocks.lower_bound({pallet.from_wall, pallet.from});
+  return first != blocks.end() && *first <= std::pair(pallet.to_wall, pallet.to);
+}
+
+/// Courses finished on the day, each with its walls.
+std::map<std::int32_t, std::set<std::int32_t>> courses_of(const WorkDay& day) {
+  std::map<std::int32_t, std::set<std::int32_t>> courses;
+  for (const auto& [wall, course] : day.finished) courses[course].insert(wall);
+  return courses;
+}
+
+bool is_finished(const WorkDay& day, std::int32_t wall, std::int32_t course) {
+  return std::ranges::contains(day.finished, std::pair(wall, course));
+}
+
+/// Bars along beams and lintels, and upright ones that begin in these courses.
+void add_bars(std::vector<Fact>& said, const Answer& answer, const WorkDay& day) {
+  std::map<std::pair<std::int32_t, std::int32_t>, std::int64_t> beams, uprights;  // by course and wall
+  std::map<std::int32_t, std::int64_t> lintels;
+  for (const steel::BarPiece& piece : answer.bar_pieces.pieces) {
+    if (!is_finished(day, piece.wall, piece.first_course)) continue;
+    const std::pair at(piece.first_course, piece.wall);
+    if (piece.use == steel::BarUse::Beam || piece.use == steel::BarUse::Corner) ++beams[at];
+    if (piece.use == steel::BarUse::Upright) ++uprights[at];
+    if (piece.use == steel::BarUse::Lintel) ++lintels[piece.opening];
+  }
+  const auto wall = [&](std::int32_t at) { return answer.building.walls[static_cast<std::size_t>(at)].name; };
+  for (const auto& [at, count] : uprights) said.push_back(fact("card-uprights", {count, at.first, wall(at.second)}));
+  for (const auto& [at, count] : beams) said.push_back(fact("card-beam-bars", {count, at.first, wall(at.second)}));
+  for (const auto& [opening, count] : lintels)
+    said.push_back(fact("card-lintel-bars", {count, answer.building.openings[static_cast<std::size_t>(opening)].name}));
+}
+
+}  // namespace
+
+std::vector<Fact> stacked_said(const Answer& answer, const WorkDay& day) {
+  std::vector<Fact> said;
+  if (!answer.site.pallets) return said;
+  const std::vector<std::int32_t> run_of = planning::runs_of_pieces(answer.layout);
+  const std::vector<PlacedPallet>& pallets = answer.site.pallets->pallets;
+  for (std::size_t article = 0; article < answer.order.articles.size(); ++article) {
+    const auto units = siting::units_of(answer, answer.order.articles[article]);
+    if (!units) continue;
+    std::set<std::pair<std::int32_t, Length>> blocks;
+    for (const std::uint32_t index : day.pieces) {
+      const Piece& piece = answer.layout.pieces[index];
+      const std::int32_t wall = answer.layout.runs[static_cast<std::size_t>(run_of[index])].wall;
+      if (units->has(answer.building.walls[static_cast<std::size_t>(wall)], piece))
+        blocks.insert({wall, piece.start.nearest_nanometre() + piece.length.half_down()});
+    }
+    std::map<std::int32_t, std::vector<std::int64_t>> beside;
+    for (std::size_t k = 0; k < pallets.size(); ++k) {
+      if (pallets[k].article == static_cast<std::int64_t>(article) && serves(pallets[k], blocks))
+        beside[pallets[k].beside].push_back(static_cast<std::int64_t>(k) + 1);
+    }
+    for (const auto& [wall, all] : beside) {
+      said.push_back(fact("card-stacked", {short_name(answer, answer.order.articles[article]), numbers(all), all.size(),
+                                           answer.building.walls[static_cast<std::size_t>(wall)].name}));
+    }
+  }
+  return said;
+}
+
+std::vector<Fact> steel_said(const Answer& answer, const WorkDay& day) {
+  std::vector<Fact> said;
+  add_bars(said, answer, day);
+  for (const auto& [course, walls] : courses_of(day)) {
+    if (std::ranges::contains(answer.wires.courses, course))
+      said.push_back(fact("card-wire", {course, wall_names(answer, walls)}));
+  }
+  return said;
+}
+
+std::vector<Fact> checks_said(const Answer& answer, const WorkDay& day) {
+  std::vector<Fact> said, tops;
+  for (const auto& [course, walls] : courses_of(day))
+    tops.push_back(fact("card-top", {course, FactValue(top_of_course(answer.building, course), LengthForm::Both)}));
+  std::vector<FactValue> values(tops.begin(), tops.end());
+  if (!tops.empty()) said.push_back(fact("card-tops", {FactValue(FactValue::Kind::Commas, std::move(values))}));
+  for (const std::int32_t index : day.tasks) {
+    const Task& task = answer.programme.tasks[static_cast<std::size_t>(index)];
+    if (task.work != WorkKind::GroutLift || task.lift > 1) continue;
+    const std::int32_t last = answer.tallies.grout[static_cast<std::size_t>(task.pour)].last_course;
+    const auto look = std::ranges::find(answer.inspection, last, &PourToInspect::last_course);
+    if (look == answer.inspection.end()) continue;
+    const auto open = std::ranges::count_if(look->lines, [](const LineToTick& line) { return line.ticked_by < 0; });
+    if (open > 0) said.push_back(fact("card-inspect", {task.pour + 1, open}));
+  }
+  return said;
+}
+
+std::vector<Fact> stop_said(const Answer& answer, const WorkDay& day) {
+  std::map<std::int32_t, std::set<std::int32_t>> walls;  // by the course that each ends with
+  for (const Reached& reached : day.reached) {
+    const auto is_its = [&](const auto& one) { return one.first == reached.wall; };
+    if (std::ranges::any_of(day.finished, is_its)) walls[reached.course].insert(reached.wall);
+  }
+  std::vector<Fact> said;
+  for (const auto& [course, of] : walls)
+    said.push_back(fact("card-stop", {course, wall_names(answer, of), planning::over_foot(answer.building, course)}));
+  return said;
+}
+
+std::vector<Fact> day_card(const Answer& answer, const WorkDay& day) {
+  std::vector<Fact> all = stacked_said(answer, day);
+  for (const std::vector<Fact>& more : {steel_said(answer, day), checks_said(answer, day), stop_said(answer, day)})
+    all.insert(all.end(), more.begin(), more.end());
+  return all;
+}
+
+}  // namespace stringcourse

@@ -1,0 +1,106 @@
+// Units, the outline, walls and courses.
+#include "words/english.hpp"
+
+namespace stringcourse::words {
+namespace {
+
+constexpr Sentence kSentences[] = {
+    // Names and walls.
+    {"unknown-wall", "No wall is called {0}."},
+    {"name-a-wall", "Name a side or an interior wall of this job."},
+    {"name-one-of", "Name one of {0}."},
+    {"unknown-corner", "{0} is no end of {1}."},
+    {"measure-from", "Measure from {0}."},
+    {"name-it", "Give it a name of its own."},
+    {"name-one-of-them", "Give one of them a name of its own."},
+    {"move-toward", "Move {0} at least {1} toward {2}."},
+    {"move-it-toward", "Move it at least {0} toward {1}."},
+    // The outline.
+    {"outline-short", "The outline has {0} sides."},
+    {"state-four-sides", "A closed outline needs at least four sides."},
+    {"state-one-side", "State at least one side."},
+    {"sides-with-one-name", "Two sides are called {0}."},
+    {"corner-twice", "Two corners are called {0}, or the open outline comes back to {1}."},
+    {"name-each-corner", "Give each corner one name; say \"closed\" if the outline comes back to its first corner."},
+    {"outline-chain", "Side {0} ends at {1} but side {2} starts at {3}."},
+    {"let-sides-meet", "Let {0} end at {1} or {2} start at {3}."},
+    {"turn-missing", "At corner {0}, the far end of {1}, no turn is said."},
+    {"say-right-or-left", "Say \"right\" or \"left\"."},
+    {"outline-turns-right",
+     "The outline makes {0} right turns more than it makes the other way; a closed outline makes 4."},
+    {"outline-turns-left",
+     "The outline makes {0} left turns more than it makes the other way; a closed outline makes 4."},
+    {"look-at-turns", "Look at each corner's turn again: walking round, say right or left at each."},
+    {"outline-round-right", "The turns go round with the building on the right."},
+    {"outline-round-left", "The turns go round with the building on the left."},
+    {"leave-building-on-out", "Leave building_on out of a closed outline, or turn round the order of its sides."},
+    {"side-length", "Side {0} would be {1} long (actual)."},
+    {"state-length-above", "State a length above {0}."},
+    {"outline-open", "The outline does not close: {0} ends {1} of corner {2} (nominal; {3} runs west)."},
+    {"so-far-west", "{0} to the west"},
+    {"so-far-north", "{0} to the north"},
+    {"so-far-east", "{0} to the east"},
+    {"so-far-south", "{0} to the south"},
+    {"make-side", "Make {0}."},
+    {"make-both-sides", "Make {0}, and make {1}."},
+    {"one-shorter-or-other-longer", "{0} {1} shorter or {2} {1} longer"},
+    {"side-shorter", "{0} {1} shorter"},
+    {"side-longer", "{0} {1} longer"},
+    {"walls-overlap", "{0} crosses {1} or stands nearer to it than the walls are thick."},
+    {"move-clear", "Move {0} clear of {1}: change the sides between them, or a turn."},
+    {"jog-too-short",
+     "Side {0} is a jog of {1}. It is too short for block this thick: in one course or the next the corner units of "
+     "{2} and {3} would stand in each other's place, or leave a hole."},
+    {"lengthen-jog", "Make {0} {1} long or longer, or leave the jog out and run the wall straight on."},
+    {"building-small", "The building is {0} by {1} outside; its walls leave {2} by {3} inside."},
+    {"walls-stand-high", "The walls stand {0} high."},
+    {"wall-long", "{0} is {1} long."},
+    {"feet-or-inches-mixed", "Are feet and inches mixed up?"},
+    {"metres-or-millimetres-mixed", "Are metres and millimetres mixed up?"},
+    // Interior walls.
+    {"interior-wall-without-name", "An interior wall has no name."},
+    {"walls-with-one-name", "Two walls are called {0}."},
+    {"junction-off-wall", "{0} stands {1} past the inner face at the {2} end of {3}."},
+    {"junctions-overlap", "{0} and {1} start at one place of {2}."},
+    {"junction-with-itself", "{0} is to start from itself."},
+    {"start-from-another-wall", "Let it start from a side or another interior wall."},
+    {"junction-loop", "{0} starts from a wall whose own start hangs on {0}."},
+    {"start-one-from-side", "Let one of these interior walls start from a side."},
+    {"interior-wall-misses", "{0} is stated {1} between walls (actual), but the clear length to {2} is {3}."},
+    {"state-clear-length",
+     "Leave the length out, or state {0} nominal; a free end stays {1} or more clear of the wall."},
+    {"interior-wall-length", "{0} would be {1} long."},
+    {"state-length-above-nothing", "State a length above 0."},
+    {"interior-wall-endless", "{0} meets no wall and states no length."},
+    {"state-length-or-meet", "State its length, or start it where it meets a wall."},
+    {"junction-partial", "{0} runs into an end of {1} or only part way onto its face."},
+    {"move-onto-face",
+     "Move {0} so that its whole thickness stands against one wall, or state a length that ends before."},
+    {"junction-in-corner", "{0} is to lap into {1} {2} inside the corner at {3}, where no unit can give way to it."},
+    {"butt-or-move", "Butt it with ties, or move it at least {0} toward {1}."},
+    // Courses.
+    {"courses", "The wall would have {0} courses."},
+    {"state-courses-up-to", "State from 1 to {0} courses."},
+    {"courses-and-height", "Both a number of courses and a height are stated."},
+    {"no-courses-no-height", "Neither a number of courses nor a height is stated."},
+    {"state-courses-or-height", "State one of \"courses\" and \"height\"."},
+    {"course-range", "Course {0} is not one of the {1} courses."},
+    {"name-course-up-to", "Name a course from 1 to {0}."},
+    {"half-high-not-stocked", "The yard stocks no half-high units."},
+    {"add-half-high", "Add \"half-high\" to the kinds in stock, or leave these courses whole."},
+    {"no-head", "No opening says where its head is: the half-high course stands at the top."},
+    {"half-high-not-under-head",
+     "The head of the first opening falls on a whole course: a half-high course under it would only raise it. It "
+     "stands at the top."},
+    {"height-off-course", "The height asked, {0}, is no whole number of courses: the wall stands {1}."},
+    {"heights-that-fit", "Heights that fit: {0}, {1}."},
+    {"heights-that-fit-half-high", "Heights that fit: {0}, {1}, or with a half-high course {2}."},
+    {"heights-that-fit-half-high-not-stocked",
+     "Heights that fit: {0}, {1}, or with a half-high course {2} (half-high units are not in stock)."},
+};
+
+}  // namespace
+
+std::span<const Sentence> english_walls() { return kSentences; }
+
+}  // namespace stringcourse::words

@@ -1,0 +1,39 @@
+// Offers in the margin: small changes that save something, each taken with one tap.
+import { signal } from "@preact/signals";
+import { OneOffer } from "../parts/OneOffer";
+import { offeredNow, offersComing, offersNow, searching, shown } from "../state/signals";
+import { words } from "../words/words";
+
+const kFirst = 4;
+const all = signal(false);
+
+/// What offers wait for.
+function waitingText(): string {
+  if (shown.value?.stage === "hand") return words.offers.waiting;
+  return searching.value === undefined ? words.offers.seeking : words.offers.searching;
+}
+
+export function Offers() {
+  const offers = offersNow.value;
+  const listed = offers === undefined ? [] : all.value ? offers : offers.slice(0, kFirst);
+  const more = (offers?.length ?? 0) - kFirst;
+  return (
+    <section class="block offers" aria-label={words.offers.label} aria-busy={offersComing.value}>
+      <h3>{words.offers.label}</h3>
+      {offersComing.value ? <p class="small soft passing">{waitingText()}</p> : null}
+      {offers?.length === 0 ? (
+        <p class="small">{offeredNow.value?.complete === false ? words.offers.noneOfTried : words.offers.none}</p>
+      ) : null}
+      <ul>
+        {listed.map((offer) => (
+          <OneOffer key={offer.text} offer={offer} />
+        ))}
+      </ul>
+      {more > 0 ? (
+        <button type="button" class="small" aria-expanded={all.value} onClick={() => (all.value = !all.value)}>
+          {all.value ? words.offers.fewer : words.offers.more(more)}
+        </button>
+      ) : null}
+    </section>
+  );
+}
