@@ -12,6 +12,7 @@ import { Order } from "../order/Order";
 import { Pour } from "../pour/Pour";
 import { jobName } from "../state/keeping";
 import { place, type Point } from "../state/point";
+import { turns } from "../state/changing";
 import { history, offersComing, readOnly, refusals, said, shown, trouble } from "../state/signals";
 import { redo, undo } from "../state/undoing";
 import { wallState } from "../state/wall/step";
@@ -154,6 +155,7 @@ export function App(props: { readonly offline: Offline | undefined }) {
           id="work"
           tabIndex={-1}
           data-stage={shown.value?.stage ?? ""}
+          data-turns={turns}
           data-offers={offersComing.value ? "coming" : "there"}
         >
           <Notices offline={props.offline} />

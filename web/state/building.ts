@@ -83,37 +83,47 @@ export async function putBars(size: string, spacing: string): Promise<string | u
   return whyNot(await change((now) => withBars(now, size, spacing), words.steps.bars));
 }
 
-/// What the engine makes of an edit of the job as it is seen: one step, or what was refused.
-async function edited(edit: Edit, what: string): Promise<boolean> {
-  if (readOnly.value) return false;
-  const seen = history.value.now.text;
+/// What the engine makes of an edit of the job as it is seen, within a turn: one step, or what was refused. Asked twice in one
+/// tap too many, the second finds another job and does nothing.
+async function editedNow(seen: string, edit: Edit, what: string): Promise<boolean> {
+  if (readOnly.value || history.value.now.text !== seen) return false;
   const solved = await askAtOnce({ job: seen, edits: [edit] });
+  if (history.value.now.text !== seen) return false; // another job was laid on the table meanwhile
   const next = solved?.answer === undefined ? undefined : readJson(solved.job ?? "");
   if (next === undefined) {
     if (solved?.refusals !== undefined) refusals.value = solved.refusals;
     return false;
   }
-  const made = await changeSeen(() => next, what, seen);
+  const made = await changed(() => next, what);
   if (made.kind === "refused") refusals.value = made.refusals;
   return made.kind === "done";
 }
 
-/// The engine says how large it is and where there is room for it.
-export async function putIn(side: Side, what: NewPart): Promise<void> {
-  if (readOnly.value) return;
-  const list = what === "inner-wall" ? "/interior_walls" : "/openings";
+function edited(edit: Edit, what: string): Promise<boolean> {
   const seen = history.value.now.text;
+  return inTurn(() => editedNow(seen, edit, what), false);
+}
+
+async function putInNow(seen: string, side: Side, what: NewPart): Promise<void> {
+  if (readOnly.value || history.value.now.text !== seen) return;
+  const list = what === "inner-wall" ? "/interior_walls" : "/openings";
   const solved = await askAtOnce({ job: seen, edits: [{ do: "put-in", what, place: side.place }] });
+  if (history.value.now.text !== seen) return; // another job was laid on the table meanwhile
   const entries = entriesOf(readJson(solved?.job ?? "") ?? {}, list);
   const entry = entries.at(-1);
   if (entry === undefined || entries.length <= entriesOf(job.value, list).length) {
     refusals.value = solved?.refusals ?? refusals.value; // the building could not be made as it was
     return;
   }
-  const label = words.steps.added(textAt(entry, "/name"));
-  const put = await changeSeen((now) => withEntry(now, list, entry), label, seen);
+  const put = await changed((now) => withEntry(now, list, entry), words.steps.added(textAt(entry, "/name")));
   if (put.kind === "refused") refusals.value = put.refusals;
   if (put.kind === "done") inHand.value = `${list}/${entries.length - 1}`;
+}
+
+/// The engine says how large it is and where there is room for it.
+export function putIn(side: Side, what: NewPart): Promise<void> {
+  const seen = history.value.now.text;
+  return inTurn(() => putInNow(seen, side, what), undefined);
 }
 
 /// Over the openings, on top, or both: which courses these are says the engine.
@@ -121,17 +131,19 @@ export async function putBeams(overOpenings: boolean, onTop: boolean): Promise<v
   await edited({ do: "put-beams", over_openings: overOpenings, on_top: onTop }, words.steps.beams);
 }
 
+async function readNm(text: string): Promise<number | undefined> {
+  return (await askAtOnce({ lengths: { tape: tape.value, read: text } }))?.head.lengths?.read?.nm;
+}
+
 /// The corner at the end of a side is stepped in; false where it could not be.
-export async function stepCorner(index: number, corner: string, along: string, across: string): Promise<boolean> {
-  const lengths = await Promise.all(
-    [along, across].map(
-      async (text) => (await askAtOnce({ lengths: { tape: tape.value, read: text } }))?.head.lengths?.read?.nm,
-    ),
-  );
-  const [alongNm, acrossNm] = lengths;
-  if (alongNm === undefined || acrossNm === undefined) return false;
-  const edit: Edit = { do: "step-corner", side: index, along_nm: alongNm, across_nm: acrossNm };
-  return edited(edit, words.steps.stepped(corner));
+export function stepCorner(index: number, corner: string, along: string, across: string): Promise<boolean> {
+  const seen = history.value.now.text;
+  return inTurn(async () => {
+    const [alongNm, acrossNm] = [await readNm(along), await readNm(across)];
+    if (alongNm === undefined || acrossNm === undefined) return false;
+    const edit: Edit = { do: "step-corner", side: index, along_nm: alongNm, across_nm: acrossNm };
+    return editedNow(seen, edit, words.steps.stepped(corner));
+  }, false);
 }
 
 export async function fillCorner(index: number): Promise<void> {

@@ -1,6 +1,6 @@
 // One change of the job after the other: each is worked out from the job as the one before it left it, so that two taps in
 // quick succession are two steps, and never one that is lost.
-import { batch } from "@preact/signals";
+import { batch, signal } from "@preact/signals";
 import type { Refusals } from "../engine/contract";
 import { done } from "../job/history";
 import { jobText, type Json } from "../job/pointer";
@@ -18,6 +18,13 @@ export type Change =
 
 let queue: Promise<unknown> = Promise.resolve();
 let table = 0;
+/// How many changes were asked for and are not over.
+export const turns = signal(0);
+
+/// Waits for every change that was asked for until now.
+export async function turnsOver(): Promise<void> {
+  await queue;
+}
 
 /// Another job takes this one's place: what waits to be done to the old one is dropped.
 export function clearTurns(): void {
@@ -34,7 +41,12 @@ export function sameTable(): () => boolean {
 export function inTurn<T>(act: () => Promise<T>, left: T): Promise<T> {
   const asked = table;
   const ended = queue.then(() => (asked === table ? act() : left));
-  queue = ended.catch(() => undefined);
+  turns.value += 1;
+  queue = ended
+    .catch(() => undefined)
+    .finally(() => {
+      turns.value -= 1;
+    });
   return ended;
 }
 

@@ -1,6 +1,7 @@
 // Jobs from files and into files.
 import { pickFile, readFile, saveBytes } from "../keep";
 import { words } from "../words/words";
+import { turnsOver } from "./changing";
 import { engine } from "./engine_port";
 import { allStored, fileName, keep, lay, leave, openExample, openJob, stranded, tellTrouble } from "./keeping";
 import { mergeLog } from "./logs";
@@ -51,8 +52,10 @@ export async function takeInLog(): Promise<void> {
     trouble.value = { kind: "message", lead: words.wall.notMerged, text: refused };
 }
 
-/// To a file: through the store, which then counts anew; or straight from the page when the store cannot hold it.
+/// To a file, with every change that was asked for before: through the store, which then counts anew; or straight from the
+/// page when the store cannot hold it.
 export async function toFile(): Promise<void> {
+  await turnsOver();
   await allStored();
   const open = openJob.value;
   const whole = open !== undefined && open.text.value === history.value.now.text;

@@ -2,6 +2,7 @@
 // with its steps; while the example is shown nothing can be changed.
 import { batch, signal } from "@preact/signals";
 import type { History } from "../job/history";
+import { turnsOver } from "./changing";
 import { openExample, openJob, openKept, stranded } from "./keeping";
 import { goTo, place, type Point } from "./point";
 import { history, isExample, readOnly, shown } from "./signals";
@@ -49,6 +50,8 @@ function put(stop: number): void {
 
 /// Lays the example on the table and shows its first stop. "Back" leads to where one was.
 export async function beginShow(): Promise<void> {
+  if (showing.value !== undefined) return;
+  await turnsOver();
   if (showing.value !== undefined) return;
   aside = { id: openJob.value?.id, example: isExample.value, history: history.value };
   goTo(kStops[0].at);

@@ -6,8 +6,9 @@ export async function openTable(page: Page, address = "./#order"): Promise<void>
   await settled(page);
 }
 
-/// A drawing stands, no hand moves, and the offers of this very job are there.
+/// Every change that was asked for is made, a drawing stands, no hand moves, and the offers of this very job are there.
 export async function settled(page: Page): Promise<void> {
+  await expect(page.locator("main")).toHaveAttribute("data-turns", "0");
   await expect(page.locator(".view .ink svg").first()).toBeVisible();
   await expect(page.locator("main")).toHaveAttribute("data-stage", "whole");
   await expect(page.locator("main")).toHaveAttribute("data-offers", "there");

@@ -1,6 +1,6 @@
 // What the user does to the building, with the engine itself behind it and no browser: jobs, refusals, offers, faults.
 import { expect, test } from "vitest";
-import { textAt } from "../../job/pointer";
+import { readJson, textAt } from "../../job/pointer";
 import { putIn, settle, takeOffer, takeOut, typed } from "../../state/building";
 import {
   course,
@@ -15,6 +15,7 @@ import {
   shown,
   trouble,
 } from "../../state/signals";
+import { turns, turnsOver } from "../../state/changing";
 import { beginDrafts, draft, endDrafts } from "../../state/solving";
 import { begin, putOnTable } from "../../state/table";
 import { redo, undo } from "../../state/undoing";
@@ -48,6 +49,19 @@ test("an offer taken is one step, changes what it said, and undo brings the very
   await still();
   expect(shown.value?.answer.cost).not.toEqual(before?.cost);
 }, 60_000); // a building off the module, whose offers are looked for three times
+
+test("a change counts as asked for from the tap until it is made; two taps on one seen building are one change", async () => {
+  const before = shown.value?.answer.sides[0];
+  if (before === undefined) throw new Error("no side");
+  const openings = () => (readJson(history.value.now.text) as { openings: unknown[] }).openings.length;
+  const had = openings();
+  void putIn(before, "window");
+  void putIn(before, "window");
+  expect(turns.value).toBe(2);
+  await turnsOver();
+  expect(turns.value).toBe(0);
+  expect(openings()).toBe(had + 1);
+});
 
 test("a side of a rectangle is typed in any form, the side across goes with it, and the text stays as typed", async () => {
   await typed(fieldOf("/outline/sides/0", "length"), "26 ft");
