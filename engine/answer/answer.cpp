@@ -4,6 +4,13 @@
 
 namespace stringcourse {
 
+Answer::Answer() = default;
+Answer::Answer(const Answer&) = default;
+Answer::Answer(Answer&&) noexcept = default;
+Answer& Answer::operator=(const Answer&) = default;
+Answer& Answer::operator=(Answer&&) noexcept = default;
+Answer::~Answer() = default;
+
 const Offer* offer_that_mends(const Answer& answer, std::size_t finding) {
   const auto mends = [&](const Offer& offer) { return std::ranges::contains(offer.mends, finding); };
   const auto offer = std::ranges::find_if(answer.offers, mends);

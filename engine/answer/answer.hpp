@@ -111,6 +111,14 @@ struct Answer {
   std::vector<WeatherDay> weather;   // what the forecast brings up, by date
   OnSite site;                       // what runs out, comes when, stands where; empty while something is dragged
   std::vector<PointAsAsked> points;  // the six hold points, in order
+
+  // Made, copied and ended in one file: compiled once, not in each that holds one.
+  Answer();
+  Answer(const Answer&);
+  Answer(Answer&&) noexcept;
+  Answer& operator=(const Answer&);
+  Answer& operator=(Answer&&) noexcept;
+  ~Answer();
 };
 
 /// Counts the units, and what is drawn with them: tallies, saw list, lintels and cleanouts.

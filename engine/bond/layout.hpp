@@ -141,6 +141,14 @@ struct Layout {
   std::vector<Concession> conceded;       // rules given up; Cost::conceded is what they weigh together
 
   const Piece* begin_of(const Run& run) const { return pieces.data() + run.first_piece; }
+
+  // Made, copied and ended in one file: compiled once, not in each that holds one.
+  Layout();
+  Layout(const Layout&);
+  Layout(Layout&&) noexcept;
+  Layout& operator=(const Layout&);
+  Layout& operator=(Layout&&) noexcept;
+  ~Layout();
 };
 
 }  // namespace stringcourse

@@ -259,7 +259,15 @@ struct Job {
   std::vector<Reading> readings;  // in the order in which they were taken; only ever added to
   std::optional<Laying> laying;
   std::vector<LaidEntry> laid;  // the laid log; only ever added to
-  friend bool operator==(const Job&, const Job&) = default;
+  friend bool operator==(const Job&, const Job&);
+
+  // Made, copied and ended in one file: compiled once, not in each that holds one.
+  Job();
+  Job(const Job&);
+  Job(Job&&) noexcept;
+  Job& operator=(const Job&);
+  Job& operator=(Job&&) noexcept;
+  ~Job();
 };
 
 }  // namespace stringcourse

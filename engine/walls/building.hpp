@@ -185,6 +185,14 @@ struct Building {
   std::vector<Finding> findings;      // found while resolving
 
   const Series& series_of(const Wall& wall) const { return series[static_cast<std::size_t>(wall.series)]; }
+
+  // Made, copied and ended in one file: compiled once, not in each that holds one.
+  Building();
+  Building(const Building&);
+  Building(Building&&) noexcept;
+  Building& operator=(const Building&);
+  Building& operator=(Building&&) noexcept;
+  ~Building();
 };
 
 /// Of a course's units; of course 0 what course 1's bed lies on: the bearing.

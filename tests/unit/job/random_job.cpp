@@ -431,11 +431,12 @@ Job random_job(std::uint64_t seed) { return JobMaker(seed).job(); }
 Job full_job() {
   const Length inch = Length::inches(1);
   const Place place{"A", {Length::feet(4), Basis::Actual}, Face::Far};
-  Job job{.name = "Kiln house",
-          .notes = "First line\nsecond line",
-          .drawn_by = "Someone",
-          .issued = "November",
-          .tape = Tape::Millimetres};
+  Job job;
+  job.name = "Kiln house";
+  job.notes = "First line\nsecond line";
+  job.drawn_by = "Someone";
+  job.issued = "November";
+  job.tape = Tape::Millimetres;
   job.units = {.series = "mine",
                .own_series = {full_own_series()},
                .stocked = {{UnitKind::Full, UnitKind::Half, UnitKind::Solid}},

@@ -43,7 +43,8 @@ TEST(RoundTrip, WritingWhatWasReadGivesTheSameBytes) {
 }
 
 TEST(RoundTrip, TheDocumentHasAFixedForm) {
-  Job job{.name = "Shed"};
+  Job job;
+  job.name = "Shed";
   job.units.series = "us-8";
   job.outline.sides = {
       {.from = "A", .to = "B", .length = {Length::inches(287) + Length::sixteenths(10), Basis::Actual}}};
