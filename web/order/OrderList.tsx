@@ -122,7 +122,7 @@ export function OrderList() {
   return (
     <section class="result order-list" aria-label={w.label}>
       <h3>{w.label}</h3>
-      <table class="wraps articles">
+      <table class={priced ? "wraps articles priced" : "wraps articles"}>
         <thead>
           <tr>
             <th scope="col">{w.what}</th>
