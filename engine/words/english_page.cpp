@@ -79,7 +79,7 @@ constexpr Sentence kSentences[] = {
     {"lack-bars",
      "No upright bars are asked for: size and spacing come from your drawings, the local code or an engineer."},
     {"lack-setting-out",
-     "Boards, footing and line are not said (setting_out in the job): no setting-out card is printed."},
+     "Boards, footing and line are not said: no setting-out card is printed."},
     {"lack-lines-read", "Lines and boards: no readings of sides and diagonals yet."},
     {"lack-poured-read", "What was poured: no readings of sides and diagonals yet."},
     {"lack-poured-taped", "The lines were taped before the pour: tape what was poured."},

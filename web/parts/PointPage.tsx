@@ -37,12 +37,12 @@ export function PointPage(props: {
               <SeenFrom />
             </div>
           ) : null}
-          {withheld ? <div class="to-come" /> : props.fields}
+          {withheld ? <div class="still-room" /> : props.fields}
         </div>
       </div>
       {props.more === undefined || withheld ? null : <div class="more">{props.more}</div>}
       {coming ? (
-        <div class="to-come" />
+        <div class="still-room" />
       ) : (
         <>
           <Findings point={point} />

@@ -104,6 +104,9 @@ function Signed() {
   );
 }
 
+/// A length that is not broken into two lines.
+const inOnePiece = (length: string): string => length.replaceAll(" ", "\u00a0");
+
 /// Which reading is next, and how many follow.
 function Led(props: { readonly next: NextReading }) {
   const { next } = props;
@@ -113,7 +116,7 @@ function Led(props: { readonly next: NextReading }) {
       <p class="next-reading">
         <span class="small">{w.nextIs}</span> <strong>{next.text}</strong>{" "}
         <span class="small soft">
-          {[next.what === "tape" ? w.planned(planned) : "", w.toGo(toRead.value.length - 1)]
+          {[next.what === "tape" ? w.planned(inOnePiece(planned)) : "", w.toGo(toRead.value.length - 1)]
             .filter((text) => text !== "")
             .join(" · ")}
         </span>

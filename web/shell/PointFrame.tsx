@@ -61,7 +61,7 @@ export function PointFrame(props: { readonly point: Point }) {
         {here ? (
           <Page />
         ) : (
-          <div class="to-come" id="building">
+          <div class="still-room" id="building">
             {part.failed.value ? <Missing again={fetch} /> : <Awaited />}
           </div>
         )}
