@@ -3,6 +3,7 @@ import "../look/tokens.css";
 import "../look/page.css";
 import "../look/spine.css";
 import "../look/point.css";
+import "../look/order.css";
 import "../look/form.css";
 import "../look/start.css";
 import "../look/building.css";
