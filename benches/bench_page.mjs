@@ -88,7 +88,10 @@ print("correction_in_module", 1000 * each(tried), "ms", 10);
 const dist = join(repository, "web/dist");
 try {
   statSync(dist);
-  const first = filesOf(dist).filter((file) => !/solid|three|view-|Solid|stringcourse-(?!brief-)|sw\.js$|\.otf$/i.test(file.slice(dist.length)));
+  const first = filesOf(dist).filter((file) => !/Space-|view-|stringcourse-(?!brief-)|sw\.js$|\.otf$/i.test(file.slice(dist.length)));
+  const page = readFileSync(join(dist, "index.html"), "utf8");
+  const scripts = [...page.matchAll(/(?:src|modulepreload" crossorigin href)="\.\/(assets\/[^"]+\.js)"/g)].map((found) => found[1]);
+  print("page_first_script", scripts.reduce((sum, file) => sum + packed(join(dist, file)), 0), "kB", 60);
   print("page_first_load", first.reduce((sum, file) => sum + packed(file), 0), "kB", 330);
 } catch {
   console.error("web/dist is not built: page_first_load is left out");

@@ -1,11 +1,11 @@
 import { defineConfig } from "vite";
 import { precache } from "./offline/precache_plugin.ts";
-import { firstScreenPlugin } from "./tools/first_screen_plugin.ts";
+import { exampleQuestionsPlugin, firstScreenPlugin } from "./tools/first_screen_plugin.ts";
 
 // Paths are relative, so that the build works in any folder of any static host.
 export default defineConfig({
   base: "./",
-  plugins: [firstScreenPlugin(), precache()],
+  plugins: [firstScreenPlugin(), exampleQuestionsPlugin(), precache()],
   build: {
     target: "es2022",
     assetsInlineLimit: 0,

@@ -3,6 +3,7 @@
 #include <optional>
 
 #include "answer/day_card.hpp"
+#include "answer/order_groups.hpp"
 #include "document/calendar.hpp"
 #include "document/order_csv.hpp"
 #include "document/shown_lists.hpp"
@@ -40,6 +41,12 @@ struct Shown<Article> {
   static constexpr auto fields = std::tuple{
       shown("id", &Article::id, "what a price names"),
       shown("name", &Article::name),
+      shown(
+          "group", [](const View&, const Article& of) { return heading_over(of); },
+          "the heading of the list that it stands under"),
+      shown(
+          "called", [](const View&, const Article& of) { return called_under_heading(of); },
+          "its name under that heading"),
       shown(
           "amount", [](const View&, const Article& of) { return amount_said(of); }, "how many, in words"),
       shown("sold_in", &Article::sold),

@@ -1,7 +1,9 @@
 // The order list as a yard reads it: what, how much, what of it is spare; then how mortar, water and grout are
 // reckoned, what is assumed, and money where the job has prices.
 #include <algorithm>
+#include <utility>
 
+#include "answer/order_groups.hpp"
 #include "measure/digits.hpp"
 #include "measure/money.hpp"
 #include "sheet/list_sheet.hpp"
@@ -35,7 +37,7 @@ std::string beside(const Context& context, const Article& article) {
 
 void add_article(Table& table, const Context& context, const Article& article) {
   const Prices& prices = context.answer.order.prices;
-  std::vector<std::string> cells{"", context.told(article.name), context.told(amount_said(article)),
+  std::vector<std::string> cells{"", context.told(called_under_heading(article)), context.told(amount_said(article)),
                                  made_of(context, article)};
   if (prices.asked) {
     cells.push_back(article.price ? money_text(*article.price, prices.decimals) : "");
@@ -62,10 +64,17 @@ Table order_table(const Context& context) {
                        {words.beside, 19}},
                       height)
           : new_table(width, words.title,
-                      {{"", 3}, {words.article, 38}, {words.to_order, 14}, {words.made_of, 17}, {words.beside, 28}},
+                      {{"", 3}, {words.article, 31}, {words.to_order, 11}, {words.made_of, 15}, {words.beside, 40}},
                       height);
   table.pencil_boxes = true;
-  for (const Article& article : context.answer.order.articles) add_article(table, context, article);
+  Fact heading;
+  for (const Article& article : context.answer.order.articles) {
+    if (Fact over = heading_over(article); over != heading) {
+      table.add_heading(context.told(over));
+      heading = std::move(over);
+    }
+    add_article(table, context, article);
+  }
   return table;
 }
 

@@ -6,7 +6,14 @@ namespace {
 
 constexpr Sentence kSentences[] = {
     // Articles as a yard calls them
+    {"group-block", "{0}"},
+    {"group-lintels", "Lintels in one piece"},
+    {"group-mortar", "Mortar and grout"},
+    {"group-steel", "Steel"},
+    {"group-top", "Forms, lumber and bolts"},
+    {"group-tools", "Tools and what is worn"},
     {"article-unit", "{0}: {1}"},
+    {"article-called", "{0}"},
     {"unit-full", "Whole block"},
     {"unit-half", "Half block"},
     {"unit-corner", "Corner block, both ends plain"},

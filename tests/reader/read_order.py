@@ -55,6 +55,18 @@ def sizes_in(sheet, cell, sizes):
             sheet.tell(cell, one.start, one.start + 1)
 
 
+def under_headings(sheet, rows, sizes):
+    """Rows, each with the heading that it stands under."""
+    listed, heading = [], ''
+    for row in rows:
+        if row.heading:
+            heading = row.text(0)
+            sizes_in(sheet, row.cells[0], sizes)
+        else:
+            listed.append((row, heading))
+    return listed
+
+
 def order(sheet):
     answer = sheet.world.answer
     wanted, seen = counted(answer), set()
@@ -67,17 +79,20 @@ def order(sheet):
     if ways:
         check_reckoned(sheet, ways)
     if priced:
-        check_money(sheet, rows, answer['order'])
+        check_money(sheet, [row for row in rows if not row.heading], answer['order'])
     articles = answer['order']['articles']
     sizes = sizes_of(answer)
-    sheet.same(len(rows), len(articles), 'articles on the list')
-    for row, article in zip(rows, articles):
-        sheet.same(row.text(0), article['name'], 'article', row.cells[0])
+    listed = under_headings(sheet, rows, sizes)
+    sheet.same(len(listed), len(articles), 'articles on the list')
+    for (row, heading), article in zip(listed, articles):
+        sheet.same(row.text(0), article['called'], 'article', row.cells[0])
+        sheet.same(heading, article['group'], 'heading over the article', row.cells[0])
         sheet.same(row.text(1), article['amount'], 'amount', row.cells[1])
         for cell in row.cells:
             if cell:
                 sizes_in(sheet, cell, sizes)
-        name = next((one for one in wanted if row.text(0).startswith(one)), None)
+        called = (f'{row.text(0)}: {heading}', row.text(0))
+        name = next((one for one in wanted if any(text.startswith(one) for text in called)), None)
         if name is None:
             continue
         seen.add(name)

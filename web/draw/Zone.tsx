@@ -10,7 +10,7 @@ const w = words.zone;
 
 function Plan() {
   useSignalEffect(seekZoneDrawing);
-  return <PaperBox {...zoneDrawn.value} wide={w.plan} />;
+  return <PaperBox {...zoneDrawn.value} label={w.plan} />;
 }
 
 export function Zone() {

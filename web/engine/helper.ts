@@ -4,6 +4,7 @@
 // It is given the engine's code before the first question that needs it: the brief module for what that can answer, as
 // long as the whole one is not there; then the whole one, which every worker that lives is given as soon as it has come.
 import type { Codes, Which } from "./code";
+import { whenIdle } from "./idle";
 import type { Given, Holding, Question, Told } from "./messages";
 
 /// The little of a worker that a client uses; a test gives its own.
@@ -54,12 +55,6 @@ export function browserHelpers(codes: Codes): () => Helper {
     for (const supply of living) supply.give("whole", code);
   });
   return () => browserHelper(codes, living);
-}
-
-/// Not every browser tells when it is idle.
-function whenIdle(act: () => void): void {
-  if (typeof requestIdleCallback === "function") requestIdleCallback(act);
-  else setTimeout(act, 0);
 }
 
 function browserHelper(codes: Codes, living: Set<Supply>): Helper {

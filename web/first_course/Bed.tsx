@@ -52,7 +52,7 @@ export function Bed(props: { readonly bed: BedFound }) {
       {bedDrawn.value.svg === "" ? (
         <p class="small soft">{words.ground.noBedHere}</p>
       ) : (
-        <PaperBox {...bedDrawn.value} wide={words.ground.bed} />
+        <PaperBox {...bedDrawn.value} label={words.ground.bed} />
       )}
     </div>
   );

@@ -1,6 +1,7 @@
 // Bars as they are cut, and the laps that each rule comes to.
 import { Fold } from "../parts/Fold";
 import { shown } from "../state/signals";
+import { formWords } from "../words/form_words";
 import { words } from "../words/words";
 
 const w = words.grout;
@@ -63,7 +64,7 @@ export function Laps() {
                   <tr key={`${table.use} ${choice.rule} ${choice.steel_psi ?? 0}`}>
                     <th scope="row">{w.lapOf(table.use, table.size)}</th>
                     <td>
-                      {[words.form.choices[choice.rule] ?? "", w.lapRule(choice.rule, choice.steel_psi)].join(" ")}
+                      {[formWords.choices[choice.rule] ?? "", w.lapRule(choice.rule, choice.steel_psi)].join(" ")}
                     </td>
                     <td class="figure">{choice.length.text}</td>
                   </tr>

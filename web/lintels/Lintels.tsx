@@ -27,9 +27,9 @@ function Schedule() {
           {lintels.map((lintel) => (
             <tr key={`${lintel.side} ${lintel.opening}`}>
               <th scope="row">{lintel.opening}</th>
-              <td>{lintel.asked_bearing.text}</td>
-              <td>{lintel.start_bearing.text}</td>
-              <td>{lintel.end_bearing.text}</td>
+              <td class="length">{lintel.asked_bearing.text}</td>
+              <td class="length">{lintel.start_bearing.text}</td>
+              <td class="length">{lintel.end_bearing.text}</td>
               <td>{words.lintels.soffits[lintel.soffit] ?? lintel.soffit}</td>
             </tr>
           ))}
@@ -77,8 +77,8 @@ function Bridged() {
           {overs.map((over) => (
             <tr key={over.opening}>
               <th scope="row">{over.opening}</th>
-              <td>{over.over_foot.text}</td>
-              <td>{over.over_bearing.text}</td>
+              <td class="length">{over.over_foot.text}</td>
+              <td class="length">{over.over_bearing.text}</td>
               <td>{held(over)}</td>
               <td>{beams(over)}</td>
             </tr>

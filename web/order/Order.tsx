@@ -5,7 +5,7 @@ import { InHand } from "../parts/InHand";
 import { FindPiece, PieceCard } from "../parts/PieceCard";
 import { PointPage } from "../parts/PointPage";
 import { Solid } from "../solid/Solid";
-import { inHand } from "../state/signals";
+import { brief, inHand } from "../state/signals";
 import { Counts } from "./Counts";
 import { Days } from "./Days";
 import { Offers } from "./Offers";
@@ -45,7 +45,7 @@ export function Order() {
           <OrderList />
           <Days />
           <Site />
-          <Solid />
+          {brief.value ? null : <Solid />}
         </>
       }
     />

@@ -18,12 +18,40 @@ function Line(props: { readonly article: Article; readonly priced: boolean }) {
   const { article } = props;
   return (
     <tr>
-      <th scope="row">{article.name}</th>
+      <th scope="row">{article.called}</th>
       <td class="figure">{article.amount}</td>
       {props.priced ? <td class="figure">{article.cost?.text ?? ""}</td> : null}
       <td>{beside(article)}</td>
     </tr>
   );
+}
+
+/// Articles of one kind, under what they have in common.
+function Group(props: { readonly articles: readonly Article[]; readonly priced: boolean }) {
+  const { articles, priced } = props;
+  return (
+    <tbody>
+      <tr class="group">
+        <th scope="rowgroup" colSpan={priced ? 4 : 3}>
+          {articles[0]?.group}
+        </th>
+      </tr>
+      {articles.map((article) => (
+        <Line key={article.id} article={article} priced={priced} />
+      ))}
+    </tbody>
+  );
+}
+
+/// As they follow one another in the list.
+function groupsOf(articles: readonly Article[]): readonly (readonly Article[])[] {
+  const groups: Article[][] = [];
+  for (const article of articles) {
+    const last = groups.at(-1);
+    if (last !== undefined && last[0]?.group === article.group) last.push(article);
+    else groups.push([article]);
+  }
+  return groups;
 }
 
 function Money() {
@@ -94,7 +122,7 @@ export function OrderList() {
   return (
     <section class="result order-list" aria-label={w.label}>
       <h3>{w.label}</h3>
-      <table class="wraps">
+      <table class={priced ? "wraps articles priced" : "wraps articles"}>
         <thead>
           <tr>
             <th scope="col">{w.what}</th>
@@ -109,11 +137,9 @@ export function OrderList() {
             <th scope="col">{w.beside}</th>
           </tr>
         </thead>
-        <tbody>
-          {order.articles.map((article) => (
-            <Line key={article.id} article={article} priced={priced} />
-          ))}
-        </tbody>
+        {groupsOf(order.articles).map((articles) => (
+          <Group key={articles[0]?.id} articles={articles} priced={priced} />
+        ))}
       </table>
       {priced ? <Money /> : null}
       {order.unpriced > 0 ? <p class="small soft">{w.unpriced(order.unpriced)}</p> : null}

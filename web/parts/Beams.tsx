@@ -19,8 +19,9 @@ function chosenNow(): Choice | undefined {
     wanted.size === courses.length && courses.every((one) => wanted.has(one));
   if (courses.length === 0) return "none";
   if (same(new Set([top]))) return "top";
-  if (same(heads)) return "openings";
-  return same(new Set([...heads, top])) ? "both" : undefined;
+  // A lintel may reach the top: then a beam over the openings is one on top as well.
+  if (same(new Set([...heads, top]))) return "both";
+  return same(heads) ? "openings" : undefined;
 }
 
 export function Beams() {

@@ -1,6 +1,6 @@
 // A part of the page that is unfolded on wish; what it holds is made only then.
 import type { ComponentChildren } from "preact";
-import { fold, unfolded } from "../state/form";
+import { fold, unfolded } from "../state/folds";
 
 export function Fold(props: {
   readonly name: string;

@@ -30,7 +30,7 @@ function Links(props: { readonly what: string; readonly place: string; readonly 
   );
 }
 
-function One(props: { readonly question: Question }) {
+function One(props: { readonly question: Question; readonly coming: boolean }) {
   const { question } = props;
   return (
     <li class="question" data-answer={question.answer}>
@@ -40,6 +40,7 @@ function One(props: { readonly question: Question }) {
       <span class="asked">
         {question.text}
         <span class="answer">
+          {props.coming ? <span class="soon">{w.soon}</span> : null}
           <strong>{w.answers[question.answer]}</strong>
           {question.says === "" ? null : ` ${question.says}`}
           {question.chosen === "" ? null : <span class="chosen-remedy"> {w.chosen(question.chosen)}</span>}
@@ -50,14 +51,21 @@ function One(props: { readonly question: Question }) {
   );
 }
 
-export function Questions(props: { readonly point: HoldPoint }) {
+/// `coming`: what is asked is known, the answers are not; those of the example keep their room, unseen.
+export function Questions(props: { readonly point: HoldPoint; readonly coming?: boolean }) {
   const { point } = props;
+  const coming = props.coming === true;
   return (
-    <section class="questions" id="questions" aria-label={w.questions}>
+    <section class={coming ? "questions coming" : "questions"} id="questions" aria-label={w.questions}>
+      {coming ? (
+        <p class="hidden-words" role="status">
+          {w.coming}
+        </p>
+      ) : null}
       <h3>{w.questions}</h3>
       <ul aria-live="polite">
         {point.questions.map((question) => (
-          <One key={question.code} question={question} />
+          <One key={question.code} question={question} coming={coming} />
         ))}
       </ul>
       {point.lacks.length === 0 ? null : (

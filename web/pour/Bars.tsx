@@ -29,31 +29,33 @@ export function Bars() {
   };
   const asked = asking.value;
   return (
-    <form class="bars" onSubmit={(event) => send(event as unknown as SubmitEvent)} aria-label={words.inHand.bars}>
-      <p class="small soft">{words.inHand.bars}</p>
-      <label class="field">
-        <span>{words.inHand.fields.size}</span>
-        <input name="size" required maxLength={20} autocomplete="off" />
-      </label>
-      <label class="field">
-        <span>{words.inHand.fields.spacing}</span>
-        <input name="spacing" required maxLength={60} autocomplete="off" />
-      </label>
-      <button type="submit" class="framed" disabled={readOnly.value}>
-        {words.inHand.putBars}
-      </button>
-      {asked === undefined ? null : (
-        <WhichUnit
-          numbers={[asked.spacing]}
-          units={spacings(asked.spacing).map((one) => one.unit)}
-          choose={(unit) =>
-            void put(asked.size, spacings(asked.spacing).find((one) => one.unit === unit)?.text ?? asked.spacing)
-          }
-        />
-      )}
-      <p class="small danger" role="status">
-        {refused.value}
-      </p>
-    </form>
+    <section class="block hand">
+      <form class="bars" onSubmit={(event) => send(event as unknown as SubmitEvent)} aria-label={words.inHand.bars}>
+        <p class="small soft">{words.inHand.bars}</p>
+        <label class="field">
+          <span>{words.inHand.fields.size}</span>
+          <input name="size" required maxLength={20} autocomplete="off" />
+        </label>
+        <label class="field">
+          <span>{words.inHand.fields.spacing}</span>
+          <input name="spacing" required maxLength={60} autocomplete="off" />
+        </label>
+        <button type="submit" class="framed" disabled={readOnly.value}>
+          {words.inHand.putBars}
+        </button>
+        {asked === undefined ? null : (
+          <WhichUnit
+            numbers={[asked.spacing]}
+            units={spacings(asked.spacing).map((one) => one.unit)}
+            choose={(unit) =>
+              void put(asked.size, spacings(asked.spacing).find((one) => one.unit === unit)?.text ?? asked.spacing)
+            }
+          />
+        )}
+        <p class="small danger" role="status">
+          {refused.value}
+        </p>
+      </form>
+    </section>
   );
 }

@@ -45,7 +45,7 @@ export function Pegs(props: { readonly tape: Ground["tape"] }) {
         ))}
       </ul>
       <Remedies about="shape" remedies={remediesOf(tape)} now={ground.value?.shape_chosen} />
-      <PaperBox {...pegsDrawn.value} />
+      <PaperBox {...pegsDrawn.value} label={words.ground.pegs} />
     </div>
   );
 }

@@ -1,6 +1,7 @@
 // Entering readings: led from one to the next as the engine asks for them, or one that is chosen by hand.
 import { signal } from "@preact/signals";
 import type { FunctionComponent } from "preact";
+import { useLayoutEffect, useRef } from "preact/hooks";
 import type { NextReading } from "../engine/contract";
 import { EntryField } from "../parts/EntryField";
 import { Fold } from "../parts/Fold";
@@ -11,7 +12,7 @@ import { askAgain, byHand, keyOf, nextReading, putItOff, putOffHere, toRead } fr
 import { words } from "../words/words";
 import { LedFields } from "./LedFields";
 import { DowelFields, EdgeFields, RodFields, TwoPegFields } from "./SiteFields";
-import { by, heard, type Kind, kKinds, reached, refused, send } from "./send";
+import { by, cameIn, heard, type Kind, kKinds, makeReady, reached, refused, send } from "./send";
 import { TapeFields } from "./TapeFields";
 
 export { type Kind, kKinds };
@@ -103,6 +104,9 @@ function Signed() {
   );
 }
 
+/// A length that is not broken into two lines.
+const inOnePiece = (length: string): string => length.replaceAll(" ", "\u00a0");
+
 /// Which reading is next, and how many follow.
 function Led(props: { readonly next: NextReading }) {
   const { next } = props;
@@ -112,7 +116,7 @@ function Led(props: { readonly next: NextReading }) {
       <p class="next-reading">
         <span class="small">{w.nextIs}</span> <strong>{next.text}</strong>{" "}
         <span class="small soft">
-          {[next.what === "tape" ? w.planned(planned) : "", w.toGo(toRead.value.length - 1)]
+          {[next.what === "tape" ? w.planned(inOnePiece(planned)) : "", w.toGo(toRead.value.length - 1)]
             .filter((text) => text !== "")
             .join(" · ")}
         </span>
@@ -144,13 +148,17 @@ function ByHand(props: { readonly kinds: readonly Kind[]; readonly now: Kind }) 
 /// `kinds`: what is read at this hold point.
 export function ReadingForm(props: { readonly kinds: readonly Kind[] }) {
   const next = nextReading.value;
+  const form = useRef<HTMLFormElement>(null);
+  // Drawn anew and ready in one: no key that is pressed falls between.
+  useLayoutEffect(() => makeReady(form.current), [cameIn.value]);
   const now = next?.what ?? (props.kinds.includes(kind.value) ? kind.value : (props.kinds[0] ?? "tape"));
   return (
     <form
       class="entry"
+      ref={form}
       onSubmit={(event) => {
         event.preventDefault();
-        void send(event.currentTarget, now, () => undefined);
+        void send(event.currentTarget, now, next === undefined ? "" : keyOf(next));
       }}
       onInput={(event) => heard(event.target)}
       onFocusIn={reached}

@@ -1,26 +1,16 @@
 // The page: a head, the spine, and one hold point, or the place where a job is begun.
-import { useSignal } from "@preact/signals";
-import type { FunctionComponent } from "preact";
 import { useEffect, useRef } from "preact/hooks";
-import { FirstCourse } from "../first_course/FirstCourse";
-import { Grout } from "../grout/Grout";
 import { redoable, undoable } from "../job/history";
-import { Lintels } from "../lintels/Lintels";
 import { chooseLook, look } from "../look/theme";
 import type { Offline } from "../offline";
-import { Order } from "../order/Order";
-import { Pour } from "../pour/Pour";
-import { jobName } from "../state/keeping";
-import { place, type Point } from "../state/point";
 import { turns } from "../state/changing";
-import { history, offersComing, readOnly, refusals, said, shown, trouble } from "../state/signals";
+import { place } from "../state/point";
+import { history, offersComing, readOnly, said, shown } from "../state/signals";
 import { redo, undo } from "../state/undoing";
 import { wallState } from "../state/wall/step";
-import { Top } from "../top/Top";
-import { AtWall } from "../wall/AtWall";
-import { Wall } from "../wall/Wall";
 import { words } from "../words/words";
 import { Notices } from "./Notices";
+import { PointFrame, WallView } from "./PointFrame";
 import { ShowMe } from "./ShowMe";
 import { Spine } from "./Spine";
 import { Start } from "./Start";
@@ -81,50 +71,6 @@ function Head() {
   );
 }
 
-/// After so long without a drawing it is said what is being waited for: milliseconds.
-const kLong = 3_000;
-
-/// The first drawing is still being worked out. The other jobs can be had meanwhile: one that takes for ever, or ends in a
-/// fault, keeps nobody from them.
-function Awaited() {
-  const long = useSignal(false);
-  useEffect(() => {
-    const clock = setTimeout(() => (long.value = true), kLong);
-    return () => clearTimeout(clock);
-  }, [long]);
-  return (
-    <section class="sheet empty" id="building" aria-label={words.points.short["order"]} aria-busy="true">
-      {long.value ? (
-        <p class="row" role="status">
-          {words.jobs.working(jobName())}
-          <a class="button" href="#jobs">
-            {words.jobs.others}
-          </a>
-        </p>
-      ) : null}
-    </section>
-  );
-}
-
-const kPages: Readonly<Record<Point, FunctionComponent>> = {
-  order: Order,
-  pour: Pour,
-  "first-course": FirstCourse,
-  lintels: Lintels,
-  grout: Grout,
-  top: Top,
-  "at-the-wall": Wall,
-};
-
-/// Nothing lies on the table before the first drawing is there, so that nothing jumps.
-function Here() {
-  if (place.value === "jobs") return <Start />;
-  const known = shown.value !== undefined || refusals.value !== undefined || trouble.value !== undefined;
-  if (!known) return <Awaited />;
-  const Page = kPages[place.value];
-  return <Page />;
-}
-
 /// Another place begins at its top, and is read out from its heading.
 function useBeginnings(): void {
   const first = useRef(true);
@@ -142,7 +88,7 @@ function useBeginnings(): void {
 
 export function App(props: { readonly offline: Offline | undefined }) {
   useBeginnings();
-  if (wallState.value.open) return <AtWall />;
+  if (wallState.value.open) return <WallView />;
   return (
     <>
       <div class="top">
@@ -159,7 +105,7 @@ export function App(props: { readonly offline: Offline | undefined }) {
           data-offers={offersComing.value ? "coming" : "there"}
         >
           <Notices offline={props.offline} />
-          <Here />
+          {place.value === "jobs" ? <Start /> : <PointFrame key={place.value} point={place.value} />}
           <footer class="foot">
             <p>
               {words.cautionWord}: {words.caution}

@@ -2,6 +2,8 @@
 // Escape, and the browser's way back.
 import { useSignal, useSignalEffect } from "@preact/signals";
 import { useEffect, useLayoutEffect } from "preact/hooks";
+import { hasCome } from "../state/arrival";
+import { brief } from "../state/signals";
 import { endShow, exampleStands, kStopLasts, kStops, leaveShow, showing, step, strayed } from "../state/showing";
 import { words } from "../words/words";
 
@@ -33,7 +35,8 @@ function useEnding(): void {
 /// Goes on by itself, until somebody takes hold of the page.
 function useWalking(stop: number, held: boolean): void {
   const last = stop === kStops.length - 1;
-  const there = exampleStands();
+  const there = exampleStands() && hasCome.value;
+  const early = brief.value; // what is looked at may come with the rest
   useEffect(() => {
     if (!there) return;
     const look = setTimeout(() => bring(kStops[stop]?.look ?? ""), 80);
@@ -42,7 +45,7 @@ function useWalking(stop: number, held: boolean): void {
       clearTimeout(look);
       clearTimeout(next);
     };
-  }, [stop, held, last, there]);
+  }, [stop, held, last, there, early]);
 }
 
 function Strip(props: { readonly stop: number }) {

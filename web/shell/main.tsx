@@ -3,6 +3,7 @@ import "../look/tokens.css";
 import "../look/page.css";
 import "../look/spine.css";
 import "../look/point.css";
+import "../look/order.css";
 import "../look/form.css";
 import "../look/start.css";
 import "../look/building.css";
@@ -22,8 +23,9 @@ import { App } from "./App";
 import { firstScreenPainted, putFirstScreenAway, takeFirstScreen } from "./first_screen";
 import { useEngine } from "../state/engine_port";
 import { startKeeping } from "../state/keeping";
-import { followAddress } from "../state/point";
+import { followAddress, place } from "../state/point";
 import { listenForDrops, listenForKeys, nameTheTab } from "./listening";
+import { fetchAllWhenIdle, fetchPlace } from "./pages";
 import { putOnTable } from "../state/table";
 
 function begin(): void {
@@ -31,6 +33,7 @@ function begin(): void {
   if (root === null) return;
   followLook();
   followAddress();
+  void fetchPlace(place.value);
   const codes = codesOfThisBuild();
   useEngine(EngineClient.inBrowser(codes));
   nameTheTab();
@@ -39,6 +42,7 @@ function begin(): void {
   void startKeeping(exampleText).catch(() => putOnTable(exampleText, true));
   takeFirstScreen();
   const offline = startOffline(codes.whole.there);
+  void codes[codes.first].there.then(fetchAllWhenIdle);
   void firstScreenPainted().then(() => {
     render(<App offline={offline} />, root);
     putFirstScreenAway();

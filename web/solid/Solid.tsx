@@ -1,168 +1,37 @@
-// The sheet with the units in space: opened on wish, turned by hand, wheel or keys, told in words as well.
-import { signal, useSignalEffect } from "@preact/signals";
-import { useEffect, useRef } from "preact/hooks";
-import { look } from "../look/theme";
-import { Stepper } from "../parts/Stepper";
-import { showPiece } from "../state/seeing";
-import { course, history, piece, shown } from "../state/signals";
-import { askWhole } from "../state/solving";
+// The sheet with the units in space: fetched and opened on wish.
+import { signal } from "@preact/signals";
+import { Missing } from "../parts/Missing";
+import { part } from "../parts/part";
 import { words } from "../words/words";
-import { exceptionsUpTo, type Stock, stocked } from "./stock";
-import { turnedBy } from "./turning";
-import type { Inks, View } from "./view";
 
+const kSpace = part(async () => (await import("./Space")).Space);
 const opened = signal(false);
-const stock = signal<Stock | undefined>(undefined);
-const failed = signal(false);
 
-function inks(): Inks {
-  const style = getComputedStyle(document.documentElement);
-  const read = (name: string): string => style.getPropertyValue(name).trim();
-  return {
-    paper: read("--paper"),
-    unit: read("--unit"),
-    tint: read("--tint"),
-    grey: read("--grey"),
-    ink: read("--ink"),
-    soft: read("--ink-soft"),
-    chalk: read("--chalk"),
-  };
+function open(): void {
+  opened.value = true;
+  void kSpace.fetch();
 }
 
-async function fetchSolids(text: string): Promise<void> {
-  const solved = await askWhole({ job: text, solids: true });
-  if (solved?.solids === undefined || history.value.now.text !== text) return;
-  stock.value = stocked(solved.solids);
-}
-
-function kindWords(kind: string): string {
-  return kind === "cut" ? words.tallies.cuts : (words.kinds[kind] ?? kind);
-}
-
-function told(): string {
-  const now = stock.value;
-  if (now === undefined) return "";
-  const at = Math.min(course.value, now.unitsUpTo.length - 1);
-  const list = [...exceptionsUpTo(now, at)].map(([kind, count]) => `${count} ${kindWords(kind)}`);
-  const exceptions = list.length === 0 ? words.solid.noExceptions : words.solid.exceptions(list.join(", "));
-  return words.solid.describe(now.unitsUpTo[at] ?? 0, at, exceptions);
-}
-
-function Space() {
-  const canvas = useRef<HTMLCanvasElement>(null);
-  const view = useRef<View | undefined>(undefined);
-  const ready = useRef(signal(0)).current;
-
-  useEffect(() => {
-    let gone = false;
-    let watch: ResizeObserver | undefined;
-    const open = async (): Promise<void> => {
-      const { makeView } = await import("./view");
-      if (gone || canvas.current === null) return;
-      const made = makeView(canvas.current);
-      view.current = made;
-      watch = new ResizeObserver(() => made.resize());
-      watch.observe(canvas.current);
-      made.resize();
-      ready.value += 1;
-    };
-    open().catch(() => {
-      failed.value = true;
-    });
-    return () => {
-      gone = true;
-      watch?.disconnect();
-      view.current?.end();
-    };
-  }, [ready]);
-
-  useSignalEffect(() => {
-    if (shown.value?.stage === "whole") void fetchSolids(shown.value.text);
-  });
-  useSignalEffect(() => {
-    void ready.value;
-    if (stock.value !== undefined) view.current?.lay(stock.value);
-  });
-  useSignalEffect(() => {
-    void ready.value;
-    void stock.value;
-    view.current?.upTo(course.value);
-  });
-  useSignalEffect(() => {
-    void ready.value;
-    void look.value;
-    view.current?.ink(inks());
-  });
-  useSignalEffect(() => {
-    void ready.value;
-    void stock.value;
-    view.current?.choose(piece.value?.name);
-  });
-
-  const turning = turnedBy({
-    turn: (around, up) => view.current?.turn(around, up),
-    nearer: (factor) => view.current?.nearer(factor),
-    home: () => view.current?.home(),
-    tap: (x, y) => {
-      const name = view.current?.unitAt(x, y);
-      if (name !== undefined) void showPiece(name);
-    },
-  });
-
-  return (
-    <>
-      <div class="view-head">
-        <Stepper at={words.solid.upTo} />
-        <div class="view-tools">
-          <button type="button" onClick={() => view.current?.turn(-0.3, 0)}>
-            {words.solid.turnLeft}
-          </button>
-          <button type="button" onClick={() => view.current?.turn(0.3, 0)}>
-            {words.solid.turnRight}
-          </button>
-          <button
-            type="button"
-            class="sign"
-            aria-label={words.solid.farther}
-            onClick={() => view.current?.nearer(1 / 1.25)}
-          >
-            −
-          </button>
-          <button type="button" class="sign" aria-label={words.solid.nearer} onClick={() => view.current?.nearer(1.25)}>
-            +
-          </button>
-          <button type="button" onClick={() => view.current?.home()}>
-            {words.solid.home}
-          </button>
-        </div>
-      </div>
-      <div class="space">
-        <canvas ref={canvas} tabIndex={0} role="img" aria-label={told()} aria-describedby="space-keys" {...turning} />
-      </div>
-      <p class="small" aria-live="polite">
-        {told()}
-      </p>
-      <p class="small soft" id="space-keys">
-        {words.solid.keys} {words.solid.legend} {words.solid.bars}
-      </p>
-    </>
-  );
+function Opened() {
+  const Space = kSpace.view.value;
+  if (Space !== undefined) return <Space />;
+  return kSpace.failed.value ? <Missing again={open} /> : <div class="space" aria-busy="true" />;
 }
 
 export function Solid() {
   return (
     <section class="solid" id="units" aria-labelledby="units-title">
       <h3 id="units-title">{words.solid.label}</h3>
-      {failed.value ? <p>{words.solid.noGraphics}</p> : null}
-      {!opened.value ? (
+      {opened.value ? (
+        <Opened />
+      ) : (
         <div class="row">
-          <button type="button" class="filled" onClick={() => (opened.value = true)}>
+          <button type="button" class="filled" onClick={open}>
             {words.solid.open}
           </button>
           <span class="small soft">{words.solid.legend}</span>
         </div>
-      ) : null}
-      {opened.value && !failed.value ? <Space /> : null}
+      )}
     </section>
   );
 }

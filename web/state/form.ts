@@ -1,5 +1,4 @@
-// What a form puts into the job, as one step; and which field is asked for.
-import { signal } from "@preact/signals";
+// What a form puts into the job, as one step.
 import type { Refusals } from "../engine/contract";
 import { type FormField, takenPart, withPart } from "../job/form";
 import { type Json, valueAt, without } from "../job/pointer";
@@ -48,17 +47,4 @@ export function entriesAt(place: string): readonly Json[] {
 
 export function partAt(place: string): Json {
   return valueAt(job.value, place) ?? {};
-}
-
-/// Folds that are open, by their names; at first those that a hold point asks about.
-export const unfolded = signal<ReadonlySet<string>>(
-  new Set(["grout pours", "grout flat", "top beams", "lintels lintels", "pour bars"]),
-);
-
-export function fold(name: string, open: boolean): void {
-  if (unfolded.value.has(name) === open) return;
-  const next = new Set(unfolded.value);
-  if (open) next.add(name);
-  else next.delete(name);
-  unfolded.value = next;
 }

@@ -1,8 +1,9 @@
 // Which part of the building is looked at: a course, a side, a place in hand, one unit.
 import { batch } from "@preact/signals";
 import { words } from "../words/words";
+import { onceCome } from "./arrival";
 import { formKey, formsAt, kLists, pointOf } from "./fields_home";
-import { fold } from "./form";
+import { fold } from "./folds";
 import { goTo, place } from "./point";
 import {
   course,
@@ -52,9 +53,9 @@ export function takeInHand(place: string): void {
 
 const kTaken = /^(\/openings\/\d+|\/outline\/sides\/\d+|\/interior_walls\/\d+)/;
 
-/// After the page has been drawn anew.
+/// After the page has been drawn anew, and what is gone to has come.
 function soon(act: () => void): void {
-  requestAnimationFrame(() => requestAnimationFrame(act));
+  onceCome(() => requestAnimationFrame(() => requestAnimationFrame(act)));
 }
 
 const behaviour = (): ScrollBehavior => (matchMedia("(prefers-reduced-motion: reduce)").matches ? "instant" : "smooth");

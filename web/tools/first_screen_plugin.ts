@@ -2,6 +2,7 @@
 // that it stands there before any script has run.
 import { readFile } from "node:fs/promises";
 import type { Plugin } from "vite";
+import type { Reply, Request } from "../engine/contract.ts";
 import { Engine, readReply } from "../engine/glue.ts";
 import { english } from "../words/english.ts";
 
@@ -11,13 +12,17 @@ export const kMark = "<!-- first screen -->";
 
 const escaped = (text: string): string => text.replaceAll("&", "&amp;").replaceAll("<", "&lt;");
 
+/// What the engine says of the example.
+async function told(asked: Omit<Request, "border" | "job">): Promise<Reply> {
+  const engine = await Engine.make(await WebAssembly.compile(await readFile(kModule)));
+  const job = await readFile(kExample, "utf8");
+  return readReply(engine.ask(JSON.stringify({ border: 1, job, ...asked })));
+}
+
 /// The drawing that the page shows of the example before anything is searched for. Its one style stands in look/drawing.css:
 /// the page's policy lets no text style anything.
 export async function firstDrawing(): Promise<string> {
-  const engine = await Engine.make(await WebAssembly.compile(await readFile(kModule)));
-  const job = await readFile(kExample, "utf8");
-  const asked = { border: 1, job, drawings: ["plan-course-1"], budget: 0, moving: true };
-  const svg = readReply(engine.ask(JSON.stringify(asked))).svg("plan-course-1");
+  const svg = (await told({ drawings: ["plan-course-1"], budget: 0, moving: true })).svg("plan-course-1");
   if (svg === undefined) throw new Error("the engine drew no first screen");
   return svg.replace(/^<\?xml[^>]*>\s*/, "").replace(' style="font-kerning:none"', "");
 }
@@ -50,6 +55,22 @@ export function firstScreenPlugin(): Plugin {
     name: "first-screen",
     async transformIndexHtml(html) {
       return html.includes(kMark) ? html.replace(kMark, firstScreen(await firstDrawing())) : html;
+    },
+  };
+}
+
+const kQuestions = "virtual:example-questions";
+
+/// The example's hold points, as the whole engine answers them: on a first visit they hold the room of what is to come.
+export function exampleQuestionsPlugin(): Plugin {
+  return {
+    name: "example-questions",
+    resolveId: (id) => (id === kQuestions ? `\0${kQuestions}` : undefined),
+    async load(id) {
+      if (id !== `\0${kQuestions}`) return undefined;
+      const points = (await told({})).head.hold_points;
+      if (points === undefined) throw new Error("the engine answered no question of the example");
+      return `export default ${JSON.stringify(points.map((point) => ({ ...point, to_read: [] })))}`;
     },
   };
 }

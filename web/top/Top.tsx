@@ -43,7 +43,7 @@ function FromAbove() {
           ))}
         </fieldset>
       )}
-      <PaperBox {...drawn} wide={w.fromAbove} />
+      <PaperBox {...drawn} label={w.fromAbove} />
     </figure>
   );
 }

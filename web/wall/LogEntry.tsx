@@ -9,7 +9,7 @@ import { enterTyped } from "../state/logs";
 import { job } from "../state/signals";
 import { kindWords } from "../state/wall/entries";
 import { wallState } from "../state/wall/step";
-import { words } from "../words/words";
+import { formWords } from "../words/form_words";
 
 const kKinds = partNamed("laid_entry").one.filter((kind) => kind !== "strike");
 export const kEntryFields = [...kKinds, "photos", "note"] as const;
@@ -27,10 +27,10 @@ export function LogEntry() {
     return refused;
   };
   return (
-    <Fold name="log entry" title={words.form.entry}>
+    <Fold name="log entry" title={formWords.entry}>
       {() => (
         <>
-          <p class="small soft">{words.form.entryLead}</p>
+          <p class="small soft">{formWords.entryLead}</p>
           <Draft
             key={count.value}
             part="laid_entry"

@@ -2,7 +2,6 @@
 // One table, long as it is, so that a translator reads it whole (parts of it stand in files of their own beside it).
 // Words of the trade stand in docs/glossary.md. "Saved" is said only of what lies outside the browser.
 
-import { form } from "./form";
 import { days, order, site } from "./order";
 import { dowels, grout, lintels, points, show, start, top, zone } from "./points";
 import { wall } from "./wall";
@@ -30,7 +29,6 @@ export const english = {
   site,
   grout,
   top,
-  form,
 
   begin: {
     lead: "Begin your own",
@@ -563,6 +561,7 @@ export const english = {
     fault: "The program made a mistake of its own. Your job is untouched; the last drawing stands.",
     faultOf: (name: string): string => `The program made a mistake of its own with ${name}. The job is untouched.`,
     again: "Try again",
+    partMissing: "This part of the page could not be fetched. The job is kept in this browser.",
     badRequest: "The engine did not understand the page:",
     notAJob: "This file is not a job:",
     newer: "This job comes from a newer version and was not opened. It is kept as it is.",

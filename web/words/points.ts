@@ -40,6 +40,7 @@ export const points = {
   seePlaceOf: (what: string): string => `On the drawing: ${what}`,
   openFieldOf: (what: string): string => `Fill it in: ${what}`,
   coming: "The questions, lists and sheets follow in a moment ...",
+  soon: "comes in a moment ...",
   lacks: "Still lacking",
   found: "What was found",
   noneFound: "No finding at this point.",

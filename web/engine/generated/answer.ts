@@ -2847,6 +2847,14 @@ export interface Article {
   readonly id: string;
   readonly name: string;
   /**
+   * the heading of the list that it stands under
+   */
+  readonly group: string;
+  /**
+   * its name under that heading
+   */
+  readonly called: string;
+  /**
    * how many, in words
    */
   readonly amount: string;

@@ -8,6 +8,7 @@ import type { Json } from "../../job/pointer";
 import type { Sent } from "../../state/form";
 import { meaningsIn } from "../../state/meaning";
 import { readOnly } from "../../state/signals";
+import { formWords } from "../../words/form_words";
 import { words } from "../../words/words";
 import { WhichUnit } from "../WhichUnit";
 import { PartFields } from "./PartFields";
@@ -146,7 +147,7 @@ export function Draft(props: Props) {
       {changed.length > 0 ? (
         <div class="row draft-send">
           <button type="submit" class="filled" disabled={readOnly.value}>
-            {props.fresh ? words.form.putIn : words.form.set}
+            {props.fresh ? formWords.putIn : formWords.set}
           </button>
           <button
             type="button"
@@ -156,7 +157,7 @@ export function Draft(props: Props) {
               asking.value = [];
             }}
           >
-            {words.form.giveUp}
+            {formWords.giveUp}
           </button>
         </div>
       ) : null}

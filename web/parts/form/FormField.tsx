@@ -4,11 +4,12 @@ import type { Refusals } from "../../engine/contract";
 import { emptyPart, type FormField, lineOf } from "../../job/form";
 import type { Json } from "../../job/pointer";
 import { readOnly, tape } from "../../state/signals";
+import { formWords } from "../../words/form_words";
 import { words } from "../../words/words";
 import { choiceName, helpOf, labelOf, namesFor, nameShown, standsFor } from "./names";
 import { PartFields } from "./PartFields";
 
-const w = words.form;
+const w = formWords;
 
 export interface FieldProps {
   readonly part: string;

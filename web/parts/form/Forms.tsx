@@ -5,11 +5,12 @@ import { kForms, kLists, type FormPlace, formKey, type ListPlace } from "../../s
 import { dropEntry, entriesAt, partAt, sendEntry, sendPart } from "../../state/form";
 import type { Point } from "../../state/point";
 import { readOnly } from "../../state/signals";
+import { formWords } from "../../words/form_words";
 import { words } from "../../words/words";
 import { Fold } from "../Fold";
 import { Draft } from "./Draft";
 
-const title = (name: string): string => words.form.titles[name] ?? name;
+const title = (name: string): string => formWords.titles[name] ?? name;
 
 export function OneForm(props: { readonly form: FormPlace }) {
   const { form } = props;
@@ -75,14 +76,14 @@ function List(props: { readonly list: ListPlace }) {
           {() => <OneEntry list={list} at={at} />}
         </Fold>
       ))}
-      {entries.length === 0 && list.fields !== undefined ? <p class="small soft">{words.form.noOpening}</p> : null}
+      {entries.length === 0 && list.fields !== undefined ? <p class="small soft">{formWords.noOpening}</p> : null}
       {list.fields !== undefined ? null : (
-        <Fold name={`${list.point} ${list.title} new`} title={words.form.another(title(list.title))}>
+        <Fold name={`${list.point} ${list.title} new`} title={formWords.another(title(list.title))}>
           {() => (
             <Draft
               part={list.part}
               place={`${list.place}/${entriesAt(list.place).length}`}
-              label={words.form.another(title(list.title))}
+              label={formWords.another(title(list.title))}
               start={emptyPart(list.part)}
               fresh
               send={(typed) => sendEntry(list.place, list.part, typed, textAt(typed, "/name"))}
@@ -98,14 +99,14 @@ function List(props: { readonly list: ListPlace }) {
 function said(form: FormPlace): string {
   const part = partAt(form.place) as { readonly [key: string]: Json };
   const there = form.fields.filter((field) => part[field] !== undefined).length;
-  return there === 0 ? words.form.nothingSaid : words.form.saidOf(there, form.fields.length);
+  return there === 0 ? formWords.nothingSaid : formWords.saidOf(there, form.fields.length);
 }
 
 export function Forms(props: { readonly point: Point }) {
   const { point } = props;
   return (
-    <section class="forms" aria-label={words.form.label}>
-      <h3>{words.form.label}</h3>
+    <section class="forms" aria-label={formWords.label}>
+      <h3>{formWords.label}</h3>
       {kForms
         .filter((form) => form.point === point)
         .map((form) => (
@@ -120,7 +121,7 @@ export function Forms(props: { readonly point: Point }) {
             key={list.title}
             name={`${list.point} ${list.title}`}
             title={title(list.title)}
-            said={words.form.count(entriesAt(list.place).length)}
+            said={formWords.count(entriesAt(list.place).length)}
           >
             {() => <List list={list} />}
           </Fold>

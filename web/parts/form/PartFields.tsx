@@ -4,7 +4,7 @@ import type { Refusals } from "../../engine/contract";
 import { emptyPart, fieldNamed, fieldsNamed, typedInto } from "../../job/form";
 import { isObject, type Json } from "../../job/pointer";
 import { readOnly } from "../../state/signals";
-import { words } from "../../words/words";
+import { formWords } from "../../words/form_words";
 import { OneField } from "./FormField";
 import { kindsOf, labelOf } from "./names";
 
@@ -25,14 +25,14 @@ function KindChoice(props: PartProps & { readonly kinds: readonly string[]; read
   };
   return (
     <div class="form-field">
-      <label for={id}>{words.form.isA}</label>
+      <label for={id}>{formWords.isA}</label>
       <select
         id={id}
         value={props.kind}
         disabled={readOnly.value}
         onChange={(event) => choose(event.currentTarget.value)}
       >
-        {props.kind === "" ? <option value="">{words.form.choose}</option> : null}
+        {props.kind === "" ? <option value="">{formWords.choose}</option> : null}
         {props.kinds.map((one) => (
           <option key={one} value={one}>
             {labelOf(props.part, one)}

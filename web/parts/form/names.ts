@@ -4,14 +4,15 @@ import { textAt } from "../../job/pointer";
 import type { Tape } from "../../job/tape";
 import { entriesAt } from "../../state/form";
 import { corners, shown, sides } from "../../state/signals";
+import { formWords } from "../../words/form_words";
 import { words } from "../../words/words";
 
 export function labelOf(part: string, name: string): string {
-  return words.form.labels[`${part}.${name}`] ?? words.form.labels[name] ?? name.replaceAll("_", " ");
+  return formWords.labels[`${part}.${name}`] ?? formWords.labels[name] ?? name.replaceAll("_", " ");
 }
 
 export function choiceName(value: string): string {
-  return words.form.choices[value] ?? words.kinds[value] ?? value;
+  return formWords.choices[value] ?? words.kinds[value] ?? value;
 }
 
 const openingNames = (): readonly string[] => shown.value?.answer.openings.map((one) => one.name) ?? [];
@@ -46,7 +47,7 @@ export function kindsOf(part: string): readonly string[] {
   return fields.filter((field) => field.kind === "part" && one.includes(field.name)).map((field) => field.name);
 }
 
-const kTruths: Readonly<Record<string, string>> = { true: words.form.yes, false: words.form.no };
+const kTruths: Readonly<Record<string, string>> = { true: formWords.yes, false: formWords.no };
 
 /// What stands where a field is left empty, in words.
 export function standsFor(field: FormField, tape: Tape): string {
@@ -57,8 +58,5 @@ export function standsFor(field: FormField, tape: Tape): string {
 /// What the schema says of a field, as a form says it: a document lacks a field, a person leaves it empty.
 export function helpOf(field: FormField, tape: Tape): string {
   const lead = field.help.startsWith("Absent") ? "" : ". ";
-  return field.help.replace(
-    /(?:^Absent|;? absent): [^.;]+/,
-    () => `${lead}${words.form.empty(standsFor(field, tape))}`,
-  );
+  return field.help.replace(/(?:^Absent|;? absent): [^.;]+/, () => `${lead}${formWords.empty(standsFor(field, tape))}`);
 }

@@ -182,6 +182,82 @@ test("on a level slab the next point's reading, typed before the last has come i
   await expect(newest).toContainText("rod 1 · B");
 });
 
+const entered = (page: Page) => page.getByRole("list", { name: "Readings, newest first" }).locator("li");
+
+test("a reading that is filled in and entered while the last is on its way is sent next; one tap too many is none", async ({
+  page,
+}) => {
+  await slowEngine(page, 700);
+  await byHand(page);
+  await page.getByRole("button", { name: "Rod or water level" }).click();
+  const form = page.getByRole("form", { name: "Enter a reading" });
+  const enter = form.getByRole("button", { name: "Enter", exact: true });
+  for (const station of ["A", "B", "C"]) {
+    await form.getByLabel("point").fill(station);
+    await form.getByLabel("rod reads").fill(`56"`);
+    await enter.click();
+    await enter.click();
+  }
+  await expect(entered(page).first()).toContainText("rod 1 · C");
+  await expect(form.getByLabel("rod reads")).toHaveValue("");
+  await page.waitForTimeout(1500); // longer than one more would take
+  await expect(entered(page)).toHaveCount(3);
+});
+
+test("refused, a reading is told, and what was entered after it stands in the form and is not sent", async ({
+  page,
+}) => {
+  await slowEngine(page, 700);
+  await byHand(page);
+  const form = page.getByRole("form", { name: "Enter a reading" });
+  const reads = form.getByLabel("tape reads");
+  await reads.fill("twelve");
+  await reads.press("Enter");
+  await reads.fill(`412 3/8"`);
+  await reads.press("Enter");
+  await expect(form.getByRole("alert")).toContainText("twelve");
+  await expect(reads).toHaveValue(`412 3/8"`);
+  await expect(page.locator("main")).toContainText("Nothing is read yet.");
+  await reads.press("Enter");
+  await expect(entered(page)).toHaveCount(1);
+});
+
+test("Enter pressed as soon as the last reading stands in the list enters the next; before that the number waits to be seen", async ({
+  page,
+}) => {
+  await slowEngine(page, 700);
+  await openTable(page, "./#first-course");
+  const form = page.getByRole("form", { name: "Enter a reading" });
+  const reads = form.getByLabel("tape reads");
+  const first = await form.locator(".next-reading strong").textContent();
+  await reads.fill(`335 5/8"`);
+  await reads.press("Enter");
+  // Typed and entered before anybody can know what is asked for next: it is kept, and waits.
+  await reads.fill(`239 5/8"`);
+  await reads.press("Enter");
+  // The first task after the list has grown, long before a frame: a key that is pressed then.
+  await page.evaluate(() => {
+    const list = document.querySelector("main");
+    const watch = new MutationObserver(() => {
+      if (document.querySelectorAll(".log li").length !== 1) return;
+      watch.disconnect();
+      const { port1, port2 } = new MessageChannel();
+      port2.onmessage = () => {
+        const field = document.activeElement as HTMLInputElement;
+        Object.assign(window, { pressedIn: `${field.name} ${field.value}` });
+        if (field.form?.reportValidity()) field.form.requestSubmit();
+      };
+      port1.postMessage("next");
+    });
+    if (list !== null) watch.observe(list, { subtree: true, childList: true });
+  });
+  await expect(entered(page)).toHaveCount(2);
+  expect(await page.evaluate(() => (window as unknown as { pressedIn: string }).pressedIn)).toBe(`value 239 5/8"`);
+  await expect(entered(page).first()).toContainText(`239 5/8"`);
+  await expect(entered(page).last()).toContainText(`335 5/8"`);
+  await expect(form.locator(".next-reading strong")).not.toHaveText(first ?? "");
+});
+
 test("a two-peg test tells how far the instrument looks up, and a floor in a doorway how high the opening will be", async ({
   page,
 }) => {

@@ -101,3 +101,88 @@ test("the drawing is made larger inside its own box", async ({ page }) => {
   expect(inner).toBeGreaterThan(2.5); // three steps are 3.2 times as large; the box is wider than the drawing
   expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(360);
 });
+
+const kPoints = ["Order", "Pour", "First course", "Lintels", "Grout", "Top", "At the wall"];
+
+test("no length in a list is broken into two lines, and small drawings can be read", async ({ page }) => {
+  await page.goto("./#jobs");
+  await openFile(page, await readFile("../examples/glaze-store.json", "utf8"));
+  await settled(page);
+  const looked = { lengths: 0, letters: 0 };
+  for (const name of kPoints) {
+    await goTo(page, name);
+    await settled(page);
+    looked.lengths += await page.locator("td:visible", { hasText: /^-?\d[\d' /-]*"$/ }).count();
+    looked.letters += await page.locator(".paper-box svg text").count();
+    const broken = await page.locator("td:visible, .value:visible").evaluateAll((cells) =>
+      cells
+        .filter((cell) => {
+          if (!/^-?\d[\d' /-]*("| mm)$/.test(cell.textContent?.trim() ?? "")) return false;
+          const lines = document.createRange();
+          lines.selectNodeContents(cell);
+          return new Set([...lines.getClientRects()].map((line) => Math.round(line.bottom))).size > 1;
+        })
+        .map((cell) => cell.textContent),
+    );
+    expect(broken, name).toEqual([]);
+    const small = await page.locator(".paper-box svg text").evaluateAll(
+      (texts) =>
+        texts
+          .map((text) => {
+            const scale = (text as SVGTextElement).getScreenCTM();
+            const size = Number.parseFloat(text.getAttribute("font-size") ?? "0");
+            return size * Math.hypot(scale?.a ?? 0, scale?.b ?? 0);
+          })
+          .filter((size) => size < 11.5), // 12 px, less what a frame rounds
+    );
+    expect(small, name).toEqual([]);
+  }
+  expect(Math.min(looked.lengths, looked.letters)).toBeGreaterThan(10);
+});
+
+test("the order list has room for its names: what is said beside an article stands under it", async ({ page }) => {
+  for (const job of ["wash-stand", "clay-store"]) {
+    await page.goto("./#jobs");
+    await openFile(page, await readFile(`../examples/${job}.json`, "utf8"));
+    await settled(page);
+    await goTo(page, "Order");
+    const rows = page.locator(".order-list > .articles tbody tr:not(.group)");
+    expect(await rows.count()).toBeGreaterThan(8);
+    const odd = await rows.evaluateAll((all) =>
+      all
+        .map((row) => [...row.children].map((cell) => cell.getBoundingClientRect()))
+        .filter(
+          (cells) =>
+            (cells[0]?.width ?? 0) < 110 || ((cells.at(-1)?.height ?? 0) > 0 && cells.at(-1)?.left !== cells[0]?.left),
+        )
+        .map((cells) => cells.map(({ width, height }) => `${width} x ${height}`).join(", ")),
+    );
+    expect(odd, job).toEqual([]);
+  }
+});
+
+/// Lettering in view that the label of the start corner lies on.
+function coveredLetters(view: Element): readonly (string | null)[] {
+  const label = view.querySelector(".start-corner")?.getBoundingClientRect();
+  const box = view.querySelector(".box")?.getBoundingClientRect();
+  const letters = [...view.querySelectorAll(".ink text")];
+  if (label === undefined || box === undefined || letters.length === 0) return ["nothing to look at"];
+  const edge = (view.querySelector(".box")?.clientTop ?? 0) + box.top;
+  const shown = new DOMRect(box.left, edge, box.width, box.bottom - edge);
+  const over = (one: DOMRect, other: DOMRect): boolean =>
+    one.left < other.right && one.right > other.left && one.top < other.bottom && one.bottom > other.top;
+  return letters
+    .map((text) => ({ text: text.textContent, place: text.getBoundingClientRect() }))
+    .filter(({ place }) => over(place, shown) && over(place, label))
+    .map(({ text }) => text);
+}
+
+test("what is written in an elevation is covered by nothing", async ({ page }) => {
+  await openTable(page, "./#lintels");
+  for (const side of ["BC", "CD", "DA", "AB"]) {
+    await page.locator("#elevation").getByRole("button", { name: side, exact: true }).tap();
+    await expect(page.locator("#elevation")).toHaveAttribute("aria-label", new RegExp(side));
+    await settled(page);
+    expect(await page.locator("#elevation").evaluate(coveredLetters), side).toEqual([]);
+  }
+});

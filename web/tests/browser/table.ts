@@ -19,6 +19,7 @@ export async function goTo(page: Page, name: string): Promise<void> {
   const link = page.locator(name === "Jobs" ? ".head" : ".spine").getByRole("link", { name });
   await link.click();
   await expect(link).toHaveAttribute("aria-current", "page");
+  await expect(page.locator('.point[aria-busy="true"]')).toHaveCount(0);
 }
 
 /// One's own building of four sizes, where one is begun; what is left out stays as it stands there.

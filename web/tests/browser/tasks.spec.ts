@@ -139,6 +139,7 @@ async function drawStore(person: Person): Promise<void> {
   await person.tap(page.getByRole("button", { name: "Whole building" }));
   await person.choose(inHand(page).getByLabel("bond beams"), "over the openings and on top");
   await settled(page);
+  await expect(inHand(page).getByLabel("bond beams")).toHaveValue("both");
 }
 
 async function printOrder(person: Person): Promise<string> {

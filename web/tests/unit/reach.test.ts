@@ -9,7 +9,7 @@ import { labelOf } from "../../parts/form/names";
 import { kForms, kLists, pointOf } from "../../state/fields_home";
 import type { kPoints } from "../../state/point";
 import { kEntryFields } from "../../wall/LogEntry";
-import { words } from "../../words/words";
+import { formWords } from "../../words/form_words";
 import { example } from "./real_engine";
 
 interface Schema {
@@ -116,11 +116,11 @@ test("every field and every form has plain words of its own", () => {
     for (const { name } of partNamed(part).fields) {
       if (part === "job" && outside.includes(name)) continue;
       if (hidden.includes(name) && part !== "own_series") continue;
-      const known = `${part}.${name}` in words.form.labels || name in words.form.labels;
+      const known = `${part}.${name}` in formWords.labels || name in formWords.labels;
       expect(known, `${part}.${name}: ${labelOf(part, name)}`).toBe(true);
     }
   }
-  for (const { title } of [...kForms, ...kLists]) expect(Object.keys(words.form.titles)).toContain(title);
+  for (const { title } of [...kForms, ...kLists]) expect(Object.keys(formWords.titles)).toContain(title);
 });
 
 test.each(["kiln-house", "glaze-store", "clay-store", "pug-mill-shop"])(
