@@ -8,6 +8,7 @@
 
 #include "answer/as_built.hpp"
 #include "answer/bar_cutting.hpp"
+#include "answer/bed_money.hpp"
 #include "answer/inspection.hpp"
 #include "answer/order.hpp"
 #include "answer/points.hpp"
@@ -107,6 +108,7 @@ struct Answer {
   bool offers_complete = true;         // every small change was tried; of a large building only the likeliest are
   std::vector<FreePlaces> free_places;
   Order order;                       // what has to be on the site
+  std::vector<BedMoney> bed_money;   // of the ways to bed course 1, where prices say it
   Programme programme;               // what is done when
   std::vector<WeatherDay> weather;   // what the forecast brings up, by date
   OnSite site;                       // what runs out, comes when, stands where; empty while something is dragged

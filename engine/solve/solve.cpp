@@ -189,6 +189,7 @@ void look_at_site(Answer& answer) {
 /// What is ordered and how long it takes.
 void look_at_order(Answer& answer, const Wishes& wishes) {
   answer.order = order_of(answer);
+  if (wishes.at_rest) answer.bed_money = bed_money(answer);
   answer.programme = programme_of(answer);
   answer.weather = weather_of(answer.job);
   if (wishes.at_rest) answer.programme.chance = finish_chance(answer);
