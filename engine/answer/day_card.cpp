@@ -120,15 +120,42 @@ std::vector<Fact> checks_said(const Answer& answer, const WorkDay& day) {
   return said;
 }
 
+namespace {
+
+/// Walls of one day that end alike.
+struct Ending {
+  bool stands_still = false;  // nothing is laid on them
+  std::int32_t course = 0, begun = 0;
+  friend auto operator<=>(const Ending&, const Ending&) = default;
+};
+
+Fact ending_said(const Answer& answer, const Ending& ending, const std::set<std::int32_t>& walls) {
+  const FactValue names = wall_names(answer, walls);
+  const auto high = [&](std::int32_t course) { return FactValue(planning::over_foot(answer.building, course)); };
+  if (ending.course == 0) return fact("card-stop-begun", {names, ending.begun, high(ending.begun)});
+  std::vector<FactValue> values{ending.course, names, high(ending.course)};
+  const bool more = ending.begun > ending.course;
+  if (ending.stands_still) values.emplace_back(walls.size());
+  if (more) values.insert(values.end(), {ending.begun, high(ending.begun)});
+  if (ending.stands_still) return {more ? "card-stands-part" : "card-stands", std::move(values)};
+  return {more ? "card-stop-part" : "card-stop", std::move(values)};
+}
+
+}  // namespace
+
 std::vector<Fact> stop_said(const Answer& answer, const WorkDay& day) {
-  std::map<std::int32_t, std::set<std::int32_t>> walls;  // by the course that each ends with
+  const std::vector<std::int32_t> run_of = planning::runs_of_pieces(answer.layout);
+  std::set<std::int32_t> grow;
+  for (const std::uint32_t piece : day.pieces)
+    grow.insert(answer.layout.runs[static_cast<std::size_t>(run_of[piece])].wall);
+  std::map<Ending, std::set<std::int32_t>> walls;
   for (const Reached& reached : day.reached) {
-    const auto is_its = [&](const auto& one) { return one.first == reached.wall; };
-    if (std::ranges::any_of(day.finished, is_its)) walls[reached.course].insert(reached.wall);
+    if (reached.begun > 0) walls[{!grow.contains(reached.wall), reached.course, reached.begun}].insert(reached.wall);
   }
   std::vector<Fact> said;
-  for (const auto& [course, of] : walls)
-    said.push_back(fact("card-stop", {course, wall_names(answer, of), planning::over_foot(answer.building, course)}));
+  for (const auto& [ending, of] : walls) said.push_back(ending_said(answer, ending, of));
+  if (said.empty()) said.push_back(fact("card-no-wall"));
+  if (const Fact tall = tall_said(answer, day); !tall.empty()) said.push_back(tall);
   return said;
 }
 

@@ -133,14 +133,23 @@ constexpr Sentence kSentences[] = {
     {"work-bolts", "Set the plate's bolts in the wet grout"},
     {"done-so-far",
      "By the log {0} of {1} blocks are laid, up to the evening of {2}; what is left is planned from the day after"},
+    {"done-poured",
+     "The readings show the footing or slab poured; none of {0} blocks is laid by the log up to the evening of {1}; "
+     "what "
+     "is left is planned from the day after"},
+    {"done-poured-undated",
+     "The readings show the footing or slab poured, none says when; none of {0} blocks is laid by the log: what is "
+     "left "
+     "is planned without dates"},
     {"done-undated",
      "By the log {0} of {1} blocks are laid, no entry says when: what is left is planned without dates"},
     {"done-all", "By the log {0} of {1} blocks are laid: nothing is left to be planned"},
-    {"log-until-early", "The log is said to tell of all up to {0}, but it has entries of {1}: the later day counts."},
+    {"log-until-early",
+     "The log is said to tell of all up to {0}, but there are entries or readings of {1}: the later day counts."},
     {"log-before-start",
-     "The first working day is {0}, but the log's newest entry is of {1}: one of the two dates is wrong."},
+     "The first working day is {0}, but the newest entry or reading is of {1}: one of the two dates is wrong."},
     {"log-undated",
-     "The log says what is laid, but not when: days ahead have no dates. Say up to which day the log tells."},
+     "Log and readings say what is done, but not when: days ahead have no dates. Say up to which day the log tells."},
     {"order-as-dear", "the order costs the same"},
     {"order-dearer", "the order costs {0} more"},
     {"order-cheaper", "the order costs {0} less"},
@@ -171,6 +180,11 @@ constexpr Sentence kSentences[] = {
     {"card-tops", "Check tops from the datum: {0}; plumb, level and line of each course"},
     {"card-inspect", "Before pour {0}: {1} {1|line|lines} of the inspection list {1|is|are} still open"},
     {"card-stop", "Stop at course {0} of {1}, {2} high"},
+    {"card-stop-part", "Stop at course {0} of {1}, {2} high; some blocks stand up to course {3}, {4} high"},
+    {"card-stop-begun", "No course of {0} is finished; blocks stand up to course {1}, {2} high"},
+    {"card-stands", "{1} {3|stands|stand} at course {0}, {2} high"},
+    {"card-stands-part", "{1} {3|stands|stand} at course {0}, {2} high; some blocks stand up to course {4}, {5} high"},
+    {"card-no-wall", "No wall stands yet"},
     {"day-numbered", "day {0}"},
     {"day-dated", "day {0}, {1}"},
     {"runs-out",
@@ -191,6 +205,7 @@ constexpr Sentence kSentences[] = {
     {"day-batch", "Mix mortar for at most {0} blocks at a time: {1} to {2} bags"},
     {"day-batch-one", "Mix mortar for at most {0} blocks at a time: {1} bags"},
     {"day-brace", "{0} {1|stands|stand} without grout tonight: brace {1|it|them}, and keep {2} clear on both sides"},
+    {"day-tall", "{0} {1|stands|stand} over {2} tonight: braced until what holds {1|it|them} for good is in place"},
     {"day-summary", "{0}: day {1}, {2} {2|block|blocks}"},
 };
 
