@@ -33,6 +33,7 @@
 #include "steel/dowels.hpp"
 #include "steel/poured.hpp"
 #include "steel/slab.hpp"
+#include "steel/ties.hpp"
 #include "steel/wires.hpp"
 #include "supply/counts.hpp"
 #include "supply/grout.hpp"
@@ -99,6 +100,7 @@ struct Answer {
   std::vector<steel::FoundDowel> found_dowels;
   steel::BarPieces bar_pieces;                 // bars as cut
   steel::Wires wires;                          // joint reinforcement as pieces
+  steel::Ties ties;                            // of inner walls
   std::vector<BarsFromStock> bars_from_stock;  // none while something is dragged
   steel::DowelSearch dowel_search;             // layouts that save dowels; only where wished for
   steel::SlabRoom slab;

@@ -62,6 +62,19 @@ void add_bars(std::vector<Fact>& said, const Answer& answer, const WorkDay& day)
     said.push_back(fact("card-lintel-bars", {count, answer.building.openings[static_cast<std::size_t>(opening)].name}));
 }
 
+/// Ties in the beds on top of courses of inner walls.
+void add_ties(std::vector<Fact>& said, const Answer& answer, const WorkDay& day) {
+  std::map<std::int32_t, std::vector<Fact>> places;  // by course
+  for (const steel::Tie& tie : answer.ties.ties) {
+    const Junction& at = answer.building.junctions[static_cast<std::size_t>(tie.junction)];
+    if (is_finished(day, at.abutting, tie.course))
+      places[tie.course].push_back(
+          fact("card-tie", {wall_of(answer.building, at.abutting).name, wall_of(answer.building, at.main).name}));
+  }
+  for (const auto& [course, all] : places)
+    said.push_back(fact("card-ties", {course, listed(FactValue::Kind::And, all), all.size()}));
+}
+
 }  // namespace
 
 std::vector<Fact> stacked_said(const Answer& answer, const WorkDay& day) {
@@ -99,6 +112,7 @@ std::vector<Fact> steel_said(const Answer& answer, const WorkDay& day) {
     if (std::ranges::contains(answer.wires.courses, course))
       said.push_back(fact("card-wire", {course, wall_names(answer, walls)}));
   }
+  add_ties(said, answer, day);
   return said;
 }
 

@@ -240,6 +240,7 @@ std::expected<Answer, Refusals> solve(const Job& job, const Wishes& wishes, bond
   if (wishes.search_budget >= bond::kLeastSearch) answer.bars_from_stock = bars_from_stock(answer.bar_pieces);
   std::ranges::copy(answer.bar_pieces.findings, std::back_inserter(answer.findings));
   answer.wires = steel::wires(answer.as_built ? answer.as_built->job : job, answer.building, answer.layout);
+  answer.ties = steel::ties(answer.as_built ? answer.as_built->job : job, answer.building, answer.layout);
   answer.inspection = to_inspect(answer);
   answer.pour_cards = pour_cards(answer);
   std::ranges::copy(grout_log_findings(answer), std::back_inserter(answer.findings));

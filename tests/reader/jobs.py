@@ -339,6 +339,11 @@ def with_slab_read(job):
     return {**job, 'readings': readings, 'days': {'start': '2027-05-03'}}
 
 
+def with_ties(job):
+    """An example whose inner wall is tied on every third course, with days."""
+    return {**job, 'steel': {**job.get('steel', {}), 'tie_every': 3}, 'days': {'start': '2027-05-03'}}
+
+
 def with_forecast(job):
     """An example planned from a Monday on, with frost, heat or a gale forecast for each day of two months."""
     sorts = [{'coldest': 28, 'warmest': 45}, {'coldest': 70, 'warmest': 104}, {'wind': 12, 'gusts': 34},

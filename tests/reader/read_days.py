@@ -168,6 +168,9 @@ def check_beside(sheet, row, day, date):
     wired = answer['joint_reinforcement']['courses']
     for course in re.findall(r'Joint reinforcement on course (\d+)', ' '.join(day['steel'])):
         sheet.same(int(course) in wired, True, f'day {day["number"]}: wire on course {course}', row.cells[1])
+    every = sheet.world.job.get('steel', {}).get('tie_every', 0)
+    for course in re.findall(r'Ties? on course (\d+)', ' '.join(day['steel'])):
+        sheet.same(every > 0 and int(course) % every, 0, f'day {day["number"]}: ties on course {course}', row.cells[1])
     pallets = ((answer.get('site') or {}).get('pallets') or {}).get('pallets', [])
     for name, numbers, side in re.findall(r'(.+?): pallets? (.+?) outside (\S+)', '\n'.join(day['stacked'])):
         for number in map(int, re.findall(r'\d+', numbers)):

@@ -144,7 +144,7 @@ def run_examples(program, root):
     with pool() as workers:
         results = [one for found in workers.map(example, [program] * len(paths), paths) for one in found]
     for name, change in (('kiln-house', jobs.with_top_read), ('clay-store', jobs.with_slab_read),
-                         ('kiln-house', jobs.with_forecast)):
+                         ('kiln-house', jobs.with_forecast), ('glaze-store', jobs.with_ties)):
         results += changed(program, root / 'examples' / f'{name}.json', change)
     papers = {paper for _, paper, *_ in results}
     well = report(results)
