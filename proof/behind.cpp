@@ -5,7 +5,8 @@
 namespace stringcourse::proof {
 namespace {
 
-std::optional<Date> day_said(const LaidEntry& entry) {
+template <class Entry>
+std::optional<Date> day_said(const Entry& entry) {
   return entry.when.size() < 10 ? std::nullopt : read_date(std::string_view(entry.when.data(), 10));
 }
 
@@ -38,6 +39,52 @@ void say(std::map<Key, std::optional<Date>>& all, const Key& key, std::optional<
   else if (day && (!at->second || *at->second < *day)) at->second = day;
 }
 
+bool has_corner(const Building& building, const std::string& name) {
+  return std::ranges::any_of(building.corners, [&](const Corner& one) { return one.name == name; });
+}
+
+/// Whether it speaks of corners and walls that are there, and measures from an end of its wall.
+bool is_of(const Building& building, const Reading& entry) {
+  const auto lies_on = [&](const std::string& on, const std::optional<std::string>& from) {
+    const int wall = number_of(building, on);
+    if (wall < 0) return false;
+    const Wall& in = building.walls[static_cast<std::size_t>(wall)];
+    return !from || *from == in.start_name || *from == in.end_name;
+  };
+  if (entry.tape)
+    return entry.tape->from != entry.tape->to && has_corner(building, entry.tape->from) &&
+           has_corner(building, entry.tape->to);
+  if (entry.dowel) return lies_on(entry.dowel->on, entry.dowel->from);
+  if (entry.edge) return lies_on(entry.edge->on, entry.edge->from);
+  return !entry.rod || !entry.rod->on || lies_on(*entry.rod->on, entry.rod->from);
+}
+
+/// Whether what it reads has to be poured before.
+bool needs_concrete(const Building& building, const Reading& entry) {
+  if (entry.dowel || entry.edge) return true;
+  if (entry.tape) return entry.tape->of == std::optional(Taped::Poured);
+  if (!entry.rod || (entry.rod->surface && *entry.rod->surface != Surface::Bearing)) return false;
+  return entry.rod->on || has_corner(building, entry.rod->station);
+}
+
+bool is_struck_reading(const Job& job, const std::string& id, std::size_t deep = 0) {
+  if (deep > job.readings.size()) return false;
+  return std::ranges::any_of(job.readings, [&](const Reading& entry) {
+    return entry.strike == id && !is_struck_reading(job, entry.id, deep + 1);
+  });
+}
+
+void read_ground(Behind& behind, const Job& job, const Building& building) {
+  for (const Reading& entry : job.readings) {
+    if (entry.strike || is_struck_reading(job, entry.id) || !is_of(building, entry)) continue;
+    const std::optional<Date> day = day_said(entry);
+    if (day && (!behind.evening || *behind.evening < *day)) behind.evening = day;
+    if (!needs_concrete(building, entry)) continue;
+    behind.poured = true;
+    if (day && (!behind.poured_by || *day < *behind.poured_by)) behind.poured_by = day;
+  }
+}
+
 }  // namespace
 
 bool is_struck(const Job& job, const std::string& id, std::size_t deep) {
@@ -49,11 +96,13 @@ bool is_struck(const Job& job, const std::string& id, std::size_t deep) {
 Behind behind_by_log(const Job& job, const Building& building, const std::vector<LiftCard>& cards) {
   Behind behind;
   if (job.days && job.days->log_until) behind.evening = read_date(*job.days->log_until);
+  read_ground(behind, job, building);
   std::vector<const LaidEntry*> fills;
   for (const LaidEntry& entry : job.laid) {
     if (entry.strike || is_struck(job, entry.id) || !is_of(building, entry)) continue;
     const std::optional<Date> day = day_said(entry);
     if (day && (!behind.evening || *behind.evening < *day)) behind.evening = day;
+    if (!entry.units) behind.poured = behind.begun = true;
     if (entry.laid) say(behind.courses, std::pair(number_of(building, entry.laid->on), entry.laid->course), day);
     if (entry.grouted && entry.grouted->work == GroutWork::Filled) fills.push_back(&entry);
   }
@@ -91,6 +140,7 @@ std::int64_t worked_between(const Days& stated, std::optional<Date> after, std::
 
 std::int64_t waited(const Days& stated, const Behind& behind, const Layout& layout,
                     const std::vector<supply::GroutPour>& pours, const Task& wait) {
+  if (wait.work == WorkKind::FootingCure) return worked_between(stated, behind.poured_by, behind.evening);
   if (wait.work != WorkKind::MasonryCure && wait.work != WorkKind::GroutCure) return 0;
   const supply::GroutPour& pour = pours[static_cast<std::size_t>(wait.pour)];
   std::vector<std::optional<Date>> days;
@@ -167,9 +217,13 @@ void look_at_works(Looker& of, const DoneSoFar& done) {
     switch (task.work) {
       case WorkKind::Boards:
       case WorkKind::Footing:
+        if (is_done != of.behind.poured) of.wrong("the footing, or not");
+        break;
       case WorkKind::FootingCure:
+        if (of.behind.begun && !is_done) of.wrong("a wait before what is begun");
+        break;
       case WorkKind::Lines:
-        if (is_done == of.behind.courses.empty()) of.wrong("the footing, or not");
+        if (is_done == of.behind.courses.empty()) of.wrong("the lines, or not");
         break;
       case WorkKind::GroutLift:
         if (is_done != of.behind.lifts.contains({task.pour, task.lift})) of.wrong("a lift, or not");
@@ -203,9 +257,10 @@ void look_at_works(Looker& of, const DoneSoFar& done) {
 Violations check_behind(const Job& job, const Layout& layout, const std::vector<supply::GroutPour>& pours,
                         const Behind& behind, const Programme& programme) {
   Looker of{job, layout, pours, behind, programme};
-  const bool told = !behind.courses.empty() || !behind.begun_pours.empty() || (job.days && job.days->log_until);
+  const bool told = behind.poured || (job.days && job.days->log_until);
   if (told != programme.done.has_value()) of.wrong("is told, or is not");
   if (!programme.done) return of.found;
+  if (programme.done->poured != behind.poured) of.wrong("the footing poured, or not");
   look_at_evening(of, *programme.done);
   look_at_pieces(of, *programme.done);
   look_at_works(of, *programme.done);

@@ -71,6 +71,13 @@ std::int64_t days_left(const Checker& of, const Task& task) {
   return std::max<std::int64_t>(0, all - waited(of.job.days.value_or(Days{}), of.behind, of.layout, of.pours, task));
 }
 
+/// A wait that what is begun or done says is over.
+bool is_needless(const Checker& of, const Task& wait) {
+  if (wait.work == WorkKind::MasonryCure) return of.behind.begun_pours.contains(wait.pour);
+  if (wait.work == WorkKind::FootingCure) return of.behind.begun;
+  return wait.work != WorkKind::GroutCure || !is_built_on(of, wait.pour);
+}
+
 void check_times(Checker& of) {
   const CrewPace& pace = of.programme.pace;
   if (of.programme.pace_from != PaceFrom::Log) {
@@ -97,10 +104,7 @@ void check_times(Checker& of) {
   }
   if (!of.programme.done) return;
   for (const Task& task : of.programme.done->tasks) {
-    const bool needless = task.work == WorkKind::MasonryCure ? of.behind.begun_pours.contains(task.pour)
-                          : task.work == WorkKind::GroutCure ? !is_built_on(of, task.pour)
-                                                             : true;
-    if (!needless && days_left(of, task) > 0) of.wrong("a wait that is done", "is not over");
+    if (!is_needless(of, task) && days_left(of, task) > 0) of.wrong("a wait that is done", "is not over");
   }
 }
 
@@ -294,6 +298,76 @@ void check_days(Checker& of) {
   check_dates(of);
 }
 
+/// The minute by which each piece is laid; 0: before the first one.
+std::vector<std::int64_t> minutes_of_pieces(const Checker& of) {
+  std::vector<std::int64_t> minutes(of.layout.pieces.size(), 0);
+  for (const Task& task : of.programme.tasks) {
+    for (std::size_t k = 0; k < task.pieces.size(); ++k) minutes[task.pieces[k]] = laid_at(task, k);
+  }
+  return minutes;
+}
+
+/// By course of one wall: its pieces, and those of them that lie by then.
+std::map<int, std::pair<int, int>> pieces_by(const Checker& of, const std::vector<std::int64_t>& minutes, int wall,
+                                             std::int64_t end) {
+  std::map<int, std::pair<int, int>> pieces;
+  for (const Run& run : of.layout.runs) {
+    for (std::uint32_t k = run.first_piece; run.wall == wall && k < run.first_piece + run.piece_count; ++k) {
+      auto& [all, laid] = pieces[run.course];
+      ++all, laid += minutes[k] <= end ? 1 : 0;
+    }
+  }
+  return pieces;
+}
+
+int filled_by(const Checker& of, std::int64_t end) {
+  int filled = 0;
+  for (std::size_t pour = 0; pour < of.pours.size(); ++pour) {
+    const auto number = static_cast<std::int32_t>(pour);
+    const auto last = static_cast<std::int32_t>(of.pours[pour].lift_tops.size());
+    const auto is_it = [&](const Task& task) {
+      return task.work == WorkKind::GroutLift && task.pour == number && task.lift == last && task.times.finish <= end;
+    };
+    if (of.behind.lifts.contains({number, last}) || std::ranges::any_of(of.programme.tasks, is_it))
+      filled = std::max(filled, of.pours[pour].last_course);
+  }
+  return filled;
+}
+
+/// How high each wall stands on each evening, counted piece by piece; the zone is 4 ft wider (29 CFR 1926.706).
+void check_nights(Checker& of) {
+  const std::vector<std::int64_t> minutes = minutes_of_pieces(of);
+  const Course& first = of.building.courses.front();
+  const Length foot = first.top - first.unit_height - of.building.joint;
+  const auto over_foot = [&](int course) {
+    return course == 0 ? Length() : of.building.courses[static_cast<std::size_t>(course) - 1].top - foot;
+  };
+  for (std::size_t k = 0; k < of.programme.days.size(); ++k) {
+    const WorkDay& day = of.programme.days[k];
+    const std::int64_t end = (static_cast<std::int64_t>(k) + 1) * of.day();
+    const int filled = filled_by(of, end);
+    std::vector<std::int32_t> brace, tall;
+    Length highest;
+    bool alike = day.reached.size() == of.building.walls.size();
+    for (int wall = 0; alike && wall < static_cast<int>(of.building.walls.size()); ++wall) {
+      int course = 0, begun = 0;
+      for (const auto& [number, pieces] : pieces_by(of, minutes, wall, end)) {
+        if (pieces.second > 0) begun = number;
+        if (pieces.first == pieces.second && course == number - 1) course = number;
+      }
+      const Reached& reached = day.reached[static_cast<std::size_t>(wall)];
+      alike = reached.wall == wall && reached.course == course && reached.begun == begun && reached.grouted == filled &&
+              reached.top == over_foot(course) && reached.begun_top == over_foot(begun);
+      if (over_foot(begun) > Length::feet(8)) tall.push_back(wall);
+      if (begun > filled) brace.push_back(wall), highest = std::max(highest, over_foot(begun));
+    }
+    const std::string where = "day " + std::to_string(k + 1);
+    if (!alike) of.wrong(where, "its walls end at another height");
+    if (day.brace != brace || day.tall != tall) of.wrong(where, "other walls are to be braced");
+    if (!brace.empty() && day.zone < highest + Length::feet(4)) of.wrong(where, "too little is kept clear");
+  }
+}
+
 bool is_sound(const Programme& programme) {
   const auto count = static_cast<std::int32_t>(programme.tasks.size());
   const auto there = [&](std::int32_t task) { return task >= 0 && task < count; };
@@ -322,6 +396,7 @@ Violations check_programme(const Job& job, const Building& building, const Layou
   check_pours(of, courses);
   check_shores(of, courses);
   check_days(of);
+  check_nights(of);
   return of.found;
 }
 

@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <list>
 #include <optional>
+#include <set>
+#include <utility>
 
 namespace stringcourse::proof {
 namespace {
@@ -87,22 +89,26 @@ bool inside_lintel(const Building& b, const Layout& layout, int wall, int course
   });
 }
 
-/// How far a wall's wire stops from its end at a tee there; none: no tee lies there in this course.
-std::optional<Length> off_tee(const Job& job, const Building& b, const Layout& layout, const steel::Wires& wires,
-                              const Junction& tee, int course) {
-  if (job.steel.wire_tees.value_or(WireTees::Pieces) != WireTees::Pieces) return std::nullopt;
-  if (tee.kind == JunctionKind::ControlJoint) return std::nullopt;
-  if (inside_lintel(b, layout, tee.main, course, middle_of(tee))) return std::nullopt;  // no bed is there
-  if (middle_of(tee) < Length() || at(b.walls, tee.main).actual < middle_of(tee)) return std::nullopt;  // a corner's
+/// Whether both walls have a bed at a junction in this course.
+bool both_stand(const Building& b, const Layout& layout, const Junction& tee, int course) {
+  if (inside_lintel(b, layout, tee.main, course, middle_of(tee))) return false;                  // no bed is there
+  if (middle_of(tee) < Length() || at(b.walls, tee.main).actual < middle_of(tee)) return false;  // a corner's
   const Length actual = at(b.walls, tee.abutting).actual;
   for (const Part& part : parts_of(b, layout, tee.abutting, course)) {
     // Masonry that comes as near to the wall met as a joint.
     const bool there = tee.at_abutting_start ? part.from <= b.joint_most : part.to >= actual - b.joint_most;
     const bool jamb = (tee.at_abutting_start ? part.at_start : part.at_end) == RunEnd::Jamb;
-    if (there && !jamb && !part.empty)
-      return wires.leg.length - wires.lap.length - b.series_of(at(b.walls, tee.main)).thickness;
+    if (there && !jamb && !part.empty) return true;
   }
-  return std::nullopt;
+  return false;
+}
+
+/// How far a wall's wire stops from its end at a tee there; none: no tee lies there in this course.
+std::optional<Length> off_tee(const Job& job, const Building& b, const Layout& layout, const steel::Wires& wires,
+                              const Junction& tee, int course) {
+  if (job.steel.wire_tees.value_or(WireTees::Pieces) != WireTees::Pieces) return std::nullopt;
+  if (tee.kind == JunctionKind::ControlJoint || !both_stand(b, layout, tee, course)) return std::nullopt;
+  return wires.leg.length - wires.lap.length - b.series_of(at(b.walls, tee.main)).thickness;
 }
 
 /// What is left of masonry beside the legs of the tees on it. Both legs are as long, from the middle.
@@ -231,6 +237,28 @@ Violations check_wires(const Job& job, const Building& building, const Layout& l
   if (pieces != wires.pieces) found.push_back(violation(kBars, "joint reinforcement", "pieces do not add up"));
   if (bought(wires) != wires.to_buy) found.push_back(violation(kBars, "joint reinforcement", "other lengths to buy"));
   return found;
+}
+
+Violations check_ties(const Job& job, const Building& building, const Layout& layout, const steel::Ties& ties) {
+  std::set<std::pair<int, int>> wanted, found;  // by course, then junction
+  bool unsaid = false;
+  for (std::size_t k = 0; k < building.junctions.size(); ++k) {
+    if (building.junctions[k].kind != JunctionKind::Tied) continue;
+    unsaid = true;
+    const int every = job.steel.tie_every.value_or(0), last = static_cast<int>(building.courses.size());
+    for (int course = every; every > 0 && course < last; course += every) {
+      if (both_stand(building, layout, building.junctions[k], course)) wanted.insert({course, static_cast<int>(k)});
+    }
+  }
+  for (const steel::Tie& tie : ties.ties) found.insert({tie.course, tie.junction});
+  Violations all;
+  if (found != wanted || found.size() != ties.ties.size())
+    all.push_back(violation("ties", "at junctions", "there are others, or fewer"));
+  const bool wire = std::ranges::any_of(building.courses, [](const Course& course) { return course.wire; }) &&
+                    job.steel.wire_tees != std::optional(WireTees::None);
+  if (ties.unsaid.empty() != (!unsaid || job.steel.tie_every || wire))
+    all.push_back(violation("ties", "unsaid", "the job says how it ties, or does not"));
+  return all;
 }
 
 }  // namespace stringcourse::proof

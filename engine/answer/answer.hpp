@@ -8,6 +8,7 @@
 
 #include "answer/as_built.hpp"
 #include "answer/bar_cutting.hpp"
+#include "answer/bed_money.hpp"
 #include "answer/inspection.hpp"
 #include "answer/order.hpp"
 #include "answer/points.hpp"
@@ -32,6 +33,7 @@
 #include "steel/dowels.hpp"
 #include "steel/poured.hpp"
 #include "steel/slab.hpp"
+#include "steel/ties.hpp"
 #include "steel/wires.hpp"
 #include "supply/counts.hpp"
 #include "supply/grout.hpp"
@@ -98,6 +100,7 @@ struct Answer {
   std::vector<steel::FoundDowel> found_dowels;
   steel::BarPieces bar_pieces;                 // bars as cut
   steel::Wires wires;                          // joint reinforcement as pieces
+  steel::Ties ties;                            // of inner walls
   std::vector<BarsFromStock> bars_from_stock;  // none while something is dragged
   steel::DowelSearch dowel_search;             // layouts that save dowels; only where wished for
   steel::SlabRoom slab;
@@ -107,6 +110,7 @@ struct Answer {
   bool offers_complete = true;         // every small change was tried; of a large building only the likeliest are
   std::vector<FreePlaces> free_places;
   Order order;                       // what has to be on the site
+  std::vector<BedMoney> bed_money;   // of the ways to bed course 1, where prices say it
   Programme programme;               // what is done when
   std::vector<WeatherDay> weather;   // what the forecast brings up, by date
   OnSite site;                       // what runs out, comes when, stands where; empty while something is dragged

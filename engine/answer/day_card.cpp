@@ -62,6 +62,19 @@ void add_bars(std::vector<Fact>& said, const Answer& answer, const WorkDay& day)
     said.push_back(fact("card-lintel-bars", {count, answer.building.openings[static_cast<std::size_t>(opening)].name}));
 }
 
+/// Ties in the beds on top of courses of inner walls.
+void add_ties(std::vector<Fact>& said, const Answer& answer, const WorkDay& day) {
+  std::map<std::int32_t, std::vector<Fact>> places;  // by course
+  for (const steel::Tie& tie : answer.ties.ties) {
+    const Junction& at = answer.building.junctions[static_cast<std::size_t>(tie.junction)];
+    if (is_finished(day, at.abutting, tie.course))
+      places[tie.course].push_back(
+          fact("card-tie", {wall_of(answer.building, at.abutting).name, wall_of(answer.building, at.main).name}));
+  }
+  for (const auto& [course, all] : places)
+    said.push_back(fact("card-ties", {course, listed(FactValue::Kind::And, all), all.size()}));
+}
+
 }  // namespace
 
 std::vector<Fact> stacked_said(const Answer& answer, const WorkDay& day) {
@@ -99,6 +112,7 @@ std::vector<Fact> steel_said(const Answer& answer, const WorkDay& day) {
     if (std::ranges::contains(answer.wires.courses, course))
       said.push_back(fact("card-wire", {course, wall_names(answer, walls)}));
   }
+  add_ties(said, answer, day);
   return said;
 }
 
@@ -120,15 +134,42 @@ std::vector<Fact> checks_said(const Answer& answer, const WorkDay& day) {
   return said;
 }
 
+namespace {
+
+/// Walls of one day that end alike.
+struct Ending {
+  bool stands_still = false;  // nothing is laid on them
+  std::int32_t course = 0, begun = 0;
+  friend auto operator<=>(const Ending&, const Ending&) = default;
+};
+
+Fact ending_said(const Answer& answer, const Ending& ending, const std::set<std::int32_t>& walls) {
+  const FactValue names = wall_names(answer, walls);
+  const auto high = [&](std::int32_t course) { return FactValue(planning::over_foot(answer.building, course)); };
+  if (ending.course == 0) return fact("card-stop-begun", {names, ending.begun, high(ending.begun)});
+  std::vector<FactValue> values{ending.course, names, high(ending.course)};
+  const bool more = ending.begun > ending.course;
+  if (ending.stands_still) values.emplace_back(walls.size());
+  if (more) values.insert(values.end(), {ending.begun, high(ending.begun)});
+  if (ending.stands_still) return {more ? "card-stands-part" : "card-stands", std::move(values)};
+  return {more ? "card-stop-part" : "card-stop", std::move(values)};
+}
+
+}  // namespace
+
 std::vector<Fact> stop_said(const Answer& answer, const WorkDay& day) {
-  std::map<std::int32_t, std::set<std::int32_t>> walls;  // by the course that each ends with
+  const std::vector<std::int32_t> run_of = planning::runs_of_pieces(answer.layout);
+  std::set<std::int32_t> grow;
+  for (const std::uint32_t piece : day.pieces)
+    grow.insert(answer.layout.runs[static_cast<std::size_t>(run_of[piece])].wall);
+  std::map<Ending, std::set<std::int32_t>> walls;
   for (const Reached& reached : day.reached) {
-    const auto is_its = [&](const auto& one) { return one.first == reached.wall; };
-    if (std::ranges::any_of(day.finished, is_its)) walls[reached.course].insert(reached.wall);
+    if (reached.begun > 0) walls[{!grow.contains(reached.wall), reached.course, reached.begun}].insert(reached.wall);
   }
   std::vector<Fact> said;
-  for (const auto& [course, of] : walls)
-    said.push_back(fact("card-stop", {course, wall_names(answer, of), planning::over_foot(answer.building, course)}));
+  for (const auto& [ending, of] : walls) said.push_back(ending_said(answer, ending, of));
+  if (said.empty()) said.push_back(fact("card-no-wall"));
+  if (const Fact tall = tall_said(answer, day); !tall.empty()) said.push_back(tall);
   return said;
 }
 

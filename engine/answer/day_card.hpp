@@ -16,7 +16,8 @@ struct WorkDay;
 [[nodiscard]] std::vector<Fact> steel_said(const Answer& answer, const WorkDay& day);
 /// Heights of their tops, and what is looked at before a pour is filled.
 [[nodiscard]] std::vector<Fact> checks_said(const Answer& answer, const WorkDay& day);
-/// "Stop at course 3 of AB and BC, 2'-0" high"; a fact for each height.
+/// "Stop at course 3 of AB and BC, 2'-0" high", "CD stands at course 2, 1'-4" high": every wall on every day, and what
+/// stands over the height of rule "brace-over-8-ft".
 [[nodiscard]] std::vector<Fact> stop_said(const Answer& answer, const WorkDay& day);
 /// All of these, in this order.
 [[nodiscard]] std::vector<Fact> day_card(const Answer& answer, const WorkDay& day);

@@ -1,12 +1,18 @@
 // What of the works is behind, as the laid log tells, and from which day on the rest is planned.
 #include "answer/programme_parts.hpp"
+#include "ground/as_found.hpp"
+#include "ground/shape_choices.hpp"
 #include "laying/log.hpp"
 
 namespace stringcourse {
 namespace planning {
 namespace {
 
-std::optional<Date> date_of(const LaidEntry& entry) { return read_date(std::string_view(entry.when).substr(0, 10)); }
+/// Of an entry of either log.
+template <class Entry>
+std::optional<Date> date_of(const Entry& entry) {
+  return read_date(std::string_view(entry.when).substr(0, 10));
+}
 
 std::optional<Date> read(const std::optional<std::string>& text) { return text ? read_date(*text) : std::nullopt; }
 
@@ -26,6 +32,19 @@ void note_grout(LogTold& told, const Answer& answer) {
     const auto is_filled = [](const GroutStep& step) { return step.filled >= 0; };
     if (!card.steps.empty() && std::ranges::all_of(card.steps, is_filled))
       told.lifts.insert({card.pour - 1, card.lift});
+  }
+}
+
+/// What stands of the ground by its readings, and when they were taken.
+void note_readings(LogTold& told, const Answer& answer) {
+  const std::vector<bool> counts = ground::entries_that_count(answer.job, answer.building);
+  for (std::size_t k = 0; k < answer.job.readings.size(); ++k) {
+    if (!counts[k]) continue;
+    const std::optional<Date> date = date_of(answer.job.readings[k]);
+    told.newest = std::max(told.newest, date);
+    if (!ground::is_of_concrete(answer.job.readings[k], answer.building)) continue;
+    told.poured = true;
+    if (date && (!told.poured_by || *date < *told.poured_by)) told.poured_by = date;
   }
 }
 
@@ -54,17 +73,20 @@ LogTold told_by_log(const Answer& answer) {
     if (!counts[k] || !laying::unknown_in(entry, answer.building).empty()) continue;
     const std::optional<Date> date = date_of(entry);
     told.newest = std::max(told.newest, date);
+    if (laying::stands_on_concrete(entry)) told.poured = told.begun = true;
     if (entry.laid)
       note(told.courses, std::pair(laying::wall_named(answer.building, entry.laid->on), entry.laid->course), date);
   }
   note_grout(told, answer);
+  note_readings(told, answer);
   return told;
 }
 
 std::optional<DoneSoFar> done_so_far(const Days& stated, const LogTold& told) {
   const std::optional<Date> until = read(stated.log_until);
-  if (told.courses.empty() && told.pours.empty() && !until) return std::nullopt;
+  if (!told.poured && !until) return std::nullopt;
   DoneSoFar done;
+  done.poured = told.poured;
   done.evening = std::max(told.newest, until), done.newest = told.newest;
   done.stated = until && done.evening == until;
   const std::optional<Date> start = read(stated.start);
@@ -122,6 +144,8 @@ Fact done_said(const Answer& answer) {
   if (!done) return {};
   const std::size_t all = answer.layout.pieces.size();
   if (answer.programme.tasks.empty()) return fact("done-all", {done->units, all});
+  if (done->poured && done->units == 0)
+    return done->evening ? fact("done-poured", {all, date_text(*done->evening)}) : fact("done-poured-undated", {all});
   if (!done->evening) return fact("done-undated", {done->units, all});
   return fact("done-so-far", {done->units, all, date_text(*done->evening)});
 }

@@ -98,7 +98,7 @@ struct Order {
 /// "12 bags", "20 to 35 bags", "2 1/4 to 3 cubic yards", "3 pallets of 90: 270".
 [[nodiscard]] Fact amount_said(const Article& article);
 /// What one order costs more than another, tax and delivery in it; below zero: less. None where an article of which
-/// they have other amounts has no price or no number: nothing could be said.
+/// they have other amounts has no price or no number: nothing could be said. Water without a price costs nothing.
 [[nodiscard]] std::optional<Sum> dearer_by(const Order& now, const Order& then);
 /// "the order costs 12.40 USD less", "the order costs 3.10 to 4.00 USD more".
 [[nodiscard]] Fact dearer_said(const Prices& prices, const Sum& more);

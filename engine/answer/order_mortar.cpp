@@ -59,12 +59,12 @@ MortarFor by_bag(const Product& product, std::int64_t blocks) {
 }
 
 /// The article of a range of figures; `times`: of it to a bag of the binder.
-Article ranged(const std::vector<MortarFor>& figures, const Ordering& stated, Fraction times, Article article) {
+Article ranged(const std::vector<MortarFor>& figures, std::optional<MortarBy> by, Fraction times, Article article) {
   const auto amount = [&](const Fraction& bags) { return Fraction{bags.of * times.of, bags.over * times.over}.up(); };
-  const bool chosen = stated.mortar_by && std::ranges::contains(figures, *stated.mortar_by, &MortarFor::by);
+  const bool chosen = by && std::ranges::contains(figures, *by, &MortarFor::by);
   bool first = true;
   for (const MortarFor& figure : figures) {
-    Figure shown{figure.rule, amount(figure.least), amount(figure.most), chosen && figure.by == *stated.mortar_by};
+    Figure shown{figure.rule, amount(figure.least), amount(figure.most), chosen && figure.by == *by};
     if (!chosen || shown.chosen) {
       article.least = first ? shown.least : std::min(article.least, shown.least);
       article.most = first ? shown.most : std::max(article.most, shown.most);
@@ -91,12 +91,13 @@ Loose loose_for(const Answer& answer, int waste) {
   return {SoldIn::TenthCubicMetres, {kCubicFoot * (100 + waste), 100 * (100 * kLitre)}};
 }
 
-void add_sand(Order& order, const Answer& answer, const Product& product, const std::vector<MortarFor>& figures) {
+void add_sand(Order& order, const Answer& answer, const Product& product, const std::vector<MortarFor>& figures,
+              std::optional<MortarBy> by) {
   const int waste = hundredths(order, "/order/sand_waste", "assumed-sand-waste", stated_in(answer).sand_waste, 10);
   const Loose loose = loose_for(answer, waste);
   const Fraction times{loose.times.of * product.mix.sand, loose.times.over * product.mix.cement};
   order.articles.push_back(
-      ranged(figures, stated_in(answer), times,
+      ranged(figures, by, times,
              {.id = "sand", .name = fact("article-sand"), .sold = loose.sold, .wanted = HoldPoint::FirstCourse}));
 }
 
@@ -140,8 +141,9 @@ std::vector<MortarFor> mortar_figures(const Answer& answer, const supply::Mortar
   return figures;
 }
 
-void add_mortar(Order& order, const Answer& answer) {
+void add_mortar(Order& order, const Answer& answer, std::optional<MortarBy> by) {
   const Ordering& stated = stated_in(answer);
+  const std::optional<MortarBy> picked = by ? by : stated.mortar_by;
   const Product product = product_of(answer);
   hundredths(order, "/order/mortar_waste", "assumed-mortar-waste", stated.mortar_waste, 10);
   const std::vector<MortarFor> figures = mortar_figures(answer, order.mortar);
@@ -150,7 +152,7 @@ void add_mortar(Order& order, const Answer& answer) {
   const auto add = [&](std::string id, Fact name, Fraction times) {
     Article article{
         .id = std::move(id), .name = std::move(name), .sold = SoldIn::Bags, .wanted = HoldPoint::FirstCourse};
-    order.articles.push_back(ranged(figures, stated, times, std::move(article)));
+    order.articles.push_back(ranged(figures, picked, times, std::move(article)));
   };
   switch (product.of) {
     case MortarOf::Premix: add("mortar/premix", fact("article-premix", {letter}), {1, 1}); break;
@@ -161,7 +163,7 @@ void add_mortar(Order& order, const Answer& answer) {
       break;
   }
   order.assumed.push_back({"/order/mortar", order.articles.back().name, stated.mortar.has_value()});
-  if (product.of != MortarOf::Premix) add_sand(order, answer, product, figures);
+  if (product.of != MortarOf::Premix) add_sand(order, answer, product, figures, picked);
   add_water(order, answer, product);
 }
 

@@ -30,7 +30,8 @@ int hundredths(Order& order, std::string_view place, std::string_view says, cons
 }
 
 void add_units(Order& order, const Answer& answer);
-void add_mortar(Order& order, const Answer& answer);
+/// By the figure that the job picks, or by this one.
+void add_mortar(Order& order, const Answer& answer, std::optional<MortarBy> by = std::nullopt);
 void add_grout(Order& order, const Answer& answer);
 void add_steel(Order& order, const Answer& answer);
 void add_top_and_openings(Order& order, const Answer& answer);

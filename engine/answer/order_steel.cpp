@@ -55,6 +55,9 @@ void add_wire(Order& order, const Answer& answer) {
                            wires.stock.stated});
   order.assumed.push_back(
       {"/steel/wire_lap", fact("assumed-wire-lap", {FactValue(wires.lap.length, LengthForm::Both)}), wires.lap.stated});
+  if (wires.corners_are == WireCorners::Pieces && wires.corner_count > 0)
+    order.assumed.push_back({"/steel/wire_corners", fact("assumed-wire-corners"), wires.corners_stated});
+  if (wires.tee_count > 0) order.assumed.push_back({"/steel/wire_tees", fact("assumed-wire-tees"), wires.tees_stated});
   const int waste = hundredths(order, "/order/wire_waste", "assumed-wire-waste", stated_in(answer).wire_waste, 5);
   const std::int64_t net = told ? wires.to_buy : 0;
   const std::int64_t to_order = with_more(net, waste);
@@ -82,12 +85,28 @@ void add_wire(Order& order, const Answer& answer) {
   each("wire-tees", "article-wire-tees", wires.tee_count);
 }
 
+/// Where a job asks for tied junctions but says nothing of how they are, the line says so.
+void add_ties(Order& order, const Answer& answer) {
+  const steel::Ties& ties = answer.ties;
+  if (ties.ties.empty() && ties.unsaid.empty()) return;
+  const auto count = static_cast<std::int64_t>(ties.ties.size());
+  order.articles.push_back({.id = "tie",
+                            .name = fact("article-tie"),
+                            .wanted = HoldPoint::FirstCourse,
+                            .net = count,
+                            .least = count,
+                            .most = count,
+                            .note = ties.every ? fact("article-tie-every", {*ties.every}) : fact("article-tie-unsaid"),
+                            .told = ties.every.has_value()});
+}
+
 }  // namespace
 
 void add_steel(Order& order, const Answer& answer) {
   add_dowels(order, answer);
   if (!answer.layout.bars.empty() || !answer.bars_from_stock.empty()) add_bars(order, answer);
   add_wire(order, answer);
+  add_ties(order, answer);
 }
 
 }  // namespace stringcourse::ordering

@@ -81,8 +81,8 @@ class Planner {
     const auto lift_done = [&](int pour, int lift) { return told_.lifts.contains({pour, lift}); };
     switch (task.work) {
       case WorkKind::Boards:
-      case WorkKind::Footing:
-      case WorkKind::FootingCure:
+      case WorkKind::Footing: return told_.poured;
+      case WorkKind::FootingCure: return told_.begun;
       case WorkKind::Lines: return !told_.courses.empty();
       case WorkKind::Leads:
       case WorkKind::Course:
@@ -115,7 +115,7 @@ class Planner {
 
   /// Since when a wait lasts; none: it has not begun, or nobody said when.
   std::optional<Date> since(const Task& wait) const {
-    if (wait.pour < 0) return std::nullopt;
+    if (wait.work == WorkKind::FootingCure) return told_.poured_by;
     const supply::GroutPour& pour = answer_.tallies.grout[static_cast<std::size_t>(wait.pour)];
     std::optional<Date> newest;
     if (wait.work == WorkKind::GroutCure) {

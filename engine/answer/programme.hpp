@@ -1,8 +1,9 @@
 #pragma once
 // The programme: what is done after what, when it can start and must be done, and what each working day brings. In
 // minutes of work at the stated crew's pace; waits last whole working days. One crew lays, one course of one wall after
-// another; lintels are shored and cells filled beside it. What the laid log tells of is behind: the rest is planned
-// from the day after its newest entry. Dates only where the job states the first day, or the log has one.
+// another; lintels are shored and cells filled beside it. What the laid log tells of is behind, and the footing
+// or slab once it is read: the rest is planned from the day after the newest entry. Dates only where the job states the
+// first day, or the log has one.
 #include <cstdint>
 #include <optional>
 #include <string>
@@ -39,6 +40,8 @@ struct Task {
 struct Reached {
   std::int32_t wall = 0, course = 0;  // the highest that is finished; 0: none
   Length top;                         // over what course 1 stands on
+  std::int32_t begun = 0;             // the highest in which a block lies: of a lead, or of a course in hand
+  Length begun_top;                   // its top, likewise
   std::int32_t grouted = 0;           // the highest course up to which its pour is filled
 };
 
@@ -53,6 +56,7 @@ struct WorkDay {
   std::int64_t batches = 0;                                     // of mortar
   std::vector<Reached> reached;                                 // by wall
   std::vector<std::int32_t> brace;                              // walls that stand ungrouted tonight
+  std::vector<std::int32_t> tall;                               // walls over the height of rule "brace-over-8-ft"
   Length zone;  // keep clear of these: the highest and what the rule adds; 0: none
 };
 
@@ -76,11 +80,12 @@ struct CrewPace {
   }
 };
 
-/// What is behind, as the laid log tells.
+/// What is behind, as the laid log and the readings tell.
 struct DoneSoFar {
   std::optional<Date> evening;  // of the newest entry's day, or of the job's if that is later; none: neither has a date
   bool stated = false;          // it is the job's
-  std::optional<Date> newest;   // of the log's entries
+  std::optional<Date> newest;   // of the log's entries and the readings
+  bool poured = false;          // the footing or slab
   std::int64_t days = 0;        // working days from the job's first one to that evening
   std::int64_t units = 0;       // laid
   std::vector<Task> tasks;      // done, without times
@@ -129,5 +134,7 @@ struct Programme {
 [[nodiscard]] Fact batch_said(const MortarBatch& batch);
 /// What stands without grout at the end of a day; empty: nothing does.
 [[nodiscard]] Fact brace_said(const Answer& answer, const WorkDay& day);
+/// What stands over the height of rule "brace-over-8-ft" then, grouted or not; empty: nothing does.
+[[nodiscard]] Fact tall_said(const Answer& answer, const WorkDay& day);
 
 }  // namespace stringcourse

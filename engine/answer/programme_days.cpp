@@ -36,16 +36,21 @@ std::span<const Task> tasks_done(const Programme& programme) {
   return programme.done->tasks;
 }
 
-/// By wall and course (from 0), the minute at which its last piece is laid; 0 where that is behind, below where it has
-/// none.
-std::vector<std::vector<std::int64_t>> finished_courses(const Answer& answer, const Programme& programme,
-                                                        const std::vector<std::int32_t>& run_of) {
-  std::vector<std::vector<std::int64_t>> done(answer.building.walls.size(),
-                                              std::vector<std::int64_t>(answer.building.courses.size(), -1));
+/// Of one course of one wall, the minutes at which its first and its last piece are laid; 0 where that is behind, below
+/// where it has none.
+struct CourseTimes {
+  std::int64_t begun = -1, done = -1;
+};
+using WallTimes = std::vector<CourseTimes>;  // by course, from 0
+
+std::vector<WallTimes> times_of_courses(const Answer& answer, const Programme& programme,
+                                        const std::vector<std::int32_t>& run_of) {
+  std::vector<WallTimes> times(answer.building.walls.size(), WallTimes(answer.building.courses.size()));
   const auto lay = [&](std::uint32_t piece, std::int64_t minute) {
     const Run& run = answer.layout.runs[static_cast<std::size_t>(run_of[piece])];
-    std::int64_t& at = done[static_cast<std::size_t>(run.wall)][static_cast<std::size_t>(run.course - 1)];
-    at = std::max(at, minute);
+    CourseTimes& at = times[static_cast<std::size_t>(run.wall)][static_cast<std::size_t>(run.course - 1)];
+    at.begun = at.begun < 0 ? minute : std::min(at.begun, minute);
+    at.done = std::max(at.done, minute);
   };
   for (const Task& task : tasks_done(programme)) {
     for (const std::uint32_t piece : task.pieces) lay(piece, 0);
@@ -53,7 +58,7 @@ std::vector<std::vector<std::int64_t>> finished_courses(const Answer& answer, co
   for (const Task& task : programme.tasks) {
     for (std::size_t k = 0; k < task.pieces.size(); ++k) lay(task.pieces[k], laid_by(task, k));
   }
-  return done;
+  return times;
 }
 
 /// The highest course up to which all pours are filled by then.
@@ -71,20 +76,31 @@ std::int32_t grouted_by(const Answer& answer, const Programme& programme, std::i
   return course;
 }
 
-void stand_at_end(WorkDay& day, const Answer& answer, const Programme& programme,
-                  const std::vector<std::vector<std::int64_t>>& done, std::int64_t end) {
+Reached reached_by(const Building& building, const WallTimes& wall, std::int64_t end) {
+  Reached reached;
+  const auto count = static_cast<std::int32_t>(wall.size());
+  const auto by_then = [&](std::int64_t minute) { return minute >= 0 && minute <= end; };
+  while (reached.course < count && by_then(wall[static_cast<std::size_t>(reached.course)].done)) ++reached.course;
+  for (std::int32_t course = 1; course <= count; ++course) {
+    if (by_then(wall[static_cast<std::size_t>(course) - 1].begun)) reached.begun = course;
+  }
+  if (reached.course > 0) reached.top = over_foot(building, reached.course);
+  if (reached.begun > 0) reached.begun_top = over_foot(building, reached.begun);
+  return reached;
+}
+
+void stand_at_end(WorkDay& day, const Answer& answer, const Programme& programme, const std::vector<WallTimes>& times,
+                  std::int64_t end) {
   const std::int32_t grouted = grouted_by(answer, programme, end);
+  const Length tall = limit_of("brace-over-8-ft", answer.building.tape);
   Length highest;
-  for (std::size_t wall = 0; wall < done.size(); ++wall) {
-    Reached reached{.wall = static_cast<std::int32_t>(wall), .course = 0, .top = Length(), .grouted = grouted};
-    while (reached.course < static_cast<std::int32_t>(done[wall].size()) &&
-           done[wall][static_cast<std::size_t>(reached.course)] >= 0 &&
-           done[wall][static_cast<std::size_t>(reached.course)] <= end)
-      ++reached.course;
-    if (reached.course > 0) reached.top = over_foot(answer.building, reached.course);
-    if (reached.course > grouted) {
+  for (std::size_t wall = 0; wall < times.size(); ++wall) {
+    Reached reached = reached_by(answer.building, times[wall], end);
+    reached.wall = static_cast<std::int32_t>(wall), reached.grouted = grouted;
+    if (reached.begun_top > tall) day.tall.push_back(reached.wall);
+    if (reached.begun > grouted) {
       day.brace.push_back(reached.wall);
-      highest = std::max(highest, reached.top);
+      highest = std::max(highest, reached.begun_top);
     }
     day.reached.push_back(reached);
   }
@@ -119,10 +135,10 @@ void fill_days(Programme& programme, const Answer& answer) {
       day.pieces.push_back(task.pieces[k]);
     }
   }
-  const auto done = finished_courses(answer, programme, run_of);
+  const std::vector<WallTimes> times = times_of_courses(answer, programme, run_of);
   for (std::size_t course = 0; course < answer.building.courses.size(); ++course) {
-    for (std::size_t wall = 0; wall < done.size(); ++wall) {
-      const std::int64_t minute = done[wall][course];
+    for (std::size_t wall = 0; wall < times.size(); ++wall) {
+      const std::int64_t minute = times[wall][course].done;
       if (minute > 0)
         programme.days[day_of(programme, minute)].finished.emplace_back(static_cast<std::int32_t>(wall),
                                                                         static_cast<std::int32_t>(course) + 1);
@@ -131,7 +147,7 @@ void fill_days(Programme& programme, const Answer& answer) {
   for (std::size_t k = 0; k < count; ++k) {
     WorkDay& day = programme.days[k];
     if (day.laid > 0) day.batches = (day.laid + programme.batch.blocks - 1) / programme.batch.blocks;
-    stand_at_end(day, answer, programme, done, (static_cast<std::int64_t>(k) + 1) * length);
+    stand_at_end(day, answer, programme, times, (static_cast<std::int64_t>(k) + 1) * length);
   }
 }
 

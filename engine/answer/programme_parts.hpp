@@ -19,15 +19,20 @@ namespace stringcourse::planning {
 /// Of course 1's top over what it stands on, and so on.
 [[nodiscard]] Length over_foot(const Building& building, int course);
 
+/// "AB, BC and CD".
+[[nodiscard]] FactValue names_of(const Answer& answer, const std::vector<std::int32_t>& walls);
+
 /// The first `count` working days from `from` on; none where that is not known.
 [[nodiscard]] std::vector<Date> working_dates(const Days& stated, std::optional<Date> from, std::size_t count);
 
-/// What the laid log tells of the works.
+/// What the laid log and the readings tell of the works.
 struct LogTold {
   std::map<std::pair<int, int>, std::optional<Date>> courses;  // laid, by wall and course: the newest day said of it
   std::map<int, std::optional<Date>> pours;                    // with something filled, from 0: likewise
   std::set<std::pair<int, int>> lifts;                         // all filled, by pour and lift from 0 and 1
-  std::optional<Date> newest;                                  // of all entries that count
+  std::optional<Date> newest;                                  // of all entries and readings that count
+  bool poured = false, begun = false;                          // the footing or slab; something on it
+  std::optional<Date> poured_by = {};                          // the first day on which a reading has it
 };
 [[nodiscard]] LogTold told_by_log(const Answer& answer);
 /// Before anything is put down in it; none where the log tells of no work and the job of no day.

@@ -2,9 +2,16 @@
 #include <algorithm>
 
 #include "answer/programme_parts.hpp"
+#include "catalogue/rules.hpp"
 #include "measure/digits.hpp"
 
 namespace stringcourse {
+
+FactValue planning::names_of(const Answer& answer, const std::vector<std::int32_t>& walls) {
+  std::vector<FactValue> names;
+  for (const std::int32_t wall : walls) names.emplace_back(answer.building.walls[static_cast<std::size_t>(wall)].name);
+  return {FactValue::Kind::And, std::move(names)};
+}
 
 Fact task_said(const Answer& answer, const Task& task) {
   const Building& building = answer.building;
@@ -62,11 +69,14 @@ Fact batch_said(const MortarBatch& batch) {
 
 Fact brace_said(const Answer& answer, const WorkDay& day) {
   if (day.brace.empty()) return {};
-  std::vector<FactValue> names;
-  for (const std::int32_t wall : day.brace)
-    names.emplace_back(answer.building.walls[static_cast<std::size_t>(wall)].name);
   return fact("day-brace",
-              {FactValue(FactValue::Kind::And, names), day.brace.size(), FactValue(day.zone, LengthForm::AtLeast)});
+              {planning::names_of(answer, day.brace), day.brace.size(), FactValue(day.zone, LengthForm::AtLeast)});
+}
+
+Fact tall_said(const Answer& answer, const WorkDay& day) {
+  if (day.tall.empty()) return {};
+  const Length over = limit_of("brace-over-8-ft", answer.building.tape);
+  return fact("day-tall", {planning::names_of(answer, day.tall), day.tall.size(), over});
 }
 
 }  // namespace stringcourse

@@ -58,6 +58,15 @@ std::string works_of(const Answer& answer, const WorkDay& day, const words::Read
   return text;
 }
 
+/// What stands over its limits at the end of a day, each on a line of its own.
+std::string nights_of(const Answer& answer, const WorkDay& day, const words::Reader& reader) {
+  std::string text;
+  for (const Fact& one : {brace_said(answer, day), tall_said(answer, day)}) {
+    if (!one.empty()) text += "\n" + words::told(one, reader);
+  }
+  return text;
+}
+
 }  // namespace
 
 std::string calendar_text(const Answer& answer, const words::Language& language) {
@@ -70,7 +79,6 @@ std::string calendar_text(const Answer& answer, const words::Language& language)
     add_line(text, line);
   for (const WorkDay& day : days) {
     const Date next{day.date->day + 1};
-    const std::string brace = words::told(brace_said(answer, day), reader);
     add_line(text, "BEGIN:VEVENT");
     add_line(text, "UID:" + key + "-" + number_text(day.number) + "@stringcourse");
     add_line(text, "DTSTAMP:" + stamp);
@@ -78,7 +86,7 @@ std::string calendar_text(const Answer& answer, const words::Language& language)
     add_line(text, "DTEND;VALUE=DATE:" + plain_date(next));
     const Fact summary = fact("day-summary", {answer.job.name, day.number, day.laid});
     add_line(text, "SUMMARY:" + escaped(words::told(summary, reader)));
-    add_line(text, "DESCRIPTION:" + escaped(works_of(answer, day, reader) + (brace.empty() ? "" : "\n" + brace)));
+    add_line(text, "DESCRIPTION:" + escaped(works_of(answer, day, reader) + nights_of(answer, day, reader)));
     add_line(text, "END:VEVENT");
   }
   add_line(text, "END:VCALENDAR");

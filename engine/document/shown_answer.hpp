@@ -106,6 +106,7 @@ struct Shown<Answer> {
       shown("bars", [](const View& view, const Answer& of) { return filled(view, of.layout.bars); }),
       shown("bar_pieces", &Answer::bar_pieces),
       shown("joint_reinforcement", &Answer::wires),
+      shown("ties", &Answer::ties),
       shown("bars_from_stock", &Answer::bars_from_stock, "Stock lengths to buy; none while something is dragged."),
       shown("order", &Answer::order, "What has to be on the site."),
       shown("programme", &Answer::programme, "What is done when."),

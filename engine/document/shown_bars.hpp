@@ -240,4 +240,42 @@ struct Shown<steel::Wires> {
   };
 };
 
+inline const Junction& junction_of(const View& view, std::int32_t index) {
+  return view.answer.building.junctions[static_cast<std::size_t>(index)];
+}
+
+template <>
+struct Shown<steel::Tie> {
+  using Of = steel::Tie;
+  static constexpr std::string_view name = "tie";
+  static constexpr std::string_view description = "A tie of an inner wall, in the bed on top of a course.";
+  static constexpr auto fields = std::tuple{
+      shown("side",
+            [](const View& view, const Of& of) { return view.wall(junction_of(view, of.junction).abutting).name; }),
+      shown(
+          "to", [](const View& view, const Of& of) { return view.wall(junction_of(view, of.junction).main).name; },
+          "the wall that it meets"),
+      shown("course", &Of::course),
+  };
+};
+
+template <>
+struct Shown<steel::Ties> {
+  using Of = steel::Ties;
+  static constexpr std::string_view name = "ties";
+  static constexpr std::string_view description = "Ties where inner walls are butted and tied.";
+  static constexpr auto fields = std::tuple{
+      shown("every", &Of::every, "courses, as the job says; absent: it does not"),
+      shown("ties", &Of::ties, "by course"),
+      shown(
+          "unsaid",
+          [](const View& view, const Of& of) {
+            std::vector<std::string> names;
+            for (const std::int32_t one : of.unsaid) names.push_back(view.wall(junction_of(view, one).abutting).name);
+            return names;
+          },
+          "inner walls that are tied by nothing that the job says, once for each end"),
+  };
+};
+
 }  // namespace stringcourse::document

@@ -68,6 +68,9 @@ struct Shown<ground::BedChoice> {
                                                             view.reader()))
                          : std::nullopt;
             }),
+      shown(
+          "money", [](const View& view, const Of& of) { return bed_money_said(view.answer, of.what); },
+          "what the order costs with it beside laying level: mortar and units; or \"\": no price says it"),
       shown("mortar_cubic_centimetres", &Of::mortar_cubic_centimetres, "of full beds under the units read"),
       shown("concrete_cubic_centimetres", &Of::concrete_cubic_centimetres, "of a strip or curb"),
   };

@@ -179,6 +179,8 @@ struct Shown<Reached> {
       side("side", &Reached::wall),
       shown("course", &Reached::course, "the highest that is finished; 0: none"),
       shown("top", &Reached::top, "over what course 1 stands on"),
+      shown("begun", &Reached::begun, "the highest in which a block lies: of a lead, or of a course in hand"),
+      shown("begun_top", &Reached::begun_top, "its top, likewise"),
       shown("grouted", &Reached::grouted, "up to this course it is filled; 0: not at all"),
   };
 };
@@ -222,6 +224,14 @@ struct Shown<WorkDay> {
           "walls that stand without grout tonight"),
       shown("zone", &WorkDay::zone, "kept clear on both sides of these; 0: none"),
       shown(
+          "tall",
+          [](const View& view, const WorkDay& of) {
+            std::vector<std::string> names;
+            for (const std::int32_t wall : of.tall) names.push_back(view.wall(wall).name);
+            return names;
+          },
+          "walls that stand over the height of rule \"brace-over-8-ft\" tonight, grouted or not"),
+      shown(
           "stacked", [](const View& view, const WorkDay& of) { return at_rest(view, of, stacked_said); },
           "where its blocks stand"),
       shown(
@@ -232,7 +242,7 @@ struct Shown<WorkDay> {
           "of these, and before a pour"),
       shown(
           "stop", [](const View& view, const WorkDay& of) { return at_rest(view, of, stop_said); },
-          "how high the walls that grow on it stand at its end"),
+          "how high each wall stands at its end"),
       shown(
           "weather",
           [](const View& view, const WorkDay& of) {
@@ -316,15 +326,17 @@ struct Shown<FinishChance> {
 template <>
 struct Shown<DoneSoFar> {
   static constexpr std::string_view name = "done_so_far";
-  static constexpr std::string_view description = "What is behind, as the laid log tells: the rest is planned.";
+  static constexpr std::string_view description =
+      "What is behind, as the laid log and the readings tell: the rest is planned.";
   static constexpr auto fields = std::tuple{
       shown(
           "evening",
           [](const View&, const DoneSoFar& of) {
             return of.evening ? std::optional(date_text(*of.evening)) : std::nullopt;
           },
-          "up to which it tells; absent: no entry has a date, and the job states none"),
+          "up to which they tell; absent: no entry has a date, and the job states none"),
       shown("stated", &DoneSoFar::stated, "that evening is the job's, not the newest entry's"),
+      shown("poured", &DoneSoFar::poured, "the footing or slab: they tell of something on it"),
       shown("days", &DoneSoFar::days, "working days from the job's first one to that evening"),
       shown("blocks", &DoneSoFar::units, "laid"),
       shown(
@@ -360,7 +372,7 @@ struct Shown<Programme> {
       shown(
           "planned", [](const View& view, const Programme&) { return view.answer.job.days.has_value(); },
           "the job says who lays, or when; else all of it is assumed"),
-      shown("done", &Programme::done, "absent: the log tells of no work, and the job of no day"),
+      shown("done", &Programme::done, "absent: log and readings tell of no work, and the job of no day"),
       shown("tasks", &Programme::tasks, "that are ahead"),
       shown("links", &Programme::links),
       shown("minutes", &Programme::minutes, "from the first planned day's start to the end"),

@@ -34,11 +34,14 @@ int outer_walls(const Building& building) {
 
 }  // namespace
 
+bool is_of_concrete(const Reading& entry, const Building& building) {
+  if (entry.tape && entry.tape->of == Taped::Poured) return true;
+  return entry.dowel || entry.edge || (entry.rod && on_bearing(*entry.rod, building));
+}
+
 bool concrete_is_read(const Job& job, const Building& building, const std::vector<bool>& counts) {
   for (std::size_t k = 0; k < job.readings.size(); ++k) {
-    const Reading& entry = job.readings[k];
-    if (counts[k] && entry.tape && entry.tape->of == Taped::Poured) return true;
-    if (counts[k] && (entry.dowel || entry.edge || (entry.rod && on_bearing(*entry.rod, building)))) return true;
+    if (counts[k] && is_of_concrete(job.readings[k], building)) return true;
   }
   return false;
 }

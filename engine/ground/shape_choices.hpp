@@ -6,8 +6,10 @@
 
 namespace stringcourse::ground {
 
-/// Whether a reading that counts says that concrete stands: a dowel, an edge, a taping of what
-/// was poured, or the rod on what the walls stand on.
+/// Whether a reading says that concrete stands: a dowel, an edge, a taping of what was poured, or the rod on what the
+/// walls stand on.
+[[nodiscard]] bool is_of_concrete(const Reading& entry, const Building& building);
+/// Whether one that counts does.
 [[nodiscard]] bool concrete_is_read(const Job& job, const Building& building, const std::vector<bool>& counts);
 
 /// Where corners do not surely stand in their places: pegs and forms moved, recommended as long as no concrete is read;

@@ -223,6 +223,7 @@ struct Steel {
   std::optional<Length> wire_stock, wire_lap, wire_leg;  // its stock length, lap, leg of a corner; absent: assumed
   std::optional<WireCorners> wire_corners;               // absent: pieces bought as corners
   std::optional<WireTees> wire_tees;                     // absent: pieces bought as tees
+  std::optional<int> tie_every;                          // ties of inner walls every n courses; absent: not said
   std::optional<bool>
       beam_steel_in_joints;              // horizontal steel of at least 0.002 An runs through: no control joints needed
   std::vector<int> pour_tops;            // courses at which grout pours stop, rising; empty: not said

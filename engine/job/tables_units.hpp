@@ -179,6 +179,10 @@ struct Table<Steel> {
       field("wire_tees", &Steel::wire_tees, Need::Optional,
             "Whether joint reinforcement is tied to that of inner walls, tied or lapped, by pieces bought as tees, or "
             "stops; absent: tees."),
+      field("tie_every", &Steel::tie_every, Need::Optional,
+            "Ties where an inner wall is butted and tied, in the bed on top of every so many courses as your drawings "
+            "ask, not on the last; absent: not said.",
+            kCourseNumber),
       field("beam_steel_in_joints", &Steel::beam_steel_in_joints, Need::Optional,
             "Horizontal steel of at least 0.002 of the net area runs through, so that no control joints are needed."),
       field("pour_tops", &Steel::pour_tops, Need::Optional,

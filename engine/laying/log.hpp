@@ -21,6 +21,9 @@ namespace stringcourse::laying {
 /// a log is a set: the order of its entries says nothing).
 [[nodiscard]] std::vector<bool> entries_that_count(const Job& job);
 
+/// Whether an entry tells of what stands on concrete: units measured on their pallet do not.
+[[nodiscard]] inline bool stands_on_concrete(const LaidEntry& entry) { return !entry.units && !entry.strike; }
+
 /// How this job's walls are laid: the job's own words, or what they stand for when absent.
 struct HowLaid {
   WallRuleSet rules = WallRuleSet::Us;

@@ -40,25 +40,35 @@ std::string blocks_text(const Context& context, const WorkDay& day) {
   return number_text(day.laid) + ": " + joined(kinds, ", ");
 }
 
+std::string reached_text(const Context& context, const Reached& reached, const std::string& names) {
+  const words::OrderWords& words = context.words.order;
+  std::string text =
+      reached.course == 0
+          ? words::fill_in(words.reached_none, {names})
+          : words::fill_in(words.reached, {names, number_text(reached.course), height_text(context, reached.top)});
+  if (const std::int32_t filled = std::min(reached.grouted, reached.course); filled > 0)
+    text += words::fill_in(words.reached_filled, {number_text(filled)});
+  if (reached.begun > reached.course)
+    text += words::fill_in(words.reached_begun, {number_text(reached.begun), height_text(context, reached.begun_top)});
+  return text;
+}
+
 /// Walls alike in one: "AB, BC: course 3, 2'-0\" high".
 std::string tonight_text(const Context& context, const WorkDay& day) {
-  const words::OrderWords& words = context.words.order;
   std::vector<std::string> lines;
   std::vector<bool> done(day.reached.size());
   for (std::size_t k = 0; k < day.reached.size(); ++k) {
     const Reached& reached = day.reached[k];
-    if (done[k] || reached.course == 0) continue;
+    if (done[k] || reached.begun == 0) continue;
     std::vector<std::string> names;
     for (std::size_t other = k; other < day.reached.size(); ++other) {
-      if (day.reached[other].course != reached.course) continue;
+      if (day.reached[other].course != reached.course || day.reached[other].begun != reached.begun) continue;
       done[other] = true;
       names.push_back(context.wall(day.reached[other].wall).name);
     }
-    const std::int32_t filled = std::min(reached.grouted, reached.course);
-    lines.push_back(words::fill_in(
-        filled > 0 ? words.reached_filled : words.reached,
-        {joined(names, ", "), number_text(reached.course), height_text(context, reached.top), number_text(filled)}));
+    lines.push_back(reached_text(context, reached, joined(names, ", ")));
   }
+  if (!day.tall.empty()) lines.push_back(context.told(tall_said(context.answer, day)) + ".");
   if (!day.brace.empty()) lines.push_back(context.told(brace_said(context.answer, day)) + ".");
   return joined(lines, "\n");
 }
@@ -101,6 +111,13 @@ std::string chance_note(const Context& context) {
   return context.told(finish_said(*chance)) + ". " + context.told(unsure_said(*chance)) + "." + cited + " ";
 }
 
+/// The rule behind "over 8 ft tonight"; empty: nothing stands so high.
+std::string tall_note(const Context& context) {
+  const bool tall =
+      std::ranges::any_of(programme_of(context).days, [](const WorkDay& day) { return !day.tall.empty(); });
+  return tall ? " " + words::cited("brace-over-8-ft", context.reader()) + "." : "";
+}
+
 std::string days_note(const Context& context) {
   const words::OrderWords& words = context.words.order;
   const Programme& programme = programme_of(context);
@@ -118,7 +135,7 @@ std::string days_note(const Context& context) {
                         {pace, context.told(batch_said(programme.batch)) + ".", number_text(programme.most_courses),
                          rise, number_text(programme.batch.minutes), life}) +
          " " + words::cited("work-times", context.reader()) + ". " +
-         words::cited("cure-before-pour", context.reader()) + ".";
+         words::cited("cure-before-pour", context.reader()) + "." + tall_note(context);
 }
 
 // The chart.

@@ -10,6 +10,7 @@
 #include "setout/cleanouts.hpp"
 #include "setout/marks.hpp"
 #include "sheet/bare.hpp"
+#include "sheet/brace_line.hpp"
 #include "sheet/drawing_kinds.hpp"
 #include "sheet/elevation_view.hpp"
 #include "sheet/lintel_words.hpp"
@@ -248,6 +249,7 @@ void write_notes(Pad& pad, const Elevation& elevation) {
     text += " " + std::string(context.words.floor_mark_note);
   if (std::ranges::contains(context.answer.cleanouts, elevation.wall, &setout::WallCleanout::wall))
     text += " " + std::string(context.words.pour.cleanout_mark_note);
+  if (const std::string brace = brace_line_note(context); !brace.empty()) text += " " + brace;
   std::vector<std::string> legend = legend_of(context, {elevation.wall, 0});
   const Lettering lettering{kSmallText};
   std::vector<std::string> lines;
@@ -306,6 +308,7 @@ Group draw_elevation(const Context& context, int wall, const Part& part, Scale s
   Pad pad(Role::Figure, words::fill_in(context.words.title_elevation, {context.wall(wall).name}));
   draw_masonry(pad, elevation);
   draw_pour_stops(pad, elevation);
+  draw_brace_line(pad, elevation);
   draw_openings(pad, elevation);
   draw_control_joints(pad, elevation);
   draw_outline(pad, elevation);

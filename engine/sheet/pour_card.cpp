@@ -1,5 +1,6 @@
 // The grout, pour by pour: which cells of each wall are filled, by the dowels under them, with boxes to tick.
 #include <algorithm>
+#include <set>
 
 #include "catalogue/rules.hpp"
 #include "measure/digits.hpp"
@@ -149,20 +150,27 @@ std::string rule_note(const Context& context, std::string_view id) {
   return rule == nullptr ? std::string() : words::rule_text(*rule, context.reader()) + ". (" + rule->source.text + ")";
 }
 
-/// Of lifts planned for a day whose forecast brings something up.
+/// Pours of which a lift is planned for that day.
+std::set<std::int32_t> pours_on(const Programme& programme, const WorkDay& day) {
+  std::set<std::int32_t> pours;
+  for (const std::int32_t index : day.tasks) {
+    const Task& task = programme.tasks[static_cast<std::size_t>(index)];
+    if (task.work == WorkKind::GroutLift) pours.insert(task.pour);
+  }
+  return pours;
+}
+
+/// Of pours planned for a day whose forecast brings something up.
 std::string forecast_text(const Context& context) {
   const Programme& programme = context.answer.programme;
   std::string text;
   for (const WorkDay& day : programme.days) {
     const WeatherDay* weather = weather_on(context.answer, day.date);
     if (weather == nullptr || weather->rules.empty()) continue;
-    for (const std::int32_t index : day.tasks) {
-      const Task& task = programme.tasks[static_cast<std::size_t>(index)];
-      if (task.work != WorkKind::GroutLift || (task.lift > 1 && !text.empty())) continue;
-      text += words::fill_in(context.words.top.forecast_pour, {number_text(task.pour + 1), date_text(*day.date),
+    for (const std::int32_t pour : pours_on(programme, day))
+      text += words::fill_in(context.words.top.forecast_pour, {number_text(pour + 1), date_text(*day.date),
                                                                context.told(weather_said(*weather, context.tape()))}) +
               " ";
-    }
   }
   return text;
 }

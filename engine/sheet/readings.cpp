@@ -184,11 +184,13 @@ void add_bed(Table& table, const Context& context, const ground::LevelsAsFound& 
     const bool poured = choice.concrete_cubic_centimetres > 0;
     const std::string says = context.told(ground::choice_said(choice));
     const bool best = choice.recommended && bed.choices.size() > 1;
+    const std::string takes = poured ? words::fill_in(words.found_concrete, {mortar, concrete})
+                                     : words::fill_in(words.found_mortar, {mortar});
+    const std::string money = context.told(bed_money_said(context.answer, choice.what));
     table.add_row({best ? words::fill_in(words.found_recommended, {says}) : says,
                    words::fill_in(words.found_bed_top, {tape_text(choice.top, tape)}),
                    words::fill_in(words.found_margin, {tape_text(choice.margin, tape)}),
-                   poured ? words::fill_in(words.found_concrete, {mortar, concrete})
-                          : words::fill_in(words.found_mortar, {mortar})});
+                   money.empty() ? takes : takes + "; " + money});
   }
   if (!bed.choices.empty() && context.tape() == Tape::Inches)
     table.add_row({"", "", "", std::string(words.found_bags)});

@@ -9,18 +9,13 @@
 #include "walls/resolve.hpp"
 
 namespace stringcourse {
-namespace {
-
-/// Units measured on their pallet say nothing of a wall.
-bool stands_on_concrete(const LaidEntry& entry) { return !entry.units && !entry.strike; }
-
-}  // namespace
 
 bool is_poured(const Job& job, const Building& building) {
   const std::vector<bool> read = ground::entries_that_count(job, building), laid = laying::entries_that_count(job);
   if (ground::concrete_is_read(job, building, read)) return true;
   for (std::size_t k = 0; k < job.laid.size(); ++k) {
-    if (laid[k] && stands_on_concrete(job.laid[k]) && laying::unknown_in(job.laid[k], building).empty()) return true;
+    if (laid[k] && laying::stands_on_concrete(job.laid[k]) && laying::unknown_in(job.laid[k], building).empty())
+      return true;
   }
   return false;
 }

@@ -189,6 +189,7 @@ void look_at_site(Answer& answer) {
 /// What is ordered and how long it takes.
 void look_at_order(Answer& answer, const Wishes& wishes) {
   answer.order = order_of(answer);
+  if (wishes.at_rest) answer.bed_money = bed_money(answer);
   answer.programme = programme_of(answer);
   answer.weather = weather_of(answer.job);
   if (wishes.at_rest) answer.programme.chance = finish_chance(answer);
@@ -239,6 +240,7 @@ std::expected<Answer, Refusals> solve(const Job& job, const Wishes& wishes, bond
   if (wishes.search_budget >= bond::kLeastSearch) answer.bars_from_stock = bars_from_stock(answer.bar_pieces);
   std::ranges::copy(answer.bar_pieces.findings, std::back_inserter(answer.findings));
   answer.wires = steel::wires(answer.as_built ? answer.as_built->job : job, answer.building, answer.layout);
+  answer.ties = steel::ties(answer.as_built ? answer.as_built->job : job, answer.building, answer.layout);
   answer.inspection = to_inspect(answer);
   answer.pour_cards = pour_cards(answer);
   std::ranges::copy(grout_log_findings(answer), std::back_inserter(answer.findings));

@@ -109,6 +109,18 @@ void find_thick(BarPieces& bars, const BarRoom& room, const std::string& size, I
   }
 }
 
+/// More bars than lie side by side in a trough.
+template <class Asked>
+void find_abreast(BarPieces& bars, const BarRoom& room, const Asked& asked, std::string place) {
+  const Bar* bar = find_bar(asked.size);
+  if (bar == nullptr) return;
+  const int most = most_abreast(room.building, *bar);
+  if (asked.count <= most) return;
+  const Fact way = most == 0 ? fact("bars-abreast-none") : fact("bars-abreast-most", {most});
+  bars.findings.push_back({"bar-clearance-across", std::move(place),
+                           fact("bars-abreast", {asked.count, asked.size, way}), "bar-apart", HoldPoint::Lintels});
+}
+
 }  // namespace
 
 void find_bar_troubles(BarPieces& bars, const BarRoom& room) {
@@ -118,6 +130,9 @@ void find_bar_troubles(BarPieces& bars, const BarRoom& room) {
   find_short_laps(bars, room);
   find_long_pieces(bars, room);
   if (room.building.bars) find_thick(bars, room, room.building.bars->size, In::Cell, "/steel/bars/size");
+  if (steel.beam_bars && has_beams(room)) find_abreast(bars, room, *steel.beam_bars, "/steel/beam_bars/count");
+  if (steel.lintel_bars && has_built_lintels(room))
+    find_abreast(bars, room, *steel.lintel_bars, "/steel/lintel_bars/count");
   if (steel.beam_bars) find_thick(bars, room, steel.beam_bars->size, In::Trough, "/steel/beam_bars/size");
   if (steel.lintel_bars) find_thick(bars, room, steel.lintel_bars->size, In::Trough, "/steel/lintel_bars/size");
 }

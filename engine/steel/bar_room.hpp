@@ -28,6 +28,10 @@ struct BarRoom {
 /// middle. The least of all walls that bars lie along.
 [[nodiscard]] Length clear_in_trough(const Building& building, const Bar& bar, int count);
 
+/// How many bars lie side by side in the narrowest trough, with the grout's clearance to its shells and rule
+/// "bar-apart" between them; 0: not even one.
+[[nodiscard]] int most_abreast(const Building& building, const Bar& bar);
+
 /// Dowels and upright bars; none without a lap for them.
 void add_uprights(std::vector<BarPiece>& pieces, const BarRoom& room, const std::vector<Length>& clear);
 /// Bars along lintels, along beams, and round corners.

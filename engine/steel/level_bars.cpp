@@ -2,6 +2,7 @@
 #include <algorithm>
 
 #include "bond/layout_parts.hpp"
+#include "catalogue/rules.hpp"
 #include "steel/bar_room.hpp"
 
 namespace stringcourse::steel {
@@ -185,6 +186,19 @@ void add_lintel(BarPieces& bars, const BarRoom& room, const LintelBars& asked, c
 }
 
 }  // namespace
+
+int most_abreast(const Building& building, const Bar& bar) {
+  const Length clearance = building.bars ? building.bars->clearance : bar_clearance(Grout::Coarse);
+  const Length apart = std::max(bar.diameter, limit_of("bar-apart", building.tape));
+  std::int64_t most = 100;
+  for (const Series& series : building.series) {
+    const Length inside = series.thickness - series.face_shell * 2 - clearance * 2;
+    if (!series.grouts) continue;
+    // n diameters and n - 1 gaps take as much as n of both less one gap.
+    most = std::min(most, inside < bar.diameter ? 0 : (inside + apart).whole_multiples(bar.diameter + apart));
+  }
+  return static_cast<int>(most);
+}
 
 Length clear_in_trough(const Building& building, const Bar& bar, int count) {
   const Length clearance = building.bars ? building.bars->clearance : bar_clearance(Grout::Coarse);

@@ -75,7 +75,9 @@ inline constexpr OrderWords kEnglishOrder{
     .batches = "{0} batches",
     .tonight = "Tonight",
     .reached = "{0}: course {1}, {2} high",
-    .reached_filled = "{0}: course {1}, {2} high, filled to course {3}",
+    .reached_none = "{0}: no course finished",
+    .reached_filled = ", filled to course {0}",
+    .reached_begun = "; blocks up to course {0}, {1} high",
     .note_days =
         "{0} {1} At most {2} courses a day ({3}). Use each batch within {4} minutes of mixing ({5}). Waits are counted "
         "in "

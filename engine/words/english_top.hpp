@@ -98,7 +98,10 @@ inline constexpr TopWords kEnglishTop{
     .zone_note =
         "Red: walls stand {0} over their footing or slab; the zone is {1} wide, along each side that has no scaffold, "
         "outside as drawn and inside alike, also beside inner walls. It stays until the wall has its final support.",
+    .zone_section = "Section, to the same scale: dashes at {0}, a wall over it is braced",
     .zone_no_height = "A warning: how high a wall may stand unbraced is not told here; the brace's designer says it.",
+
+    .brace_line_note = "Red dashes: {0} over the footing; a wall over it is braced.",
 
     .title_weather = "Weather and wind",
     .cold = "Cold",

@@ -90,6 +90,11 @@ constexpr Sentence kSentences[] = {
      "{0} bars are thicker than half of the {1} that {2} leaves clear for them; {3} is the thickest that is not."},
     {"bar-too-thick-none",
      "{0} bars are thicker than half of the {1} that {2} leaves clear for them, as all others are."},
+    {"bars-abreast",
+     "{0} {1} {0|bar does|bars do} not lie side by side in these blocks with grout between and beside them: {2}. Their "
+     "laps mean nothing then; ask your engineer for fewer, thinner, or bars in two courses."},
+    {"bars-abreast-most", "{0} {0|does|do}"},
+    {"bars-abreast-none", "not even one does"},
     // Room for bars.
     {"bars-too-near",
      "On {0} the bars at {1} and {2} from {3} leave {4} of grout between them; bars side by side want {5}. Set them "

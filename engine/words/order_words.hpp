@@ -14,8 +14,8 @@ struct OrderWords {
       stands, serves_what, serves, all_spare, pallet_of, stands_at, note_pallets, title_pallet_plan, pallet_plan_note;
   // The days
   std::string_view title_days, day, work, blocks, kinds_laid, cut_laid, mortar, batch, batches, tonight, reached,
-      reached_filled, note_days, pace_assumed, pace_stated, pace_logged, rise, beginners, mason, title_chart, chart_day,
-      chart_works[11], chart_note;  // works in the order of WorkKind
+      reached_none, reached_filled, reached_begun, note_days, pace_assumed, pace_stated, pace_logged, rise, beginners,
+      mason, title_chart, chart_day, chart_works[11], chart_note;  // works in the order of WorkKind
 };
 
 }  // namespace stringcourse::words

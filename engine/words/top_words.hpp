@@ -22,7 +22,9 @@ struct TopWords {
   std::string_view title_plate, plate_ends, no_bolt_here, trusses_given, plan_bolts, plan_bars, plan_trusses, plan_laps,
       plan_plate, plan_gaps;
   // The zone beside walls without their final support
-  std::string_view title_zone, zone_beside, zone_note, zone_no_height;
+  std::string_view title_zone, zone_beside, zone_note, zone_section, zone_no_height;
+  // The height over which a wall is braced
+  std::string_view brace_line_note;
   // Weather and wind
   std::string_view title_weather, cold, hot, wind, weather_note, title_forecast, forecast_days, forecast_asks,
       forecast_day, forecast_what, forecast_known, forecast_on, forecast_nothing, forecast_pour, forecast_note;

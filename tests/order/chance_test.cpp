@@ -146,6 +146,7 @@ Job planned(const char* name) {
   Job job = example_job(name);
   job.days.emplace();
   job.days->start = "2027-05-03", job.days->finish_by = "2027-06-30";
+  if (!job.readings.empty()) job.days->log_until = "2027-05-02";  // these say no day
   return job;
 }
 

@@ -125,6 +125,61 @@ TEST(TheProgrammeGoesOn, AWaitRunsOnWhateverIsEnteredMeanwhile) {
   EXPECT_EQ(date_text(*day_of(solved(job), WorkKind::GroutLift).date), "2027-05-14");
 }
 
+Reading read_on(const std::string& id, const std::string& when) {
+  Reading reading;
+  reading.id = id, reading.when = when;
+  return reading;
+}
+
+std::set<WorkKind> works_ahead(const Answer& answer) {
+  std::set<WorkKind> works;
+  for (const Task& task : answer.programme.tasks) works.insert(task.work);
+  return works;
+}
+
+/// The footing sets three days (rule "work-times"): read on a Thursday, on Friday, Monday and Tuesday.
+TEST(TheProgrammeGoesOn, FromTheFootingOnceItIsRead) {
+  Job job = house();
+  Reading taped = read_on("t", "2027-05-04 10:00");
+  taped.tape.emplace(TapeReading{"A", "B", Length::feet(40), Taped::Lines});
+  job.readings.push_back(taped);
+  EXPECT_FALSE(solved(job).programme.done.has_value()) << "lines are strung before anything is poured";
+  Reading edge = read_on("e", "2027-05-06 15:00");
+  edge.edge.emplace(EdgeReading{"AB", {}, Length::feet(4), Length::inches(4)});
+  job.readings.push_back(edge);
+  Answer answer = solved(job);
+  EXPECT_EQ(first_date(answer), "2027-05-07");
+  EXPECT_EQ(answer.programme.days.front().number, 5);
+  EXPECT_FALSE(works_ahead(answer).contains(WorkKind::Boards) || works_ahead(answer).contains(WorkKind::Footing));
+  EXPECT_EQ(date_text(*day_of(answer, WorkKind::Lines).date), "2027-05-12");
+  Reading rod = read_on("r", "2027-05-11 08:00");
+  rod.rod.emplace(RodReading{"1", "A", Length::inches(50), {}, {}, {}, {}, {}});
+  job.readings.push_back(rod);
+  answer = solved(job);
+  EXPECT_EQ(first_date(answer), "2027-05-12") << "the newest reading's evening";
+  EXPECT_FALSE(works_ahead(answer).contains(WorkKind::FootingCure));
+  EXPECT_EQ(answer.programme.done->units, 0);
+  EXPECT_EQ(done_said(answer).says, "done-poured");
+  for (const char* id : {"e", "r"}) {
+    Reading strike = read_on(std::string("s") + id, "2027-05-11 09:00");
+    strike.strike = id;
+    job.readings.push_back(strike);
+  }
+  EXPECT_TRUE(works_ahead(solved(job)).contains(WorkKind::Footing)) << "the readings are taken back";
+}
+
+/// A block that is read on it says that the footing has set.
+TEST(TheProgrammeGoesOn, WithTheLinesOnceABlockIsReadAtItsMark) {
+  Job job = house();
+  LaidEntry mark;
+  mark.id = "m", mark.when = "2027-05-06 15:00";
+  mark.mark.emplace(MarkReading{"AB", 1, Length::sixty_fourths(64 * 47 + 40), Length(), {}});
+  job.laid.push_back(mark);
+  const Answer answer = solved(job);
+  EXPECT_EQ(date_text(*day_of(answer, WorkKind::Lines).date), "2027-05-07");
+  EXPECT_FALSE(works_ahead(answer).contains(WorkKind::FootingCure));
+}
+
 TEST(TheProgrammeGoesOn, UntilNothingIsLeft) {
   Job job = house();
   lay_all(job, static_cast<int>(solved(job).building.courses.size()), "2027-05-10 17:00");

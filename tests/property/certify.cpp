@@ -47,6 +47,7 @@ std::string faults_of(const Answer& answer) {
         proof::check_programme(job, answer.building, layout, answer.tallies.grout, answer.bridged, answer.pour_cards,
                                answer.programme),
         proof::check_site(answer), proof::check_wires(job, answer.building, layout, answer.wires),
+        proof::check_ties(job, answer.building, layout, answer.ties),
         proof::check_bolts(job, answer.building, layout, answer.plates)}) {
     for (const proof::Violation& v : list) {
       if (++shown <= kShownViolations) faults += v.rule + " | " + v.where + " | " + v.text + "\n";

@@ -48,6 +48,18 @@ Job planned(const std::string& name) {
   return planned(job, *solve(job, {}));
 }
 
+/// An edge, or a taping of lines that says nothing of concrete; some of them taken back.
+void read_ground(Job& job, const Answer& bare, const std::string& when, std::uint64_t seed) {
+  Reading& entry = job.readings.emplace_back();
+  entry.id = "g0", entry.when = when;
+  const Wall& wall = bare.building.walls.front();
+  if (seed % 3 == 0) entry.tape.emplace(TapeReading{wall.start_name, wall.end_name, wall.actual, Taped::Lines});
+  else entry.edge.emplace(EdgeReading{wall.name, {}, Length::feet(1), Length::inches(2)});
+  if (seed % 5 != 0) return;
+  Reading& strike = job.readings.emplace_back();
+  strike.id = "g1", strike.when = when, strike.strike = "g0";
+}
+
 /// Courses of some walls laid from the bottom up, on days of which some are said; some of the cells filled.
 void begin(Job& job, const Answer& bare, std::uint64_t seed) {
   std::mt19937_64 dice(seed);
@@ -71,6 +83,7 @@ void begin(Job& job, const Answer& bare, std::uint64_t seed) {
     }
   }
   if (dice() % 3 == 0) put(&LaidEntry::strike, std::string("e0"));
+  if (dice() % 2 == 0) read_ground(job, bare, day(), dice());
   if (dice() % 3 == 0) job.days->log_until = "2027-05-" + std::to_string(10 + dice() % 20);
 }
 
@@ -143,6 +156,25 @@ std::vector<std::pair<const char*, Change>> false_answers() {
        [](Answer& of) {
          const auto at = std::ranges::find_if(of.order.articles, [](const Article& a) { return a.cost.has_value(); });
          return at != of.order.articles.end() && (++at->cost->most, true);
+       }},
+      {"a wall a course lower at night",
+       [](Answer& of) { return --of.programme.days.back().reached.front().course, true; }},
+      {"a lead lower at night",
+       [](Answer& of) {
+         const auto at = std::ranges::find_if(of.programme.days, [](const WorkDay& day) {
+           return day.reached.front().begun > day.reached.front().course;
+         });
+         return at != of.programme.days.end() && (at->reached.front().begun = at->reached.front().course, true);
+       }},
+      {"a wall not braced",
+       [](Answer& of) {
+         const auto at = std::ranges::find_if(of.programme.days, [](const WorkDay& day) { return !day.brace.empty(); });
+         return at != of.programme.days.end() && (at->brace.pop_back(), true);
+       }},
+      {"a wall over 8 ft not said",
+       [](Answer& of) {
+         const auto at = std::ranges::find_if(of.programme.days, [](const WorkDay& day) { return !day.tall.empty(); });
+         return at != of.programme.days.end() && (at->tall.clear(), true);
        }},
       {"a piece not laid",
        [](Answer& of) {

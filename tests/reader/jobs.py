@@ -1,4 +1,5 @@
 """Small jobs by seed: rectangles, L's and open walls, both tapes, openings, bars, joints, readings and laid entries."""
+import datetime
 from random import Random
 
 # Series, the half unit with its joint, one course, the joint, and the tape: (id, pitch, course, joint) in inches or mm.
@@ -330,6 +331,26 @@ def with_top_read(job):
              for number, (on, at, rod) in enumerate(tops, 1)]
     readings = [{'id': f'r{number}', 'by': 'M. L.', 'rod': {'setup': '1', **row}} for number, row in enumerate(rows, 1)]
     return {**job, 'readings': readings}
+
+
+def with_slab_read(job):
+    """An example whose slab is read on a Thursday, with days from the Monday on: boards and slab are behind."""
+    readings = [{**entry, 'when': '2027-05-06 10:00'} for entry in job['readings']]
+    return {**job, 'readings': readings, 'days': {'start': '2027-05-03'}}
+
+
+def with_ties(job):
+    """An example whose inner wall is tied on every third course, with days."""
+    return {**job, 'steel': {**job.get('steel', {}), 'tie_every': 3}, 'days': {'start': '2027-05-03'}}
+
+
+def with_forecast(job):
+    """An example planned from a Monday on, with frost, heat or a gale forecast for each day of two months."""
+    sorts = [{'coldest': 28, 'warmest': 45}, {'coldest': 70, 'warmest': 104}, {'wind': 12, 'gusts': 34},
+             {'coldest': 55, 'warmest': 71}]
+    days = [datetime.date(2027, 5, 3) + datetime.timedelta(days=at) for at in range(60)]
+    return {**job, 'days': {'start': '2027-05-03',
+                            'forecast': [{'date': day.isoformat(), **sorts[at % 4]} for at, day in enumerate(days)]}}
 
 
 def written(sixteenths):

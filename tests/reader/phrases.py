@@ -101,6 +101,10 @@ DAYS_DONE = ('By the log {laid#} of {all#} blocks are laid, up to the evening of
              'from the day after')
 DAYS_UNDATED = ('By the log {laid#} of {all#} blocks are laid, no entry says when: what is left is planned without '
                 'dates')
+DAYS_POURED = ('The readings show the footing or slab poured; none of {all#} blocks is laid by the log up to the '
+               'evening of {evening~}; what is left is planned from the day after')
+DAYS_POURED_UNDATED = ('The readings show the footing or slab poured, none says when; none of {all#} blocks is laid by '
+                       'the log: what is left is planned without dates')
 PALLET_STANDS = 'outside {side~}: its middle {along} from {corner~}, {out} off the wall'
 RECKONED_HEADINGS = ('Money', 'What is assumed',
                      'How mortar, water and grout are reckoned: published figures disagree, none is averaged')
@@ -258,6 +262,7 @@ ELEVATION_SILL = ['sill {at}', 'floor {at}']
 ELEVATION_BEARING = 'bears {start} toward {start_name~}, {end} toward {end_name~}; asked {asked}'
 ELEVATION_ONE = 'lintel {length}, one piece'
 ELEVATION_JOINT = 'CJ'
+BRACE_NOTE = 'Red dashes: {over} over the footing; a wall over it is braced.'
 
 # ---- lists -----------------------------------------------------------------------------------------------------------
 OPENING_NAME = '{name~} {use~}, {side~}'
@@ -317,6 +322,7 @@ BOLTS_GROUT = 'At least {round} from the block beside them (assumed).'
 
 ZONE_BESIDE = '{side~}: {wide}'
 ZONE = 'walls stand {high} over their footing or slab; the zone is {wide} wide'
+ZONE_SECTION = 'Section, to the same scale: dashes at {over}, a wall over it is braced'
 HEAD_ASKED = '{opening~}: asked {asked} high, head {under} under the line of course {course#}'
 HEAD_WAYS = {'leave it, and pack {by} over the frame': 'pack',
              'make it {by} higher: its head comes to the course line above': 'raise',

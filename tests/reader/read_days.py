@@ -9,7 +9,8 @@ from read_order import UNIT_NAMES
 from sheets import Passage, read_table, take_paragraphs
 from world import nm
 
-ACCESS = 48 * INCH  # 29 CFR 1926.706(a): the wall's height and 4 ft
+ACCESS = 48 * INCH      # 29 CFR 1926.706(a): the wall's height and 4 ft
+EIGHT_FEET = 96 * INCH  # 29 CFR 1926.706(b): a wall over this is braced
 
 
 def squeezed(text):
@@ -35,9 +36,9 @@ def is_worked(job, date):
     return names[date.weekday()] in worked and date.isoformat() not in days.get('days_off', [])
 
 
-def counted_entries(job):
-    """Entries of the log that no standing strike names, strikes themselves left out."""
-    entries = job.get('laid', [])
+def counted_entries(job, log='laid'):
+    """Entries of a log that no standing strike names, strikes themselves left out."""
+    entries = job.get(log, [])
 
     def struck(entry):
         return any(other.get('strike') == entry['id'] and not struck(other) for other in entries)
@@ -45,8 +46,8 @@ def counted_entries(job):
 
 
 def evening_of(job):
-    """Up to which the log tells: the day of its newest entry, or the job's if that is later."""
-    texts = [entry.get('when', '')[:10] for entry in counted_entries(job)]
+    """Up to which log and readings tell: the day of the newest entry, or the job's if that is later."""
+    texts = [entry.get('when', '')[:10] for log in ('laid', 'readings') for entry in counted_entries(job, log)]
     dated = [text for text in texts if re.fullmatch(r'\d{4}-\d\d-\d\d', text)]
     return max(dated + [one for one in [job.get('days', {}).get('log_until')] if one], default=None)
 
@@ -58,10 +59,20 @@ def laid_courses(world):
             if 'laid' in entry and entry['laid']['on'] in there and entry['laid']['course'] in world.courses}
 
 
+def is_poured(world):
+    """Whether something was entered on the footing or slab, or it was read itself."""
+    corners = {name for side in world.sides.values() for name in (side.start, side.end)}
+    rods = [entry['rod'] for entry in counted_entries(world.job, 'readings') if 'rod' in entry]
+    on_it = any(rod.get('surface', 'bearing') == 'bearing' and ('on' in rod or rod['station'] in corners)
+                for rod in rods)
+    read = any('dowel' in entry or 'edge' in entry or entry.get('tape', {}).get('of') == 'poured'
+               for entry in counted_entries(world.job, 'readings'))
+    return on_it or read or any('units' not in entry for entry in counted_entries(world.job))
+
+
 def goes_on(world):
-    """Whether the log tells of work, or the job of a day up to which it does."""
-    filled = any(entry.get('grouted', {}).get('work') == 'filled' for entry in counted_entries(world.job))
-    return bool(laid_courses(world)) or filled or 'log_until' in world.job.get('days', {})
+    """Whether log and readings tell of work, or the job of a day up to which they do."""
+    return is_poured(world) or 'log_until' in world.job.get('days', {})
 
 
 def dates(world, count):
@@ -92,14 +103,14 @@ def check_done(sheet, passages):
     """What is behind: blocks of the courses that the log says are laid."""
     world, answer = sheet.world, sheet.world.answer
     told = [phrases.part(template, passage.text) for passage in passages
-            for template in (phrases.DAYS_DONE, phrases.DAYS_UNDATED)]
+            for template in (phrases.DAYS_DONE, phrases.DAYS_UNDATED, phrases.DAYS_POURED, phrases.DAYS_POURED_UNDATED)]
     told = [one for one in told if one]
     sheet.same(bool(told), goes_on(world), 'what is behind')
     if not told:
         return 0
     behind = laid_courses(world)
     blocks = sum(len(run['pieces']) for run in answer['runs'] if (run['side'], run['course']) in behind)
-    sheet.same([int(told[0]['laid']), int(told[0]['all'])],
+    sheet.same([int(told[0].groupdict().get('laid', 0)), int(told[0]['all'])],
                [blocks, sum(len(run['pieces']) for run in answer['runs'])], 'blocks laid by the log')
     sheet.same(told[0].groupdict().get('evening'), evening_of(world.job), 'the evening up to which the log tells')
     return blocks
@@ -157,6 +168,9 @@ def check_beside(sheet, row, day, date):
     wired = answer['joint_reinforcement']['courses']
     for course in re.findall(r'Joint reinforcement on course (\d+)', ' '.join(day['steel'])):
         sheet.same(int(course) in wired, True, f'day {day["number"]}: wire on course {course}', row.cells[1])
+    every = sheet.world.job.get('steel', {}).get('tie_every', 0)
+    for course in re.findall(r'Ties? on course (\d+)', ' '.join(day['steel'])):
+        sheet.same(every > 0 and int(course) % every, 0, f'day {day["number"]}: ties on course {course}', row.cells[1])
     pallets = ((answer.get('site') or {}).get('pallets') or {}).get('pallets', [])
     for name, numbers, side in re.findall(r'(.+?): pallets? (.+?) outside (\S+)', '\n'.join(day['stacked'])):
         for number in map(int, re.findall(r'\d+', numbers)):
@@ -198,21 +212,40 @@ def check_blocks(sheet, row, day, number):
     return int(found[1])
 
 
+NIGHT = re.compile(r"\s*(?P<sides>[^:]+?): (?:course (?P<course>\d+), (?P<high>.*?) high(?:, filled to course \d+)?"
+                   r"|no course finished)(?:; blocks up to course (?P<begun>\d+), (?P<begun_high>.*?) high)?(?= |$)")
+
+
+def nights_in(text):
+    """The walls of one evening, as the sheet groups them: what is said of bracing comes after them."""
+    at, found = 0, []
+    while one := NIGHT.match(text, at):
+        found.append(one)
+        at = one.end()
+    return found
+
+
 def check_tonight(sheet, row, day, number):
-    """Heights by the courses; the zone as wide as the highest wall without grout and 4 ft more."""
-    world, text, high = sheet.world, squeezed(row.text(4)), 0
-    reached = {one['side']: one for one in day['reached']}
-    for sides, course, rest in re.findall(r'([^:]+): course (\d+), ([^:]*? high)', text):
-        for side in re.sub(r'^, filled to course \d+ ', '', sides).split(', '):
-            side = side.split('. ')[-1].split(' high ')[-1].strip()
+    """Heights by the courses; the zone as wide as the highest wall without grout and 4 ft more; walls over 8 ft."""
+    world, text, high, tall = sheet.world, squeezed(row.text(4)), 0, set()
+    reached, told = {one['side']: one for one in day['reached']}, set()
+    for night in nights_in(text):
+        course, begun = int(night['course'] or 0), int(night['begun'] or night['course'] or 0)
+        for side in night['sides'].split(', '):
             one = reached.get(side)
-            sheet.same(one and one['course'], int(course), f'day {number}: {side}', row.cells[4])
-            if one and one['course'] > one['grouted']:
-                high = max(high, height_of(world, int(course)))
-        printed = [one for one in row.cells[4].lengths if one.text in rest]
-        near = [one for one in printed if agrees(one.value, height_of(world, int(course)), world.step)]
-        sheet.same(bool(near), True, f'day {number}: height of course {course}', row.cells[4])
-        row.cells[4].claimed.update(one.start for one in near)
+            told.add(side)
+            sheet.same(one and (one['course'], one['begun']), (course, begun), f'day {number}: {side}', row.cells[4])
+            if one and one['begun'] > one['grouted']:
+                high = max(high, height_of(world, begun))
+            if height_of(world, begun) > EIGHT_FEET:
+                tall.add(side)
+        for said, printed in ((course, night['high']), (begun, night['begun_high'])):
+            if printed:
+                claim_height(sheet, row.cells[4], printed, height_of(world, said), f'day {number}: height of {said}')
+    sheet.same(told, {side for side, one in reached.items() if one['begun']}, f'day {number}: walls', row.cells[4])
+    over = re.search(r'stands? over [^:]{1,20} tonight: braced', text)
+    sheet.same(over is not None, bool(tall), f'day {number}: over 8 ft', row.cells[4])
+    sheet.same(set(day['tall']), tall, f'day {number}: walls over 8 ft in the answer', row.cells[4])
     keep = re.search(r'keep (.*) clear on both sides', text)
     sheet.same(bool(keep), high > 0, f'day {number}: braced', row.cells[4])
     if keep:
@@ -220,6 +253,12 @@ def check_tonight(sheet, row, day, number):
         sheet.same(zone is not None and 0 <= zone.value - high - ACCESS < world.step, True,
                    f'day {number}: kept clear', row.cells[4])
         row.cells[4].claimed.update(one.start for one in row.cells[4].lengths[-1:])
+
+
+def claim_height(sheet, cell, printed, height, what):
+    near = [one for one in cell.lengths if one.text in printed and agrees(one.value, height, sheet.world.step)]
+    sheet.same(bool(near), True, what, cell)
+    cell.claimed.update(one.start for one in near)
 
 
 def check_days_note(sheet, plan):

@@ -10,6 +10,8 @@ from read_summary import one_piece_length
 from sheets import take_paragraphs
 from world import nm
 
+EIGHT_FEET = 96 * 25_400_000
+
 # ---- elevations ------------------------------------------------------------------------------------------------------
 
 def elevation(sheet):
@@ -25,6 +27,7 @@ def elevation(sheet):
         edges += reversed(running(sheet, page, view.ground))
         take_paragraphs(sheet, page)
     check_legend(sheet)
+    check_brace_note(sheet)
     expected = sorted({nm(row[edge]) for row in world.answer['openings'] if row['side'] == side.name
                        for edge in ('from', 'to')} | {side.actual})
     sheet.same(len(edges), len(expected), 'running dimensions')
@@ -86,6 +89,21 @@ class Elevation:
     def has(self, keys, zero, bottom, piece):
         left, right = zero - points(piece.end, self.scale), zero - points(piece.start, self.scale)
         return (round(left * 10), round(right * 10), round(bottom * 10)) in keys
+
+
+def over_8_feet(world):
+    """Of the bearing, where the walls rise over it (29 CFR 1926.706(b)): else None."""
+    foot = nm(world.courses[1]['top']) - nm(world.courses[1]['unit_height']) - world.joint
+    line = foot + EIGHT_FEET
+    return line if nm(world.courses[max(world.courses)]['top']) > line else None
+
+
+def check_brace_note(sheet):
+    told = [(passage, found) for passage in sheet.passages
+            for found in [phrases.part(phrases.BRACE_NOTE, passage.text)] if found]
+    sheet.same(bool(told), over_8_feet(sheet.world) is not None, 'note of the brace line')
+    for passage, found in told:
+        sheet.length(passage, found, 'over', EIGHT_FEET, 'height over which walls are braced')
 
 
 def check_heights(sheet, page, view):

@@ -35,6 +35,8 @@ def counted(answer):
         lists['Joint reinforcement, corners'] = (wires['corner_count'], wires['corner_count'])
     if wires['to_buy'] and wires['tee_count']:
         lists['Joint reinforcement, tees'] = (wires['tee_count'], wires['tee_count'])
+    if answer['ties']['ties']:
+        lists['Ties for inner walls'] = (len(answer['ties']['ties']), len(answer['ties']['ties']))
     if answer['dowels']:
         lists['Cap for a dowel'] = (len(answer['dowels']), len(answer['dowels']))
     return lists

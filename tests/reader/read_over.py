@@ -249,7 +249,7 @@ def zone(sheet):
     """The dimension of the zone is the walls' height and 4 ft (29 CFR 1926.706(a)); so is what is told."""
     world, last = sheet.world, sheet.world.courses[max(sheet.world.courses)]
     high = nm(last['top']) - nm(world.courses[1]['top']) + nm(world.courses[1]['unit_height']) + world.joint
-    wide, told, drawn = high + 1_219_200_000, 0, []
+    wide, told, over_8, drawn = high + 1_219_200_000, 0, 0, []
     for page in sheet.pages:
         for text in sheet.texts(page):
             if phrases.whole(phrases.ZONE_BESIDE, text.text):
@@ -260,12 +260,17 @@ def zone(sheet):
         take_paragraphs(sheet, page)
     for passage in sheet.passages:
         sheet.book.published.check(sheet, passage)
+        section = phrases.part(phrases.ZONE_SECTION, passage.text)
+        if section:
+            over_8 += 1
+            sheet.length(passage, section, 'over', 96 * 25_400_000, 'height over which walls are braced')
         found = phrases.part(phrases.ZONE, passage.text)
         if found:
             told += 1
             sheet.length(passage, found, 'high', high, 'height of the walls')
             sheet.length(passage, found, 'wide', wide, 'width of the zone')
     sheet.same(told, 1, 'the zone is told')
+    sheet.same(over_8, high > 96 * 25_400_000, 'a section with the brace line (29 CFR 1926.706(b))')
     longest = max(side.actual for side in world.sides.values() if not side.interior)
     sheet.same([world.sides[name].actual for name in drawn if name in world.sides], [longest],
                'one width, beside a longest side')

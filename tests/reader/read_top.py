@@ -4,6 +4,7 @@ import re
 
 import phrases
 from read_over import under
+from read_weather import pour_weather
 from sheets import read_table, take_paragraphs
 from world import nm
 
@@ -63,6 +64,7 @@ def pour(sheet):
             elif at:
                 pour_sum(sheet, row, *at)
     under(sheet)
+    pour_weather(sheet)
     sheet.same(at is not None and at[1], len(world.courses), 'the last pour ends at the top')
 
 

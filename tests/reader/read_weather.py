@@ -1,4 +1,5 @@
 """What the forecast brings up, worked out from the job and the published limits, in degrees Celsius and kilometres."""
+import re
 from fractions import Fraction
 
 import phrases
@@ -33,6 +34,36 @@ def brought_up(day, inches):
     return found
 
 
+SORTS = {'cold': 'cold-', 'heat': 'hot-', 'wind': 'wind-'}
+
+
+def sorts_of(rules):
+    return {name for name, start in SORTS.items() if any(one.startswith(start) for one in rules)}
+
+
+def pour_weather(sheet):
+    """The pour card's note: each pour on each day on which it is planned and the forecast brings something up."""
+    world, plan = sheet.world, sheet.world.answer['programme']
+    days = {day['date']: day for day in world.job.get('days', {}).get('forecast', [])}
+    brought = {date: sorts_of(brought_up(day, world.job['tape'] == 'inches')) for date, day in days.items()}
+    wanted = set()
+    for number, day in enumerate(plan['days']):
+        low, high = number * plan['minutes_a_day'], (number + 1) * plan['minutes_a_day']
+        for task in plan['tasks']:
+            touches = task['start'] < high and (task['finish'] > low or task['start'] == task['finish'] >= low)
+            if task['work'] == 'grout-lift' and touches and brought.get(day.get('date')):
+                pour = re.match(r'Pour (\d+): ', task['says'])[1]
+                wanted.add((pour, day['date'], frozenset(brought[day['date']])))
+    text = ' '.join(' '.join(passage.text.split()) for passage in sheet.passages)
+    told = re.findall(r'Pour (\d+), (\S+): Forecast ([^:]*): do what the weather card says of ([a-z, ]+)\.', text)
+    sheet.same(sorted((pour, date, sorted(re.findall('[a-z]+', sorts.replace(' and ', ' '))))
+                      for pour, date, _, sorts in told),
+               sorted((pour, date, sorted(sorts)) for pour, date, sorts in wanted), 'weather on days of pours')
+    for _, date, figures, _ in told:
+        asked = [str(days[date][name]) for name in ('coldest', 'warmest', 'wind', 'gusts') if name in days.get(date, {})]
+        sheet.same(re.findall(r'-?\d+', figures), asked, f'{date}: as forecast')
+
+
 def forecast(sheet):
     world, answer = sheet.world, sheet.world.answer
     rows = []
@@ -51,10 +82,8 @@ def forecast(sheet):
         figures = [str(day[name]) for name in ('coldest', 'warmest', 'wind', 'gusts') if name in day]
         said = row.text(0).split(': ', 1)[1]
         sheet.same(all(figure in said for figure in figures), True, f'{day["date"]}: as forecast', row.cells[0])
-        sorts = {'cold': 'cold-', 'heat': 'hot-', 'wind': 'wind-'}
-        told = {name for name in sorts if name in row.text(1).split(';')[0].replace(',', ' ').split()}
-        sheet.same(told, {name for name, start in sorts.items() if any(one.startswith(start) for one in wanted[day['date']])},
-                   f'{day["date"]}: what it brings up', row.cells[1])
+        told = {name for name in SORTS if name in row.text(1).split(';')[0].replace(',', ' ').split()}
+        sheet.same(told, sorts_of(wanted[day['date']]), f'{day["date"]}: what it brings up', row.cells[1])
     for row in rows[len(days):]:
         rule = next((one for one in first if ' '.join(cards[one]['says'].split()) == ' '.join(row.text(0).split())), None)
         sheet.same(rule is not None, True, 'a rule that is brought up', row.cells[0])

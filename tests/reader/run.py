@@ -60,11 +60,11 @@ def example(program, path):
         return read_set(path.stem, Path(work) / 'set')
 
 
-def top_read(program, path):
-    """The same with its top read."""
+def changed(program, path, change):
+    """The same of an example with something put in."""
     with tempfile.TemporaryDirectory() as work:
-        job = Path(work) / f'{path.stem}-top-read.json'
-        job.write_text(json.dumps(jobs.with_top_read(json.loads(path.read_text()))))
+        job = Path(work) / f'{path.stem}-{change.__name__.replace("_", "-")}.json'
+        job.write_text(json.dumps(change(json.loads(path.read_text()))))
         return example(program, job)
 
 
@@ -143,7 +143,9 @@ def run_examples(program, root):
     paths = sorted((root / 'examples').glob('*.json'))
     with pool() as workers:
         results = [one for found in workers.map(example, [program] * len(paths), paths) for one in found]
-    results += top_read(program, root / 'examples' / 'kiln-house.json')
+    for name, change in (('kiln-house', jobs.with_top_read), ('clay-store', jobs.with_slab_read),
+                         ('kiln-house', jobs.with_forecast), ('glaze-store', jobs.with_ties)):
+        results += changed(program, root / 'examples' / f'{name}.json', change)
     papers = {paper for _, paper, *_ in results}
     well = report(results)
     if len(paths) < 7 or papers != {'set-letter.pdf', 'set-a4.pdf'}:

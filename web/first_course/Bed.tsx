@@ -15,6 +15,7 @@ function takesOf(choice: BedFound["choices"][number]): readonly string[] {
     choice.work === 0 ? w.noWork : w.work(choice.work),
     w.mortar(choice.mortar),
     choice.concrete === undefined ? "" : w.concrete(choice.concrete),
+    choice.money,
   ].filter((text) => text !== "");
 }
 

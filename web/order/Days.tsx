@@ -10,7 +10,6 @@ const w = words.days;
 /// A card for each day: what is done, how many blocks and batches, what stands tonight.
 function Day(props: { readonly day: WorkDay }) {
   const { day } = props;
-  const highest = day.reached.reduce((most, one) => (one.top.nm > most.top.nm ? one : most), day.reached[0] ?? none);
   return (
     <li class="day">
       <h4>
@@ -25,12 +24,10 @@ function Day(props: { readonly day: WorkDay }) {
         ))}
       </ul>
       <Beside day={day} />
-      {highest.course === 0 ? null : (
-        <p class="small">
-          {w.tonight}: {w.reached(highest.course, highest.top.text)}{" "}
-          {day.brace.length === 0 ? "" : w.brace(day.brace.join(", "), day.zone.text)}
-        </p>
-      )}
+      <p class="small">
+        {w.tonight}: {day.stop.map((one) => `${one}. `)}
+        {day.brace.length === 0 ? "" : w.brace(day.brace.join(", "), day.zone.text)}
+      </p>
     </li>
   );
 }
@@ -48,8 +45,6 @@ function Beside(props: { readonly day: WorkDay }) {
     </ul>
   );
 }
-
-const none = { side: "", course: 0, top: { text: "", nm: 0 }, grouted: 0 };
 
 /// A bar for each day: so many of the programmes drawn are done by then.
 function Chance() {

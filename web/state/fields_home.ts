@@ -24,6 +24,7 @@ const kFlat = [
   "wire_leg",
   "wire_corners",
   "wire_tees",
+  "tie_every",
   "beam_steel_in_joints",
 ] as const;
 const kMortar = ["mortar", "type", "mortar_by", "mortar_waste", "sand_waste", "grout_as", "grout_loss"] as const;

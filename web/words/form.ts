@@ -103,6 +103,7 @@ const label: Readonly<Record<string, string>> = {
   wire_leg: "its corners have legs of",
   wire_corners: "its corners are",
   wire_tees: "where inner walls meet others",
+  tie_every: "ties of inner walls on every so many courses",
   beam_steel_in_joints: "beam steel makes control joints needless",
   pour_tops: "pours stop on top of courses",
   dowel_lap: "dowels stand up",

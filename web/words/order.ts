@@ -36,7 +36,6 @@ export const days = {
   tonight: "Tonight",
   laid: (blocks: number, batches: number): string =>
     `${many(blocks, "block", "blocks")}, ${many(batches, "batch", "batches")} of mortar`,
-  reached: (course: number, top: string): string => `Up to course ${course}, ${top} high.`,
   brace: (walls: string, zone: string): string =>
     `Without grout: ${walls}. Brace before you leave; keep ${zone} clear on both sides.`,
   noStart: "With the date of the first day, days have dates and can go into a calendar.",

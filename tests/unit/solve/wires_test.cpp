@@ -1,4 +1,4 @@
-// Joint reinforcement by hand.
+// Joint reinforcement and ties by hand.
 #include "steel/wires.hpp"
 
 #include <gtest/gtest.h>
@@ -120,6 +120,33 @@ TEST(JointReinforcement, LengthsThatNoOneLapsAreSaid) {
   job.steel.wire_stock = {};
   job.steel.wire_leg = in(6);
   EXPECT_EQ(wires_of(job).unsaid.size(), 1u);
+}
+
+/// By hand: of 12 courses the third, sixth and ninth carry ties, not the last; the wall across has two ends.
+TEST(Ties, LieAtBothEndsOfAnInnerWallAsOftenAsTheJobSays) {
+  Job job = with_wall_across(JunctionKind::Tied);
+  job.heights = {};
+  job.heights.courses = 12;
+  EXPECT_EQ(solve(job, {})->ties.unsaid.size(), 2u) << "how often is not said";
+  job.steel.tie_every = 3;
+  const steel::Ties ties = solve(job, {})->ties;
+  EXPECT_TRUE(ties.unsaid.empty());
+  ASSERT_EQ(ties.ties.size(), 6u);
+  for (std::size_t k = 0; k < ties.ties.size(); ++k) EXPECT_EQ(ties.ties[k].course, static_cast<int>(3 + 3 * (k / 2)));
+}
+
+TEST(Ties, AreNeitherInJointsNorWhereUnitsEnterTheWallNorWhereWireTies) {
+  for (const JunctionKind kind : {JunctionKind::ControlJoint, JunctionKind::Lapped}) {
+    Job job = with_wall_across(kind);
+    job.steel.tie_every = 2;
+    const steel::Ties ties = solve(job, {})->ties;
+    EXPECT_TRUE(ties.ties.empty() && ties.unsaid.empty());
+  }
+  Job job = with_wall_across(JunctionKind::Tied);
+  job.steel.wire_every = 2;
+  EXPECT_TRUE(solve(job, {})->ties.unsaid.empty()) << "tees of joint reinforcement tie it";
+  job.steel.wire_tees = WireTees::None;
+  EXPECT_EQ(solve(job, {})->ties.unsaid.size(), 2u);
 }
 
 }  // namespace

@@ -76,6 +76,20 @@ TEST(BarPieces, BeamBarsFillTheirSideAndAreLapped) {
   EXPECT_EQ(corner->count, 8);  // two at each of four corners
 }
 
+/// By hand: 7 5/8 in less two shells of 1 1/4 in and twice 1/2 in of coarse grout are 4 1/8 in. Two #8 with an inch of
+/// grout between them take 3 in, three take 5 in.
+TEST(BarPieces, MoreBarsThanLieSideBySideAreSaid) {
+  const auto abreast = [](const BarPieces& bars) {
+    const auto at = std::ranges::find(bars.findings, Code("bar-clearance-across"), &Finding::code);
+    return at == bars.findings.end() ? std::string() : at->place;
+  };
+  EXPECT_EQ(abreast(pieces_with([](Steel& steel) { steel.beam_bars = BeamBars{"#8", 2, {}}; })), "");
+  EXPECT_EQ(abreast(pieces_with([](Steel& steel) { steel.beam_bars = BeamBars{"#8", 3, {}}; })),
+            "/steel/beam_bars/count");
+  EXPECT_EQ(abreast(pieces_with([](Steel& steel) { steel.lintel_bars = LintelBars{"#8", 3}; })),
+            "/steel/lintel_bars/count");
+}
+
 TEST(BarPieces, LintelBarsSpanOpeningAndBearings) {
   // D2 is 3'-4 3/8" wide between jambs and bears a half block, 7 5/8 + 3/8 in, at least, at each end.
   const BarPieces bars = pieces_with([](Steel& steel) {

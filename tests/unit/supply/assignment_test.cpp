@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <numeric>
 #include <random>
+#include <tuple>
 
 namespace stringcourse {
 namespace {
@@ -57,28 +58,61 @@ CostTable drawn(std::mt19937& dice, std::size_t rows, std::size_t columns, std::
   return costs;
 }
 
-TEST(CheapestAssignment, OfEveryTableOfThreeByThreeWithCostsUpToTwo) {
-  // 3^9 tables: all of them.
-  for (int table = 0; table < 19'683; ++table) {
-    CostTable costs(3, std::vector<std::int64_t>(3));
+/// All tables of a shape whose entries are 0 to `most`, one by one.
+void expect_least_of_every(std::size_t rows, std::size_t columns, int most) {
+  int tables = 1;
+  for (std::size_t k = 0; k < rows * columns; ++k) tables *= most + 1;
+  for (int table = 0; table < tables; ++table) {
+    CostTable costs(rows, std::vector<std::int64_t>(columns));
     int rest = table;
     for (auto& row : costs) {
-      for (std::int64_t& cost : row) cost = rest % 3, rest /= 3;
+      for (std::int64_t& cost : row) cost = rest % (most + 1), rest /= most + 1;
     }
     const Assignment found = *supply::cheapest_assignment(costs);
-    ASSERT_EQ(found.cost, least_of_all(costs)) << table;
+    ASSERT_EQ(found.cost, least_of_all(costs)) << rows << " x " << columns << ", table " << table;
     expect_proven(costs, found);
   }
+}
+
+/// Every table of two or three rows, as far as there are few enough of them: 3^9, 4^6, 5^4, 2^12 ...
+TEST(CheapestAssignment, OfEverySmallTable) {
+  for (std::size_t columns = 1; columns <= 7; ++columns) expect_least_of_every(1, columns, columns <= 5 ? 4 : 2);
+  for (const auto& [rows, columns, most] : {std::tuple{2U, 2U, 8},
+                                            {2U, 3U, 3},
+                                            {2U, 4U, 2},
+                                            {2U, 5U, 1},
+                                            {2U, 6U, 1},
+                                            {2U, 7U, 1},
+                                            {3U, 3U, 2},
+                                            {3U, 4U, 1},
+                                            {3U, 5U, 1},
+                                            {4U, 4U, 1}})
+    expect_least_of_every(rows, columns, most);
+}
+
+/// Ties in plenty, none, costs below zero, and rows that go nowhere but to a few columns: what is not allowed costs
+/// more than all that is, so that it is taken only where nothing else is left.
+CostTable drawn_as(std::mt19937& dice, std::size_t rows, std::size_t columns, int kind) {
+  CostTable costs = drawn(dice, rows, columns, kind == 0 ? 3 : 1'000'000);
+  if (kind < 2) return costs;
+  constexpr std::int64_t kForbidden = std::int64_t{1} << 40;
+  for (auto& row : costs) {
+    for (std::int64_t& cost : row) {
+      if (dice() % 3 == 0) cost = kForbidden;
+    }
+  }
+  if (kind == 3) costs.back() = costs.front();  // two rows alike
+  return costs;
 }
 
 TEST(CheapestAssignment, OfAllSizesUpToSevenBySeven) {
   std::mt19937 dice(12);
   for (std::size_t rows = 1; rows <= 7; ++rows) {
     for (std::size_t columns = rows; columns <= 7; ++columns) {
-      for (int k = 0; k < 40; ++k) {
-        const CostTable costs = drawn(dice, rows, columns, k % 2 == 0 ? 3 : 1'000'000);  // many ties, and none
+      for (int k = 0; k < 120; ++k) {
+        const CostTable costs = drawn_as(dice, rows, columns, k % 4);
         const Assignment found = *supply::cheapest_assignment(costs);
-        ASSERT_EQ(found.cost, least_of_all(costs)) << rows << " x " << columns;
+        ASSERT_EQ(found.cost, least_of_all(costs)) << rows << " x " << columns << ", " << k;
         expect_proven(costs, found);
       }
     }

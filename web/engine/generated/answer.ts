@@ -101,6 +101,7 @@ export interface StringcourseAnswer {
   readonly bars: Bar[];
   readonly bar_pieces: BarPieces;
   readonly joint_reinforcement: Wires;
+  readonly ties: Ties;
   /**
    * Stock lengths to buy; none while something is dragged.
    */
@@ -1236,6 +1237,10 @@ export interface BedChoice {
    */
   readonly mortar: string;
   readonly concrete?: string;
+  /**
+   * what the order costs with it beside laying level: mortar and units; or "": no price says it
+   */
+  readonly money: string;
   /**
    * of full beds under the units read
    */
@@ -2778,6 +2783,34 @@ export interface Length41 {
   readonly nm: number;
 }
 /**
+ * Ties where inner walls are butted and tied.
+ */
+export interface Ties {
+  /**
+   * courses, as the job says; absent: it does not
+   */
+  readonly every?: number;
+  /**
+   * by course
+   */
+  readonly ties: Tie[];
+  /**
+   * inner walls that are tied by nothing that the job says, once for each end
+   */
+  readonly unsaid: string[];
+}
+/**
+ * A tie of an inner wall, in the bed on top of a course.
+ */
+export interface Tie {
+  readonly side: string;
+  /**
+   * the wall that it meets
+   */
+  readonly to: string;
+  readonly course: number;
+}
+/**
  * Bars of one size to buy, and what is cut from each.
  */
 export interface BarsFromStock {
@@ -3146,17 +3179,21 @@ export interface OwnPace {
   readonly doubt: number;
 }
 /**
- * absent: the log tells of no work, and the job of no day
+ * absent: log and readings tell of no work, and the job of no day
  */
 export interface DoneSoFar {
   /**
-   * up to which it tells; absent: no entry has a date, and the job states none
+   * up to which they tell; absent: no entry has a date, and the job states none
    */
   readonly evening?: string;
   /**
    * that evening is the job's, not the newest entry's
    */
   readonly stated: boolean;
+  /**
+   * the footing or slab: they tell of something on it
+   */
+  readonly poured: boolean;
   /**
    * working days from the job's first one to that evening
    */
@@ -3270,7 +3307,11 @@ export interface WorkDay {
    * walls that stand without grout tonight
    */
   readonly brace: string[];
-  readonly zone: Length44;
+  readonly zone: Length45;
+  /**
+   * walls that stand over the height of rule "brace-over-8-ft" tonight, grouted or not
+   */
+  readonly tall: string[];
   /**
    * where its blocks stand
    */
@@ -3284,7 +3325,7 @@ export interface WorkDay {
    */
   readonly checks: string[];
   /**
-   * how high the walls that grow on it stand at its end
+   * how high each wall stands at its end
    */
   readonly stop: string[];
   /**
@@ -3302,6 +3343,11 @@ export interface Reached {
    */
   readonly course: number;
   readonly top: Length43;
+  /**
+   * the highest in which a block lies: of a lead, or of a course in hand
+   */
+  readonly begun: number;
+  readonly begun_top: Length44;
   /**
    * up to this course it is filled; 0: not at all
    */
@@ -3324,6 +3370,19 @@ export interface Length43 {
  * A length.
  */
 export interface Length44 {
+  /**
+   * exact, in the job's tape
+   */
+  readonly text: string;
+  /**
+   * the same, whole nanometres
+   */
+  readonly nm: number;
+}
+/**
+ * A length.
+ */
+export interface Length45 {
   /**
    * exact, in the job's tape
    */
@@ -3480,7 +3539,7 @@ export interface LoadPart {
  * absent where no kind of unit is ordered by pallets
  */
 export interface PalletPlan {
-  readonly zone: Length45;
+  readonly zone: Length46;
   readonly pallets: PlacedPallet[];
   /**
    * that were looked at
@@ -3497,7 +3556,7 @@ export interface PalletPlan {
 /**
  * A length.
  */
-export interface Length45 {
+export interface Length46 {
   /**
    * exact, in the job's tape
    */
@@ -3520,15 +3579,15 @@ export interface PlacedPallet {
    * it serves the blocks from here; absent: all of it is spare
    */
   readonly from_side?: string;
-  readonly from: Length46;
+  readonly from: Length47;
   readonly to_side?: string;
   readonly to: Length1;
   /**
    * the side that it stands outside of
    */
   readonly beside: string;
-  readonly along: Length47;
-  readonly out: Length48;
+  readonly along: Length48;
+  readonly out: Length49;
   /**
    * [east, north], whole nanometres
    *
@@ -3539,19 +3598,6 @@ export interface PlacedPallet {
    * millimetres, all its blocks together
    */
   readonly carried: number;
-}
-/**
- * A length.
- */
-export interface Length46 {
-  /**
-   * exact, in the job's tape
-   */
-  readonly text: string;
-  /**
-   * the same, whole nanometres
-   */
-  readonly nm: number;
 }
 /**
  * A length.
@@ -3580,6 +3626,19 @@ export interface Length48 {
   readonly nm: number;
 }
 /**
+ * A length.
+ */
+export interface Length49 {
+  /**
+   * exact, in the job's tape
+   */
+  readonly text: string;
+  /**
+   * the same, whole nanometres
+   */
+  readonly nm: number;
+}
+/**
  * A hole at the foot of a high pour, through which a bar's cell is cleaned.
  */
 export interface Cleanout {
@@ -3595,7 +3654,7 @@ export interface Cleanout {
    * number along that side
    */
   readonly unit: number;
-  readonly at: Length49;
+  readonly at: Length50;
   /**
    * a cleanout unit; else the hole is cut
    */
@@ -3605,7 +3664,7 @@ export interface Cleanout {
 /**
  * A length.
  */
-export interface Length49 {
+export interface Length50 {
   /**
    * exact, in the job's tape
    */
@@ -3675,7 +3734,7 @@ export interface LineToTick {
    * of bars and cleanouts the pour's lowest
    */
   readonly course: number;
-  readonly at: Length50;
+  readonly at: Length51;
   /**
    * bars, cleanouts, floors: index into bars; else -1 or the opening's
    */
@@ -3688,7 +3747,7 @@ export interface LineToTick {
 /**
  * A length.
  */
-export interface Length50 {
+export interface Length51 {
   /**
    * exact, in the job's tape
    */
@@ -3831,12 +3890,12 @@ export interface Bolt {
 export interface NoBolt {
   readonly after: Length1;
   readonly by: Length1;
-  readonly next?: Length51;
+  readonly next?: Length52;
 }
 /**
  * A length.
  */
-export interface Length51 {
+export interface Length52 {
   /**
    * exact, in the job's tape
    */
@@ -3874,13 +3933,13 @@ export interface RuleOnCard {
  * Beside walls without their final support; absent where there are none.
  */
 export interface AccessZone {
-  readonly height: Length52;
-  readonly width: Length53;
+  readonly height: Length53;
+  readonly width: Length54;
 }
 /**
  * A length.
  */
-export interface Length52 {
+export interface Length53 {
   /**
    * exact, in the job's tape
    */
@@ -3893,7 +3952,7 @@ export interface Length52 {
 /**
  * A length.
  */
-export interface Length53 {
+export interface Length54 {
   /**
    * exact, in the job's tape
    */

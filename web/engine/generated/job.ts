@@ -727,6 +727,10 @@ export interface Steel {
    */
   readonly wire_tees?: "tees" | "none";
   /**
+   * Ties where an inner wall is butted and tied, in the bed on top of every so many courses as your drawings ask, not on the last; absent: not said.
+   */
+  readonly tie_every?: number;
+  /**
    * Horizontal steel of at least 0.002 of the net area runs through, so that no control joints are needed.
    */
   readonly beam_steel_in_joints?: boolean;

@@ -956,6 +956,11 @@ export const jobForm: Readonly<Record<string, FormPart>> = {
         "help": "Whether joint reinforcement is tied to that of inner walls, tied or lapped, by pieces bought as tees, or stops; absent: tees."
       },
       {
+        "name": "tie_every",
+        "kind": "whole",
+        "help": "Ties where an inner wall is butted and tied, in the bed on top of every so many courses as your drawings ask, not on the last; absent: not said."
+      },
+      {
         "name": "beam_steel_in_joints",
         "kind": "truth",
         "help": "Horizontal steel of at least 0.002 of the net area runs through, so that no control joints are needed."
