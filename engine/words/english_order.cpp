@@ -148,12 +148,10 @@ constexpr Sentence kSentences[] = {
      "By the log {0} of {1} blocks are laid, up to the evening of {2}; what is left is planned from the day after"},
     {"done-poured",
      "The readings show the footing or slab poured; none of {0} blocks is laid by the log up to the evening of {1}; "
-     "what "
-     "is left is planned from the day after"},
+     "what is left is planned from the day after"},
     {"done-poured-undated",
      "The readings show the footing or slab poured, none says when; none of {0} blocks is laid by the log: what is "
-     "left "
-     "is planned without dates"},
+     "left is planned without dates"},
     {"done-undated",
      "By the log {0} of {1} blocks are laid, no entry says when: what is left is planned without dates"},
     {"done-all", "By the log {0} of {1} blocks are laid: nothing is left to be planned"},
