@@ -1,7 +1,6 @@
 // The page in real Chromium, from the built folder: three files at a time, each in a browser of its own; the tests wait
 // for a third of their time. Those of one file come one after another. Without --disable-gpu every page is painted by a
 // graphics card that is made in software: a fifth of all processor time; units in space are drawn by it all the same.
-// --liftoff-only: the modules are compiled once and not a second time to run faster, which a test is too short for.
 import { defineConfig } from "@playwright/test";
 
 const kPort = Number(process.env["PAGE_PORT"] ?? 8491);
@@ -32,7 +31,6 @@ export default defineConfig({
         "--disable-sync",
         "--disable-gpu",
         "--enable-unsafe-swiftshader",
-        "--js-flags=--liftoff-only",
       ],
     },
   },

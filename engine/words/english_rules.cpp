@@ -163,8 +163,7 @@ constexpr Sentence kSentences[] = {
     {"rule-mortar-life", "Mortar is used within {0} of mixing"},
     {"rule-cure-before-pour",
      "Masonry stands a day before it is filled, three days in warm weather (five in cold) where the pour is higher "
-     "than "
-     "{0}"},
+     "than {0}"},
     {"rule-breakage",
      "Where the job says nothing, 5 % more units are ordered than are laid and sawn, each kind rounded up; 5 to 12 % "
      "are named in the trade"},

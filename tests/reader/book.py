@@ -43,6 +43,7 @@ PUBLISHED = {
     'A wall rises by at most': '1500 mm',
     'A wall over': '8 ft',
     'brace over': '8 ft',
+    'Masonry stands a day before it is filled': '5 ft | 1500 mm',
     "One code's sill plates": '1/2 in, 7 in, 6 ft, 12 in',
     "The same code's anchors of a roof": '1/2 in, 6 ft, 16 in, 6 in',
     'New masonry is fogged three times a day': '2 ft',

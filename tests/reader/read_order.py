@@ -2,6 +2,7 @@
 import re
 
 import phrases
+from read_bars import bought_read, buy_rows
 from sheets import read_table, take_paragraphs
 from world import nm
 
@@ -135,11 +136,14 @@ def reckoned_rows(sheet, page):
 
 
 def reckoned(sheet):
-    rows = []
+    rows, bought = [], {}
     for page in sheet.pages:
         rows += reckoned_rows(sheet, page)
+        buy_rows(sheet, page, bought)  # which may stand under it
         take_paragraphs(sheet, page)
     check_reckoned(sheet, rows)
+    if bought:
+        bought_read(sheet, bought)
 
 
 def check_reckoned(sheet, rows):

@@ -25,7 +25,7 @@ function Day(props: { readonly day: WorkDay }) {
       </ul>
       <Beside day={day} />
       <p class="small">
-        {w.tonight}: {day.stop.map((one) => `${one}. `)}
+        {w.tonight}: {day.stop.map((one) => [one, ". "])}
         {day.brace.length === 0 ? "" : w.brace(day.brace.join(", "), day.zone.text)}
       </p>
     </li>

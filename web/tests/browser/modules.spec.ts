@@ -121,6 +121,7 @@ test("a browser that ends between the two modules has kept the job", async ({ la
     await expect(page.getByRole("heading", { name: "New building" })).toBeVisible();
     await drawn(page);
     await expect(page.locator("#where")).toBeVisible();
+    await expect(page.locator(".state")).toContainText("not yet in a file"); // it is in the store by then
     await first.close();
 
     const second = await start();
