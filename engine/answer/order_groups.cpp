@@ -10,9 +10,9 @@ struct Family {
   std::string_view heading;
 };
 constexpr Family kFamilies[] = {
-    {"lintel", "group-lintels"}, {"mortar", "group-mortar"}, {"sand", "group-mortar"},
-    {"water", "group-mortar"},   {"grout", "group-mortar"},  {"dowel", "group-steel"},
-    {"bar", "group-steel"},      {"wire", "group-steel"},    {"tool", "group-tools"},
+    {"lintel", "group-lintels"}, {"mortar", "group-mortar"}, {"sand", "group-mortar"}, {"water", "group-mortar"},
+    {"grout", "group-mortar"},   {"dowel", "group-steel"},   {"bar", "group-steel"},   {"wire", "group-steel"},
+    {"tie", "group-steel"},      {"tool", "group-tools"},
 };
 
 /// Units and parts of corner sets: their name is what they are, then the block.

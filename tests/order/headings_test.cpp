@@ -1,4 +1,5 @@
 // The order list under its headings: what is said over articles is not said of each, and nothing is lost by it.
+#include <algorithm>
 #include <set>
 #include <vector>
 
@@ -49,6 +50,19 @@ TEST(OrderHeadings, TheKilnHouseIsBoughtUnderThese) {
   const std::string block = answer.building.series.front().title;
   EXPECT_EQ(headings_of(answer), (std::vector<std::string>{block, "Mortar and grout", "Steel",
                                                            "Forms, lumber and bolts", "Tools and what is worn"}));
+}
+
+// Twelve courses: ties in the beds on 2, 4 to 10, at both ends of the inner wall; none on the last course.
+TEST(OrderHeadings, TiesStandWithTheSteel) {
+  Job job = example_job("glaze-store");
+  for (InteriorWall& wall : job.interior_walls) wall.start_junction = wall.end_junction = JunctionKind::Tied;
+  job.steel.tie_every = 2;
+  const Answer answer = solved(job);
+  ASSERT_EQ(answer.building.courses.size(), 12U);
+  const auto tie = std::ranges::find(answer.order.articles, "tie", &Article::id);
+  ASSERT_NE(tie, answer.order.articles.end());
+  EXPECT_EQ(tie->net, 5 * 2);
+  EXPECT_EQ(told(answer, heading_over(*tie)), "Steel");
 }
 
 }  // namespace
