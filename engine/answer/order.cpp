@@ -149,6 +149,7 @@ Fact amount_said(const Article& article) {
 }
 
 std::optional<Sum> dearer_by(const Order& now, const Order& then) {
+  // Clean water is had on the site: nobody prices it, and it keeps no difference from being told.
   const auto is_priced = [](const Article& article) {
     return article.id == "water" || (article.told && article.cost.has_value());
   };
