@@ -2,7 +2,8 @@
 
 Usage: count_results.py FOLDER [none|absent|passed|failed]. FOLDER holds ctest's report (ctest.junit), one of
 each step of the page (page-NAME.junit) and one for each GoogleTest program (test_NAME.xml). A GoogleTest program counts
-by its cases; any other test counts as one; a program that ctest calls failed, without a failed case of its own (a crash), counts as one failure.
+by its cases; any other test counts as one; a program that ctest calls failed, without a failed case of its own (a
+crash), counts as one failure.
 The second argument is how the long comparisons ended."""
 import pathlib
 import sys
